@@ -1,0 +1,52 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# layer(core/lap core/base core/math …): the library of one folder, and the list of folders that it may include.
+#
+# Every layer has an include directory of its own that shows nothing but its own headers (a link in the build tree), and
+# layers are linked privately: a folder that is not named in the call cannot be included at all, not even through another
+# header. The same call writes a row of layers.txt, which the include test reads; there is no second list.
+
+set(LAPWRIGHT_LAYERS_FILE "${CMAKE_BINARY_DIR}/layers.txt")
+file(WRITE "${LAPWRIGHT_LAYERS_FILE}" "")
+
+function(layer folder)
+    string(REPLACE "/" "_" target "${folder}")
+    set(view "${CMAKE_BINARY_DIR}/layers/${target}")
+    cmake_path(GET folder PARENT_PATH parent)
+    file(MAKE_DIRECTORY "${view}/${parent}")
+    if(NOT EXISTS "${view}/${folder}")
+        file(CREATE_LINK "${CMAKE_SOURCE_DIR}/${folder}" "${view}/${folder}" SYMBOLIC)
+    endif()
+
+    file(GLOB sources CONFIGURE_DEPENDS "${CMAKE_SOURCE_DIR}/${folder}/*.cpp")
+    file(GLOB headers CONFIGURE_DEPENDS RELATIVE "${CMAKE_SOURCE_DIR}" "${CMAKE_SOURCE_DIR}/${folder}/*.h")
+    list(TRANSFORM headers PREPEND "${view}/")
+    if(NOT sources)
+        set(sources "${CMAKE_BINARY_DIR}/empty_layer.cpp")
+        file(WRITE "${sources}" "")
+    endif()
+
+    add_library(${target} STATIC ${sources})
+    target_sources(${target} PUBLIC FILE_SET HEADERS BASE_DIRS "${view}" FILES ${headers})
+    string(REPLACE "core/" "" row "${ARGN}")
+    foreach(below IN LISTS ARGN)
+        string(REPLACE "/" "_" below_target "${below}")
+        target_link_libraries(${target} PRIVATE ${below_target})
+    endforeach()
+    string(REPLACE ";" " " row "${ARGN}")
+    file(APPEND "${LAPWRIGHT_LAYERS_FILE}" "${folder}: ${row}\n")
+    set_property(GLOBAL APPEND PROPERTY LAPWRIGHT_LAYERS ${target})
+endfunction()
+
+# A core layer that links Qt, the plotting library or ui is a mistake that configuring already refuses.
+function(refuse_window_in_core)
+    get_property(layers GLOBAL PROPERTY LAPWRIGHT_LAYERS)
+    foreach(target IN LISTS layers)
+        if(NOT target MATCHES "^core_")
+            continue()
+        endif()
+        get_target_property(links ${target} LINK_LIBRARIES)
+        if(links MATCHES "Qt6|QCustomPlot|ui_")
+            message(FATAL_ERROR "${target} links ${links}: core knows neither Qt nor ui")
+        endif()
+    endforeach()
+endfunction()

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the whole run produces: immutable values that the window shows and the command line prints.  Nobody behind this
+// header computes anything of the trade again.
+#pragma once
+
+#include "core/comparison/comparison.h"
+#include "core/comparison/repeatability.h"
+#include "core/findings/headline.h"
+#include "core/lap/lap.h"
+#include "core/motion/motion_estimate.h"
+#include "core/recording/recording.h"
+#include "core/track/track.h"
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace lapwright::analysis {
+
+// One file, understood: its motion and its laps.  Laps found with the session's own gate (file's lap column, beacon,
+// track record, or proposed).
+struct Session {
+    std::shared_ptr<const recording::Recording> recording;
+    std::shared_ptr<const motion::MotionEstimate> motion;
+    track::Gate gate;        // in the motion's frame
+    std::string gate_origin; // in words: "lap column of the file"
+    std::vector<lap::Lap> laps;
+    std::vector<recording::Warning> warnings; // of the stages behind the import
+
+    [[nodiscard]] const lap::Lap* lap(int number) const;
+    // The fastest clean lap, else the fastest flying one, else null.
+    [[nodiscard]] const lap::Lap* fastest() const;
+    [[nodiscard]] std::string title() const; // driver and car where known, else the file's name
+};
+
+// One half of a pairing.
+struct Side {
+    std::shared_ptr<const Session> session;
+    lap::Lap lap; // timed with the pairing's gate
+    lap::LapEnsemble trace;
+    std::vector<lap::Lap> clean_laps;        // of the session, timed with the pairing's gate
+    std::vector<lap::LapTrace> clean_traces; // as many, without channels
+};
+
+// Two laps compared, with everything that the pages show.
+struct Pairing {
+    track::Track track;
+    Side a;
+    Side b;
+    comparison::Comparison comparison;
+    std::vector<comparison::Repeatability> repeatability; // one a segment
+    comparison::IdealLap ideal_a;
+    comparison::IdealLap ideal_b;
+    findings::Headline headline;
+    std::vector<recording::Warning> warnings;
+};
+
+} // namespace lapwright::analysis

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where the car was and how it moved, as one smooth function of time, with an ensemble that carries the uncertainty.
+// Motion ends here: nothing behind it knows which sensors there were.
+//
+// Frame: east-north of a LocalFrame, metres; time: seconds of the recording.  Lateral is positive to the left.
+#pragma once
+
+#include "core/motion/local_frame.h"
+
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace lapwright::motion {
+
+struct Vec2 {
+    double east = 0.0;
+    double north = 0.0;
+};
+
+// The state at one moment.
+struct Moment {
+    double time_s = 0.0;
+    Vec2 position_m;
+    Vec2 velocity_mps;
+    Vec2 acceleration_mps2;
+
+    [[nodiscard]] double speed_mps() const;
+    [[nodiscard]] double longitudinal_mps2() const; // along the velocity
+    [[nodiscard]] double lateral_mps2() const;      // to the left of the velocity
+};
+
+// One path through time.  All vectors are as long as `time_s`, which is shared between the draws of an ensemble,
+// strictly increasing, and has at least two entries.
+struct Path {
+    std::shared_ptr<const std::vector<double>> time_s;
+    std::vector<Vec2> position_m;
+    std::vector<Vec2> velocity_mps;
+    std::vector<Vec2> acceleration_mps2;
+
+    [[nodiscard]] std::size_t size() const { return position_m.size(); }
+    [[nodiscard]] double start_s() const { return time_s->front(); }
+    [[nodiscard]] double end_s() const { return time_s->back(); }
+
+    // Between stamps the position is the quintic that matches position, velocity and acceleration at both ends (its
+    // derivatives are the velocity and acceleration).  Outside the stamps time is clamped to the ends.
+    [[nodiscard]] Moment at(double time_s) const;
+    // As at(), when the caller knows that stamps[index] <= time_s <= stamps[index + 1].
+    [[nodiscard]] Moment at(double time_s, std::size_t index) const;
+    // Index of the last stamp <= time_s, at most size() - 2.
+    [[nodiscard]] std::size_t index_before(double time_s) const;
+};
+
+// A stretch of time in which nothing was measured and the path is bridged.
+struct Bridge {
+    double from_s = 0.0;
+    double to_s = 0.0;
+};
+
+// What the estimator learned of the sensors; absent where it could not be told.
+struct SensorReport {
+    std::string name;                // "position", "speed", "wheel speed" …
+    std::optional<double> noise_sd;  // SI
+    std::optional<double> latency_s; // positive: the sensor is late against the positions
+    std::optional<double> scale;     // reading = scale * truth
+    std::optional<double> bias;      // SI
+    std::size_t samples = 0;
+    std::size_t rejected = 0;
+};
+
+enum class PositionSource { satellites, local_metres, dead_reckoning };
+
+struct MotionEstimate {
+    LocalFrame frame;
+    PositionSource source = PositionSource::satellites;
+    Path best;
+    // Draws from the posterior with the same stamps as `best`; empty when the estimator cannot tell its uncertainty
+    // (plain interpolation), never made up.
+    std::vector<Path> draws;
+    std::vector<Bridge> bridges;
+    std::vector<SensorReport> sensors;
+    // Height above the ellipsoid (or the file's zero) where it was recorded, on its own stamps.
+    std::vector<double> altitude_time_s;
+    std::vector<double> altitude_m;
+};
+
+} // namespace lapwright::motion
