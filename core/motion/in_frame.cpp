@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/motion/in_frame.h"
+
+#include <cmath>
+
+namespace lapwright::motion {
+namespace {
+
+constexpr double farthest_m = 100e3;
+
+// Position on the map of `to` of a position on the map of `from`: the point at the height of the origin whose east and
+// north are given is found by two steps of fixed point (the surface drops by d²/2R under the plane).
+Vec2 moved(const Vec2& position, const LocalFrame& from, const LocalFrame& to) {
+    Geodetic point;
+    double up = 0.0;
+    for (int step = 0; step < 3; ++step) {
+        point = to_geodetic(from, {position.east, position.north, up});
+        up -= point.height_m - from.origin.height_m;
+    }
+    const EastNorthUp local = to_local(to, {point.latitude_rad, point.longitude_rad, to.origin.height_m});
+    return {local.east_m, local.north_m};
+}
+
+// Columns are the images of east and north.
+struct Jacobian {
+    Vec2 east;
+    Vec2 north;
+};
+
+Jacobian jacobian_at(const Vec2& position, const LocalFrame& from, const LocalFrame& to) {
+    constexpr double reach_m = 100.0;
+    const auto slope = [&](const Vec2& step) {
+        const Vec2 ahead = moved({position.east + step.east, position.north + step.north}, from, to);
+        const Vec2 behind = moved({position.east - step.east, position.north - step.north}, from, to);
+        return Vec2{(ahead.east - behind.east) / (2.0 * reach_m), (ahead.north - behind.north) / (2.0 * reach_m)};
+    };
+    return {slope({reach_m, 0.0}), slope({0.0, reach_m})};
+}
+
+Vec2 turned(const Jacobian& jacobian, const Vec2& v) {
+    return {jacobian.east.east * v.east + jacobian.north.east * v.north,
+            jacobian.east.north * v.east + jacobian.north.north * v.north};
+}
+
+void turn_rates(Path& path, const Jacobian& jacobian) {
+    for (Vec2& velocity : path.velocity_mps)
+        velocity = turned(jacobian, velocity);
+    for (Vec2& acceleration : path.acceleration_mps2)
+        acceleration = turned(jacobian, acceleration);
+}
+
+} // namespace
+
+bool same_frame(const LocalFrame& a, const LocalFrame& b) {
+    if (a.on_earth != b.on_earth) return false;
+    if (!a.on_earth) return true;
+    return a.origin.latitude_rad == b.origin.latitude_rad && a.origin.longitude_rad == b.origin.longitude_rad &&
+           a.origin.height_m == b.origin.height_m;
+}
+
+base::Result<MotionEstimate> in_frame(MotionEstimate motion, const LocalFrame& frame) {
+    if (same_frame(motion.frame, frame)) return motion;
+    const auto refused = [](const char* what, const char* remedy) {
+        return base::Error{base::ErrorCode::different_tracks, {}, what, remedy};
+    };
+    if (motion.frame.on_earth != frame.on_earth)
+        return refused("one session has satellite positions and the other has none",
+                       "compare sessions that were recorded the same way");
+    const EastNorthUp apart = to_local(frame, motion.frame.origin);
+    if (std::hypot(apart.east_m, apart.north_m) > farthest_m)
+        return refused("the sessions were driven at different tracks", "choose two sessions at the same track");
+
+    const std::vector<Vec2> old_position = motion.best.position_m;
+    const Jacobian jacobian = jacobian_at(old_position[old_position.size() / 2], motion.frame, frame);
+    for (Vec2& position : motion.best.position_m)
+        position = moved(position, motion.frame, frame);
+    turn_rates(motion.best, jacobian);
+    for (Path& draw : motion.draws) {
+        for (std::size_t i = 0; i < draw.size(); ++i) {
+            const Vec2 off = turned(jacobian, {draw.position_m[i].east - old_position[i].east,
+                                               draw.position_m[i].north - old_position[i].north});
+            draw.position_m[i] = {motion.best.position_m[i].east + off.east,
+                                  motion.best.position_m[i].north + off.north};
+        }
+        turn_rates(draw, jacobian);
+    }
+    motion.frame = frame;
+    return motion;
+}
+
+} // namespace lapwright::motion

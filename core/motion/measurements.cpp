@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/motion/measurements.h"
+
+#include "core/base/constants.h"
+#include "core/math/local_polynomial.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::motion {
+namespace {
+
+using recording::Channel;
+using recording::Meaning;
+
+constexpr double earth_radius_m = 6378137.0; // WGS 84, semi-major axis
+// Where a logger writes a slow sensor into a fast table, at least this share of its samples repeats the one before.
+constexpr double repeated_share = 0.45;
+
+Series series_of(const recording::Recording& recording, Meaning meaning) {
+    const Channel* channel = recording.find(meaning);
+    if (!channel || !channel->time_s || channel->size() < 2) return {};
+    return without_repeats({*channel->time_s, channel->values, channel->name});
+}
+
+// The second channel's values at the first one's stamps.
+std::vector<double> on_stamps_of(const Channel& first, const Channel& second) {
+    if (first.time_s == second.time_s || *first.time_s == *second.time_s) return second.values;
+    std::vector<double> values(first.size());
+    for (std::size_t i = 0; i < values.size(); ++i)
+        values[i] = math::interpolated(*second.time_s, second.values, (*first.time_s)[i]);
+    return values;
+}
+
+// Index of the samples that say something new of the pair.
+std::vector<std::size_t> fresh_samples(const std::vector<double>& first, const std::vector<double>& second) {
+    std::vector<std::size_t> fresh;
+    for (std::size_t i = 0; i < first.size(); ++i)
+        if (i == 0 || first[i] != first[i - 1] || second[i] != second[i - 1]) fresh.push_back(i);
+    const auto repeats = static_cast<double>(first.size() - fresh.size());
+    if (repeats >= repeated_share * static_cast<double>(first.size())) return fresh;
+    fresh.resize(first.size());
+    for (std::size_t i = 0; i < fresh.size(); ++i)
+        fresh[i] = i;
+    return fresh;
+}
+
+void add_satellite_positions(Measurements& result, const Channel& latitude, const Channel& longitude) {
+    const std::vector<double> longitudes = on_stamps_of(latitude, longitude);
+    for (const std::size_t i : fresh_samples(latitude.values, longitudes)) {
+        if (latitude.values[i] == 0.0 && longitudes[i] == 0.0) continue; // a receiver's word for "no fix"
+        const EastNorthUp local =
+            to_local(result.frame, {latitude.values[i], longitudes[i], result.frame.origin.height_m});
+        result.position_time_s.push_back((*latitude.time_s)[i]);
+        result.position_m.push_back({local.east_m, local.north_m});
+    }
+    result.source = PositionSource::satellites;
+}
+
+void add_metre_positions(Measurements& result, const Channel& east, const Channel& north) {
+    const std::vector<double> norths = on_stamps_of(east, north);
+    for (const std::size_t i : fresh_samples(east.values, norths)) {
+        result.position_time_s.push_back((*east.time_s)[i]);
+        result.position_m.push_back({east.values[i], norths[i]});
+    }
+    result.source = PositionSource::local_metres;
+}
+
+void unwrap(std::vector<double>& angles_rad) {
+    constexpr double turn = 2.0 * base::pi;
+    for (std::size_t i = 1; i < angles_rad.size(); ++i)
+        angles_rad[i] -= turn * std::round((angles_rad[i] - angles_rad[i - 1]) / turn);
+}
+
+// A compass course is against the meridian of the place, the frame's north against that of the origin.
+void turn_course_into_frame(Measurements& result) {
+    if (!result.frame.on_earth || !result.has_positions()) return;
+    const double per_metre = std::tan(result.frame.origin.latitude_rad) / earth_radius_m;
+    std::vector<double> east(result.position_m.size());
+    std::ranges::transform(result.position_m, east.begin(), &Vec2::east);
+    for (std::size_t i = 0; i < result.course.size(); ++i)
+        result.course.values[i] -=
+            per_metre * math::interpolated(result.position_time_s, east, result.course.time_s[i]);
+}
+
+} // namespace
+
+Series without_repeats(Series series) {
+    Series fresh{{}, {}, series.name};
+    std::size_t standing = 0; // a value of nothing repeats because nothing happens
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        if (i > 0 && series.values[i] == series.values[i - 1]) {
+            if (series.values[i] == 0.0) ++standing;
+            if (series.values[i] != 0.0) continue;
+        }
+        fresh.time_s.push_back(series.time_s[i]);
+        fresh.values.push_back(series.values[i]);
+    }
+    const auto moving = static_cast<double>(series.size() - standing);
+    const auto repeats = static_cast<double>(series.size() - fresh.size());
+    return repeats >= repeated_share * moving && fresh.size() >= 2 ? fresh : series;
+}
+
+base::Result<Measurements> measurements(const recording::Recording& recording, const LocalFrame& frame) {
+    Measurements result;
+    result.frame = frame;
+    result.splits_s = recording.splits_s;
+    const Channel* latitude = recording.find(Meaning::latitude);
+    const Channel* longitude = recording.find(Meaning::longitude);
+    const Channel* east = recording.find(Meaning::east);
+    const Channel* north = recording.find(Meaning::north);
+    if (frame.on_earth && latitude && longitude) add_satellite_positions(result, *latitude, *longitude);
+    if (!frame.on_earth && east && north) add_metre_positions(result, *east, *north);
+    result.speed = series_of(recording, Meaning::speed);
+    result.course = series_of(recording, Meaning::course);
+    result.wheel_speed = series_of(recording, Meaning::wheel_speed);
+    result.longitudinal_mps2 = series_of(recording, Meaning::longitudinal_acceleration);
+    result.lateral_mps2 = series_of(recording, Meaning::lateral_acceleration);
+    result.yaw_rate_radps = series_of(recording, Meaning::yaw_rate);
+    unwrap(result.course.values);
+    turn_course_into_frame(result);
+    if (result.has_positions()) return result;
+    result.source = PositionSource::dead_reckoning;
+    if (!result.speed.empty() || !result.wheel_speed.empty()) return result;
+    return base::Error{base::ErrorCode::no_motion,
+                       {recording.source_file, {}, {}},
+                       "neither positions nor a speed were recorded",
+                       "export the session with latitude and longitude, or with a speed"};
+}
+
+} // namespace lapwright::motion

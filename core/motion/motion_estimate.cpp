@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/motion/motion_estimate.h"
+
+#include "core/base/check.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace lapwright::motion {
+namespace {
+
+constexpr double standstill_mps = 1e-9;
+
+struct AxisState {
+    double position = 0.0;
+    double velocity = 0.0;
+    double acceleration = 0.0;
+};
+
+// The quintic from `start` to `end` over `step` seconds, at the part u (0..1) of the way.
+AxisState quintic(const AxisState& start, const AxisState& end, double step, double u) {
+    const double c1 = start.velocity * step;
+    const double c2 = 0.5 * start.acceleration * step * step;
+    const double position_rest = end.position - (start.position + c1 + c2);
+    const double velocity_rest = end.velocity * step - (c1 + 2.0 * c2);
+    const double acceleration_rest = end.acceleration * step * step - 2.0 * c2;
+    const double c3 = 10.0 * position_rest - 4.0 * velocity_rest + 0.5 * acceleration_rest;
+    const double c4 = -15.0 * position_rest + 7.0 * velocity_rest - acceleration_rest;
+    const double c5 = 6.0 * position_rest - 3.0 * velocity_rest + 0.5 * acceleration_rest;
+    return {start.position + u * (c1 + u * (c2 + u * (c3 + u * (c4 + u * c5)))),
+            (c1 + u * (2.0 * c2 + u * (3.0 * c3 + u * (4.0 * c4 + u * 5.0 * c5)))) / step,
+            (2.0 * c2 + u * (6.0 * c3 + u * (12.0 * c4 + u * 20.0 * c5))) / (step * step)};
+}
+
+} // namespace
+
+double Moment::speed_mps() const {
+    return std::hypot(velocity_mps.east, velocity_mps.north);
+}
+
+double Moment::longitudinal_mps2() const {
+    const double speed = speed_mps();
+    if (speed < standstill_mps) return std::numeric_limits<double>::quiet_NaN();
+    return (velocity_mps.east * acceleration_mps2.east + velocity_mps.north * acceleration_mps2.north) / speed;
+}
+
+double Moment::lateral_mps2() const {
+    const double speed = speed_mps();
+    if (speed < standstill_mps) return std::numeric_limits<double>::quiet_NaN();
+    return (velocity_mps.east * acceleration_mps2.north - velocity_mps.north * acceleration_mps2.east) / speed;
+}
+
+Moment Path::at(double moment_s) const {
+    return at(moment_s, index_before(moment_s));
+}
+
+Moment Path::at(double moment_s, std::size_t index) const {
+    base::check(index + 1 < size(), "moment behind the end of a path");
+    const double start = (*time_s)[index];
+    const double step = (*time_s)[index + 1] - start;
+    const double clamped = std::clamp(moment_s, start, start + step);
+    const double u = (clamped - start) / step;
+    const auto axis = [&](double Vec2::* part) {
+        return quintic({position_m[index].*part, velocity_mps[index].*part, acceleration_mps2[index].*part},
+                       {position_m[index + 1].*part, velocity_mps[index + 1].*part, acceleration_mps2[index + 1].*part},
+                       step, u);
+    };
+    const AxisState east = axis(&Vec2::east);
+    const AxisState north = axis(&Vec2::north);
+    return {clamped,
+            {east.position, north.position},
+            {east.velocity, north.velocity},
+            {east.acceleration, north.acceleration}};
+}
+
+std::size_t Path::index_before(double moment_s) const {
+    base::check(size() >= 2 && time_s && time_s->size() == size(), "a path of fewer than two stamps");
+    const auto after = std::ranges::upper_bound(*time_s, moment_s);
+    const auto count = static_cast<std::size_t>(after - time_s->begin());
+    return std::min(count > 0 ? count - 1 : 0, size() - 2);
+}
+
+} // namespace lapwright::motion

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/motion/motion_estimate.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace lapwright::motion {
+namespace {
+
+struct Quintic {
+    double value(double t) const { return 3.0 + t * (2.0 + t * (-1.0 + t * (0.5 + t * (0.25 - 0.1 * t)))); }
+    double rate(double t) const { return 2.0 + t * (-2.0 + t * (1.5 + t * (1.0 - 0.5 * t))); }
+    double bend(double t) const { return -2.0 + t * (3.0 + t * (3.0 - 2.0 * t)); }
+};
+
+Path path_of(const Quintic& curve, const std::vector<double>& stamps) {
+    Path path;
+    path.time_s = std::make_shared<const std::vector<double>>(stamps);
+    for (const double t : stamps) {
+        path.position_m.push_back({curve.value(t), -curve.value(t)});
+        path.velocity_mps.push_back({curve.rate(t), -curve.rate(t)});
+        path.acceleration_mps2.push_back({curve.bend(t), -curve.bend(t)});
+    }
+    return path;
+}
+
+TEST(Path, IsExactOnQuinticsBetweenItsStamps) {
+    const Quintic curve;
+    const Path path = path_of(curve, {0.0, 0.7, 1.1, 2.0});
+    for (double t = 0.0; t <= 2.0; t += 0.05) {
+        const Moment moment = path.at(t);
+        EXPECT_NEAR(moment.position_m.east, curve.value(t), 1e-12);
+        EXPECT_NEAR(moment.velocity_mps.north, -curve.rate(t), 1e-11);
+        EXPECT_NEAR(moment.acceleration_mps2.east, curve.bend(t), 1e-10);
+    }
+}
+
+TEST(Path, ClampsTimeToItsEnds) {
+    const Path path = path_of({}, {1.0, 2.0});
+    EXPECT_DOUBLE_EQ(path.at(0.0).time_s, 1.0);
+    EXPECT_DOUBLE_EQ(path.at(0.0).position_m.east, Quintic{}.value(1.0));
+    EXPECT_DOUBLE_EQ(path.at(9.0).time_s, 2.0);
+}
+
+TEST(Path, FindsTheStampBeforeAMoment) {
+    const Path path = path_of({}, {1.0, 2.0, 3.0});
+    EXPECT_EQ(path.index_before(0.5), 0U);
+    EXPECT_EQ(path.index_before(1.0), 0U);
+    EXPECT_EQ(path.index_before(2.0), 1U);
+    EXPECT_EQ(path.index_before(3.0), 1U);
+    EXPECT_EQ(path.index_before(7.0), 1U);
+}
+
+TEST(Moment, SplitsAccelerationAlongAndToTheLeftOfTheVelocity) {
+    const Moment moment{0.0, {}, {0.0, 10.0}, {-3.0, 2.0}}; // northward, accelerating, turning left
+    EXPECT_DOUBLE_EQ(moment.speed_mps(), 10.0);
+    EXPECT_DOUBLE_EQ(moment.longitudinal_mps2(), 2.0);
+    EXPECT_DOUBLE_EQ(moment.lateral_mps2(), 3.0);
+}
+
+TEST(Moment, HasNoDirectionAtAStandstill) {
+    EXPECT_TRUE(std::isnan(Moment{}.lateral_mps2()));
+}
+
+} // namespace
+} // namespace lapwright::motion
