@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Seeded random numbers that are the same on every machine: xoshiro256++ (Blackman and Vigna 2021), seeded through
+// SplitMix64 as its authors advise.  The standard library's distributions are not used, they differ between libraries.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <vector>
+
+namespace lapwright::math {
+
+class Random {
+  public:
+    // `stream` separates independent sequences under one seed.
+    explicit Random(std::uint64_t seed, std::uint64_t stream = 0);
+
+    [[nodiscard]] std::uint64_t next();
+    [[nodiscard]] double uniform();                     // in the open interval 0..1
+    [[nodiscard]] double normal();                      // standard normal, Box and Muller 1958
+    [[nodiscard]] std::size_t below(std::size_t bound); // 0..bound − 1 without bias; bound >= 1
+
+  private:
+    std::array<std::uint64_t, 4> state_{};
+    double spare_ = 0.0;
+    bool has_spare_ = false;
+};
+
+// `count` indices drawn from 0..count − 1 with replacement.
+[[nodiscard]] std::vector<std::size_t> draw_with_replacement(std::size_t count, Random& random);
+
+} // namespace lapwright::math
