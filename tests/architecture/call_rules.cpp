@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Reads a line as identifiers with what stands before and behind each; enough to tell std::to_string from to_string.
-#include "architecture/rules.h"
+#include "tests/architecture/rules.h"
 
 #include <array>
 #include <cctype>

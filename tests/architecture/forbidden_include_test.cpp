@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the layers promise: with a layer's own include folders, the compiler finds that layer's headers and none of a
 // layer that its row does not name.
-#include "architecture/layer_table.h"
+#include "tests/architecture/layer_table.h"
 
 #include <gtest/gtest.h>
 

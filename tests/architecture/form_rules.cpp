@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "architecture/rules.h"
+#include "tests/architecture/rules.h"
 
 #include <algorithm>
 #include <array>

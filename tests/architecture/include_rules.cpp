@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "architecture/rules.h"
+#include "tests/architecture/rules.h"
 
 #include <algorithm>
 #include <cctype>
@@ -107,6 +107,21 @@ Findings check_foreign_includes(std::span<const SourceFile> files) {
             }
             if (include.path == "qcustomplot.h" && !file.path.starts_with("ui/plots/")) {
                 findings.push_back(finding(file.path, include.line, "qcustomplot.h belongs in ui/plots alone"));
+            }
+        }
+    }
+    return findings;
+}
+
+Findings check_simulator(std::span<const SourceFile> files) {
+    Findings findings;
+    for (const SourceFile& file : files) {
+        if (file.path.ends_with("_test.cpp")) {
+            continue;
+        }
+        for (const Include& include : includes_of(file)) {
+            if (include.quoted && !include.path.starts_with("tests/truth/")) {
+                findings.push_back(finding(file.path, include.line, "the simulator shares no code with what it tests"));
             }
         }
     }

@@ -2,7 +2,7 @@
 // The table of layers that the build wrote (layers.txt, one row a layer() call): who may include whom.
 #pragma once
 
-#include "architecture/source_text.h"
+#include "tests/architecture/source_text.h"
 
 #include <filesystem>
 #include <map>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "architecture/layer_table.h"
+#include "tests/architecture/layer_table.h"
 
 #include <gmock/gmock.h>
 

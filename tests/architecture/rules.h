@@ -2,8 +2,8 @@
 // The rules that the compiler does not enforce, each a pure function from source files to findings.
 #pragma once
 
-#include "architecture/layer_table.h"
-#include "architecture/source_text.h"
+#include "tests/architecture/layer_table.h"
+#include "tests/architecture/source_text.h"
 
 #include <cstddef>
 #include <span>
@@ -18,6 +18,10 @@ inline constexpr std::size_t longest_file_lines = 400;
 
 // Qt anywhere in core or app/commands; the plotting library's header outside ui/plots.
 [[nodiscard]] Findings check_foreign_includes(std::span<const SourceFile> files);
+
+// The simulator gives the tests their truth, so it may include its own headers alone; the tests of it (…_test.cpp) may
+// include more.
+[[nodiscard]] Findings check_simulator(std::span<const SourceFile> files);
 
 // Calls whose answer depends on the locale, `using namespace std`, and random numbers without a seed.  Locale-bound
 // calls are allowed in ui, where Qt has set the locale for the person's sake.

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Each rule against a small sample that breaks it, and one that keeps it: a rule that cannot fail guards nothing.
-#include "architecture/rules.h"
+#include "tests/architecture/rules.h"
 
 #include <gmock/gmock.h>
 
@@ -61,6 +61,14 @@ TEST(ForeignIncludeRule, KeepsQtOutOfCoreAndThePlotsInTheirFolder) {
                 ElementsAre("ui/pages/a.cpp:1: qcustomplot.h belongs in ui/plots alone"));
     EXPECT_THAT(check_foreign_includes(one("ui/plots/a.cpp", "#include <qcustomplot.h>\n#include <QWidget>\n")),
                 IsEmpty());
+}
+
+TEST(SimulatorRule, KeepsTheSimulatorToItself) {
+    EXPECT_THAT(check_simulator(one("tests/truth/car.cpp", "#include \"core/base/units.h\"\n")),
+                ElementsAre("tests/truth/car.cpp:1: the simulator shares no code with what it tests"));
+    EXPECT_THAT(check_simulator(one("tests/truth/car.cpp", "#include \"tests/truth/car.h\"\n#include <cmath>\n")),
+                IsEmpty());
+    EXPECT_THAT(check_simulator(one("tests/truth/car_test.cpp", "#include \"core/base/units.h\"\n")), IsEmpty());
 }
 
 TEST(CallRule, FindsWhatAnswersByTheLocale) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "architecture/source_text.h"
+#include "tests/architecture/source_text.h"
 
 #include <algorithm>
 #include <cctype>

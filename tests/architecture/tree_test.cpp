@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The rules on the tree as it is.
-#include "architecture/rules.h"
+#include "tests/architecture/rules.h"
 
 #include <gtest/gtest.h>
 
@@ -68,6 +68,12 @@ TEST(Tree, IncludesFollowTheLayers) {
 
 TEST(Tree, QtAndPlotsStayWhereTheyBelong) {
     expect_none(check_foreign_includes(product_code()));
+}
+
+TEST(Tree, TheSimulatorSharesNoCode) {
+    const auto simulator = sources({"tests/truth"}, {".h", ".cpp"});
+    EXPECT_GT(simulator.size(), 10U);
+    expect_none(check_simulator(simulator));
 }
 
 TEST(Tree, NoCallAnswersByLocaleOrChance) {
