@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Works on w = v²: its slope over the path is twice the acceleration.  Steps are explicit midpoint steps.
+#include "core/car/lap_simulation.h"
+
+#include "core/base/check.h"
+#include "core/base/constants.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace lapwright::car {
+namespace {
+
+constexpr double g = base::standard_gravity_mps2;
+constexpr double ceiling = simulation_ceiling_mps * simulation_ceiling_mps;
+constexpr double floor_w = 0.25;
+constexpr std::size_t table_cells = 256;
+
+// The tyres' limit as a function of v²: a table with linear interpolation, exact for n = 1 and good to 1e-6 below.
+class GripTable {
+  public:
+    explicit GripTable(const SimulatedCar& car) {
+        const double load = car.downforce_n_per_mps2 / (car.mass_kg * g);
+        for (std::size_t i = 0; i <= table_cells; ++i) {
+            const double w = static_cast<double>(i) * cell;
+            const double share = std::max(0.05, 1.0 + load * w); // lift never takes all of the load
+            limit_[i] = car.grip * g * (car.load_exponent == 1.0 ? share : std::pow(share, car.load_exponent));
+        }
+    }
+    [[nodiscard]] double at(double w) const {
+        const double place = w * (1.0 / cell);
+        const std::size_t i = std::min(static_cast<std::size_t>(place), table_cells - 1);
+        return limit_[i] + (place - static_cast<double>(i)) * (limit_[i + 1] - limit_[i]);
+    }
+    // Greatest w with curvature · w <= use · limit(w): by table cell (the cell is found by bisection, because lateral
+    // need less limit grows with w), then exactly within the cell's straight piece.
+    [[nodiscard]] double corner(double curvature, double use) const {
+        const auto need = [&](std::size_t i) { return curvature * static_cast<double>(i) * cell - use * limit_[i]; };
+        if (need(table_cells) <= 0.0) return ceiling;
+        std::size_t low = 0;
+        std::size_t high = table_cells;
+        while (high - low > 1) {
+            const std::size_t middle = (low + high) / 2;
+            (need(middle) > 0.0 ? high : low) = middle;
+        }
+        const double at_low = need(low);
+        return (static_cast<double>(low) + at_low / (at_low - need(high))) * cell;
+    }
+
+  private:
+    static constexpr double cell = ceiling / static_cast<double>(table_cells);
+    std::array<double, table_cells + 1> limit_{};
+};
+
+class Solver {
+  public:
+    Solver(const SimulatedCar& car, const Course& course, const DriverUse& use)
+        : car_(car), course_(course), table_(car), grip_(spread(use.grip)), drive_(spread(use.drive)),
+          drag_(car.drag_n_per_mps2 / car.mass_kg), inertia_(1.0 / (1.0 + car.rotating_share)),
+          specific_power_(car.power_w / car.mass_kg) {}
+
+    [[nodiscard]] std::vector<double> solve() const {
+        const std::size_t n = course_.size();
+        std::vector<double> limit(n);
+        for (std::size_t i = 0; i < n; ++i)
+            limit[i] = table_.corner(std::abs(course_.curvature_per_m[i]), grip_[i]);
+        // Both passes start at the slowest place, which braking can only confirm.
+        const auto start = static_cast<std::size_t>(std::ranges::min_element(limit) - limit.begin());
+        brake(limit, start);
+        std::vector<double> w = limit;
+        // A second round is needed only where not even the slowest place is limited by grip.
+        for (int round = 0; round < 40; ++round) {
+            const double before = w[start];
+            accelerate(w, limit, start);
+            if (std::abs(w[start] - before) <= 1e-9 * before) break;
+        }
+        return w;
+    }
+
+  private:
+    // Factors by segment to factors by node.
+    [[nodiscard]] std::vector<double> spread(const std::vector<double>& by_segment) const {
+        std::vector<double> by_node(course_.size(), 1.0);
+        if (by_segment.empty()) return by_node;
+        std::size_t segment = 0;
+        for (std::size_t i = 0; i < by_node.size(); ++i) {
+            while (segment + 1 < course_.segments() && static_cast<double>(i) >= course_.segment_starts[segment + 1])
+                ++segment;
+            by_node[i] = by_segment[segment];
+        }
+        return by_node;
+    }
+
+    [[nodiscard]] double resistance(std::size_t cell, double w) const {
+        const double slope = course_.slope.empty() ? 0.0 : course_.slope[cell];
+        return drag_ * w + (car_.rolling_resistance + slope) * g;
+    }
+
+    // What cornering leaves of the grip, m/s².
+    static double room(double curvature, double w, double limit) {
+        const double lateral = curvature * w;
+        return std::sqrt(std::max(0.0, limit * limit - lateral * lateral));
+    }
+
+    [[nodiscard]] double deceleration(std::size_t cell, double curvature, double use, double w) const {
+        const double tyre = car_.braking_share * room(curvature, w, use * table_.at(w));
+        return (tyre + resistance(cell, w)) * inertia_;
+    }
+
+    [[nodiscard]] double push(std::size_t cell, double curvature, double use, double drive, double w) const {
+        const double traction = car_.traction_share * room(curvature, w, use * table_.at(w));
+        const double engine = drive * specific_power_ / std::sqrt(w);
+        return (std::min(engine, traction) - resistance(cell, w)) * inertia_;
+    }
+
+    void brake(std::vector<double>& limit, std::size_t start) const {
+        const std::size_t n = course_.size();
+        std::size_t next = start;
+        for (std::size_t count = 0; count < n; ++count) {
+            const std::size_t i = next == 0 ? n - 1 : next - 1;
+            const double h = course_.step_m[i];
+            const double near = std::abs(course_.curvature_per_m[next]);
+            const double middle = 0.5 * (near + std::abs(course_.curvature_per_m[i]));
+            const double use = 0.5 * (grip_[i] + grip_[next]);
+            const double half = std::min(ceiling, limit[next] + h * deceleration(i, near, grip_[next], limit[next]));
+            limit[i] = std::min(limit[i], limit[next] + 2.0 * h * deceleration(i, middle, use, half));
+            next = i;
+        }
+    }
+
+    void accelerate(std::vector<double>& w, const std::vector<double>& limit, std::size_t start) const {
+        const std::size_t n = course_.size();
+        std::size_t i = start;
+        for (std::size_t count = 0; count < n; ++count) {
+            const std::size_t next = i + 1 == n ? 0 : i + 1;
+            const double h = course_.step_m[i];
+            const double here = std::abs(course_.curvature_per_m[i]);
+            const double middle = 0.5 * (here + std::abs(course_.curvature_per_m[next]));
+            const double use = 0.5 * (grip_[i] + grip_[next]);
+            const double half = std::max(floor_w, w[i] + h * push(i, here, grip_[i], drive_[i], w[i]));
+            const double reached = w[i] + 2.0 * h * push(i, middle, use, drive_[i], half);
+            w[next] = std::clamp(reached, floor_w, limit[next]);
+            i = next;
+        }
+    }
+
+    const SimulatedCar& car_;
+    const Course& course_;
+    GripTable table_;
+    std::vector<double> grip_;
+    std::vector<double> drive_;
+    double drag_;
+    double inertia_;
+    double specific_power_;
+};
+
+// Time from the start at a place in nodes and fractions.
+double time_at(const std::vector<double>& clock, double place) {
+    const std::size_t i = std::min(static_cast<std::size_t>(place), clock.size() - 2);
+    return clock[i] + (place - static_cast<double>(i)) * (clock[i + 1] - clock[i]);
+}
+
+} // namespace
+
+SimulatedLap simulate_lap(const SimulatedCar& car, const Course& course, const DriverUse& use) {
+    const std::size_t n = course.size();
+    base::check(n >= 2 && course.curvature_per_m.size() == n, "a course needs a curvature for every cell");
+    base::check(use.grip.empty() || use.grip.size() == course.segments(), "one grip use a segment");
+    base::check(use.drive.empty() || use.drive.size() == course.segments(), "one drive use a segment");
+    SimulatedLap lap;
+    lap.speed_mps = Solver(car, course, use).solve();
+    for (double& v : lap.speed_mps)
+        v = std::sqrt(v);
+    std::vector<double> clock(n + 1, 0.0);
+    for (std::size_t i = 0; i < n; ++i) {
+        const double next = lap.speed_mps[i + 1 == n ? 0 : i + 1];
+        clock[i + 1] = clock[i] + 2.0 * course.step_m[i] / (lap.speed_mps[i] + next);
+    }
+    lap.lap_time_s = clock.back();
+    for (std::size_t k = 0; k < course.segments(); ++k) {
+        const bool last = k + 1 == course.segments();
+        const double end = last ? static_cast<double>(n) : course.segment_starts[k + 1];
+        lap.segment_time_s.push_back(time_at(clock, end) - time_at(clock, course.segment_starts[k]));
+    }
+    return lap;
+}
+
+} // namespace lapwright::car
