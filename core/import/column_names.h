@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a column's name says it is, in English, German, French, Spanish, Italian and Dutch.  Words that only say where a
+// value comes from or at which wheel it was taken ("GPS", "front left") do not matter, nor does the order of words;
+// any other word left over means that the name is not known: "brake temperature" is no brake.
+// Common practice, no source: the words were collected by hand.
+#pragma once
+
+#include "core/recording/meaning.h"
+
+#include <optional>
+#include <string_view>
+
+namespace lapwright::import {
+
+// What a column is for.  Only channels reach the recording; the others make its stamps and positions.
+enum class Role {
+    skip,
+    channel,
+    time, // elapsed, time of day or a moment: the cells and the unit say which
+    date,
+    north_south, // the letter that belongs to a latitude
+    east_west,
+};
+
+struct NamedColumn {
+    Role role = Role::skip;
+    recording::Meaning meaning = recording::Meaning::other;
+    double confidence = 0.0;      // 0..1
+    bool from_satellites = false; // the name says GPS, GNSS or the like
+    bool at_wheel = false;        // the name says wheel, or front, rear, left, right
+};
+
+// Nothing where the name is not known.
+[[nodiscard]] std::optional<NamedColumn> meaning_of_name(std::string_view name);
+
+} // namespace lapwright::import

@@ -1,0 +1,298 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/import/dialect.h"
+
+#include "core/base/number_text.h"
+#include "core/import/angle_text.h"
+#include "core/import/column_names.h"
+#include "core/import/facts.h"
+#include "core/import/limits.h"
+#include "core/import/moment.h"
+#include "core/import/units_in_text.h"
+#include "core/import/words.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+
+namespace lapwright::import {
+namespace {
+
+// Enough rows to judge by, behind the longest preamble that is read.
+constexpr std::size_t judged_rows = 60;
+// A table is believed where half of this many rows fit.
+constexpr std::size_t looked_ahead = 8;
+// More than this part of a row's filled cells must look like data.
+constexpr double least_data_share = 0.5;
+
+constexpr std::array delimiters{Delimiter{','}, Delimiter{';'}, Delimiter{'\t'}, Delimiter{'|'}, Delimiter{' ', true}};
+
+struct Row {
+    std::size_t line = 0; // index into the head
+    std::vector<std::string> cells;
+    std::size_t filled = 0;
+    std::size_t data = 0;
+
+    [[nodiscard]] bool is_data() const {
+        return data > 0 && static_cast<double>(data) > least_data_share * static_cast<double>(filled);
+    }
+};
+
+bool is_comment(std::string_view line) {
+    line = trimmed(line);
+    return line.starts_with('#') || line.starts_with("//") || line.starts_with('%');
+}
+
+std::vector<Row> split_rows(const std::vector<HeadLine>& head, Delimiter delimiter, NumberStyle style) {
+    std::vector<Row> rows;
+    for (std::size_t i = 0; i < head.size(); ++i) {
+        if (trimmed(head[i].text).empty() || is_comment(head[i].text)) continue;
+        Row row{i, split_cells(head[i].text, delimiter)};
+        for (const auto& cell : row.cells) {
+            // A single letter may be a hemisphere or a unit or a name: it says nothing.
+            if (cell.empty() || read_hemisphere(cell)) continue;
+            ++row.filled;
+            if (looks_like_data(cell, style)) ++row.data;
+        }
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+struct Block {
+    std::size_t first = 0; // index into the rows
+    std::size_t columns = 0;
+    double score = 0.0;
+};
+
+// Whether at least half of the next rows are data of this width: a single line of the preamble is no table.
+bool begins_table(const std::vector<Row>& rows, std::size_t first, std::size_t columns) {
+    const std::size_t end = std::min(rows.size(), first + looked_ahead);
+    std::size_t fitting = 0;
+    for (std::size_t i = first; i < end; ++i)
+        if (rows[i].cells.size() == columns && rows[i].is_data()) ++fitting;
+    return rows[first].cells.size() == columns && rows[first].is_data() && 2 * fitting >= end - first;
+}
+
+// The width that makes the best table of these rows, and its first row.
+Block find_block(const std::vector<Row>& rows) {
+    struct Sum {
+        double rows = 0.0;
+        double filled = 0.0;
+        double data = 0.0;
+    };
+    std::map<std::size_t, Sum> sums;
+    for (const Row& row : rows) {
+        if (row.cells.size() < 2 || !row.is_data()) continue;
+        Sum& sum = sums[row.cells.size()];
+        sum.rows += 1.0;
+        sum.filled += static_cast<double>(row.filled);
+        sum.data += static_cast<double>(row.data);
+    }
+    Block best;
+    for (const auto& [columns, sum] : sums) {
+        const double share = sum.data / sum.filled;
+        const double score = sum.rows * std::sqrt(static_cast<double>(columns)) * share * share * share;
+        if (score <= best.score) continue;
+        for (std::size_t first = 0; first < rows.size(); ++first) {
+            if (!begins_table(rows, first, columns)) continue;
+            best = {first, columns, score};
+            break;
+        }
+    }
+    return best;
+}
+
+// Points and commas in the cells that decide which of them is the decimal mark.
+struct MarkVotes {
+    std::size_t point = 0;
+    std::size_t comma = 0;
+    std::size_t unsure_comma = 0; // "1,234"
+};
+
+void vote(MarkVotes& votes, std::string_view cell) {
+    if (cell.starts_with('-') || cell.starts_with('+')) cell.remove_prefix(1);
+    if (cell.find_first_not_of("0123456789.,eE+-' ") != std::string_view::npos) return;
+    const std::size_t point = cell.rfind('.');
+    const std::size_t comma = cell.rfind(',');
+    const bool has_point = point != std::string_view::npos;
+    const bool has_comma = comma != std::string_view::npos;
+    if (has_point && has_comma) {
+        ++(point > comma ? votes.point : votes.comma);
+    } else if (has_point) {
+        if (std::ranges::count(cell, '.') == 1) ++votes.point;
+    } else if (has_comma && std::ranges::count(cell, ',') == 1) {
+        const bool three = cell.size() - comma - 1 == 3 && comma >= 1 && comma <= 3 && cell.front() != '0';
+        ++(three ? votes.unsure_comma : votes.comma);
+    }
+}
+
+struct StyleVerdict {
+    NumberStyle style;
+    bool unsure = false;
+};
+
+StyleVerdict judge_style(const std::vector<HeadLine>& head, Delimiter delimiter) {
+    MarkVotes votes;
+    for (const HeadLine& line : head)
+        for (const auto& cell : split_cells(line.text, delimiter))
+            vote(votes, cell);
+    // A point beside commas that could be decimal marks: "1.234" with "0,5" is written by a decimal comma.
+    const bool comma = votes.comma > 0 ? votes.comma * 4 >= votes.point : votes.unsure_comma > 0 && votes.point == 0;
+    StyleVerdict verdict;
+    verdict.style = {comma ? ',' : '.', true};
+    verdict.unsure = votes.comma == 0 && votes.point == 0 && votes.unsure_comma > 0;
+    if (delimiter == Delimiter{','} && votes.comma == 0 && votes.unsure_comma == 0) verdict.style.thousands = false;
+    return verdict;
+}
+
+bool is_unit_row(const std::vector<std::string>& cells) {
+    std::size_t filled = 0;
+    std::size_t units = 0;
+    for (const auto& cell : cells) {
+        if (cell.empty() || cell == "-") continue;
+        ++filled;
+        const bool bracketed =
+            (cell.front() == '(' && cell.back() == ')') || (cell.front() == '[' && cell.back() == ']');
+        if (bracketed || parse_unit(cell)) ++units;
+    }
+    return filled > 0 && 2 * units > filled;
+}
+
+std::size_t known_names(const std::vector<std::string>& cells) {
+    return static_cast<std::size_t>(std::ranges::count_if(
+        cells, [](const auto& cell) { return meaning_of_name(part_name_and_unit(cell).name).has_value(); }));
+}
+
+std::vector<std::string> fitted(std::vector<std::string> cells, std::size_t columns) {
+    cells.resize(columns);
+    return cells;
+}
+
+// Names and units from the rows of text directly before the data.  Answers the first row that belongs to the header.
+std::size_t read_header(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows,
+                        std::size_t data_row) {
+    constexpr std::size_t most_header_rows = 4;
+    std::size_t names_row = data_row;
+    std::size_t best = 0;
+    std::size_t first = data_row;
+    for (std::size_t back = 1; back <= std::min(most_header_rows, data_row); ++back) {
+        const Row& row = rows[data_row - back];
+        // A blank column at the end of every data row, or one missing there, does not matter.
+        const bool fits = row.cells.size() >= 2 && row.cells.size() + 1 >= layout.columns &&
+                          row.cells.size() <= layout.columns + 1 && 2 * row.filled >= row.cells.size();
+        if (!fits) break;
+        if (is_unit_row(row.cells) && known_names(row.cells) * 2 < row.filled) {
+            layout.units = fitted(row.cells, layout.columns);
+            first = data_row - back;
+            continue;
+        }
+        const std::size_t known = known_names(row.cells) + 1;
+        if (known > best) {
+            best = known;
+            names_row = data_row - back;
+            first = std::min(first, names_row);
+        }
+    }
+    if (names_row == data_row) return first;
+    layout.has_names = true;
+    layout.names = fitted(rows[names_row].cells, layout.columns);
+    layout.header_text = std::string(trimmed(head[rows[names_row].line].text));
+    return first;
+}
+
+// A header behind a comment mark: "# time, speed, lap".
+void read_commented_header(Layout& layout, const std::vector<HeadLine>& head, std::size_t data_line_index) {
+    for (std::size_t back = 1; back <= std::min<std::size_t>(2, data_line_index); ++back) {
+        std::string_view line = trimmed(head[data_line_index - back].text);
+        if (!is_comment(line)) continue;
+        line = trimmed(line.substr(
+            line.find_first_not_of("#%/") == std::string_view::npos ? line.size() : line.find_first_not_of("#%/")));
+        const auto cells = split_cells(line, layout.delimiter);
+        if (cells.size() != layout.columns || known_names(cells) == 0) continue;
+        layout.has_names = true;
+        layout.names = cells;
+        return;
+    }
+}
+
+void read_facts(Layout& layout, const std::vector<HeadLine>& head, std::size_t end_line_index) {
+    for (std::size_t i = 0; i < std::min(end_line_index, most_preamble_lines); ++i) {
+        if (trimmed(head[i].text).empty()) continue;
+        auto fact = read_fact(head[i].text, layout.delimiter);
+        if (fact.first.empty() && fact.second.empty()) continue;
+        layout.facts.push_back(std::move(fact));
+        if (layout.facts.size() >= most_facts) return;
+    }
+}
+
+struct Candidate {
+    Delimiter delimiter;
+    StyleVerdict verdict;
+    std::vector<Row> rows;
+    Block block;
+};
+
+} // namespace
+
+bool looks_like_data(std::string_view cell, NumberStyle style) {
+    if (means_absent(cell) || read_number(cell, style)) return true;
+    return read_clock(cell) || read_date(cell) || read_moment(cell) || read_angle(cell, style.decimal_mark);
+}
+
+std::vector<HeadLine> head_lines(std::string_view text, std::size_t most) {
+    std::vector<HeadLine> lines;
+    std::size_t at = 0;
+    while (at < text.size() && lines.size() < most) {
+        const std::size_t end = text.substr(at, longest_line_bytes + 1).find_first_of("\r\n");
+        const std::size_t length = end == std::string_view::npos ? std::min(text.size() - at, longest_line_bytes) : end;
+        lines.push_back({text.substr(at, length), lines.size() + 1, at});
+        at += length;
+        if (at < text.size() && text[at] == '\r')
+            ++at;
+        else if (at < text.size() && text[at] == '\n') {
+            ++at;
+            continue;
+        }
+        if (at < text.size() && text[at] == '\n') ++at;
+    }
+    return lines;
+}
+
+std::optional<Layout> find_layout(std::string_view text) {
+    const auto head = head_lines(text, most_preamble_lines + judged_rows);
+    std::optional<Candidate> best;
+    for (const Delimiter delimiter : delimiters) {
+        Candidate candidate{delimiter, judge_style(head, delimiter), {}, {}};
+        candidate.rows = split_rows(head, delimiter, candidate.verdict.style);
+        candidate.block = find_block(candidate.rows);
+        // Blanks part almost any text: only when nothing else does as well.
+        const double handicap = delimiter.blanks ? 0.5 : 1.0;
+        candidate.block.score *= handicap;
+        if (candidate.block.score > 0.0 && (!best || candidate.block.score > best->block.score))
+            best = std::move(candidate);
+    }
+    if (!best || best->block.columns > most_columns) return std::nullopt;
+
+    Layout layout;
+    layout.delimiter = best->delimiter;
+    layout.style = best->verdict.style;
+    layout.decimal_mark_unsure = best->verdict.unsure;
+    layout.columns = best->block.columns;
+    const std::size_t first_row = best->block.first;
+    const HeadLine& first_data = head[best->rows[first_row].line];
+    layout.data_offset = first_data.offset;
+    layout.data_line = first_data.number;
+    layout.units.resize(layout.columns);
+    const std::size_t header_row = read_header(layout, head, best->rows, first_row);
+    const std::size_t header_line = best->rows[header_row].line;
+    if (!layout.has_names) read_commented_header(layout, head, best->rows[first_row].line);
+    if (!layout.has_names) {
+        for (std::size_t i = 0; i < layout.columns; ++i)
+            layout.names.push_back("column " + base::integer_text(static_cast<std::int64_t>(i + 1)));
+    }
+    read_facts(layout, head, header_line);
+    return layout;
+}
+
+} // namespace lapwright::import

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How a delimited text is laid out, told from its first lines alone: delimiter, decimal mark, which line names the
+// columns, which gives their units, where the data begin.
+#pragma once
+
+#include "core/import/cells.h"
+#include "core/import/number_scan.h"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace lapwright::import {
+
+struct HeadLine {
+    std::string_view text;  // without its line end
+    std::size_t number = 0; // counted from 1
+    std::size_t offset = 0; // bytes from the start of the text
+};
+
+// The first lines of a text, at most `most` of them, none longer than longest_line_bytes; "\n", "\r\n" and "\r" end a
+// line.
+[[nodiscard]] std::vector<HeadLine> head_lines(std::string_view text, std::size_t most);
+
+struct Layout {
+    Delimiter delimiter;
+    NumberStyle style;
+    std::size_t columns = 0;
+    std::vector<std::string> names; // as many as columns; "column 3" where the file has none
+    std::vector<std::string> units; // as many as columns; from a row of their own, else empty
+    bool has_names = false;
+    std::size_t data_offset = 0; // bytes to the first line of data
+    std::size_t data_line = 1;
+    std::string header_text;                                // the line that names the columns, to know it again
+    std::vector<std::pair<std::string, std::string>> facts; // preamble, key and value
+    bool decimal_mark_unsure = false;                       // "1,234" could be a number of thousands too
+};
+
+// Nothing where no table is found.
+[[nodiscard]] std::optional<Layout> find_layout(std::string_view text);
+
+// A number, a clock reading, a date, a hemisphere letter, degrees with marks, or a word for "absent".
+[[nodiscard]] bool looks_like_data(std::string_view cell, NumberStyle style);
+
+} // namespace lapwright::import

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a file may be at most.  Beyond these the import refuses in a sentence; nothing here grows with a hostile file.
+#pragma once
+
+#include <cstddef>
+
+namespace lapwright::import {
+
+inline constexpr std::size_t largest_file_bytes = std::size_t{4} << 30U;
+inline constexpr std::size_t largest_rows = 50'000'000;
+inline constexpr std::size_t most_columns = 4096;
+// Values in a table: rows × columns.  8 bytes each, so at most 4 GiB of columns.
+inline constexpr std::size_t most_values = std::size_t{512} << 20U;
+inline constexpr std::size_t longest_line_bytes = std::size_t{1} << 20U;
+inline constexpr std::size_t longest_cell_bytes = 4096;
+inline constexpr std::size_t most_preamble_lines = 400;
+inline constexpr std::size_t most_facts = 400;
+inline constexpr std::size_t longest_fact_bytes = 1000;
+// A value beyond this is damage, not a measurement.
+inline constexpr double largest_magnitude = 1e15;
+
+} // namespace lapwright::import

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The rows of a delimited table straight into columns of numbers.  A damaged row costs that row, an unreadable cell
+// that cell; both are counted, with their lines.
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/import/column_guess.h"
+#include "core/import/dialect.h"
+
+#include <cstdint>
+#include <string_view>
+#include <vector>
+
+namespace lapwright::import {
+
+// How the cells of one column are read, and what makes SI values of them: value * factor + offset.
+struct ColumnPlan {
+    CellForm form = CellForm::text; // text: not read
+    double factor = 1.0;
+    double offset = 0.0;
+};
+
+// How often something was seen, and the first lines of it.
+struct LineTally {
+    std::size_t count = 0;
+    std::vector<std::uint32_t> first_lines; // at most most_told_lines
+
+    static constexpr std::size_t most_told_lines = 5;
+
+    void add(std::uint32_t line);
+    void add(const LineTally& later);
+};
+
+struct TableColumn {
+    std::vector<double> values; // one a row, NaN where absent; empty for a column that is not read
+    std::size_t absent = 0;
+    LineTally unreadable; // cells that are neither a value nor a word for its absence
+};
+
+struct Table {
+    std::vector<TableColumn> columns;
+    std::vector<std::uint32_t> lines; // of each row
+    LineTally wrong_width;            // rows with too few or too many cells
+    LineTally text_rows;              // rows without a single value
+    LineTally repeated_headers;
+};
+
+// `text` is UTF-8 or a single-byte encoding; `plans` has one entry a column of the layout.
+[[nodiscard]] base::Result<Table> read_table(std::string_view text, const Layout& layout,
+                                             const std::vector<ColumnPlan>& plans, unsigned threads,
+                                             const base::Progress& progress);
+
+} // namespace lapwright::import
