@@ -68,7 +68,7 @@ void tell_doubts(Recording& recording, const Layout& layout, const std::vector<C
         if (guess.role == Role::skip) continue;
         if (!guess.doubt.empty())
             recording.warnings.push_back({"column_unsure", "column \"" + guess.name + "\": " + guess.doubt, {}});
-        else if (!guess.unit_text.empty() && !guess.unit_written)
+        else if (!guess.unit_text.empty() && !guess.unit_written && guess.form == CellForm::number)
             recording.warnings.push_back(
                 {"unit_unknown",
                  "column \"" + guess.name + "\": the unit \"" + guess.unit_text + "\" is not known",
@@ -148,11 +148,11 @@ class SharedRows {
 void set_start(Recording& recording, const SessionFacts& session, const ColumnGuess* time, double first_reading_s) {
     if (time && (time->form == CellForm::moment || first_reading_s > moment_from_s)) {
         recording.start_unix_s = first_reading_s;
-    } else if (time && time->form == CellForm::clock && session.date_unix_s) {
-        recording.start_unix_s = *session.date_unix_s + first_reading_s;
-    } else if (session.start_unix_s) {
+    } else {
         recording.start_unix_s = session.start_unix_s;
-        if (!session.zone_known)
+        if (time && time->form == CellForm::clock && session.date_unix_s)
+            recording.start_unix_s = *session.date_unix_s + first_reading_s;
+        if (recording.start_unix_s && !session.zone_known)
             recording.warnings.push_back(
                 {"zone_unknown", "the start is written without a time zone: taken as UTC", {}});
     }

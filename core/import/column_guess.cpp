@@ -221,12 +221,49 @@ ColumnGuess guess_column(const Layout& layout, std::size_t column, const SampleR
     return guess;
 }
 
+// A column of readings that only ever advance, evenly, is the time where no name says so.
+bool only_advances(const std::vector<double>& readings) {
+    const double step = median_step(readings);
+    if (readings.size() < 4 || step <= 0.0) return false;
+    std::size_t even = 0;
+    for (std::size_t i = 1; i < readings.size(); ++i) {
+        const double advance = readings[i] - readings[i - 1];
+        if (advance < 0.0) return false;
+        if (std::abs(advance - step) <= 0.5 * step) ++even;
+    }
+    return 4 * even >= 3 * (readings.size() - 1);
+}
+
+void find_unnamed_time(std::vector<ColumnGuess>& guesses, const Layout& layout, const SampleRows& rows) {
+    if (std::ranges::any_of(guesses, [](const auto& guess) { return guess.role == Role::time; })) return;
+    for (std::size_t column = 0; column < guesses.size(); ++column) {
+        ColumnGuess& guess = guesses[column];
+        const bool unnamed = guess.role == Role::skip || guess.meaning == Meaning::other;
+        if (!unnamed || (guess.form != CellForm::clock && guess.form != CellForm::number)) continue;
+        std::vector<double> readings;
+        for (const auto& row : rows) {
+            const std::string& cell = row[column];
+            const auto reading = guess.form == CellForm::clock ? read_clock(cell) : read_number(cell, layout.style);
+            if (reading) readings.push_back(*reading);
+        }
+        if (!only_advances(readings)) continue;
+        guess.role = Role::time;
+        guess.confidence = guess.form == CellForm::clock ? 0.8 : 0.5;
+        guess.reason = "its name is not known, but its readings advance evenly like a clock's";
+        if (guess.form == CellForm::number) guess.doubt = "taken as the time because it advances evenly";
+        guess.unit = guess.form == CellForm::clock ? Unit::second : guess.unit;
+        if (guess.form == CellForm::number) guess_time_unit(guess, readings);
+        return;
+    }
+}
+
 } // namespace
 
 std::vector<ColumnGuess> guess_columns(const Layout& layout, const SampleRows& rows) {
     std::vector<ColumnGuess> guesses;
     for (std::size_t i = 0; i < layout.columns; ++i)
         guesses.push_back(guess_column(layout, i, rows));
+    find_unnamed_time(guesses, layout, rows);
     return guesses;
 }
 

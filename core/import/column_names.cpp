@@ -25,7 +25,8 @@ constexpr std::array table{
     Synonyms{
         Role::time, Meaning::other, 0.95,
         "time,timestamp,time stamp,elapsed time,time elapsed,elapsed,session time,log time,record time,utc,utc time,"
-        "time utc,time of day,datetime,date time,local time,running time,zeit,zeitstempel,laufzeit,messzeit,uhrzeit,"
+        "time utc,time of day,datetime,date time,local time,running time,clock,clock time,time clock,gps clock,wall "
+        "clock,zeit,zeitstempel,laufzeit,messzeit,uhrzeit,"
         "zeit utc,verstrichene zeit,temps,temps ecoule,horodatage,heure,heure utc,tiempo,tiempo transcurrido,"
         "marca tiempo,hora,hora utc,tempo,tempo trascorso,ora,ora utc,tijd,tijdstempel,verstreken tijd,kloktijd,"
         "epoch,epoch time,unix time,unixtime,unix"},
@@ -61,7 +62,7 @@ constexpr std::array table{
     Synonyms{Role::channel, Meaning::wheel_speed, 0.9,
              "wheel speed,wheelspeed,wheel velocity,speed wheel,drive speed,driven wheel speed,radgeschwindigkeit,"
              "vitesse roue,vitesse roues,velocidad rueda,velocidad ruedas,velocita ruota,velocita ruote,wielsnelheid,"
-             "speedometer,tacho"},
+             "speedometer,tacho,wheel,wheels,rad,roue,rueda,ruota,wiel"},
     Synonyms{Role::channel, Meaning::course, 0.85,
              "course,heading,bearing,cog,course over ground,track angle,kurs,fahrtrichtung,cap,rumbo,rotta,koers,"
              "true course,course true,true heading,azimuth,azimut"},
@@ -70,14 +71,16 @@ constexpr std::array table{
         Role::channel, Meaning::longitudinal_acceleration, 0.95,
         "longitudinal acceleration,longitudinal acc,longitudinal accel,long acceleration,long accel,long acc,lon acc,"
         "lon accel,lon acceleration,longacc,lonacc,longitudinal g,long g,lon g,g long,g lon,longg,glong,"
-        "longitudinal g force,g force long,langsbeschleunigung,laengsbeschleunigung,beschleunigung langs,"
+        "longitudinal g force,g force long,accel forward,acc forward,forward acceleration,forward acc,"
+        "acceleration forward,langsbeschleunigung,laengsbeschleunigung,beschleunigung langs,"
         "beschleunigung laengs,langs acc,acceleration longitudinale,acc longitudinale,aceleracion longitudinal,"
         "accelerazione longitudinale,longitudinale versnelling,langsversnelling,inline acc,inline acceleration"},
     Synonyms{Role::channel, Meaning::longitudinal_acceleration, 0.7,
              "acc x,accel x,accx,ax,a x,acceleration x,accelerometer x,g x,gx,g force x,beschleunigung x,aceleracion x,"
              "accelerazione x,versnelling x,acc length"},
     Synonyms{Role::channel, Meaning::lateral_acceleration, 0.95,
-             "lateral acceleration,lateral acc,lateral accel,lat acceleration,lat accel,lat acc,latacc,lateral g,lat g,"
+             "accel left,acc left,acceleration left,leftward acceleration,lateral acceleration,lateral acc,lateral "
+             "accel,lat acceleration,lat accel,lat acc,latacc,lateral g,lat g,"
              "g lat,latg,glat,lateral g force,g force lat,querbeschleunigung,beschleunigung quer,quer acc,"
              "acceleration laterale,acceleration transversale,acc laterale,aceleracion lateral,accelerazione laterale,"
              "dwarsversnelling,laterale versnelling,cornering acceleration,side acceleration,transverse acceleration"},
@@ -103,7 +106,7 @@ constexpr std::array table{
         "throttle,tps,throttle angle,throttle opening,throttle valve,accelerator,accelerator pedal,gas,gas pedal,"
         "gaspedal,fahrpedal,drosselklappe,drosselklappenstellung,fahrpedalstellung,gaspedalstellung,accelerateur,"
         "pedale accelerateur,papillon,acelerador,pedal acelerador,mariposa,acceleratore,pedale acceleratore,farfalla,"
-        "gasklep,gaspedaal,gasstand,pps"},
+        "gasklep,gaspedaal,gasstand,pps,pedal,pedal position"},
     Synonyms{
         Role::channel, Meaning::brake, 0.85,
         "brake,brakes,brake switch,brake pedal,brake light,brake on,bremse,bremspedal,bremslicht,bremsschalter,frein,"

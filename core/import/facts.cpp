@@ -12,26 +12,29 @@
 namespace lapwright::import {
 namespace {
 
-constexpr std::array<std::string_view, 16> driver_words{
-    "driver", "driver name", "fahrer",  "fahrername", "pilote", "conducteur", "piloto", "conductor",
-    "pilota", "conducente",  "coureur", "bestuurder", "rijder", "racer",      "pilot",  "name driver"};
-constexpr std::array<std::string_view, 18> car_words{
-    "car",   "vehicle",  "car name", "vehicle name", "fahrzeug", "auto",     "wagen",      "voiture", "vehicule",
-    "coche", "vehiculo", "vettura",  "veicolo",      "macchina", "voertuig", "automobile", "carro",   "car type"};
-constexpr std::array<std::string_view, 14> track_words{"track",       "circuit",  "venue",  "track name", "strecke",
-                                                       "rennstrecke", "circuito", "pista",  "piste",      "baan",
-                                                       "racebaan",    "parcours", "course", "location"};
-constexpr std::array<std::string_view, 10> date_words{"date", "datum",        "fecha",    "data",       "day",
-                                                      "jour", "session date", "log date", "start date", "date utc"};
-constexpr std::array<std::string_view, 13> clock_words{
-    "time", "start time", "uhrzeit",     "startzeit",   "heure",      "hora",    "ora",
-    "tijd", "starttijd",  "heure debut", "hora inicio", "ora inizio", "log time"};
-constexpr std::array<std::string_view, 15> start_words{
-    "start",       "start utc", "started", "recorded", "start time utc", "session start", "log start", "beginn",
-    "recorded at", "debut",     "inicio",  "inizio",   "begin",          "datetime",      "date time"};
-constexpr std::array<std::string_view, 14> rate_words{
-    "sample rate", "rate",       "frequency", "sampling rate", "log rate",       "abtastrate", "frequenz",
-    "frequence",   "frecuencia", "frequenza", "frequentie",    "sample rate hz", "rate hz",    "logging rate"};
+constexpr std::array driver_words =
+    std::to_array<std::string_view>({"driver", "driver name", "fahrer", "fahrername", "pilote", "conducteur", "piloto",
+                                     "conductor", "pilota", "conducente", "coureur", "bestuurder", "rijder", "racer",
+                                     "pilot", "name driver", "recorded by", "driven by", "racer name"});
+constexpr std::array car_words = std::to_array<std::string_view>(
+    {"car", "vehicle", "car name", "vehicle name", "fahrzeug", "auto", "wagen", "voiture", "vehicule", "coche",
+     "vehiculo", "vettura", "veicolo", "macchina", "voertuig", "automobile", "carro", "car type"});
+constexpr std::array track_words =
+    std::to_array<std::string_view>({"track", "circuit", "venue", "track name", "strecke", "rennstrecke", "circuito",
+                                     "pista", "piste", "baan", "racebaan", "parcours", "course", "location"});
+constexpr std::array date_words =
+    std::to_array<std::string_view>({"date", "datum", "fecha", "data", "day", "jour", "session date", "log date",
+                                     "start date", "date utc", "tag", "dia", "giorno", "dag", "recording date"});
+constexpr std::array clock_words =
+    std::to_array<std::string_view>({"time", "start time", "uhrzeit", "startzeit", "heure", "hora", "ora", "tijd",
+                                     "starttijd", "heure debut", "hora inicio", "ora inizio", "log time", "clock"});
+constexpr std::array start_words = std::to_array<std::string_view>(
+    {"start", "start utc", "started", "recorded", "start time utc", "session start", "log start", "beginn",
+     "recorded at", "debut", "inicio", "inizio", "begin", "datetime", "date time"});
+constexpr std::array rate_words =
+    std::to_array<std::string_view>({"sample rate", "rate", "frequency", "sampling rate", "log rate", "abtastrate",
+                                     "frequenz", "frequence", "frecuencia", "frequenza", "frequentie", "sample rate hz",
+                                     "rate hz", "logging rate", "samples per second", "sample frequency"});
 
 template <typename Words>
 bool holds(const Words& words, std::string_view word) {
