@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/arguments.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <sstream>
+
+namespace lapwright::commands {
+namespace {
+
+constexpr const char* about =
+    "Lapwright compares two laps. Without a subcommand it opens the workstation.\n"
+    "Estimates come from recorded data and are estimates; motor sport is dangerous; the event's rules,\n"
+    "scrutineering and licensed practice come first.";
+
+void add_output(CLI::App& app, Arguments& arguments, std::string& units) {
+    app.add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
+    app.add_option("--units", units, "units of the table for people")
+        ->check(CLI::IsMember({"metric", "imperial", "us"}))
+        ->capture_default_str();
+}
+
+void add_pairing(CLI::App& app, Arguments& arguments) {
+    app.add_option("files", arguments.files, "session A and session B (the same file twice: two laps of one session)")
+        ->expected(2)
+        ->required();
+    app.add_option("--lap-a", arguments.lap_a, "number of A's lap (default: its fastest clean one)");
+    app.add_option("--lap-b", arguments.lap_b, "number of B's lap");
+    app.add_option("--track", arguments.track_file, "track file with gate and segments");
+}
+
+} // namespace
+
+Parsed parse(const std::vector<std::string>& words) {
+    CLI::App app{about, "lapwright"};
+    app.require_subcommand(0, 1);
+    bool version = false;
+    app.add_flag("--version", version, "print the version");
+    Arguments arguments;
+    std::string units = "metric";
+
+    CLI::App* laps = app.add_subcommand("laps", "a session's laps, and what the import had to mend");
+    laps->add_option("files", arguments.files, "logger files")->required();
+    laps->add_option("--track", arguments.track_file, "track file with the gate");
+    add_output(*laps, arguments, units);
+
+    CLI::App* compare = app.add_subcommand("compare", "gap, segment table and traces of two laps");
+    add_pairing(*compare, arguments);
+    compare->add_option("--step", arguments.step_m, "grid of the traces in metres")
+        ->check(CLI::Range(0.2, 20.0))
+        ->capture_default_str();
+    add_output(*compare, arguments, units);
+
+    try {
+        std::vector<std::string> reversed(words.rbegin(), words.rend());
+        app.parse(reversed);
+    } catch (const CLI::ParseError& problem) {
+        std::ostringstream out;
+        std::ostringstream err;
+        const int status = app.exit(problem, out, err);
+        return {std::nullopt, out.str() + err.str(), status == 0 ? 0 : 2};
+    }
+    arguments.units = *base::parse_unit_system(units);
+    if (version)
+        arguments.command = Command::version;
+    else if (laps->parsed())
+        arguments.command = Command::laps;
+    else if (compare->parsed())
+        arguments.command = Command::compare;
+    else
+        return {std::nullopt, app.help(), 0};
+    return {arguments, {}, 0};
+}
+
+} // namespace lapwright::commands

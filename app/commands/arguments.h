@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the words of a command line ask for.
+#pragma once
+
+#include "core/base/display.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lapwright::commands {
+
+enum class Command { laps, compare, version };
+
+struct Arguments {
+    Command command{};
+    std::vector<std::string> files;
+    std::optional<int> lap_a;
+    std::optional<int> lap_b;
+    std::string track_file; // empty: none
+    double step_m = 1.0;
+    base::UnitSystem units = base::UnitSystem::metric;
+    bool json = false;
+};
+
+// The arguments, or what to print: help (status 0) or a sentence (status 2).
+struct Parsed {
+    std::optional<Arguments> arguments;
+    std::string message;
+    int status = 0;
+};
+
+[[nodiscard]] Parsed parse(const std::vector<std::string>& words);
+
+} // namespace lapwright::commands

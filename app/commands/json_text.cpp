@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/json_text.h"
+
+#include "app/commands/json_parts.h"
+
+#include <cmath>
+
+namespace lapwright::commands {
+namespace {
+
+using nlohmann::ordered_json;
+
+ordered_json channel_json(const recording::Channel& channel) {
+    return {{"name", channel.name},
+            {"meaning", recording::name(channel.meaning)},
+            {"unit", base::symbol(base::si_unit(recording::quantity(channel.meaning)))},
+            {"rate_hz", number_json(channel.rate_hz())}};
+}
+
+ordered_json lap_json(const lap::Lap& lap) {
+    return {{"number", lap.number},
+            {"kind", lap::name(lap.kind)},
+            {"clean", lap.clean},
+            {"why_not_clean", lap.why_not_clean},
+            {"start_s", lap.start_s},
+            {"time_s", lap.time_s()},
+            {"time_sd_s", maybe_json(lap.time_sd_s)}};
+}
+
+ordered_json session_json(const analysis::Session& session) {
+    const recording::Recording& recording = *session.recording;
+    ordered_json warnings = warnings_json(recording.warnings);
+    for (ordered_json& warning : warnings_json(session.warnings))
+        warnings.push_back(std::move(warning));
+    ordered_json channels = ordered_json::array();
+    for (const recording::Channel& channel : recording.channels)
+        channels.push_back(channel_json(channel));
+    ordered_json laps = ordered_json::array();
+    for (const lap::Lap& lap : session.laps)
+        laps.push_back(lap_json(lap));
+    return {{"file", recording.source_file},
+            {"driver", text_or_null(recording.driver)},
+            {"car", text_or_null(recording.car)},
+            {"track", text_or_null(recording.track)},
+            {"start_utc", recording.start_unix_s ? ordered_json(recording::utc_text(*recording.start_unix_s))
+                                                 : ordered_json(nullptr)},
+            {"gate_from", session.gate_origin},
+            {"warnings", warnings},
+            {"channels", channels},
+            {"laps", laps}};
+}
+
+ordered_json side_json(const analysis::Side& side) {
+    return {{"file", side.session->recording->source_file},
+            {"driver", text_or_null(side.session->recording->driver)},
+            {"car", text_or_null(side.session->recording->car)},
+            {"lap", side.lap.number},
+            {"time_s", side.trace.best.lap_time_s()},
+            {"time_sd_s", maybe_json(side.lap.time_sd_s)}};
+}
+
+ordered_json segment_json(const comparison::SegmentComparison& s) {
+    const auto pair = [](ordered_json& out, const std::string& stem, const std::string& unit,
+                         const comparison::MaybeFigure& a, const comparison::MaybeFigure& b) {
+        out[stem + "_a_" + unit] = a ? number_json(a->value) : nullptr;
+        out[stem + "_b_" + unit] = b ? number_json(b->value) : nullptr;
+    };
+    ordered_json out{{"name", s.segment.name},
+                     {"kind", s.segment.kind == track::SegmentKind::corner ? "corner" : "straight"},
+                     {"start_m", s.segment.start_m},
+                     {"end_m", s.segment.end_m},
+                     {"gain_s", number_json(s.gain_s.value)},
+                     {"gain_sd_s", maybe_json(s.gain_s.sd)}};
+    pair(out, "entry_speed", "mps", s.a.entry_speed_mps, s.b.entry_speed_mps);
+    pair(out, "min_speed", "mps", s.a.min_speed_mps, s.b.min_speed_mps);
+    pair(out, "exit_speed", "mps", s.a.exit_speed_mps, s.b.exit_speed_mps);
+    pair(out, "top_speed", "mps", s.a.top_speed_mps, s.b.top_speed_mps);
+    pair(out, "braking_point", "m", s.a.braking_point_m, s.b.braking_point_m);
+    pair(out, "full_throttle", "m", s.a.full_throttle_m, s.b.full_throttle_m);
+    pair(out, "min_speed_at", "m", s.a.min_speed_at_m, s.b.min_speed_at_m);
+    return out;
+}
+
+ordered_json trace_json(const analysis::Pairing& pairing) {
+    const comparison::GapTrace& gap = pairing.comparison.gap;
+    ordered_json sd = ordered_json::array();
+    for (std::size_t i = 0; i < gap.gap_s.size(); ++i)
+        sd.push_back(gap.sd_s.empty() ? ordered_json(nullptr) : number_json(gap.sd_s[i]));
+    std::vector<double> curvature;
+    for (const double s : gap.distance_m)
+        curvature.push_back(pairing.track.line.curvature(s));
+    return {{"distance_m", gap.distance_m},
+            {"speed_a_mps", pairing.a.trace.best.speed_mps},
+            {"speed_b_mps", pairing.b.trace.best.speed_mps},
+            {"gap_s", gap.gap_s},
+            {"gap_sd_s", sd},
+            {"curvature_per_m", curvature}};
+}
+
+} // namespace
+
+std::string laps_json(const std::vector<std::shared_ptr<const analysis::Session>>& sessions) {
+    ordered_json list = ordered_json::array();
+    for (const auto& session : sessions)
+        list.push_back(session_json(*session));
+    return document_text({{"sessions", list}});
+}
+
+std::string compare_json(const analysis::Pairing& pairing) {
+    ordered_json segments = ordered_json::array();
+    for (const auto& segment : pairing.comparison.segments)
+        segments.push_back(segment_json(segment));
+    return document_text(
+        {{"a", side_json(pairing.a)},
+         {"b", side_json(pairing.b)},
+         {"track", {{"name", text_or_null(pairing.track.name)}, {"length_m", pairing.track.line.length_m}}},
+         {"gap_s", number_json(pairing.comparison.gap_at_end_s.value)},
+         {"gap_sd_s", maybe_json(pairing.comparison.gap_at_end_s.sd)},
+         {"headline", pairing.headline.verdict + ". " + pairing.headline.sentence},
+         {"trace", trace_json(pairing)},
+         {"segments", segments},
+         {"warnings", warnings_json(pairing.warnings)}});
+}
+
+} // namespace lapwright::commands

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The contract of the command line as JSON: SI units, the unit in the key, null for what cannot be had.
+#pragma once
+
+#include "core/analysis/analysis.h"
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace lapwright::commands {
+
+[[nodiscard]] std::string laps_json(const std::vector<std::shared_ptr<const analysis::Session>>& sessions);
+[[nodiscard]] std::string compare_json(const analysis::Pairing& pairing);
+
+} // namespace lapwright::commands

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/table_text.h"
+
+#include "core/base/number_text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::commands {
+namespace {
+
+using base::Quantity;
+using base::UnitSystem;
+using comparison::MaybeFigure;
+
+constexpr double sds_of_95_percent = 1.96;
+
+std::string time_with_uncertainty(double time_s, std::optional<double> sd) {
+    const std::string text = base::lap_time_text(time_s);
+    return sd ? text + " " + base::plus_minus_text(sds_of_95_percent * *sd, 3) : text;
+}
+
+std::string gain_text(const comparison::Figure& gain) {
+    const double half = gain.sd ? sds_of_95_percent * *gain.sd : 0.0;
+    const int decimals = gain.sd ? std::max(2, base::decimals_for(half, 3)) : 3;
+    const std::string text = (gain.value >= 0.0 ? "A " : "B ") + base::fixed_text(std::abs(gain.value), decimals);
+    return gain.sd ? text + " " + base::plus_minus_text(half, 3) : text;
+}
+
+std::string speeds(const MaybeFigure& a, const MaybeFigure& b, UnitSystem units) {
+    const auto one = [&](const MaybeFigure& f) {
+        return f ? base::figure_text(f->value, Quantity::speed, units, 1) : std::string("—");
+    };
+    return one(a) + " · " + one(b);
+}
+
+std::string title(const analysis::Side& side) {
+    return side.session->title() + ", lap " + base::integer_text(side.lap.number) + ", " +
+           time_with_uncertainty(side.trace.best.lap_time_s(), side.lap.time_sd_s);
+}
+
+std::size_t characters(const std::string& text) {
+    return static_cast<std::size_t>(
+        std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+std::string warnings_text(const std::vector<recording::Warning>& warnings) {
+    std::string text;
+    for (const recording::Warning& w : warnings)
+        text += "  " +
+                (w.line ? "line " + base::integer_text(static_cast<std::int64_t>(*w.line)) + ": " : std::string()) +
+                w.message + "\n";
+    return text;
+}
+
+} // namespace
+
+std::string aligned(const std::vector<std::vector<std::string>>& rows, std::size_t left) {
+    std::vector<std::size_t> widths;
+    for (const auto& row : rows)
+        for (std::size_t i = 0; i < row.size(); ++i) {
+            if (widths.size() <= i) widths.push_back(0);
+            widths[i] = std::max(widths[i], characters(row[i]));
+        }
+    std::string text;
+    for (const auto& row : rows) {
+        std::string line;
+        for (std::size_t i = 0; i < row.size(); ++i) {
+            const std::string blanks(widths[i] - characters(row[i]), ' ');
+            if (i > 0) line += "  ";
+            line += i < left ? row[i] + blanks : blanks + row[i];
+        }
+        text += line.substr(0, line.find_last_not_of(' ') + 1) + "\n";
+    }
+    return text;
+}
+
+std::string laps_table(const std::vector<std::shared_ptr<const analysis::Session>>& sessions) {
+    std::string text;
+    for (const auto& session : sessions) {
+        if (!text.empty()) text += "\n";
+        text += session->title() + " (" + session->recording->source_file + ")\n";
+        if (session->recording->start_unix_s)
+            text += "  started " + recording::utc_text(*session->recording->start_unix_s) + "\n";
+        text += "  timing line: " + session->gate_origin + "\n\n";
+        std::vector<std::vector<std::string>> rows{{"lap", "kind", "", "time"}};
+        const lap::Lap* fastest = session->fastest();
+        for (const lap::Lap& lap : session->laps) {
+            std::string remark = lap.clean ? "clean" : lap.why_not_clean;
+            if (fastest && lap.number == fastest->number) remark += ", fastest";
+            rows.push_back({base::integer_text(lap.number), std::string(lap::name(lap.kind)), remark,
+                            time_with_uncertainty(lap.time_s(), lap.time_sd_s)});
+        }
+        text += aligned(rows, 3);
+        const std::string warnings = warnings_text(session->recording->warnings) + warnings_text(session->warnings);
+        if (!warnings.empty()) text += "\nwhat the import found\n" + warnings;
+    }
+    return text;
+}
+
+std::string compare_table(const analysis::Pairing& pairing, UnitSystem units) {
+    std::string text = "A  " + title(pairing.a) + "\nB  " + title(pairing.b) + "\n";
+    if (!pairing.track.name.empty()) text += pairing.track.name + ", ";
+    text += base::figure_with_unit(pairing.track.line.length_m, Quantity::length, units, 0) + " from line to line\n\n";
+    const findings::Headline& headline = pairing.headline;
+    text += headline.verdict + (headline.uncertainty.empty() ? "" : " " + headline.uncertainty) + "\n";
+    text += headline.sentence + "\n\n";
+    const std::string unit(base::symbol(base::shown_unit(Quantity::speed, units)));
+    std::vector<std::vector<std::string>> rows{
+        {"segment", "from " + std::string(base::symbol(base::shown_unit(Quantity::length, units))), "won by s",
+         "entry A · B " + unit, "least A · B", "exit A · B", "top A · B"}};
+    for (const comparison::SegmentComparison& s : pairing.comparison.segments)
+        rows.push_back({s.segment.name, base::figure_text(s.segment.start_m, Quantity::length, units, 0),
+                        gain_text(s.gain_s), speeds(s.a.entry_speed_mps, s.b.entry_speed_mps, units),
+                        speeds(s.a.min_speed_mps, s.b.min_speed_mps, units),
+                        speeds(s.a.exit_speed_mps, s.b.exit_speed_mps, units),
+                        speeds(s.a.top_speed_mps, s.b.top_speed_mps, units)});
+    rows.push_back({"whole lap", "", gain_text(pairing.comparison.gap_at_end_s), "", "", "", ""});
+    text += aligned(rows, 1);
+    const std::string warnings = warnings_text(pairing.warnings);
+    if (!warnings.empty()) text += "\nto keep in mind\n" + warnings;
+    return text;
+}
+
+} // namespace lapwright::commands

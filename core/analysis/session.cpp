@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One file, understood: recording -> motion -> gate -> laps -> which of them are clean.
+#include "core/analysis/run.h"
+#include "core/analysis/stages.h"
+#include "core/lap/find_laps.h"
+#include "core/lap/trace_lap.h"
+#include "core/track/build_line.h"
+#include "core/track/gate.h"
+
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+
+namespace lapwright::analysis {
+namespace {
+
+using base::ErrorCode;
+using base::Result;
+
+// Enough to find a lap's lost tenths, cheap enough for every lap of a long session.
+constexpr double judging_step_m = 5.0;
+
+base::Error no_laps(const recording::Recording& recording, const std::string& what, const std::string& remedy) {
+    return {ErrorCode::no_laps, {recording.source_file, {}, {}}, what, remedy};
+}
+
+track::Gate gate_of(const track::TrackRecord& record, const motion::MotionEstimate& motion) {
+    const motion::EastNorthUp centre = motion::to_local(motion.frame, record.gate.position);
+    return {{centre.east_m, centre.north_m}, record.gate.heading_rad, record.gate.half_width_m};
+}
+
+Result<track::ProposedGate> choose_gate(const recording::Recording& recording, const motion::MotionEstimate& motion,
+                                        const std::optional<track::TrackRecord>& record) {
+    if (record) return track::ProposedGate{gate_of(*record, motion), "the track's record"};
+    if (auto gate = track::gate_from_channels(motion.best, recording)) return *gate;
+    if (auto gate = track::propose_gate(motion.best)) return *gate;
+    return no_laps(recording, "no place is passed twice in the same direction, so there are no laps",
+                   "choose a recording with at least one whole lap");
+}
+
+} // namespace
+
+std::vector<lap::Lap> judged_laps(std::vector<lap::Lap> laps, const motion::MotionEstimate& motion,
+                                  const track::ReferenceLine& line) {
+    std::vector<lap::LapTrace> traces(laps.size());
+    for (std::size_t i = 0; i < laps.size(); ++i) {
+        if (laps[i].kind != lap::LapKind::flying) continue;
+        if (auto trace = lap::trace_lap(motion.best, laps[i].start_s, laps[i].end_s, line, judging_step_m))
+            traces[i] = std::move(*trace);
+    }
+    return lap::judged(std::move(laps), traces);
+}
+
+std::vector<track::Stretch> likely_laps(const std::vector<lap::Lap>& laps, const motion::MotionEstimate& motion) {
+    std::vector<const lap::Lap*> flying;
+    for (const lap::Lap& lap : laps)
+        if (lap.kind == lap::LapKind::flying) flying.push_back(&lap);
+    std::ranges::sort(flying, {}, [](const lap::Lap* l) { return l->time_s(); });
+    std::vector<track::Stretch> stretches;
+    if (flying.empty()) return stretches;
+    // The seed comes first: the middle lap, which no shortcut and no traffic made.
+    const double middle = flying[flying.size() / 2]->time_s();
+    std::ranges::sort(flying, {}, [&](const lap::Lap* l) { return std::abs(l->time_s() - middle); });
+    for (const lap::Lap* lap : flying)
+        if (std::abs(lap->time_s() / middle - 1.0) < 0.07 && stretches.size() < 8)
+            stretches.push_back({&motion.best, lap->start_s, lap->end_s});
+    return stretches;
+}
+
+track::Gate square_gate(const track::ReferenceLine& line, double half_width_m) {
+    const track::Vec2 t = line.tangent_at(0.0);
+    return {line.position(0.0), std::atan2(t.north, t.east), half_width_m};
+}
+
+const lap::Lap* Session::lap(int number) const {
+    const auto found = std::ranges::find(laps, number, &lap::Lap::number);
+    return found == laps.end() ? nullptr : &*found;
+}
+
+const lap::Lap* Session::fastest() const {
+    const lap::Lap* best = nullptr;
+    const auto better = [&](const lap::Lap& l) {
+        if (!best) return true;
+        if (l.clean != best->clean) return l.clean;
+        return l.time_s() < best->time_s();
+    };
+    for (const lap::Lap& l : laps)
+        if (l.kind == lap::LapKind::flying && better(l)) best = &l;
+    return best;
+}
+
+std::string Session::title() const {
+    if (recording->driver.empty() && recording->car.empty())
+        return std::filesystem::path(recording->source_file).filename().string();
+    if (recording->driver.empty() || recording->car.empty()) return recording->driver + recording->car;
+    return recording->driver + " — " + recording->car;
+}
+
+Result<std::shared_ptr<const Session>> understand(recording::Recording recording, const SessionOptions& options,
+                                                  const base::Progress& progress) {
+    auto motion = motion::estimate_motion(recording, options.motion, progress);
+    if (!motion) return motion.error();
+    auto session = std::make_shared<Session>();
+    session->motion = std::make_shared<const motion::MotionEstimate>(std::move(motion).value());
+    const auto gate = choose_gate(recording, *session->motion, options.track);
+    if (!gate) return gate.error();
+    session->gate = gate->gate;
+    session->gate_origin = gate->origin;
+    if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
+    session->laps = lap::find_laps(*session->motion, session->gate, recording);
+    if (session->laps.empty())
+        return no_laps(recording, "the timing line is never crossed",
+                       "check that the track file belongs to this track");
+    // Timed again at a gate square to the line, the one that a comparison uses too.
+    if (const auto line = track::build_line(likely_laps(session->laps, *session->motion), session->gate)) {
+        session->gate = square_gate(*line, session->gate.half_width_m);
+        session->laps =
+            judged_laps(lap::find_laps(*session->motion, session->gate, recording), *session->motion, *line);
+    }
+    session->recording = std::make_shared<const recording::Recording>(std::move(recording));
+    return std::shared_ptr<const Session>(std::move(session));
+}
+
+Result<std::shared_ptr<const Session>> load_session(const std::string& path, const SessionOptions& options,
+                                                    const base::Progress& progress) {
+    auto recording = import::import_file(path, options.import, progress);
+    if (!recording) return recording.error();
+    return understand(std::move(recording).value(), options, progress);
+}
+
+} // namespace lapwright::analysis

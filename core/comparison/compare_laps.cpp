@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/comparison/compare_laps.h"
+
+#include "core/base/check.h"
+#include "core/comparison/segment_figures.h"
+#include "core/math/distributions.h"
+#include "core/math/statistics.h"
+
+#include <array>
+#include <cmath>
+
+namespace lapwright::comparison {
+namespace {
+
+using lap::LapEnsemble;
+using lap::LapTrace;
+
+std::size_t pairs_of_draws(const LapEnsemble& a, const LapEnsemble& b) {
+    const std::size_t pairs = std::min(a.draws.size(), b.draws.size());
+    return pairs < 2 ? 0 : pairs;
+}
+
+std::vector<double> gap(const LapTrace& a, const LapTrace& b) {
+    std::vector<double> result(a.size());
+    for (std::size_t i = 0; i < result.size(); ++i)
+        result[i] = b.time_s[i] - a.time_s[i];
+    return result;
+}
+
+GapTrace gap_trace(const LapEnsemble& a, const LapEnsemble& b) {
+    GapTrace trace{a.best.distance_m, gap(a.best, b.best), {}, {}, {}};
+    const std::size_t pairs = pairs_of_draws(a, b);
+    if (pairs == 0) return trace;
+    const double spread = math::student_t_quantile(0.975, static_cast<double>(pairs - 1));
+    std::vector<double> values(pairs);
+    for (std::size_t i = 0; i < trace.gap_s.size(); ++i) {
+        for (std::size_t k = 0; k < pairs; ++k)
+            values[k] = b.draws[k].time_s[i] - a.draws[k].time_s[i];
+        const double sd = math::standard_deviation(values);
+        trace.sd_s.push_back(sd);
+        trace.low_s.push_back(trace.gap_s[i] - spread * sd);
+        trace.high_s.push_back(trace.gap_s[i] + spread * sd);
+    }
+    return trace;
+}
+
+// Everything of SegmentFigures that the ensemble carries an uncertainty for.
+constexpr std::array maybe_figures{
+    &SegmentFigures::min_speed_mps,    &SegmentFigures::min_speed_at_m,  &SegmentFigures::top_speed_mps,
+    &SegmentFigures::top_speed_at_m,   &SegmentFigures::braking_point_m, &SegmentFigures::braking_mps2,
+    &SegmentFigures::throttle_opens_m, &SegmentFigures::full_throttle_m, &SegmentFigures::peak_lateral_mps2,
+    &SegmentFigures::driven_length_m,
+};
+
+// Draws carry no channels: only figures that are derived from motion in the estimate too may take their spread from
+// them.
+bool from_motion(const Figure& figure, MaybeFigure SegmentFigures::* member) {
+    return figure.derived ||
+           (member != &SegmentFigures::braking_point_m && member != &SegmentFigures::braking_mps2 &&
+            member != &SegmentFigures::throttle_opens_m && member != &SegmentFigures::full_throttle_m);
+}
+
+std::optional<double> spread_of(const std::vector<double>& values) {
+    return values.size() < 2 ? std::nullopt : std::optional(math::standard_deviation(values));
+}
+
+SegmentFigures figures_with_spread(const LapEnsemble& lap, const std::vector<track::Segment>& segments,
+                                   std::size_t index) {
+    SegmentFigures figures = segment_figures(lap.best, segments, index);
+    std::vector<SegmentFigures> draws;
+    for (const LapTrace& draw : lap.draws)
+        draws.push_back(segment_figures(draw, segments, index));
+    std::vector<double> entry;
+    std::vector<double> exit;
+    for (const SegmentFigures& draw : draws) {
+        entry.push_back(draw.entry_speed_mps.value);
+        exit.push_back(draw.exit_speed_mps.value);
+    }
+    figures.entry_speed_mps.sd = spread_of(entry);
+    figures.exit_speed_mps.sd = spread_of(exit);
+    for (const auto member : maybe_figures) {
+        MaybeFigure& figure = figures.*member;
+        if (!figure || !from_motion(*figure, member)) continue;
+        std::vector<double> values;
+        for (const SegmentFigures& draw : draws)
+            if (draw.*member) values.push_back((draw.*member)->value);
+        figure->sd = spread_of(values);
+    }
+    return figures;
+}
+
+Figure gain(const LapEnsemble& a, const LapEnsemble& b, const track::Segment& segment) {
+    const auto one = [&](const LapTrace& trace_a, const LapTrace& trace_b) {
+        return (trace_b.time_at(segment.end_m) - trace_a.time_at(segment.end_m)) -
+               (trace_b.time_at(segment.start_m) - trace_a.time_at(segment.start_m));
+    };
+    Figure figure{one(a.best, b.best), std::nullopt, false};
+    std::vector<double> values;
+    for (std::size_t k = 0; k < pairs_of_draws(a, b); ++k)
+        values.push_back(one(a.draws[k], b.draws[k]));
+    figure.sd = spread_of(values);
+    return figure;
+}
+
+} // namespace
+
+std::vector<double> boundary_times(const LapTrace& trace, const std::vector<track::Segment>& segments) {
+    std::vector<double> times{0.0};
+    for (const track::Segment& segment : segments)
+        times.push_back(trace.time_at(segment.end_m));
+    return times;
+}
+
+Comparison compare_laps(const LapEnsemble& a, const LapEnsemble& b, const std::vector<track::Segment>& segments) {
+    base::check(a.best.size() == b.best.size() && a.best.size() > 1, "two laps on different grids");
+    Comparison result;
+    result.gap = gap_trace(a, b);
+    result.gap_at_end_s.value = result.gap.gap_s.back();
+    if (!result.gap.sd_s.empty()) result.gap_at_end_s.sd = result.gap.sd_s.back();
+    for (std::size_t i = 0; i < segments.size(); ++i)
+        result.segments.push_back({segments[i], gain(a, b, segments[i]), figures_with_spread(a, segments, i),
+                                   figures_with_spread(b, segments, i)});
+    return result;
+}
+
+std::vector<double> winning_rate(const GapTrace& gap, double window_m) {
+    const std::size_t n = gap.gap_s.size();
+    const double step = gap.distance_m.back() / static_cast<double>(n - 1);
+    const auto half = static_cast<std::size_t>(std::max(1L, std::lround(0.5 * window_m / step)));
+    std::vector<double> rate(n);
+    for (std::size_t i = 0; i < n; ++i) {
+        const std::size_t from = i > half ? i - half : 0;
+        const std::size_t to = std::min(n - 1, i + half);
+        rate[i] = (gap.gap_s[to] - gap.gap_s[from]) / (gap.distance_m[to] - gap.distance_m[from]);
+    }
+    return rate;
+}
+
+} // namespace lapwright::comparison

@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/comparison/segment_figures.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+namespace lapwright::comparison {
+namespace {
+
+using lap::LapTrace;
+using recording::Meaning;
+
+constexpr double braking_deceleration_mps2 = 2.5; // more than lifting off does in a club car
+constexpr double brake_pedal_share = 0.05;
+constexpr double throttle_closed_share = 0.05;
+constexpr double throttle_open_share = 0.10;
+constexpr double throttle_full_share = 0.95;
+constexpr double throttle_lift_share = 0.80;
+constexpr double merge_braking_m = 15.0;
+constexpr double full_share_of_peak = 0.9; // of the exit's largest acceleration, where throttle was not recorded
+
+using Condition =
+    std::function<double(std::size_t)>; // positive where it holds; continuous, so that its root can be found
+
+// Distance at which a condition changes sign between grid points i − 1 and i.
+double change_at(const LapTrace& trace, const Condition& condition, std::size_t i) {
+    const double before = condition(i - 1);
+    const double here = condition(i);
+    const double u = here == before ? 0.0 : std::clamp(-before / (here - before), 0.0, 1.0);
+    return trace.distance_m[i - 1] + u * (trace.distance_m[i] - trace.distance_m[i - 1]);
+}
+
+// First place at or after `from` (up to `to`) where the condition becomes true; a condition that holds at `from`
+// already is no beginning.
+std::optional<double> first_begin(const LapTrace& trace, const Condition& holds, std::size_t from, std::size_t to) {
+    for (std::size_t i = from + 1; i <= to; ++i)
+        if (holds(i) > 0.0 && holds(i - 1) <= 0.0) return change_at(trace, holds, i);
+    return std::nullopt;
+}
+
+struct Span {
+    double begin_m;
+    double end_m;
+};
+
+// The last stretch in which the condition holds between two indices; breaks shorter than merge_m do not end it.
+std::optional<Span> last_stretch(const LapTrace& trace, const Condition& holds, std::size_t from, std::size_t to,
+                                 double merge_m) {
+    std::optional<Span> last;
+    std::size_t i = from + 1;
+    while (i <= to) {
+        if (holds(i) <= 0.0) {
+            ++i;
+            continue;
+        }
+        const double begin = holds(i - 1) <= 0.0 ? change_at(trace, holds, i) : trace.distance_m[i - 1];
+        while (i <= to && holds(i) > 0.0)
+            ++i;
+        const double end = i <= to ? change_at(trace, holds, i) : trace.distance_m[to];
+        if (last && begin - last->end_m < merge_m)
+            last->end_m = end;
+        else
+            last = Span{begin, end};
+    }
+    return last;
+}
+
+Condition channel_above(const lap::TraceChannel& channel, double threshold) {
+    return [&channel, threshold](std::size_t i) {
+        const double v = channel.values[i];
+        return std::isfinite(v) ? v - threshold : -threshold;
+    };
+}
+
+bool recorded(const lap::TraceChannel* channel, std::size_t from, std::size_t to) {
+    if (!channel) return false;
+    for (std::size_t i = from; i <= to; ++i)
+        if (!std::isfinite(channel->values[i])) return false;
+    return true;
+}
+
+MaybeFigure figure(std::optional<double> value, bool derived = false) {
+    if (!value) return std::nullopt;
+    return Figure{*value, std::nullopt, derived};
+}
+
+// The stretch in which a corner's braking, lift and throttle are sought.
+struct Window {
+    std::size_t approach; // start of the straight before, or of the segment itself
+    std::size_t slowest;
+    std::size_t end;  // of the segment
+    std::size_t exit; // end of the straight that the corner feeds
+};
+
+Window window(const LapTrace& trace, const std::vector<track::Segment>& segments, std::size_t index,
+              double slowest_at_m) {
+    const track::Segment& here = segments[index];
+    double from = here.start_m;
+    if (index > 0)
+        from = segments[index - 1].kind == track::SegmentKind::straight
+                   ? segments[index - 1].start_m
+                   : 0.5 * (segments[index - 1].start_m + segments[index - 1].end_m);
+    const bool feeds = index + 1 < segments.size() && segments[index + 1].kind == track::SegmentKind::straight;
+    return {trace.index_before(from), trace.index_before(slowest_at_m) + 1, trace.index_before(here.end_m) + 1,
+            feeds ? trace.index_before(segments[index + 1].end_m) + 1 : trace.index_before(here.end_m) + 1};
+}
+
+void add_braking(SegmentFigures& f, const LapTrace& trace, const Window& w) {
+    const lap::TraceChannel* pedal = trace.find(Meaning::brake);
+    const bool has_pedal = recorded(pedal, w.approach, w.slowest);
+    const Condition slowing = [&](std::size_t i) { return -trace.longitudinal_mps2[i] - braking_deceleration_mps2; };
+    const auto braking = last_stretch(trace, has_pedal ? channel_above(*pedal, brake_pedal_share) : slowing, w.approach,
+                                      w.slowest, merge_braking_m);
+    if (!braking || braking->end_m <= braking->begin_m) return;
+    const double dt = trace.time_at(braking->end_m) - trace.time_at(braking->begin_m);
+    const double dv = trace.speed_at(braking->begin_m) - trace.speed_at(braking->end_m);
+    if (dt <= 0.0) return;
+    f.braking_point_m = figure(braking->begin_m, !has_pedal);
+    f.braking_mps2 = figure(dv / dt);
+}
+
+void add_throttle(SegmentFigures& f, const LapTrace& trace, const Window& w) {
+    const lap::TraceChannel* throttle = trace.find(Meaning::throttle);
+    if (recorded(throttle, w.approach, w.exit)) {
+        const auto open =
+            last_stretch(trace, channel_above(*throttle, throttle_lift_share), w.approach, w.slowest, merge_braking_m);
+        if (open && open->end_m < trace.distance_m[w.slowest]) f.lift_at_m = figure(open->end_m);
+        const bool closed = !open || f.lift_at_m;
+        if (closed) {
+            const std::size_t lift = f.lift_at_m ? trace.index_before(f.lift_at_m->value) : w.approach;
+            f.throttle_opens_m =
+                figure(first_begin(trace, channel_above(*throttle, throttle_open_share), lift + 1, w.exit));
+            f.full_throttle_m =
+                figure(first_begin(trace, channel_above(*throttle, throttle_full_share), lift + 1, w.exit));
+        }
+        return;
+    }
+    double peak = 0.0;
+    for (std::size_t i = w.slowest; i <= w.exit; ++i)
+        peak = std::max(peak, trace.longitudinal_mps2[i]);
+    if (peak < 0.5 || !f.braking_point_m) return;
+    const Condition driving = [&](std::size_t i) { return trace.longitudinal_mps2[i] - full_share_of_peak * peak; };
+    f.full_throttle_m = figure(first_begin(trace, driving, w.slowest, w.exit), true);
+    const Condition pulling = [&](std::size_t i) { return trace.longitudinal_mps2[i]; };
+    f.throttle_opens_m = figure(first_begin(trace, pulling, w.slowest > 0 ? w.slowest - 1 : 0, w.exit), true);
+}
+
+// Time with neither pedal pressed, from the start of the approach to the end of the segment.
+void add_coasting(SegmentFigures& f, const LapTrace& trace, const Window& w) {
+    const lap::TraceChannel* throttle = trace.find(Meaning::throttle);
+    const lap::TraceChannel* brake = trace.find(Meaning::brake);
+    if (!recorded(throttle, w.approach, w.end) || !recorded(brake, w.approach, w.end)) return;
+    double seconds = 0.0;
+    for (std::size_t i = w.approach; i < w.end; ++i)
+        if (throttle->values[i] < throttle_closed_share && brake->values[i] < brake_pedal_share)
+            seconds += trace.time_s[i + 1] - trace.time_s[i];
+    f.coasting_s = figure(seconds);
+}
+
+void add_shifts(SegmentFigures& f, const LapTrace& trace, std::size_t from, std::size_t to) {
+    const lap::TraceChannel* gear = trace.find(Meaning::gear);
+    if (!recorded(gear, from, to)) return;
+    double shifts = 0.0;
+    double last = 0.0; // neutral between two gears is part of one shift
+    for (std::size_t i = from; i <= to; ++i) {
+        const double now = std::round(gear->values[i]);
+        if (now > 0.0 && last > 0.0 && now != last) shifts += 1.0;
+        if (now > 0.0) last = now;
+    }
+    f.shifts = figure(shifts);
+}
+
+double peak_lateral(const LapTrace& trace, std::size_t from, std::size_t to) {
+    double peak = 0.0;
+    for (std::size_t i = from; i <= to; ++i)
+        peak = std::max(peak, std::abs(trace.lateral_mps2[i]));
+    return peak;
+}
+
+double driven_length(const LapTrace& trace, double from_m, double to_m) {
+    const std::size_t first = trace.index_before(from_m);
+    const std::size_t last = trace.index_before(to_m);
+    double length = 0.0;
+    for (std::size_t i = first; i <= last; ++i) {
+        const double a = std::max(from_m, trace.distance_m[i]);
+        const double b = std::min(to_m, trace.distance_m[i + 1]);
+        if (b > a) length += 0.5 * (trace.speed_at(a) + trace.speed_at(b)) * (trace.time_at(b) - trace.time_at(a));
+    }
+    return length;
+}
+
+void add_corner(SegmentFigures& f, const LapTrace& trace, const std::vector<track::Segment>& segments,
+                std::size_t index) {
+    const track::Segment& here = segments[index];
+    const Extreme slowest = lowest_speed(trace, here.start_m, here.end_m);
+    f.min_speed_mps = figure(slowest.speed_mps);
+    f.min_speed_at_m = figure(slowest.distance_m);
+    const Window w = window(trace, segments, index, slowest.distance_m);
+    add_braking(f, trace, w);
+    add_throttle(f, trace, w);
+    add_coasting(f, trace, w);
+    f.peak_lateral_mps2 = figure(peak_lateral(trace, trace.index_before(here.start_m), w.end));
+}
+
+} // namespace
+
+SegmentFigures segment_figures(const LapTrace& trace, const std::vector<track::Segment>& segments, std::size_t index) {
+    const track::Segment& here = segments[index];
+    SegmentFigures f;
+    f.time_s = trace.time_at(here.end_m) - trace.time_at(here.start_m);
+    f.entry_speed_mps.value = trace.speed_at(here.start_m);
+    f.exit_speed_mps.value = trace.speed_at(here.end_m);
+    f.driven_length_m = figure(driven_length(trace, here.start_m, here.end_m));
+    if (here.kind == track::SegmentKind::corner) {
+        add_corner(f, trace, segments, index);
+    } else {
+        const Extreme fastest = highest_speed(trace, here.start_m, here.end_m);
+        f.top_speed_mps = figure(fastest.speed_mps);
+        f.top_speed_at_m = figure(fastest.distance_m);
+    }
+    add_shifts(f, trace, trace.index_before(here.start_m), trace.index_before(here.end_m) + 1);
+    return f;
+}
+
+} // namespace lapwright::comparison

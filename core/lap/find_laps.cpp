@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/lap/find_laps.h"
+
+#include "core/track/gate.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::lap {
+namespace {
+
+constexpr double slow_mps = 14.0; // leaving or entering the pit lane
+constexpr double longest_bridge_s = 2.0;
+
+bool interrupted(double from_s, double to_s, const motion::MotionEstimate& motion,
+                 const recording::Recording& recording) {
+    const bool jumped = std::ranges::any_of(recording.splits_s, [&](double t) { return t > from_s && t < to_s; });
+    const bool bridged = std::ranges::any_of(motion.bridges, [&](const motion::Bridge& b) {
+        return std::min(b.to_s, to_s) - std::max(b.from_s, from_s) > longest_bridge_s;
+    });
+    return jumped || bridged;
+}
+
+double slowest_within(const motion::Path& path, double from_s, double to_s) {
+    double least = path.at(from_s).speed_mps();
+    for (std::size_t i = path.index_before(from_s); i < path.size() && (*path.time_s)[i] <= to_s; ++i)
+        least = std::min(least, std::hypot(path.velocity_mps[i].east, path.velocity_mps[i].north));
+    return least;
+}
+
+LapKind end_kind(const motion::Path& path, const Lap& lap, double slow_from, double slow_to, LapKind slow_kind) {
+    const bool long_enough = lap.time_s() > 3.0;
+    return long_enough && slowest_within(path, slow_from, slow_to) < slow_mps ? slow_kind : LapKind::incomplete;
+}
+
+std::vector<Lap> pieces(const motion::Path& path, const std::vector<double>& passings) {
+    std::vector<Lap> laps;
+    const auto add = [&](double from, double to, LapKind kind) {
+        Lap lap;
+        lap.kind = kind;
+        lap.start_s = from;
+        lap.end_s = to;
+        laps.push_back(lap);
+    };
+    constexpr double least_piece_s = 0.5;
+    if (passings.front() - path.start_s() > least_piece_s) {
+        add(path.start_s(), passings.front(), LapKind::out);
+        laps.back().kind =
+            end_kind(path, laps.back(), path.start_s(), std::min(passings.front(), path.start_s() + 5.0), LapKind::out);
+    }
+    for (std::size_t i = 0; i + 1 < passings.size(); ++i)
+        add(passings[i], passings[i + 1], LapKind::flying);
+    if (path.end_s() - passings.back() > least_piece_s) {
+        add(passings.back(), path.end_s(), LapKind::in);
+        laps.back().kind =
+            end_kind(path, laps.back(), std::max(passings.back(), path.end_s() - 5.0), path.end_s(), LapKind::in);
+    }
+    return laps;
+}
+
+// The file's number in the middle of each lap, when these grow from lap to lap.
+std::vector<int> file_numbers(const std::vector<Lap>& laps, const recording::Recording& recording) {
+    const recording::Channel* channel = recording.find(recording::Meaning::lap_number);
+    std::vector<int> numbers;
+    if (!channel) return numbers;
+    for (const Lap& lap : laps) {
+        const double middle = 0.5 * (lap.start_s + lap.end_s);
+        const auto after = std::ranges::upper_bound(*channel->time_s, middle);
+        if (after == channel->time_s->begin()) return {};
+        const double value = channel->values[static_cast<std::size_t>(after - channel->time_s->begin()) - 1];
+        if (!(std::abs(value) < 100000.0)) return {};
+        const int number = static_cast<int>(std::lround(value));
+        if (!numbers.empty() && number <= numbers.back()) return {};
+        numbers.push_back(number);
+    }
+    return numbers;
+}
+
+void number_laps(std::vector<Lap>& laps, const recording::Recording& recording) {
+    const std::vector<int> from_file = file_numbers(laps, recording);
+    int own = !laps.empty() && laps.front().kind != LapKind::flying ? 0 : 1;
+    for (std::size_t i = 0; i < laps.size(); ++i, ++own)
+        laps[i].number = from_file.empty() ? own : from_file[i];
+}
+
+std::optional<double> passing_sd(const motion::MotionEstimate& motion, const track::Gate& gate, const Lap& lap) {
+    if (motion.draws.size() < 2) return std::nullopt;
+    std::vector<double> times;
+    for (const motion::Path& draw : motion.draws) {
+        const auto start = track::crossing_near(draw, gate, lap.start_s);
+        const auto end = track::crossing_near(draw, gate, lap.end_s);
+        if (start && end) times.push_back(*end - *start);
+    }
+    if (times.size() < 2) return std::nullopt;
+    double mean = 0.0;
+    for (const double t : times)
+        mean += t / static_cast<double>(times.size());
+    double sum = 0.0;
+    for (const double t : times)
+        sum += (t - mean) * (t - mean);
+    return std::sqrt(sum / static_cast<double>(times.size() - 1));
+}
+
+} // namespace
+
+std::vector<Lap> find_laps(const motion::MotionEstimate& motion, const track::Gate& gate,
+                           const recording::Recording& recording) {
+    const std::vector<double> passings = track::crossings(motion.best, gate);
+    if (passings.empty()) return {};
+    std::vector<Lap> laps = pieces(motion.best, passings);
+    for (Lap& lap : laps) {
+        if (lap.kind != LapKind::flying) continue;
+        if (interrupted(lap.start_s, lap.end_s, motion, recording)) {
+            lap.kind = LapKind::incomplete;
+            lap.why_not_clean = "the recording has a hole in it";
+            continue;
+        }
+        lap.time_sd_s = passing_sd(motion, gate, lap);
+    }
+    number_laps(laps, recording);
+    return laps;
+}
+
+} // namespace lapwright::lap

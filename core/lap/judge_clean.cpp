@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Clean or not, against the session's own median: a lap in traffic loses much in few places, a lap with a mistake too.
+#include "core/base/display.h"
+#include "core/base/number_text.h"
+#include "core/lap/find_laps.h"
+#include "core/math/statistics.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::lap {
+namespace {
+
+struct Middle {
+    double median;
+    double spread; // robust standard deviation
+};
+
+Middle middle(const std::vector<double>& values) {
+    return {math::median(values), math::robust_sd(values)};
+}
+
+std::vector<double> section_times(const LapTrace& trace, std::size_t sections) {
+    std::vector<double> times(sections);
+    const double length = trace.distance_m.back();
+    double before = 0.0;
+    for (std::size_t i = 0; i < sections; ++i) {
+        const double here = trace.time_at(length * static_cast<double>(i + 1) / static_cast<double>(sections));
+        times[i] = here - before;
+        before = here;
+    }
+    return times;
+}
+
+// The sentence for the worst section, empty when every section is within the limits.
+std::string lost_in_a_section(const std::vector<double>& times, const std::vector<Middle>& usual, double length_m,
+                              const CleanLimits& limits) {
+    std::size_t worst = 0;
+    double most = 0.0;
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        const double lost = times[i] - usual[i].median;
+        const double limit = std::max(limits.least_loss_in_section_s, limits.section_spreads * usual[i].spread);
+        if (lost > limit && lost > most) {
+            most = lost;
+            worst = i;
+        }
+    }
+    if (most == 0.0) return {};
+    const double from = length_m * static_cast<double>(worst) / static_cast<double>(times.size());
+    return base::fixed_text(most, 1) + " s lost near " + base::fixed_text(from, 0) + " m";
+}
+
+void judge_few(std::vector<Lap>& laps, const std::vector<std::size_t>& flying, const CleanLimits& limits) {
+    double fastest = laps[flying.front()].time_s();
+    for (const std::size_t i : flying)
+        fastest = std::min(fastest, laps[i].time_s());
+    for (const std::size_t i : flying) {
+        laps[i].clean = laps[i].time_s() <= fastest * (1.0 + limits.alone_share);
+        if (!laps[i].clean) laps[i].why_not_clean = "much slower than the session's other lap";
+    }
+}
+
+} // namespace
+
+std::vector<Lap> judged(std::vector<Lap> laps, const std::vector<LapTrace>& traces, const CleanLimits& limits) {
+    std::vector<std::size_t> flying;
+    for (std::size_t i = 0; i < laps.size(); ++i) {
+        if (laps[i].kind != LapKind::flying) continue;
+        if (traces[i].size() > 1)
+            flying.push_back(i);
+        else
+            laps[i].why_not_clean = "does not follow the track all the way";
+    }
+    if (flying.empty()) return laps;
+    if (flying.size() < 3) {
+        judge_few(laps, flying, limits);
+        return laps;
+    }
+    std::vector<double> lap_times;
+    std::vector<double> lengths;
+    std::vector<std::vector<double>> by_section(limits.sections);
+    for (const std::size_t i : flying) {
+        lap_times.push_back(traces[i].lap_time_s());
+        lengths.push_back(traces[i].driven_length_m);
+        const auto times = section_times(traces[i], limits.sections);
+        for (std::size_t k = 0; k < times.size(); ++k)
+            by_section[k].push_back(times[k]);
+    }
+    const Middle usual_lap = middle(lap_times);
+    const double usual_length = math::median(lengths);
+    std::vector<Middle> usual;
+    for (const auto& times : by_section)
+        usual.push_back(middle(times));
+    for (const std::size_t i : flying) {
+        const double slower = traces[i].lap_time_s() - usual_lap.median;
+        std::string why =
+            lost_in_a_section(section_times(traces[i], limits.sections), usual, traces[i].distance_m.back(), limits);
+        if (why.empty() &&
+            slower > std::max(limits.lap_share * usual_lap.median, limits.lap_spreads * usual_lap.spread))
+            why = base::fixed_text(slower, 1) + " s slower than the usual lap";
+        if (why.empty() && std::abs(traces[i].driven_length_m / usual_length - 1.0) > limits.length_share)
+            why = "another length than the other laps";
+        laps[i].clean = why.empty();
+        laps[i].why_not_clean = why;
+    }
+    return laps;
+}
+
+} // namespace lapwright::lap

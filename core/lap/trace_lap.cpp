@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/lap/trace_lap.h"
+
+#include "core/track/gate.h"
+#include "core/track/projection.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::lap {
+namespace {
+
+constexpr double furthest_offset_m = 40.0;
+constexpr double least_advance_m = 1e-4; // a stamp that does not move on along the line carries no time
+constexpr double lost_after_m = 120.0;   // this much of the lap may pass without a usable projection
+
+// s(t) at one stamp.
+struct Station {
+    double time_s;
+    double station_m;
+    double rate_mps;
+};
+
+Station station_of(const motion::Moment& m, const track::Projection& p, const track::ReferenceLine& line) {
+    const track::Vec2 t = line.tangent_at(p.station_m);
+    const double forward = m.velocity_mps.east * t.east + m.velocity_mps.north * t.north;
+    return {m.time_s, p.station_m, forward / std::max(0.2, 1.0 - line.curvature(p.station_m) * p.offset_m)};
+}
+
+// The lap's stamps as increasing stations from 0 to the line's length.
+std::vector<Station> stations(const motion::Path& path, double start_s, double end_s,
+                              const track::ReferenceLine& line) {
+    std::vector<Station> result;
+    const motion::Moment first = path.at(start_s);
+    result.push_back({start_s, 0.0, first.speed_mps()});
+    if (const auto p = track::project_near(line, first.position_m, 0.0, 15.0))
+        result.front().rate_mps = station_of(first, *p, line).rate_mps;
+    double hint = 0.0;
+    double hint_time = start_s;
+    for (std::size_t i = path.index_before(start_s) + 1; i < path.size() && (*path.time_s)[i] < end_s; ++i) {
+        const motion::Moment m = path.at((*path.time_s)[i], std::min(i, path.size() - 2));
+        if (m.time_s <= start_s) continue;
+        const double advance = m.speed_mps() * (m.time_s - hint_time);
+        const auto p = track::project_near(line, m.position_m, hint + advance, 15.0 + 0.2 * advance);
+        if (!p || std::abs(p->offset_m) > furthest_offset_m) {
+            if (advance > lost_after_m) return {};
+            continue;
+        }
+        hint = p->station_m;
+        hint_time = m.time_s;
+        const Station here = station_of(m, *p, line);
+        if (here.station_m > result.back().station_m + least_advance_m &&
+            here.station_m < line.length_m - least_advance_m && here.rate_mps > 0.0)
+            result.push_back(here);
+    }
+    const motion::Moment last = path.at(end_s);
+    if (line.length_m - result.back().station_m > lost_after_m) return {};
+    Station end{end_s, line.length_m, last.speed_mps()};
+    if (const auto p = track::project_near(line, last.position_m, line.length_m, 15.0))
+        end.rate_mps = station_of(last, *p, line).rate_mps;
+    result.push_back(end);
+    return result;
+}
+
+// A cubic whose end slopes are at most three times the mean slope is monotone (Fritsch and Carlson 1980).
+double limited(double rate, double mean) {
+    return std::clamp(rate, 0.0, 3.0 * mean);
+}
+
+// Time at which the cubic between two stamps reaches a station (safeguarded Newton on the share u of the interval).
+double time_between(const Station& a, const Station& b, double station_m) {
+    const double h = b.time_s - a.time_s;
+    const double rise = b.station_m - a.station_m;
+    const double ra = limited(a.rate_mps, rise / h) * h;
+    const double rb = limited(b.rate_mps, rise / h) * h;
+    double low = 0.0;
+    double high = 1.0;
+    double u = (station_m - a.station_m) / rise;
+    for (int step = 0; step < 60; ++step) {
+        const double value =
+            ((((ra + rb - 2.0 * rise) * u + (3.0 * rise - 2.0 * ra - rb)) * u) + ra) * u - (station_m - a.station_m);
+        if (std::abs(value) < 1e-10) break;
+        (value < 0.0 ? low : high) = u;
+        const double slope = (3.0 * (ra + rb - 2.0 * rise) * u + 2.0 * (3.0 * rise - 2.0 * ra - rb)) * u + ra;
+        const double next = slope > 0.0 ? u - value / slope : -1.0;
+        u = next > low && next < high ? next : 0.5 * (low + high);
+    }
+    return a.time_s + u * h;
+}
+
+double signed_offset(const motion::Moment& m, const track::ReferenceLine& line, double station_m) {
+    const track::Vec2 r = line.position(station_m);
+    const track::Vec2 t = line.tangent_at(station_m);
+    return t.east * (m.position_m.north - r.north) - t.north * (m.position_m.east - r.east);
+}
+
+double driven_length(const motion::Path& path, double start_s, double end_s) {
+    double length = 0.0;
+    motion::Moment before = path.at(start_s);
+    std::size_t i = path.index_before(start_s) + 1;
+    while (before.time_s < end_s) {
+        const double t = i < path.size() ? std::min((*path.time_s)[i], end_s) : end_s;
+        if (t > before.time_s) {
+            const motion::Moment middle = path.at(0.5 * (before.time_s + t));
+            const motion::Moment here = path.at(t);
+            length += (t - before.time_s) * (before.speed_mps() + 4.0 * middle.speed_mps() + here.speed_mps()) / 6.0;
+            before = here;
+        }
+        ++i;
+    }
+    return length;
+}
+
+void reserve(LapTrace& trace, std::size_t points) {
+    for (auto* values : {&trace.distance_m, &trace.time_s, &trace.speed_mps, &trace.longitudinal_mps2,
+                         &trace.lateral_mps2, &trace.offset_m})
+        values->reserve(points);
+}
+
+} // namespace
+
+std::optional<LapTrace> trace_lap(const motion::Path& path, double start_s, double end_s,
+                                  const track::ReferenceLine& line, double step_m) {
+    if (!(end_s > start_s)) return std::nullopt;
+    const std::vector<Station> known = stations(path, start_s, end_s, line);
+    if (known.size() < 3) return std::nullopt;
+    const auto intervals = std::max(2L, std::lround(line.length_m / step_m));
+    LapTrace trace;
+    reserve(trace, static_cast<std::size_t>(intervals) + 1);
+    std::size_t k = 0;
+    for (long i = 0; i <= intervals; ++i) {
+        const double station = line.length_m * static_cast<double>(i) / static_cast<double>(intervals);
+        while (k + 2 < known.size() && known[k + 1].station_m < station)
+            ++k;
+        double t = time_between(known[k], known[k + 1], station);
+        if (i == 0) t = start_s;
+        if (i == intervals) t = end_s;
+        const motion::Moment m = path.at(t);
+        trace.distance_m.push_back(station);
+        trace.time_s.push_back(t - start_s);
+        trace.speed_mps.push_back(m.speed_mps());
+        trace.longitudinal_mps2.push_back(m.longitudinal_mps2());
+        trace.lateral_mps2.push_back(m.lateral_mps2());
+        trace.offset_m.push_back(signed_offset(m, line, station));
+    }
+    trace.driven_length_m = driven_length(path, start_s, end_s);
+    return trace;
+}
+
+std::optional<LapEnsemble> trace_ensemble(const motion::MotionEstimate& motion, const Lap& lap, const track::Gate& gate,
+                                          const track::ReferenceLine& line, double step_m,
+                                          const recording::Recording& recording) {
+    auto best = trace_lap(motion.best, lap.start_s, lap.end_s, line, step_m);
+    if (!best) return std::nullopt;
+    LapEnsemble ensemble{with_channels(std::move(*best), lap.start_s, recording), {}};
+    for (const motion::Path& draw : motion.draws) {
+        const auto start = track::crossing_near(draw, gate, lap.start_s);
+        const auto end = track::crossing_near(draw, gate, lap.end_s);
+        if (!start || !end) continue;
+        if (auto trace = trace_lap(draw, *start, *end, line, step_m)) ensemble.draws.push_back(std::move(*trace));
+    }
+    return ensemble;
+}
+
+} // namespace lapwright::lap

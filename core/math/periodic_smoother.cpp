@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/math/periodic_smoother.h"
+
+#include "core/base/check.h"
+#include "core/base/constants.h"
+
+#include <Eigen/SparseCholesky>
+#include <array>
+#include <cmath>
+#include <cstddef>
+
+namespace lapwright::math {
+namespace {
+
+// Row of D'D for the third difference: the coefficients of (1 − z)³(1 − 1/z)³.
+constexpr std::array<double, 4> penalty_row{20.0, -15.0, 6.0, -1.0};
+
+double periodic_sum(std::span<const double> y, std::size_t i, std::span<const double> coefficients, double mirror) {
+    const std::size_t n = y.size();
+    double sum = 0.0;
+    for (std::size_t k = 1; k <= coefficients.size(); ++k)
+        sum += coefficients[k - 1] * (y[(i + k) % n] + mirror * y[(i + n - k) % n]);
+    return sum;
+}
+
+} // namespace
+
+double lambda_for_cutoff(double nodes_per_wave) {
+    base::check(nodes_per_wave > 2.0, "a wave needs more than two nodes");
+    return std::pow(2.0 * std::sin(base::pi / nodes_per_wave), -6.0);
+}
+
+std::vector<double> smooth_periodic(std::span<const double> y, std::span<const double> weights, double lambda) {
+    const std::size_t n = y.size();
+    base::check(n >= 8 && weights.size() == n, "a closed curve needs eight nodes and as many weights");
+    using Index = Eigen::Index;
+    std::vector<Eigen::Triplet<double>> entries;
+    entries.reserve(n * 4);
+    Eigen::VectorXd right(static_cast<Index>(n));
+    for (std::size_t i = 0; i < n; ++i) {
+        const auto row = static_cast<int>(i);
+        entries.emplace_back(row, row, weights[i] + lambda * penalty_row[0]);
+        for (std::size_t k = 1; k < penalty_row.size(); ++k) {
+            const auto column = static_cast<int>((i + k) % n);
+            entries.emplace_back(std::max(row, column), std::min(row, column), lambda * penalty_row[k]);
+        }
+        right[row] = weights[i] * y[i];
+    }
+    Eigen::SparseMatrix<double> matrix(static_cast<Index>(n), static_cast<Index>(n));
+    matrix.setFromTriplets(entries.begin(), entries.end());
+    const Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>> solver(matrix);
+    base::check(solver.info() == Eigen::Success, "the smoother's matrix is singular: all weights are zero");
+    const Eigen::VectorXd z = solver.solve(right);
+    return {z.begin(), z.end()};
+}
+
+std::vector<double> first_derivative_periodic(std::span<const double> y, double h) {
+    constexpr std::array coefficients{45.0 / 60.0, -9.0 / 60.0, 1.0 / 60.0};
+    std::vector<double> result(y.size());
+    for (std::size_t i = 0; i < y.size(); ++i)
+        result[i] = periodic_sum(y, i, coefficients, -1.0) / h;
+    return result;
+}
+
+std::vector<double> second_derivative_periodic(std::span<const double> y, double h) {
+    constexpr std::array coefficients{270.0 / 180.0, -27.0 / 180.0, 2.0 / 180.0};
+    std::vector<double> result(y.size());
+    for (std::size_t i = 0; i < y.size(); ++i)
+        result[i] = (periodic_sum(y, i, coefficients, 1.0) - 490.0 / 180.0 * y[i]) / (h * h);
+    return result;
+}
+
+} // namespace lapwright::math

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Passing a gate, and where to put one.  A crossing is the root of the smoothed path's signed distance to the gate, not
+// a line between two fixes.
+#pragma once
+
+#include "core/recording/recording.h"
+#include "core/track/track.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace lapwright::track {
+
+// Times at which the path passes the gate in its direction, increasing, at least `least_apart_s` apart.
+[[nodiscard]] std::vector<double> crossings(const motion::Path& path, const Gate& gate, double least_apart_s = 10.0);
+
+// The passing closest to `guess_s`, sought within 2 s of it: where the ensemble's draws pass.
+[[nodiscard]] std::optional<double> crossing_near(const motion::Path& path, const Gate& gate, double guess_s);
+
+struct ProposedGate {
+    Gate gate;
+    std::string origin; // in words: "lap column of the file"
+};
+
+// The gate that the recording's own beacon or lap column implies: the middle of the places where the lap changed.
+[[nodiscard]] std::optional<ProposedGate> gate_from_channels(const motion::Path& path,
+                                                             const recording::Recording& recording);
+
+// A gate proposed by the program: square to the path at the fastest of the places that are passed most often (a
+// crossing's error is position error over speed).  Nothing when no place is passed twice.
+[[nodiscard]] std::optional<ProposedGate> propose_gate(const motion::Path& path);
+
+} // namespace lapwright::track

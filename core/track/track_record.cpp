@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/track/track_record.h"
+
+#include "core/base/constants.h"
+
+#include <cmath>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+namespace lapwright::track {
+namespace {
+
+using nlohmann::json;
+constexpr double degree = base::pi / 180.0;
+
+base::Error unreadable(const std::string& file, const std::string& what) {
+    return {base::ErrorCode::track_not_readable, {file, {}, {}}, what, "see README.md for what a track file holds"};
+}
+
+// A finite number under a key, within limits; nothing when it is absent or something else.
+std::optional<double> number(const json& object, const char* key, double least, double most) {
+    const auto found = object.find(key);
+    if (found == object.end() || !found->is_number()) return std::nullopt;
+    const double value = found->get<double>();
+    if (!std::isfinite(value) || value < least || value > most) return std::nullopt;
+    return value;
+}
+
+std::string text(const json& object, const char* key) {
+    const auto found = object.find(key);
+    return found != object.end() && found->is_string() ? found->get<std::string>() : std::string();
+}
+
+double heading_from_course(double course_deg) {
+    return (90.0 - course_deg) * degree;
+}
+
+double course_from_heading(double heading_rad) {
+    const double course = std::fmod(90.0 - heading_rad / degree, 360.0);
+    return course < 0.0 ? course + 360.0 : course;
+}
+
+std::optional<Segment> segment(const json& object) {
+    const auto start = number(object, "start_m", 0.0, 1e6);
+    const auto end = number(object, "end_m", 0.0, 1e6);
+    const std::string kind = text(object, "kind");
+    if (!start || !end || *end <= *start || (kind != "corner" && kind != "straight")) return std::nullopt;
+    Segment result;
+    result.name = text(object, "name");
+    result.kind = kind == "corner" ? SegmentKind::corner : SegmentKind::straight;
+    result.start_m = *start;
+    result.end_m = *end;
+    return result;
+}
+
+} // namespace
+
+base::Result<TrackRecord> parse_track_record(std::string_view bytes, const std::string& name) {
+    const json document = json::parse(bytes, nullptr, false);
+    if (!document.is_object()) return unreadable(name, "the track file is not a JSON object");
+    TrackRecord record;
+    record.name = text(document, "name");
+    const auto gate = document.find("gate");
+    if (gate == document.end() || !gate->is_object()) return unreadable(name, "the track file has no \"gate\"");
+    const auto latitude = number(*gate, "latitude_deg", -90.0, 90.0);
+    const auto longitude = number(*gate, "longitude_deg", -180.0, 180.0);
+    const auto course = number(*gate, "heading_deg", -360.0, 720.0);
+    if (!latitude || !longitude || !course)
+        return unreadable(name, "the gate needs \"latitude_deg\", \"longitude_deg\" and \"heading_deg\" as numbers");
+    record.gate.position = {*latitude * degree, *longitude * degree, 0.0};
+    record.gate.heading_rad = heading_from_course(*course);
+    record.gate.half_width_m = number(*gate, "half_width_m", 1.0, 500.0).value_or(20.0);
+    record.length_m = number(document, "length_m", 0.0, 1e6).value_or(0.0);
+    if (const auto list = document.find("segments"); list != document.end() && list->is_array()) {
+        double at = 0.0;
+        for (const json& entry : *list) {
+            const auto one = entry.is_object() ? segment(entry) : std::nullopt;
+            if (!one || one->start_m < at - 1e-6)
+                return unreadable(name,
+                                  "a segment needs \"name\", \"kind\" (corner or straight), \"start_m\" < \"end_m\", "
+                                  "and follows the one before it");
+            record.segments.push_back(*one);
+            at = one->end_m;
+        }
+    }
+    return record;
+}
+
+base::Result<TrackRecord> read_track_record(const std::string& path) {
+    std::ifstream file(path, std::ios::binary);
+    if (!file)
+        return base::Error{base::ErrorCode::file_not_readable,
+                           {path, {}, {}},
+                           "the track file cannot be opened",
+                           "check the name and that it may be read"};
+    std::ostringstream content;
+    content << file.rdbuf();
+    return parse_track_record(content.str(), path);
+}
+
+std::string track_record_json(const TrackRecord& record) {
+    json segments = json::array();
+    for (const Segment& s : record.segments)
+        segments.push_back({{"name", s.name},
+                            {"kind", s.kind == SegmentKind::corner ? "corner" : "straight"},
+                            {"start_m", s.start_m},
+                            {"end_m", s.end_m}});
+    const json document{{"name", record.name},
+                        {"gate",
+                         {{"latitude_deg", record.gate.position.latitude_rad / degree},
+                          {"longitude_deg", record.gate.position.longitude_rad / degree},
+                          {"heading_deg", course_from_heading(record.gate.heading_rad)},
+                          {"half_width_m", record.gate.half_width_m}}},
+                        {"length_m", record.length_m},
+                        {"segments", segments}};
+    return document.dump(2, ' ', false, json::error_handler_t::replace) + "\n";
+}
+
+TrackRecord record_of(const Track& track) {
+    const motion::Geodetic place =
+        motion::to_geodetic(track.frame, {track.gate.centre_m.east, track.gate.centre_m.north, 0.0});
+    return {track.name, {place, track.gate.heading_rad, track.gate.half_width_m}, track.line.length_m, track.segments};
+}
+
+} // namespace lapwright::track
