@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <utility>
 
@@ -32,10 +33,11 @@ Session::Session(std::shared_ptr<const TrackShape> track, CarTruth car, const do
     : track_(std::move(track)), car_(std::move(car)), air_density_(air_density), line_(std::move(line)),
       energy_{grid_origin_m, grid_step_m, profile.energy}, throttle_{grid_origin_m, grid_step_m, profile.throttle},
       brake_{grid_origin_m, grid_step_m, profile.brake}, gears_(profile.gear), laps_(std::move(laps)) {
+    find_breaks();
     times_.assign(profile.energy.size(), 0.0);
     for (std::size_t i = 1; i < times_.size(); ++i) {
         const double from = grid_origin_m + grid_step_m * static_cast<double>(i - 1);
-        times_[i] = times_[i - 1] + elapsed(from, from + grid_step_m);
+        times_[i] = times_[i - 1] + elapsed(i - 1, from, from + grid_step_m);
     }
     const double length = track_->length_m();
     for (LapTruth& lap : laps_) {
@@ -50,7 +52,26 @@ Session::Motion Session::motion(const double unwrapped_m) const {
     return m;
 }
 
-double Session::elapsed(const double from_m, const double to_m) const {
+void Session::find_breaks() {
+    breaks_.assign(energy_.coefficients.size(), std::numeric_limits<double>::quiet_NaN());
+    const double length = track_->length_m();
+    const double last = energy_.origin + energy_.spacing * static_cast<double>(breaks_.size());
+    for (double lap_start = 0.0; lap_start < last; lap_start += length) {
+        for (const double end : track_->piece_ends()) {
+            const double place = std::floor((lap_start + end - energy_.origin) / energy_.spacing);
+            if (place < 0.0 || place >= static_cast<double>(breaks_.size())) continue;
+            breaks_[static_cast<std::size_t>(place)] = lap_start + end;
+        }
+    }
+}
+
+double Session::elapsed(const std::size_t step, const double from_m, const double to_m) const {
+    const double at_m = breaks_[step];
+    if (from_m < at_m && at_m < to_m) return smooth_elapsed(from_m, at_m) + smooth_elapsed(at_m, to_m);
+    return smooth_elapsed(from_m, to_m);
+}
+
+double Session::smooth_elapsed(const double from_m, const double to_m) const {
     const double half = (to_m - from_m) / 2.0;
     double sum = 0.0;
     for (std::size_t i = 0; i < kNodes.size(); ++i) {
@@ -64,7 +85,8 @@ double Session::time_at_unwrapped(const double unwrapped_m) const {
     const double last = static_cast<double>(times_.size() - 1);
     const double knot = std::clamp(std::floor(place), 0.0, last);
     const double from = energy_.origin + knot * energy_.spacing;
-    return times_[static_cast<std::size_t>(knot)] + elapsed(from, unwrapped_m);
+    const auto step = static_cast<std::size_t>(knot);
+    return times_[step] + elapsed(step, from, unwrapped_m);
 }
 
 TruthSample Session::at_time(const double time_s) const {
@@ -73,7 +95,7 @@ TruthSample Session::at_time(const double time_s) const {
     const double from = energy_.origin + energy_.spacing * static_cast<double>(index);
     double S = from + (time_s - times_[index]) * motion(from).station_rate_mps;
     for (int i = 0; i < 3; ++i) { // Newton on the elapsed time; a grid step is a metre, so three steps are exact
-        const double error = times_[index] + elapsed(from, S) - time_s;
+        const double error = times_[index] + elapsed(index, from, S) - time_s;
         S -= error * motion(S).station_rate_mps;
     }
     return sample(time_s, S);

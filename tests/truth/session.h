@@ -83,7 +83,10 @@ class Session {
         double station_rate_mps = 0.0;
     };
     [[nodiscard]] Motion motion(double unwrapped_m) const;
-    [[nodiscard]] double elapsed(double from_m, double to_m) const;
+    // Time between two stations of one grid step.
+    [[nodiscard]] double elapsed(std::size_t step, double from_m, double to_m) const;
+    [[nodiscard]] double smooth_elapsed(double from_m, double to_m) const;
+    void find_breaks();
     [[nodiscard]] TruthSample sample(double time_s, double unwrapped_m) const;
 
     std::shared_ptr<const TrackShape> track_;
@@ -94,7 +97,8 @@ class Session {
     UniformSpline throttle_;
     UniformSpline brake_;
     std::vector<int> gears_;
-    std::vector<double> times_; // at the grid points
+    std::vector<double> breaks_; // per grid step: the track's piece that ends inside it; NaN: none
+    std::vector<double> times_;  // at the grid points
     std::vector<LapTruth> laps_;
 };
 

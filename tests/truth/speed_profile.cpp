@@ -45,10 +45,14 @@ class Solver {
             const double ramp = pedals_.throttle_ramp_s > 0.0 ? dt / pedals_.throttle_ramp_s : 1.0;
             const double pedal = foot.coast_left_s > 0.0 ? 0.0 : std::min(here.throttle_limit, foot.throttle + ramp);
             const double half = out.energy[i] + 0.5 * here.path_step_m * push(here, out.energy[i], pedal, foot);
-            const double next = out.energy[i] + here.path_step_m * push(here, std::max(half, kFloor), pedal, foot);
+            // A half step beyond the limit would find no grip left and stop the car just short of it.
+            const double next =
+                half >= limit[i + 1]
+                    ? half
+                    : out.energy[i] + here.path_step_m * push(here, std::max(half, kFloor), pedal, foot);
             out.gear[i] = foot.gear;
             out.energy[i + 1] = std::max(kFloor, std::min(next, limit[i + 1]));
-            settle_pedals(here, out, i, next > limit[i + 1], pedal, foot);
+            settle_pedals(here, out, i, next >= limit[i + 1], pedal, foot);
         }
         out.gear.back() = foot.gear;
         out.throttle.back() = out.throttle[n - 2];

@@ -152,6 +152,14 @@ double TrackShape::closure_error_m() const {
     return std::hypot(knots_.back().x_m - knots_.front().x_m, knots_.back().y_m - knots_.front().y_m);
 }
 
+std::vector<double> TrackShape::piece_ends() const {
+    std::vector<double> ends;
+    double station = 0.0;
+    for (const TrackPiece& piece : pieces_)
+        ends.push_back(station += piece.length_m);
+    return ends;
+}
+
 std::vector<TrackSegment> TrackShape::corners() const {
     std::vector<TrackSegment> result;
     std::copy_if(segments_.begin(), segments_.end(), std::back_inserter(result),

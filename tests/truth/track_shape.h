@@ -75,6 +75,9 @@ class TrackShape {
     [[nodiscard]] const GeodeticOrigin& origin() const { return origin_; }
     [[nodiscard]] double gate_half_width_m() const { return 9.0; }
 
+    /// Stations where one piece ends and the next begins: curvature is smooth between them.
+    [[nodiscard]] std::vector<double> piece_ends() const;
+
     /// Any station; stations one length apart are the same place (heading grows by the turned angle).
     [[nodiscard]] TrackPoint at(double station_m) const;
     [[nodiscard]] TrackBend bend(double station_m) const;
