@@ -40,7 +40,7 @@ std::string repeats(const Repeatability& r, bool a_wins) {
     std::vector<double> other = a_wins ? r.times_b_s : r.times_a_s;
     if (winner.size() < 2 || other.empty()) return {};
     std::ranges::sort(other);
-    const double middle = other[other.size() / 2];
+    const double middle = 0.5 * (other[(other.size() - 1) / 2] + other[other.size() / 2]);
     const auto times = std::ranges::count_if(winner, [&](double t) { return t < middle; });
     const std::string of = base::integer_text(static_cast<std::int64_t>(winner.size()));
     const std::string count = times == static_cast<long>(winner.size())

@@ -100,6 +100,47 @@ std::string straight_name(std::size_t corners_before, std::size_t corners) {
     return number(corners_before) + " to " + number(corners_before + 1);
 }
 
+// A place on the line on which the record was measured, and the same place on this line.
+struct Anchor {
+    double recorded_m;
+    double here_m;
+};
+
+double middle(const Segment& segment) {
+    return 0.5 * (segment.start_m + segment.end_m);
+}
+
+// Gate, corners that both sides agree on, gate.  Two lines round the same track differ in length in its corners, so
+// that stretching a record evenly would misplace the corners in the middle of the lap by tens of metres.
+std::vector<Anchor> anchors_of(const ReferenceLine& line, const std::vector<Segment>& recorded,
+                               double recorded_length_m) {
+    const double length = recorded_length_m > 0.0 ? recorded_length_m : recorded.empty() ? 0.0 : recorded.back().end_m;
+    std::vector<Anchor> anchors{{0.0, 0.0}};
+    const double scale = length > 0.0 ? line.length_m / length : 1.0;
+    const std::vector<Segment> found = find_segments(line);
+    for (const Segment& r : recorded) {
+        if (r.kind != SegmentKind::corner) continue;
+        std::vector<double> inside;
+        for (const Segment& f : found)
+            if (f.kind == SegmentKind::corner && middle(f) > r.start_m * scale && middle(f) < r.end_m * scale)
+                inside.push_back(middle(f));
+        if (inside.size() == 1 && inside.front() > anchors.back().here_m)
+            anchors.push_back({middle(r), inside.front()});
+    }
+    anchors.push_back({length > 0.0 ? length : line.length_m, line.length_m});
+    return anchors;
+}
+
+// Linear between anchors.
+double moved(const std::vector<Anchor>& anchors, double recorded_m) {
+    std::size_t i = 0;
+    while (i + 2 < anchors.size() && anchors[i + 1].recorded_m < recorded_m)
+        ++i;
+    const Anchor& a = anchors[i];
+    const Anchor& b = anchors[i + 1];
+    return a.here_m + (recorded_m - a.recorded_m) * (b.here_m - a.here_m) / (b.recorded_m - a.recorded_m);
+}
+
 } // namespace
 
 std::vector<Segment> find_segments(const ReferenceLine& line, const SegmentOptions& options) {
@@ -122,11 +163,11 @@ std::vector<Segment> find_segments(const ReferenceLine& line, const SegmentOptio
 
 std::vector<Segment> recorded_segments(const ReferenceLine& line, const std::vector<Segment>& recorded,
                                        double recorded_length_m) {
-    const double scale = recorded_length_m > 0.0 ? line.length_m / recorded_length_m : 1.0;
+    const std::vector<Anchor> anchors = anchors_of(line, recorded, recorded_length_m);
     std::vector<Segment> segments;
     double at = 0.0;
     for (const Segment& r : recorded) {
-        const double end = &r == &recorded.back() ? line.length_m : std::min(line.length_m, r.end_m * scale);
+        const double end = &r == &recorded.back() ? line.length_m : std::min(line.length_m, moved(anchors, r.end_m));
         if (end <= at) continue;
         segments.push_back(r.kind == SegmentKind::corner ? corner(line, r.name, at, end)
                                                          : Segment{r.name, r.kind, at, end, 0.0, {}});

@@ -25,7 +25,8 @@ struct SegmentOptions {
 // gate is two segments, "Start straight" and "Run home".  A line without corners is one straight.
 [[nodiscard]] std::vector<Segment> find_segments(const ReferenceLine& line, const SegmentOptions& options = {});
 
-// Boundaries and names as recorded, stretched onto the line; turned angle and radius from the line.
+// Boundaries and names as recorded, moved onto the line: corners that the curvature shows are the fixed points, and
+// what lies between is stretched.  Turned angle and radius come from the line.
 [[nodiscard]] std::vector<Segment> recorded_segments(const ReferenceLine& line, const std::vector<Segment>& recorded,
                                                      double recorded_length_m);
 

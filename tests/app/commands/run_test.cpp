@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The command line from words to output: contract, exit status, one line for what is wrong.
+#include "app/commands/commands.h"
+#include "app/commands/table_text.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+#include <numeric>
+#include <sstream>
+
+using namespace lapwright::commands;
+using testing::HasSubstr;
+
+namespace {
+
+struct Outcome {
+    int status;
+    std::string out;
+    std::string err;
+};
+
+Outcome call(const std::vector<std::string>& words) {
+    std::ostringstream out;
+    std::ostringstream err;
+    const int status = run(words, out, err);
+    return {status, out.str(), err.str()};
+}
+
+std::string sample(const std::string& name) {
+    return std::string(TEST_SOURCE_DIR) + "/../sample-sessions/" + name;
+}
+
+const std::string hatch = sample("plover-saturday-2.csv");
+const std::string coupe = sample("dunlin-saturday-2.txt");
+
+} // namespace
+
+TEST(CommandLine, KnowsWhenTheWindowIsWanted) {
+    EXPECT_EQ(wish({}), Wish::open_window);
+    EXPECT_EQ(wish({"a.csv", "b.csv"}), Wish::open_window);
+    EXPECT_EQ(wish({"laps", "a.csv"}), Wish::run_command);
+    EXPECT_EQ(wish({"--version"}), Wish::run_command);
+}
+
+TEST(CommandLine, LapsKeepsItsContract) {
+    const Outcome o = call({"laps", hatch, coupe, "--json"});
+    ASSERT_EQ(o.status, 0) << o.err;
+    const auto json = nlohmann::json::parse(o.out);
+    ASSERT_EQ(json.at("sessions").size(), 2U);
+    for (const auto& session : json["sessions"]) {
+        for (const char* key : {"file", "driver", "car", "start_utc", "warnings", "channels", "laps"})
+            EXPECT_TRUE(session.contains(key)) << key;
+        for (const auto& channel : session["channels"])
+            for (const char* key : {"name", "meaning", "unit", "rate_hz"})
+                EXPECT_TRUE(channel.contains(key)) << key;
+        for (const auto& lap : session["laps"])
+            for (const char* key : {"number", "kind", "clean", "start_s", "time_s", "time_sd_s"})
+                EXPECT_TRUE(lap.contains(key)) << key;
+    }
+    const auto& laps = json["sessions"][0]["laps"];
+    EXPECT_EQ(laps[0]["kind"], "out");
+    EXPECT_EQ(laps[4]["clean"], false) << "lap 4 is in traffic";
+    EXPECT_NEAR(laps[6]["time_s"].get<double>(), 90.312, 0.06);
+}
+
+TEST(CommandLine, CompareKeepsItsContract) {
+    const Outcome o = call({"compare", hatch, coupe, "--track", sample("ternbank.track.json"), "--json"});
+    ASSERT_EQ(o.status, 0) << o.err;
+    const auto json = nlohmann::json::parse(o.out);
+    for (const char* key : {"a", "b", "track", "gap_s", "gap_sd_s", "trace", "segments", "warnings"})
+        EXPECT_TRUE(json.contains(key)) << key;
+    const std::size_t n = json["trace"]["distance_m"].size();
+    for (const char* key : {"speed_a_mps", "speed_b_mps", "gap_s", "gap_sd_s", "curvature_per_m"})
+        EXPECT_EQ(json["trace"][key].size(), n) << key;
+    double sum = 0.0;
+    for (const auto& s : json["segments"]) {
+        for (const char* key : {"name",
+                                "kind",
+                                "start_m",
+                                "end_m",
+                                "gain_s",
+                                "gain_sd_s",
+                                "entry_speed_a_mps",
+                                "entry_speed_b_mps",
+                                "min_speed_a_mps",
+                                "min_speed_b_mps",
+                                "exit_speed_a_mps",
+                                "exit_speed_b_mps",
+                                "top_speed_a_mps",
+                                "top_speed_b_mps",
+                                "braking_point_a_m",
+                                "braking_point_b_m",
+                                "full_throttle_a_m",
+                                "full_throttle_b_m",
+                                "min_speed_at_a_m",
+                                "min_speed_at_b_m"})
+            EXPECT_TRUE(s.contains(key)) << key;
+        sum += s["gain_s"].get<double>();
+    }
+    EXPECT_NEAR(sum, json["gap_s"].get<double>(), 1e-9);
+    EXPECT_NEAR(json["gap_s"].get<double>(), json["b"]["time_s"].get<double>() - json["a"]["time_s"].get<double>(),
+                1e-9);
+    EXPECT_NEAR(json["gap_s"].get<double>(), 0.564, 0.06);
+    EXPECT_EQ(json["a"]["lap"], 6);
+}
+
+TEST(CommandLine, TheSameFileTwiceComparesTwoLapsOfOneSession) {
+    const Outcome o = call({"compare", hatch, hatch, "--lap-a", "6", "--lap-b", "2", "--json"});
+    ASSERT_EQ(o.status, 0) << o.err;
+    const auto json = nlohmann::json::parse(o.out);
+    EXPECT_EQ(json["a"]["lap"], 6);
+    EXPECT_EQ(json["b"]["lap"], 2);
+    EXPECT_GT(json["gap_s"].get<double>(), 0.0);
+}
+
+TEST(CommandLine, TablesSpeakTheAskedUnits) {
+    const Outcome metric = call({"compare", hatch, coupe});
+    const Outcome us = call({"compare", hatch, coupe, "--units", "us"});
+    ASSERT_EQ(metric.status, 0) << metric.err;
+    EXPECT_THAT(metric.out, HasSubstr("km/h"));
+    EXPECT_THAT(us.out, HasSubstr("mph"));
+    EXPECT_THAT(us.out, HasSubstr("from ft"));
+    EXPECT_THAT(metric.out, HasSubstr("A ahead by"));
+}
+
+TEST(CommandLine, WhatIsWrongComesInOneLineAndNothingElse) {
+    for (const auto& [words, status] : std::vector<std::pair<std::vector<std::string>, int>>{
+             {{"laps", "no/such.csv"}, 1},
+             {{"compare", hatch, "no/such.csv"}, 1},
+             {{"compare", hatch, coupe, "--track", "no/such.json"}, 1},
+             {{"compare", hatch, coupe, "--lap-a", "99"}, 1}}) {
+        const Outcome o = call(words);
+        EXPECT_EQ(o.status, status);
+        EXPECT_TRUE(o.out.empty());
+        EXPECT_EQ(std::count(o.err.begin(), o.err.end(), '\n'), 1) << o.err;
+        EXPECT_THAT(o.err, HasSubstr(" — "));
+    }
+    EXPECT_EQ(call({"compare", hatch}).status, 2);
+    EXPECT_EQ(call({"compare", hatch, coupe, "--units", "furlongs"}).status, 2);
+    EXPECT_EQ(call({"compare", hatch, coupe, "--step", "0"}).status, 2);
+    EXPECT_EQ(call({"laps"}).status, 2);
+    EXPECT_EQ(call({"--help"}).status, 0);
+}
+
+TEST(Aligned, CountsCharactersNotBytes) {
+    EXPECT_EQ(aligned({{"é", "1"}, {"ab", "22"}}, 1), "é    1\nab  22\n");
+}
