@@ -70,8 +70,8 @@ CarTruth heavy_powerful_coupe() {
     car.mu = 1.36;
     car.downforce_area_m2 = 0.9;
     car.drag_area_m2 = 0.75;
-    car.power_w = 384e3;
-    car.shift_s = 0.22;
+    car.power_w = 364e3;
+    car.shift_s = 0.13;
     car.lifts_to_shift = true;
     car.gear_top_mps = {24.0, 35.0, 47.0, 59.0, 71.0, 84.0};
     car.redline_rpm = 6800.0;

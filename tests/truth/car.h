@@ -29,7 +29,7 @@ struct CarTruth {
     double rotating_share = 0.03;   // added to the mass in the equation along the path
     double brake_efficiency = 0.98; // share of the tyres' grip that full braking can use
     double traction_share = 0.62;   // share of the tyres' grip on the driven wheels
-    double shift_s = 0.08;          // no drive for so long at each upshift
+    double shift_s = 0.10;          // no drive for so long at each upshift
     bool lifts_to_shift = false;    // the pedal shows the shift
     std::vector<double> gear_top_mps{22.0, 31.0, 40.0, 50.0, 60.5, 75.0}; // upshift speeds
     double redline_rpm = 7200.0;
