@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <future>
 #include <ostream>
 #include <string_view>
 
@@ -52,9 +53,14 @@ int run_compare(const Arguments& arguments, std::ostream& out, std::ostream& err
     if (!record) return refuse(record.error(), err);
     analysis::SessionOptions options;
     options.track = *record;
+    const bool same_file = arguments.files[1] == arguments.files[0];
+    // Both at once: a machine in the trailer has two cores at least.
+    std::future<Result<SessionPointer>> loading_b;
+    if (!same_file)
+        loading_b = std::async(std::launch::async, [&] { return analysis::load_session(arguments.files[1], options); });
     const auto a = analysis::load_session(arguments.files[0], options);
+    const auto b = same_file ? a : loading_b.get();
     if (!a) return refuse(a.error(), err);
-    const auto b = arguments.files[1] == arguments.files[0] ? a : analysis::load_session(arguments.files[1], options);
     if (!b) return refuse(b.error(), err);
     const auto pairing = analysis::compare(*a, *b, {arguments.lap_a, arguments.lap_b, *record, arguments.step_m});
     if (!pairing) return refuse(pairing.error(), err);

@@ -19,6 +19,7 @@ using base::Result;
 
 // Enough to find a lap's lost tenths, cheap enough for every lap of a long session.
 constexpr double judging_step_m = 5.0;
+constexpr std::size_t laps_to_judge_on = 3;
 
 base::Error no_laps(const recording::Recording& recording, const std::string& what, const std::string& remedy) {
     return {ErrorCode::no_laps, {recording.source_file, {}, {}}, what, remedy};
@@ -112,7 +113,9 @@ Result<std::shared_ptr<const Session>> understand(recording::Recording recording
         return no_laps(recording, "the timing line is never crossed",
                        "check that the track file belongs to this track");
     // Timed again at a gate square to the line, the one that a comparison uses too.
-    if (const auto line = track::build_line(likely_laps(session->laps, *session->motion), session->gate)) {
+    std::vector<track::Stretch> stretches = likely_laps(session->laps, *session->motion);
+    if (stretches.size() > laps_to_judge_on) stretches.resize(laps_to_judge_on);
+    if (const auto line = track::build_line(stretches, session->gate, 1)) {
         session->gate = square_gate(*line, session->gate.half_width_m);
         session->laps =
             judged_laps(lap::find_laps(*session->motion, session->gate, recording), *session->motion, *line);

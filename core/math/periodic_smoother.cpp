@@ -23,6 +23,38 @@ double periodic_sum(std::span<const double> y, std::size_t i, std::span<const do
     return sum;
 }
 
+// (W + λD'D) z = right, factorised once.
+class Solver {
+  public:
+    Solver(std::span<const double> weights, double lambda) {
+        const std::size_t n = weights.size();
+        base::check(n >= 8, "a closed curve needs eight nodes");
+        std::vector<Eigen::Triplet<double>> entries;
+        entries.reserve(n * penalty_row.size());
+        for (std::size_t i = 0; i < n; ++i) {
+            const auto row = static_cast<int>(i);
+            entries.emplace_back(row, row, weights[i] + lambda * penalty_row[0]);
+            for (std::size_t k = 1; k < penalty_row.size(); ++k) {
+                const auto column = static_cast<int>((i + k) % n);
+                entries.emplace_back(std::max(row, column), std::min(row, column), lambda * penalty_row[k]);
+            }
+        }
+        Eigen::SparseMatrix<double> matrix(static_cast<Eigen::Index>(n), static_cast<Eigen::Index>(n));
+        matrix.setFromTriplets(entries.begin(), entries.end());
+        factors_.compute(matrix);
+        base::check(factors_.info() == Eigen::Success, "the smoother's matrix is singular: all weights are zero");
+    }
+
+    [[nodiscard]] std::vector<double> solve(std::span<const double> right) const {
+        const Eigen::Map<const Eigen::VectorXd> view(right.data(), static_cast<Eigen::Index>(right.size()));
+        const Eigen::VectorXd z = factors_.solve(view);
+        return {z.begin(), z.end()};
+    }
+
+  private:
+    Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>> factors_;
+};
+
 } // namespace
 
 double lambda_for_cutoff(double nodes_per_wave) {
@@ -31,27 +63,18 @@ double lambda_for_cutoff(double nodes_per_wave) {
 }
 
 std::vector<double> smooth_periodic(std::span<const double> y, std::span<const double> weights, double lambda) {
-    const std::size_t n = y.size();
-    base::check(n >= 8 && weights.size() == n, "a closed curve needs eight nodes and as many weights");
-    using Index = Eigen::Index;
-    std::vector<Eigen::Triplet<double>> entries;
-    entries.reserve(n * 4);
-    Eigen::VectorXd right(static_cast<Index>(n));
-    for (std::size_t i = 0; i < n; ++i) {
-        const auto row = static_cast<int>(i);
-        entries.emplace_back(row, row, weights[i] + lambda * penalty_row[0]);
-        for (std::size_t k = 1; k < penalty_row.size(); ++k) {
-            const auto column = static_cast<int>((i + k) % n);
-            entries.emplace_back(std::max(row, column), std::min(row, column), lambda * penalty_row[k]);
-        }
-        right[row] = weights[i] * y[i];
-    }
-    Eigen::SparseMatrix<double> matrix(static_cast<Index>(n), static_cast<Index>(n));
-    matrix.setFromTriplets(entries.begin(), entries.end());
-    const Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>> solver(matrix);
-    base::check(solver.info() == Eigen::Success, "the smoother's matrix is singular: all weights are zero");
-    const Eigen::VectorXd z = solver.solve(right);
-    return {z.begin(), z.end()};
+    base::check(y.size() == weights.size(), "as many weights as nodes");
+    const Solver solver(weights, lambda);
+    std::vector<double> right(y.size());
+    for (std::size_t i = 0; i < y.size(); ++i)
+        right[i] = weights[i] * y[i];
+    return solver.solve(right);
+}
+
+SmoothedPair smooth_periodic_pair(std::span<const double> first, std::span<const double> second, double lambda) {
+    base::check(first.size() == second.size(), "two coordinates of one curve");
+    const Solver solver(std::vector<double>(first.size(), 1.0), lambda);
+    return {solver.solve(first), solver.solve(second)};
 }
 
 std::vector<double> first_derivative_periodic(std::span<const double> y, double h) {

@@ -17,6 +17,14 @@ namespace lapwright::math {
 [[nodiscard]] std::vector<double> smooth_periodic(std::span<const double> y, std::span<const double> weights,
                                                   double lambda);
 
+// Both coordinates of a closed curve with all weights 1: one factorisation serves both.
+struct SmoothedPair {
+    std::vector<double> first;
+    std::vector<double> second;
+};
+[[nodiscard]] SmoothedPair smooth_periodic_pair(std::span<const double> first, std::span<const double> second,
+                                                double lambda);
+
 // First and second derivative on the closed grid with spacing h, central differences of sixth order; n >= 8.
 [[nodiscard]] std::vector<double> first_derivative_periodic(std::span<const double> y, double h);
 [[nodiscard]] std::vector<double> second_derivative_periodic(std::span<const double> y, double h);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Three rounds of: project every lap on the line, move the line to the middle of the laps, smooth, space the nodes
+// Rounds of: project every lap on the line, move the line to the middle of the laps, smooth, space the nodes
 // evenly.
 #include "core/track/build_line.h"
 
@@ -17,7 +17,10 @@ constexpr double shortest_lap_m = 100.0;
 constexpr double longest_lap_m = 50000.0;
 constexpr double worst_closure_m = 60.0;
 constexpr double furthest_offset_m = 30.0;
-constexpr int rounds = 3;
+constexpr double sampling_m = 2.0; // along a lap; the offset changes slowly
+constexpr double followed_m = 6.0; // how far a sample may lie from where the last one points
+constexpr double overlap_s = 0.5;
+constexpr double sought_m = 20.0; // the same when it was lost
 
 double distance(Vec2 a, Vec2 b) {
     return std::hypot(a.east - b.east, a.north - b.north);
@@ -85,10 +88,10 @@ std::vector<Vec2> points_of(const Coordinates& c) {
 }
 
 std::vector<Vec2> smoothed(std::span<const Vec2> points, double spacing_m, double cutoff_wave_m) {
-    const std::vector<double> ones(points.size(), 1.0);
     const double lambda = math::lambda_for_cutoff(std::max(2.5, cutoff_wave_m / spacing_m));
     const Coordinates c = coordinates(points);
-    return points_of({math::smooth_periodic(c.east, ones, lambda), math::smooth_periodic(c.north, ones, lambda)});
+    math::SmoothedPair smooth = math::smooth_periodic_pair(c.east, c.north, lambda);
+    return points_of({std::move(smooth.first), std::move(smooth.second)});
 }
 
 // Tangents, curvature and length of a smooth closed curve from its nodes, then the nodes moved so that arc length
@@ -157,15 +160,19 @@ struct Offsets {
 
 Offsets offsets_of(const ReferenceLine& line, const Stretch& lap) {
     Offsets offsets{std::vector<double>(line.size(), 0.0), std::vector<bool>(line.size(), false)};
-    double hint = 0.0;
+    // Begun before the gate and ended behind it: a node that only some laps saw would be placed by those alone.
+    const double from_s = std::max(lap.path->start_s(), lap.start_s - overlap_s);
+    const double to_s = std::min(lap.path->end_s(), lap.end_s + overlap_s);
+    double hint = -(lap.start_s - from_s) * lap.path->at(from_s).speed_mps();
     std::optional<Projection> before;
-    double t = lap.start_s;
-    while (t <= lap.end_s) {
+    double t = from_s;
+    while (t <= to_s) {
         const motion::Moment moment = lap.path->at(t);
-        const double pace = node_spacing_m / std::max(2.0, moment.speed_mps());
-        const auto here = project_near(line, moment.position_m, hint, 15.0);
+        const double pace = sampling_m / std::max(2.0, moment.speed_mps());
+        const auto here = project_near(line, moment.position_m, hint, before ? followed_m : sought_m);
         if (here && std::abs(here->offset_m) < furthest_offset_m) {
-            if (before && here->station_m > before->station_m && here->station_m - before->station_m < 5.0) {
+            if (before && here->station_m > before->station_m &&
+                here->station_m - before->station_m < 4.0 * sampling_m) {
                 const auto first = static_cast<long>(std::ceil(before->station_m / line.step_m));
                 const auto last = static_cast<long>(std::floor(here->station_m / line.step_m));
                 for (long k = std::max(0L, first); k <= std::min(last, static_cast<long>(line.size()) - 1); ++k) {
@@ -181,7 +188,7 @@ Offsets offsets_of(const ReferenceLine& line, const Stretch& lap) {
         } else {
             before.reset();
         }
-        hint += node_spacing_m;
+        hint += sampling_m;
         t += pace;
     }
     return offsets;
@@ -257,7 +264,7 @@ ReferenceLine line_through(std::span<const Vec2> closed_points, double step_m, d
     return line_from_nodes(smoothed(even, length / static_cast<double>(count), cutoff_wave_m));
 }
 
-std::optional<ReferenceLine> build_line(std::span<const Stretch> laps, const Gate& gate) {
+std::optional<ReferenceLine> build_line(std::span<const Stretch> laps, const Gate& gate, int rounds) {
     if (laps.empty()) return std::nullopt;
     std::vector<Vec2> seed = dense_points(laps.front());
     const double length = polygon_length(seed);

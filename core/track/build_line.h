@@ -24,7 +24,7 @@ inline constexpr double line_cutoff_wave_m = 25.0;
 // The first stretch seeds the line, the middle (median over laps) of all places it.  All stretches run from the gate to
 // the gate.  The line starts where it passes the gate and the tangent there is its direction. Nothing when the first
 // stretch is shorter than 100 m or longer than 50 km or does not close to within 60 m.
-[[nodiscard]] std::optional<ReferenceLine> build_line(std::span<const Stretch> laps, const Gate& gate);
+[[nodiscard]] std::optional<ReferenceLine> build_line(std::span<const Stretch> laps, const Gate& gate, int rounds = 3);
 
 // The same line with nodes about step_m apart, from any closed curve's points in order (first not repeated, spacing
 // below 5 m), smoothed; node 0 stays at the first point.
