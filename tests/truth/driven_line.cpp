@@ -75,12 +75,15 @@ std::vector<double> least_curvature_line(const TrackShape& track, const double h
     std::vector<double> n(count, 0.0);
     if (half_width_m <= 0.0) return n;
     const Normal normal = normal_equations(track, count, spacing);
+    const auto neighbour = [count](const std::size_t i, const std::size_t j) { // i + j - 3, around the lap
+        const std::size_t shifted = i + j + count - 3;
+        return shifted >= 2 * count ? shifted - 2 * count : (shifted >= count ? shifted - count : shifted);
+    };
     for (int sweep = 0; sweep < kSweeps; ++sweep) {
         for (std::size_t i = 0; i < count; ++i) {
             double rest = normal.right[i];
             for (std::size_t j = 0; j < 7; ++j) {
-                const std::size_t other = wrapped(static_cast<std::ptrdiff_t>(i + j) - 3, count);
-                if (j != 3) rest -= normal.rows[i][j] * n[other];
+                if (j != 3) rest -= normal.rows[i][j] * n[neighbour(i, j)];
             }
             const double wish = n[i] + kRelaxation * (rest / normal.rows[i][3] - n[i]);
             n[i] = std::clamp(wish, -half_width_m, half_width_m);

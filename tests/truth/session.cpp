@@ -94,9 +94,10 @@ TruthSample Session::at_time(const double time_s) const {
     const auto index = static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, after - times_.begin() - 1));
     const double from = energy_.origin + energy_.spacing * static_cast<double>(index);
     double S = from + (time_s - times_[index]) * motion(from).station_rate_mps;
-    for (int i = 0; i < 3; ++i) { // Newton on the elapsed time; a grid step is a metre, so three steps are exact
-        const double error = times_[index] + elapsed(index, from, S) - time_s;
-        S -= error * motion(S).station_rate_mps;
+    for (int i = 0; i < 4; ++i) { // Newton on the elapsed time; a millionth of a metre off, the next step is exact
+        const double change_m = (time_s - times_[index] - elapsed(index, from, S)) * motion(S).station_rate_mps;
+        S += change_m;
+        if (std::abs(change_m) < 1e-7) break;
     }
     return sample(time_s, S);
 }
