@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/assemble.h"
 
-#include "core/base/number_text.h"
+#include "core/import/column_relations.h"
 #include "core/import/facts.h"
+#include "core/import/positions.h"
 #include "core/import/time_axis.h"
+#include "core/import/trust.h"
+#include "core/import/wording.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <span>
 
 namespace lapwright::import {
 namespace {
@@ -18,21 +22,8 @@ using recording::Meaning;
 using recording::Recording;
 using recording::Warning;
 
-constexpr double day_s = 86400.0;
 // A reading beyond this is a moment since 1970, not the time since the session began.
 constexpr double moment_from_s = 1e8;
-
-std::string lines_text(const LineTally& tally) {
-    std::string text = tally.count == 1 ? "line " : "lines ";
-    for (std::size_t i = 0; i < tally.first_lines.size(); ++i)
-        text += (i > 0 ? ", " : "") + base::integer_text(tally.first_lines[i]);
-    if (tally.count > tally.first_lines.size()) text += " …";
-    return text;
-}
-
-std::string count_text(std::size_t count, const std::string& one, const std::string& many) {
-    return base::integer_text(static_cast<std::int64_t>(count)) + " " + (count == 1 ? one : many);
-}
 
 void warn(Recording& recording, const std::string& code, const std::string& message, const LineTally& tally) {
     if (tally.count > 0)
@@ -41,19 +32,16 @@ void warn(Recording& recording, const std::string& code, const std::string& mess
 
 void tell_damage(Recording& recording, const Table& table, const std::vector<ColumnGuess>& guesses) {
     warn(recording, "rows_wrong_width",
-         count_text(table.wrong_width.count, "row has", "rows have") + " too few or too many cells and was left out",
+         counted(table.wrong_width.count, "row has", "rows have") + " too few or too many cells and was left out",
          table.wrong_width);
     warn(recording, "rows_without_values",
-         count_text(table.text_rows.count, "line holds", "lines hold") + " no values and was left out",
-         table.text_rows);
+         counted(table.text_rows.count, "line holds", "lines hold") + " no values and was left out", table.text_rows);
     warn(recording, "header_repeated",
-         "the header stands again " + count_text(table.repeated_headers.count, "time", "times"),
-         table.repeated_headers);
+         "the header stands again " + counted(table.repeated_headers.count, "time", "times"), table.repeated_headers);
     for (std::size_t i = 0; i < guesses.size(); ++i)
         warn(recording, "cells_not_readable",
-             "column \"" + guesses[i].name +
-                 "\": " + count_text(table.columns[i].unreadable.count, "cell is", "cells are") +
-                 " not readable and was left out",
+             "column \"" + guesses[i].name + "\": " +
+                 counted(table.columns[i].unreadable.count, "cell is", "cells are") + " not readable and was left out",
              table.columns[i].unreadable);
 }
 
@@ -65,29 +53,17 @@ void tell_doubts(Recording& recording, const Layout& layout, const std::vector<C
         recording.warnings.push_back(
             {"no_header", "no line names the columns: their meanings are guessed by their values", {}});
     for (const auto& guess : guesses) {
-        if (guess.role == Role::skip) continue;
+        if (guess.role == Role::skip || guess.settled) continue;
         if (!guess.doubt.empty())
             recording.warnings.push_back({"column_unsure", "column \"" + guess.name + "\": " + guess.doubt, {}});
         else if (!guess.unit_text.empty() && !guess.unit_written && guess.form == CellForm::number)
             recording.warnings.push_back(
                 {"unit_unknown",
-                 "column \"" + guess.name + "\": the unit \"" + guess.unit_text + "\" is not known",
+                 "column \"" + guess.name + "\": the unit \"" + guess.unit_text + "\" is not known, " +
+                     (guess.unit == base::Unit::none ? std::string("values are kept as written")
+                                                     : "taken as " + std::string(base::symbol(guess.unit))),
                  {}});
     }
-}
-
-const ColumnGuess* time_column(const std::vector<ColumnGuess>& guesses, std::size_t& index) {
-    const ColumnGuess* best = nullptr;
-    const auto rank = [](const ColumnGuess& guess) {
-        const bool number = guess.form == CellForm::number;
-        return guess.confidence + (number ? 0.2 : guess.form == CellForm::moment ? 0.1 : 0.0);
-    };
-    for (std::size_t i = 0; i < guesses.size(); ++i) {
-        if (guesses[i].role != Role::time || (best && rank(guesses[i]) <= rank(*best))) continue;
-        best = &guesses[i];
-        index = i;
-    }
-    return best;
 }
 
 // Keeps the given rows; all of them where the list is empty.
@@ -145,13 +121,27 @@ class SharedRows {
     std::map<std::vector<bool>, Part> parts_;
 };
 
-void set_start(Recording& recording, const SessionFacts& session, const ColumnGuess* time, double first_reading_s) {
+// The first value of the column of dates, where there is one.
+std::optional<double> first_date(const Table& table, const std::vector<ColumnGuess>& guesses, std::size_t row) {
+    for (std::size_t i = 0; i < guesses.size(); ++i)
+        if (guesses[i].role == Role::date && row < table.columns[i].values.size() &&
+            std::isfinite(table.columns[i].values[row]))
+            return table.columns[i].values[row];
+    return std::nullopt;
+}
+
+bool is_clock(const ColumnGuess* time) {
+    return time && (time->form == CellForm::clock || time->form == CellForm::packed_clock);
+}
+
+void set_start(Recording& recording, const SessionFacts& session, const ColumnGuess* time, double first_reading_s,
+               std::optional<double> date) {
+    const auto day = date ? date : session.date_unix_s;
     if (time && (time->form == CellForm::moment || first_reading_s > moment_from_s)) {
         recording.start_unix_s = first_reading_s;
     } else {
         recording.start_unix_s = session.start_unix_s;
-        if (time && time->form == CellForm::clock && session.date_unix_s)
-            recording.start_unix_s = *session.date_unix_s + first_reading_s;
+        if (is_clock(time) && day) recording.start_unix_s = *day + first_reading_s;
         if (recording.start_unix_s && !session.zone_known)
             recording.warnings.push_back(
                 {"zone_unknown", "the start is written without a time zone: taken as UTC", {}});
@@ -159,6 +149,13 @@ void set_start(Recording& recording, const SessionFacts& session, const ColumnGu
     if (session.day_and_month_unsure)
         recording.warnings.push_back(
             {"date_unsure", "the date can be read as day/month or month/day: taken as day/month", {}});
+}
+
+std::span<const double> lap_numbers(const Table& table, const std::vector<ColumnGuess>& guesses) {
+    for (std::size_t i = 0; i < guesses.size(); ++i)
+        if (guesses[i].role == Role::channel && guesses[i].meaning == Meaning::lap_number)
+            return table.columns[i].values;
+    return {};
 }
 
 base::Error without_time(const std::string& name, std::size_t line) {
@@ -178,7 +175,7 @@ std::vector<ColumnPlan> plan_columns(const std::vector<ColumnGuess>& guesses) {
             continue;
         }
         const auto& unit = base::definition(guess.unit);
-        plans.push_back({guess.form, unit.factor, unit.offset});
+        plans.push_back({guess.form, guess.scale * unit.factor, unit.offset});
     }
     return plans;
 }
@@ -200,30 +197,33 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
                            "fewer than two rows of data are readable",
                            "export the session again as delimited text"};
 
-    std::size_t time_index = guesses.size();
-    const ColumnGuess* time = time_column(guesses, time_index);
+    const auto time_index = time_column(guesses);
+    const ColumnGuess* const time = time_index ? &guesses[*time_index] : nullptr;
     const auto rate = options.row_rate_hz ? options.row_rate_hz : session.row_rate_hz;
     std::vector<double> reading_s;
     if (time) {
-        reading_s = std::move(table.columns[time_index].values);
+        reading_s = std::move(table.columns[*time_index].values);
     } else if (rate) {
         for (std::size_t i = 0; i < table.lines.size(); ++i)
             reading_s.push_back(static_cast<double>(i) / *rate);
     } else {
         return without_time(name, layout.data_line);
     }
-    const ClockKind kind = time && time->form == CellForm::clock ? ClockKind::time_of_day : ClockKind::elapsed;
-    TimeAxis axis = make_time_axis(reading_s, table.lines, kind);
+    const ClockKind kind = is_clock(time) ? ClockKind::time_of_day : ClockKind::elapsed;
+    TimeAxis axis = make_time_axis(reading_s, table.lines, kind, lap_numbers(table, guesses));
     reading_s = {};
     if (axis.time_s.size() < 2)
         return base::Error{ErrorCode::time_not_usable,
-                           {name, layout.data_line, guesses[time_index].name},
+                           {name, layout.data_line, time ? time->name : ""},
                            "its readings never advance",
                            "choose another column as time"};
     recording.warnings.insert(recording.warnings.end(), axis.warnings.begin(), axis.warnings.end());
     recording.splits_s = axis.splits_s;
     recording.duration_s = axis.time_s.back();
-    set_start(recording, session, time, axis.first_reading_s);
+    set_start(recording, session, time, axis.first_reading_s,
+              first_date(table, guesses, axis.rows.empty() ? 0 : axis.rows.front()));
+    const auto positions = mend_positions(table, guesses);
+    recording.warnings.insert(recording.warnings.end(), positions.begin(), positions.end());
 
     keep_rows(table.lines, axis.rows);
     SharedRows rows(std::move(axis.time_s), std::move(table.lines));
@@ -239,6 +239,8 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
         rows.attach(channel, std::move(column.values), column.absent > 0);
         if (channel.size() > 0) recording.channels.push_back(std::move(channel));
     }
+    const auto trust = tell_trust(recording);
+    recording.warnings.insert(recording.warnings.end(), trust.begin(), trust.end());
     return recording;
 }
 

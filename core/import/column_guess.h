@@ -5,6 +5,7 @@
 
 #include "core/base/units.h"
 #include "core/import/column_names.h"
+#include "core/import/column_values.h"
 #include "core/import/dialect.h"
 #include "core/recording/meaning.h"
 
@@ -14,17 +15,6 @@
 
 namespace lapwright::import {
 
-// How the cells of a column are written.
-enum class CellForm {
-    number,
-    clock,      // "10:20:03.4", "1:23.456": seconds
-    moment,     // date and clock reading: seconds since 1970 UTC
-    date,       // days as seconds since 1970 UTC
-    angle,      // degrees with marks or letters: degrees
-    hemisphere, // a letter: +1 or -1
-    text,       // none of these: not read
-};
-
 struct ColumnGuess {
     std::string header; // the cell that names it, as written
     std::string name;   // without the unit
@@ -32,21 +22,20 @@ struct ColumnGuess {
     Role role = Role::skip;
     recording::Meaning meaning = recording::Meaning::other;
     base::Unit unit = base::Unit::none;
+    double scale = 1.0; // before the unit: 1e-7 for whole ten-millionths of a degree
     CellForm form = CellForm::number;
     double confidence = 0.0; // 0..1; below doubtful_below the program says so
     std::string reason;      // in words: "named \"Speed\", unit km/h as written"
     std::vector<std::string> first_values;
     bool from_satellites = false;
     bool unit_written = false; // the file says the unit, else it was guessed
+    bool settled = false;      // a person has said what it is: no doubt is told
     // Set where a second reading is plausible as well: a sentence that says which.
     std::string doubt;
 };
 
 inline constexpr double doubtful_below = 0.6;
 
-// Some rows of the table, cells as text: rows of as many cells as there are columns.
-using SampleRows = std::vector<std::vector<std::string>>;
-
-[[nodiscard]] std::vector<ColumnGuess> guess_columns(const Layout& layout, const SampleRows& rows);
+[[nodiscard]] std::vector<ColumnGuess> guess_columns(const Layout& layout, const Samples& samples);
 
 } // namespace lapwright::import

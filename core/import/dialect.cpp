@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/dialect.h"
 
-#include "core/base/number_text.h"
 #include "core/import/angle_text.h"
-#include "core/import/column_names.h"
-#include "core/import/facts.h"
+#include "core/import/header.h"
 #include "core/import/limits.h"
 #include "core/import/moment.h"
-#include "core/import/units_in_text.h"
-#include "core/import/words.h"
+#include "core/import/table_rows.h"
 
 #include <algorithm>
 #include <array>
@@ -22,33 +19,17 @@ namespace {
 constexpr std::size_t judged_rows = 60;
 // A table is believed where half of this many rows fit.
 constexpr std::size_t looked_ahead = 8;
-// More than this part of a row's filled cells must look like data.
-constexpr double least_data_share = 0.5;
 
 constexpr std::array delimiters{Delimiter{','}, Delimiter{';'}, Delimiter{'\t'}, Delimiter{'|'}, Delimiter{' ', true}};
 
-struct Row {
-    std::size_t line = 0; // index into the head
-    std::vector<std::string> cells;
-    std::size_t filled = 0;
-    std::size_t data = 0;
-
-    [[nodiscard]] bool is_data() const {
-        return data > 0 && static_cast<double>(data) > least_data_share * static_cast<double>(filled);
-    }
-};
-
-bool is_comment(std::string_view line) {
-    line = trimmed(line);
-    return line.starts_with('#') || line.starts_with("//") || line.starts_with('%');
-}
-
-std::vector<Row> split_rows(const std::vector<HeadLine>& head, Delimiter delimiter, NumberStyle style) {
+std::vector<Row> split_rows(const std::vector<HeadLine>& head, Delimiter delimiter, NumberStyle style,
+                            Encoding encoding) {
     std::vector<Row> rows;
     for (std::size_t i = 0; i < head.size(); ++i) {
         if (trimmed(head[i].text).empty() || is_comment(head[i].text)) continue;
         Row row{i, split_cells(head[i].text, delimiter)};
-        for (const auto& cell : row.cells) {
+        for (auto& cell : row.cells) {
+            if (encoding == Encoding::windows_1252 && has_high_bytes(cell)) cell = to_utf8(cell, encoding).text;
             // A single letter may be a hemisphere or a unit or a name: it says nothing.
             if (cell.empty() || read_hemisphere(cell)) continue;
             ++row.filled;
@@ -146,86 +127,6 @@ StyleVerdict judge_style(const std::vector<HeadLine>& head, Delimiter delimiter)
     return verdict;
 }
 
-bool is_unit_row(const std::vector<std::string>& cells) {
-    std::size_t filled = 0;
-    std::size_t units = 0;
-    for (const auto& cell : cells) {
-        if (cell.empty() || cell == "-") continue;
-        ++filled;
-        const bool bracketed =
-            (cell.front() == '(' && cell.back() == ')') || (cell.front() == '[' && cell.back() == ']');
-        if (bracketed || parse_unit(cell)) ++units;
-    }
-    return filled > 0 && 2 * units > filled;
-}
-
-std::size_t known_names(const std::vector<std::string>& cells) {
-    return static_cast<std::size_t>(std::ranges::count_if(
-        cells, [](const auto& cell) { return meaning_of_name(part_name_and_unit(cell).name).has_value(); }));
-}
-
-std::vector<std::string> fitted(std::vector<std::string> cells, std::size_t columns) {
-    cells.resize(columns);
-    return cells;
-}
-
-// Names and units from the rows of text directly before the data.  Answers the first row that belongs to the header.
-std::size_t read_header(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows,
-                        std::size_t data_row) {
-    constexpr std::size_t most_header_rows = 4;
-    std::size_t names_row = data_row;
-    std::size_t best = 0;
-    std::size_t first = data_row;
-    for (std::size_t back = 1; back <= std::min(most_header_rows, data_row); ++back) {
-        const Row& row = rows[data_row - back];
-        // A blank column at the end of every data row, or one missing there, does not matter.
-        const bool fits = row.cells.size() >= 2 && row.cells.size() + 1 >= layout.columns &&
-                          row.cells.size() <= layout.columns + 1 && 2 * row.filled >= row.cells.size();
-        if (!fits) break;
-        if (is_unit_row(row.cells) && known_names(row.cells) * 2 < row.filled) {
-            layout.units = fitted(row.cells, layout.columns);
-            first = data_row - back;
-            continue;
-        }
-        const std::size_t known = known_names(row.cells) + 1;
-        if (known > best) {
-            best = known;
-            names_row = data_row - back;
-            first = std::min(first, names_row);
-        }
-    }
-    if (names_row == data_row) return first;
-    layout.has_names = true;
-    layout.names = fitted(rows[names_row].cells, layout.columns);
-    layout.header_text = std::string(trimmed(head[rows[names_row].line].text));
-    return first;
-}
-
-// A header behind a comment mark: "# time, speed, lap".
-void read_commented_header(Layout& layout, const std::vector<HeadLine>& head, std::size_t data_line_index) {
-    for (std::size_t back = 1; back <= std::min<std::size_t>(2, data_line_index); ++back) {
-        std::string_view line = trimmed(head[data_line_index - back].text);
-        if (!is_comment(line)) continue;
-        line = trimmed(line.substr(
-            line.find_first_not_of("#%/") == std::string_view::npos ? line.size() : line.find_first_not_of("#%/")));
-        const auto cells = split_cells(line, layout.delimiter);
-        if (cells.size() != layout.columns || known_names(cells) == 0) continue;
-        layout.has_names = true;
-        layout.names = cells;
-        return;
-    }
-}
-
-void read_facts(Layout& layout, const std::vector<HeadLine>& head, std::size_t end_line_index) {
-    for (std::size_t i = 0; i < std::min(end_line_index, most_preamble_lines); ++i) {
-        if (trimmed(head[i].text).empty()) continue;
-        auto fact = read_fact(head[i].text, layout.delimiter);
-        if (fact.first.empty() && fact.second.empty()) continue;
-        layout.facts.push_back(std::move(fact));
-        if (layout.facts.size() >= most_facts) return;
-    }
-}
-
 struct Candidate {
     Delimiter delimiter;
     StyleVerdict verdict;
@@ -233,7 +134,20 @@ struct Candidate {
     Block block;
 };
 
+// Rows of data in the table that end before its last column.
+std::size_t short_rows(const Candidate& candidate) {
+    const auto& rows = candidate.rows;
+    return static_cast<std::size_t>(
+        std::count_if(rows.begin() + static_cast<std::ptrdiff_t>(candidate.block.first), rows.end(),
+                      [&](const Row& row) { return row.is_data() && row.cells.size() < candidate.block.columns; }));
+}
+
 } // namespace
+
+bool is_comment(std::string_view line) {
+    line = trimmed(line);
+    return line.starts_with('#') || line.starts_with("//") || line.starts_with('%');
+}
 
 bool looks_like_data(std::string_view cell, NumberStyle style) {
     if (means_absent(cell) || read_number(cell, style)) return true;
@@ -259,12 +173,16 @@ std::vector<HeadLine> head_lines(std::string_view text, std::size_t most) {
     return lines;
 }
 
-std::optional<Layout> find_layout(std::string_view text) {
-    const auto head = head_lines(text, most_preamble_lines + judged_rows);
+std::optional<Layout> find_layout(std::string_view text, Encoding encoding) {
+    auto head = head_lines(text, most_preamble_lines + judged_rows);
+    if (!head.empty() && head.front().text.starts_with(utf8_mark)) {
+        head.front().text.remove_prefix(utf8_mark.size());
+        head.front().offset = utf8_mark.size();
+    }
     std::optional<Candidate> best;
     for (const Delimiter delimiter : delimiters) {
         Candidate candidate{delimiter, judge_style(head, delimiter), {}, {}};
-        candidate.rows = split_rows(head, delimiter, candidate.verdict.style);
+        candidate.rows = split_rows(head, delimiter, candidate.verdict.style, encoding);
         candidate.block = find_block(candidate.rows);
         // Blanks part almost any text: only when nothing else does as well.
         const double handicap = delimiter.blanks ? 0.5 : 1.0;
@@ -275,6 +193,7 @@ std::optional<Layout> find_layout(std::string_view text) {
     if (!best || best->block.columns > most_columns) return std::nullopt;
 
     Layout layout;
+    layout.encoding = encoding;
     layout.delimiter = best->delimiter;
     layout.style = best->verdict.style;
     layout.decimal_mark_unsure = best->verdict.unsure;
@@ -283,15 +202,8 @@ std::optional<Layout> find_layout(std::string_view text) {
     const HeadLine& first_data = head[best->rows[first_row].line];
     layout.data_offset = first_data.offset;
     layout.data_line = first_data.number;
-    layout.units.resize(layout.columns);
-    const std::size_t header_row = read_header(layout, head, best->rows, first_row);
-    const std::size_t header_line = best->rows[header_row].line;
-    if (!layout.has_names) read_commented_header(layout, head, best->rows[first_row].line);
-    if (!layout.has_names) {
-        for (std::size_t i = 0; i < layout.columns; ++i)
-            layout.names.push_back("column " + base::integer_text(static_cast<std::int64_t>(i + 1)));
-    }
-    read_facts(layout, head, header_line);
+    layout.short_rows = 10 * short_rows(*best) > best->rows.size() - first_row;
+    read_header(layout, head, best->rows, first_row);
     return layout;
 }
 

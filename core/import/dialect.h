@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/import/cells.h"
+#include "core/import/encoding.h"
 #include "core/import/number_scan.h"
 
 #include <cstddef>
@@ -26,6 +27,7 @@ struct HeadLine {
 [[nodiscard]] std::vector<HeadLine> head_lines(std::string_view text, std::size_t most);
 
 struct Layout {
+    Encoding encoding = Encoding::utf8; // of the bytes; names, units and facts are UTF-8
     Delimiter delimiter;
     NumberStyle style;
     std::size_t columns = 0;
@@ -34,13 +36,15 @@ struct Layout {
     bool has_names = false;
     std::size_t data_offset = 0; // bytes to the first line of data
     std::size_t data_line = 1;
+    std::size_t header_cells = 0;                           // in the line that names the columns; 0 where there is none
     std::string header_text;                                // the line that names the columns, to know it again
     std::vector<std::pair<std::string, std::string>> facts; // preamble, key and value
+    bool short_rows = false;                                // rows may end early: the cells that are missing are blank
     bool decimal_mark_unsure = false;                       // "1,234" could be a number of thousands too
 };
 
-// Nothing where no table is found.
-[[nodiscard]] std::optional<Layout> find_layout(std::string_view text);
+// Nothing where no table is found.  The text is UTF-8 (a byte order mark may stand before it) or Windows-1252.
+[[nodiscard]] std::optional<Layout> find_layout(std::string_view text, Encoding encoding = Encoding::utf8);
 
 // A number, a clock reading, a date, a hemisphere letter, degrees with marks, or a word for "absent".
 [[nodiscard]] bool looks_like_data(std::string_view cell, NumberStyle style);

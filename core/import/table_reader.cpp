@@ -1,80 +1,209 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Two passes over pieces of a mebibyte: the first counts lines, so that every piece knows where its rows go; the second
+// reads them straight into their place.  Nothing is held but the columns and one piece a thread.
 #include "core/import/table_reader.h"
 
-#include "core/import/angle_text.h"
 #include "core/import/limits.h"
-#include "core/import/moment.h"
+#include "core/import/line_scan.h"
+#include "core/import/parallel.h"
+#include "core/import/row_scan.h"
 
 #include <algorithm>
 #include <limits>
+#include <optional>
 
 namespace lapwright::import {
 namespace {
 
-constexpr double absent = std::numeric_limits<double>::quiet_NaN();
+using base::Error;
+using base::ErrorCode;
 
-std::optional<double> read_cell(std::string_view cell, CellForm form, NumberStyle style) {
-    switch (form) {
-    case CellForm::number:
-        return read_number(cell, style);
-    case CellForm::clock:
-        return read_clock(cell);
-    case CellForm::moment:
-        if (const auto moment = read_moment(cell)) return moment->unix_s;
-        return std::nullopt;
-    case CellForm::date:
-        if (const auto date = read_date(cell)) return static_cast<double>(date->days) * 86400.0;
-        return std::nullopt;
-    case CellForm::angle:
-        return read_angle(cell, style.decimal_mark);
-    case CellForm::hemisphere:
-        return read_hemisphere(cell);
-    case CellForm::text:
-        break;
+constexpr std::size_t piece_bytes = std::size_t{1} << 20U;
+constexpr std::string_view stage = "reading rows";
+
+struct Piece {
+    std::size_t begin = 0; // of its first line
+    std::size_t end = 0;   // behind its last line
+    std::size_t line_ends = 0;
+    bool quotes = false;
+    bool line_too_long = false;
+};
+
+// Behind the first line end at or after `from`, reading on as far as the longest line.
+std::optional<std::size_t> find_line_start(const ByteSource& source, std::size_t from, std::string& buffer) {
+    for (std::size_t reach = 4096;; reach *= 16) {
+        const std::size_t end = std::min(source.size(), from + reach);
+        const auto text = source.piece(from, end, buffer);
+        if (!text) return std::nullopt;
+        const std::size_t behind = behind_line_end(*text, 0);
+        // A "\r" at the very end may belong to a "\r\n".
+        if (behind < text->size() || end == source.size()) return from + behind;
+        if (reach > longest_line_bytes) return source.size() + 1;
     }
-    return std::nullopt;
 }
 
-class Reader {
+Error error_of(WorkEnd end) {
+    if (end == WorkEnd::cancelled) return base::cancelled();
+    if (end == WorkEnd::out_of_memory)
+        return {ErrorCode::file_too_large, {}, "the memory does not suffice for this file", "export one session alone"};
+    return {ErrorCode::file_not_readable, {}, "the file cannot be read to its end", "check the disk or card"};
+}
+
+class TableReader {
   public:
-    Reader(const Layout& layout, const std::vector<ColumnPlan>& plans) : layout_(layout), plans_(plans) {
-        table_.columns.resize(plans.size());
-    }
+    TableReader(const ByteSource& source, const Layout& layout, const std::vector<ColumnPlan>& plans, unsigned threads,
+                const base::Progress& progress)
+        : source_(source), layout_(layout), plans_(plans), threads_(usable_threads(threads)), progress_(progress) {}
 
-    void add(std::string_view line, std::uint32_t number) {
-        const std::string_view plain = trimmed(line);
-        if (plain.empty() || plain.starts_with('#')) return;
-        const auto cells = split_cells(line, layout_.delimiter);
-        const bool trailing_blank = cells.size() == layout_.columns + 1 && cells.back().empty();
-        if (cells.size() != layout_.columns && !trailing_blank) return table_.wrong_width.add(number);
-        std::vector<double> row(plans_.size(), absent);
-        std::vector<std::size_t> unreadable;
-        bool any = false;
-        for (std::size_t i = 0; i < plans_.size(); ++i) {
-            if (plans_[i].form == CellForm::text) continue;
-            if (const auto value = read_cell(cells[i], plans_[i].form, layout_.style)) {
-                row[i] = *value * plans_[i].factor + plans_[i].offset;
-                any = true;
-            } else if (!means_absent(cells[i])) {
-                unreadable.push_back(i);
-            }
-        }
-        if (!any) return (plain == layout_.header_text ? table_.repeated_headers : table_.text_rows).add(number);
-        for (const std::size_t i : unreadable)
-            table_.columns[i].unreadable.add(number);
-        for (std::size_t i = 0; i < plans_.size(); ++i) {
-            if (plans_[i].form == CellForm::text) continue;
-            table_.columns[i].values.push_back(row[i]);
-            if (row[i] != row[i]) ++table_.columns[i].absent;
-        }
-        table_.lines.push_back(number);
+    base::Result<Table> read() {
+        if (const auto problem = survey()) return *problem;
+        if (const auto problem = make_room()) return *problem;
+        const WorkEnd end = run_pieces(
+            threads_, pieces_.size(), [this](std::size_t i) { return read_piece(i); }, progress_, stage, 0.2, 0.9);
+        if (end != WorkEnd::done) return error_of(end);
+        return gather();
     }
-
-    Table take() { return std::move(table_); }
 
   private:
+    // Finds the pieces and counts their lines.
+    std::optional<Error> survey() {
+        const std::size_t bytes = source_.size() - layout_.data_offset;
+        pieces_.resize(std::max<std::size_t>(1, (bytes + piece_bytes - 1) / piece_bytes));
+        const WorkEnd end = run_pieces(
+            threads_, pieces_.size(), [this](std::size_t i) { return survey_piece(i); }, progress_, stage, 0.0, 0.2);
+        if (end != WorkEnd::done) return error_of(end);
+        if (std::ranges::any_of(pieces_, &Piece::line_too_long))
+            return Error{
+                ErrorCode::not_a_table, {}, "a line is longer than 1 MiB", "export the session as delimited text"};
+        if (std::ranges::any_of(pieces_, &Piece::quotes)) join_pieces();
+        return std::nullopt;
+    }
+
+    bool survey_piece(std::size_t i) {
+        Piece& piece = pieces_[i];
+        std::string buffer;
+        const std::size_t from = layout_.data_offset + i * piece_bytes;
+        const std::size_t to = std::min(source_.size(), from + piece_bytes);
+        const auto begin = i == 0 ? std::optional(from) : find_line_start(source_, from - 1, buffer);
+        const auto end = to == source_.size() ? std::optional(to) : find_line_start(source_, to - 1, buffer);
+        if (!begin || !end) return false;
+        piece.line_too_long = *begin > source_.size() || *end > source_.size();
+        if (piece.line_too_long) return true;
+        piece.begin = *begin;
+        piece.end = std::max(*begin, *end);
+        const auto text = source_.piece(piece.begin, piece.end, buffer);
+        if (!text) return false;
+        const LineCount count = count_lines(*text);
+        piece.line_ends = count.ends;
+        piece.quotes = count.quotes;
+        return true;
+    }
+
+    // A quoted cell may span lines: only a reader that comes from the front can tell.
+    void join_pieces() {
+        Piece whole{pieces_.front().begin, pieces_.back().end, 0, true, false};
+        for (const Piece& piece : pieces_)
+            whole.line_ends += piece.line_ends;
+        pieces_.assign(1, whole);
+    }
+
+    std::optional<Error> make_room() {
+        std::size_t rows = 0;
+        for (std::size_t i = 0; i < pieces_.size(); ++i) {
+            first_rows_.push_back(rows);
+            rows += pieces_[i].line_ends + (i + 1 == pieces_.size() ? 1 : 0);
+        }
+        const auto read_columns = static_cast<std::size_t>(
+            std::ranges::count_if(plans_, [](const ColumnPlan& plan) { return plan.form != CellForm::text; }));
+        if (rows > largest_rows || rows * std::max<std::size_t>(1, read_columns) > most_values)
+            return Error{ErrorCode::file_too_large,
+                         {},
+                         "the table has more values than can be held",
+                         "export one session alone"};
+        table_.columns.resize(plans_.size());
+        tallies_.resize(pieces_.size());
+        rows_ = rows;
+        const WorkEnd end = run_pieces(
+            threads_, plans_.size() + 1,
+            [this](std::size_t i) {
+                if (i == plans_.size())
+                    table_.lines.resize(rows_);
+                else if (plans_[i].form != CellForm::text)
+                    table_.columns[i].values.resize(rows_);
+                return true;
+            },
+            {}, stage, 0.2, 0.2);
+        if (end != WorkEnd::done) return error_of(end);
+        return std::nullopt;
+    }
+
+    bool read_piece(std::size_t i) {
+        std::string buffer;
+        const auto text = source_.piece(pieces_[i].begin, pieces_[i].end, buffer);
+        if (!text) return false;
+        PieceTarget target;
+        for (TableColumn& column : table_.columns)
+            target.columns.push_back(column.values.empty() ? nullptr : column.values.data() + first_rows_[i]);
+        target.lines = table_.lines.data() + first_rows_[i];
+        target.room = (i + 1 < pieces_.size() ? first_rows_[i + 1] : rows_) - first_rows_[i];
+        std::size_t line = layout_.data_line;
+        for (std::size_t before = 0; before < i; ++before)
+            line += pieces_[before].line_ends;
+        tallies_[i] = scan_rows(*text, layout_, plans_, target, line);
+        return true;
+    }
+
+    // Closes the holes that lines without a row left between the pieces, and adds up the tallies.
+    base::Result<Table> gather() {
+        std::size_t rows = 0;
+        for (const PieceTally& tally : tallies_)
+            rows += tally.rows;
+        const WorkEnd end = run_pieces(
+            threads_, plans_.size() + 1,
+            [&](std::size_t i) {
+                if (i == plans_.size())
+                    close_holes(table_.lines);
+                else
+                    close_holes(table_.columns[i].values);
+                return true;
+            },
+            {}, stage, 0.9, 0.9);
+        if (end != WorkEnd::done) return error_of(end);
+        for (const PieceTally& tally : tallies_) {
+            table_.wrong_width.add(tally.wrong_width);
+            table_.text_rows.add(tally.text_rows);
+            table_.repeated_headers.add(tally.repeated_headers);
+            for (std::size_t i = 0; i < plans_.size(); ++i) {
+                table_.columns[i].absent += tally.absent[i];
+                table_.columns[i].unreadable.add(tally.unreadable[i]);
+            }
+        }
+        return std::move(table_);
+    }
+
+    template <typename T>
+    void close_holes(std::vector<T>& values) const {
+        if (values.empty()) return;
+        std::size_t rows = tallies_.front().rows;
+        for (std::size_t i = 1; i < tallies_.size(); ++i) {
+            const auto from = values.begin() + static_cast<std::ptrdiff_t>(first_rows_[i]);
+            if (rows != first_rows_[i])
+                std::copy(from, from + static_cast<std::ptrdiff_t>(tallies_[i].rows),
+                          values.begin() + static_cast<std::ptrdiff_t>(rows));
+            rows += tallies_[i].rows;
+        }
+        values.resize(rows);
+    }
+
+    const ByteSource& source_;
     const Layout& layout_;
     const std::vector<ColumnPlan>& plans_;
+    unsigned threads_;
+    const base::Progress& progress_;
+    std::vector<Piece> pieces_;
+    std::vector<std::size_t> first_rows_; // a piece
+    std::size_t rows_ = 0;                // room for so many
+    std::vector<PieceTally> tallies_;
     Table table_;
 };
 
@@ -91,23 +220,9 @@ void LineTally::add(const LineTally& later) {
     count += later.count;
 }
 
-base::Result<Table> read_table(std::string_view text, const Layout& layout, const std::vector<ColumnPlan>& plans,
-                               unsigned, const base::Progress& progress) {
-    Reader reader(layout, plans);
-    std::size_t at = layout.data_offset;
-    auto number = static_cast<std::uint32_t>(layout.data_line);
-    while (at < text.size()) {
-        std::size_t end = text.find_first_of("\r\n", at);
-        if (end == std::string_view::npos) end = text.size();
-        reader.add(text.substr(at, end - at), number);
-        if (number % 4096 == 0 &&
-            !base::go_on(progress, "reading", static_cast<double>(at) / static_cast<double>(text.size())))
-            return base::cancelled();
-        at = end + 1;
-        if (end + 1 < text.size() && text[end] == '\r' && text[end + 1] == '\n') ++at;
-        ++number;
-    }
-    return reader.take();
+base::Result<Table> read_table(const ByteSource& source, const Layout& layout, const std::vector<ColumnPlan>& plans,
+                               unsigned threads, const base::Progress& progress) {
+    return TableReader(source, layout, plans, threads, progress).read();
 }
 
 } // namespace lapwright::import

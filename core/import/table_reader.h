@@ -5,11 +5,11 @@
 
 #include "core/base/progress.h"
 #include "core/base/result.h"
+#include "core/import/byte_source.h"
 #include "core/import/column_guess.h"
 #include "core/import/dialect.h"
 
 #include <cstdint>
-#include <string_view>
 #include <vector>
 
 namespace lapwright::import {
@@ -46,8 +46,8 @@ struct Table {
     LineTally repeated_headers;
 };
 
-// `text` is UTF-8 or a single-byte encoding; `plans` has one entry a column of the layout.
-[[nodiscard]] base::Result<Table> read_table(std::string_view text, const Layout& layout,
+// The source is UTF-8 or of a single-byte encoding; `plans` has one entry a column of the layout.
+[[nodiscard]] base::Result<Table> read_table(const ByteSource& source, const Layout& layout,
                                              const std::vector<ColumnPlan>& plans, unsigned threads,
                                              const base::Progress& progress);
 

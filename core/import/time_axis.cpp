@@ -2,6 +2,7 @@
 #include "core/import/time_axis.h"
 
 #include "core/base/number_text.h"
+#include "core/import/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -17,10 +18,6 @@ constexpr std::size_t most_rows_out_of_order = 8;
 constexpr double pause_s = 60.0;
 // With more repeated stamps than this the clock is coarse, and rows of one stamp are spread evenly.
 constexpr double coarse_share = 0.2;
-
-std::string count_text(std::size_t count, std::string_view one, std::string_view many) {
-    return base::integer_text(static_cast<std::int64_t>(count)) + " " + std::string(count == 1 ? one : many);
-}
 
 double median_step(std::span<const double> reading_s) {
     std::vector<double> steps;
@@ -50,8 +47,10 @@ struct Tally {
 
 class Builder {
   public:
-    Builder(std::span<const double> reading_s, std::span<const std::uint32_t> lines, ClockKind kind)
-        : reading_s_(reading_s), lines_(lines), kind_(kind), step_s_(median_step(reading_s)) {}
+    Builder(std::span<const double> reading_s, std::span<const std::uint32_t> lines, ClockKind kind,
+            std::span<const double> lap_numbers)
+        : reading_s_(reading_s), lines_(lines), kind_(kind), lap_numbers_(lap_numbers),
+          step_s_(median_step(reading_s)) {}
 
     TimeAxis build() {
         for (std::size_t i = 0; i < reading_s_.size(); ++i)
@@ -78,17 +77,28 @@ class Builder {
         }
         if (time == last) return repeated_.add(lines_[i]);
         if (time < last) {
-            if (comes_back(i, last)) return backwards_.add(lines_[i]);
+            const bool new_lap = starts_with_lap(i);
+            if (!new_lap && comes_back(i, last)) return backwards_.add(lines_[i]);
             const double next = last + step_s_;
             offset_s_ += next - time;
             time = next;
-            jumps_.add(lines_[i]);
-            axis_.splits_s.push_back(time);
+            if (new_lap) {
+                laps_.add(lines_[i]);
+            } else {
+                jumps_.add(lines_[i]);
+                axis_.splits_s.push_back(time);
+            }
         } else if (time - last > pause_s) {
             pauses_.add(lines_[i]);
             axis_.splits_s.push_back(time);
         }
         keep(i, time);
+    }
+
+    // Whether the clock starts again near zero where the lap's number goes up.
+    [[nodiscard]] bool starts_with_lap(std::size_t i) const {
+        return !lap_numbers_.empty() && lap_numbers_[i] > lap_numbers_[i - 1] &&
+               std::abs(reading_s_[i]) <= 2.0 * step_s_;
     }
 
     // Whether the clock is past `last` again within a few rows.
@@ -110,30 +120,34 @@ class Builder {
 
     void tell() {
         warn(without_time_, "rows_without_time",
-             count_text(without_time_.count, "row has", "rows have") + " no readable time and " +
+             counted(without_time_.count, "row has", "rows have") + " no readable time and " +
                  (without_time_.count == 1 ? "was" : "were") + " left out");
         warn(repeated_, "stamps_duplicated",
-             count_text(repeated_.count, "row repeats", "rows repeat") + " the time of the row before and " +
+             counted(repeated_.count, "row repeats", "rows repeat") + " the time of the row before and " +
                  (repeated_.count == 1 ? "was" : "were") + " left out");
         warn(backwards_, "stamps_backwards",
-             count_text(backwards_.count, "row is", "rows are") + " out of order in time and " +
+             counted(backwards_.count, "row is", "rows are") + " out of order in time and " +
                  (backwards_.count == 1 ? "was" : "were") + " left out");
         warn(midnight_, "midnight_passed", "the clock passes midnight here: the time goes on");
         warn(jumps_, "clock_jumped",
-             "the clock jumps back " + count_text(jumps_.count, "time", "times") +
+             "the clock jumps back " + counted(jumps_.count, "time", "times") +
                  ": the recording is split there, nothing is joined across");
+        warn(laps_, "time_per_lap",
+             "the time starts again with each lap: the laps are put end to end, each " + base::fixed_text(step_s_, 3) +
+                 " s after the last row of the one before");
         warn(pauses_, "recording_paused",
-             "the recording pauses " + count_text(pauses_.count, "time", "times") +
+             "the recording pauses " + counted(pauses_.count, "time", "times") +
                  " for more than a minute: nothing is joined across");
     }
 
     std::span<const double> reading_s_;
     std::span<const std::uint32_t> lines_;
     ClockKind kind_;
+    std::span<const double> lap_numbers_;
     double step_s_;
     double offset_s_ = 0.0;
     TimeAxis axis_;
-    Tally without_time_, repeated_, backwards_, midnight_, jumps_, pauses_;
+    Tally without_time_, repeated_, backwards_, midnight_, laps_, jumps_, pauses_;
 };
 
 // Rows that share a stamp, spread evenly to the next one.
@@ -157,7 +171,8 @@ std::vector<double> spread(std::span<const double> reading_s) {
 
 } // namespace
 
-TimeAxis make_time_axis(std::span<const double> reading_s, std::span<const std::uint32_t> lines, ClockKind kind) {
+TimeAxis make_time_axis(std::span<const double> reading_s, std::span<const std::uint32_t> lines, ClockKind kind,
+                        std::span<const double> lap_numbers) {
     if (is_plain(reading_s)) {
         TimeAxis axis;
         axis.first_reading_s = reading_s.front();
@@ -170,9 +185,9 @@ TimeAxis make_time_axis(std::span<const double> reading_s, std::span<const std::
     for (std::size_t i = 1; i < reading_s.size(); ++i)
         if (reading_s[i] == reading_s[i - 1]) ++repeated;
     if (static_cast<double>(repeated) <= coarse_share * static_cast<double>(reading_s.size()))
-        return Builder(reading_s, lines, kind).build();
+        return Builder(reading_s, lines, kind, lap_numbers).build();
     const std::vector<double> spread_s = spread(reading_s);
-    TimeAxis axis = Builder(spread_s, lines, kind).build();
+    TimeAxis axis = Builder(spread_s, lines, kind, lap_numbers).build();
     axis.warnings.push_back(
         {"stamps_coarse", "the clock is coarser than the rows: rows of one stamp were spread evenly", {}});
     return axis;

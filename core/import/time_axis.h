@@ -25,8 +25,9 @@ struct TimeAxis {
     std::vector<recording::Warning> warnings;
 };
 
-// One reading a row, NaN where there is none; `lines` the rows' lines in the file, as many.
+// One reading a row, NaN where there is none; `lines` the rows' lines in the file, as many.  `lap_numbers`, as many or
+// none, tell a clock that starts again with each lap from one that was set back.
 [[nodiscard]] TimeAxis make_time_axis(std::span<const double> reading_s, std::span<const std::uint32_t> lines,
-                                      ClockKind kind);
+                                      ClockKind kind, std::span<const double> lap_numbers = {});
 
 } // namespace lapwright::import

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/import/column_values.h"
+
+#include "core/import/angle_text.h"
+#include "core/import/moment.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+#include <set>
+
+namespace lapwright::import {
+namespace {
+
+constexpr double seconds_a_day = 86400.0;
+
+constexpr std::array<std::pair<CellForm, std::string_view>, 10> form_names{{
+    {CellForm::number, "number"},
+    {CellForm::clock, "clock"},
+    {CellForm::packed_clock, "packed_clock"},
+    {CellForm::moment, "moment"},
+    {CellForm::date, "date"},
+    {CellForm::packed_date, "packed_date"},
+    {CellForm::angle, "angle"},
+    {CellForm::degrees_minutes, "degrees_minutes"},
+    {CellForm::hemisphere, "hemisphere"},
+    {CellForm::text, "text"},
+}};
+
+std::optional<double> unpack_clock(std::optional<double> packed) {
+    if (!packed || *packed < 0.0 || *packed >= 240000.0) return std::nullopt;
+    const double hours = std::floor(*packed / 10000.0);
+    const double minutes = std::floor((*packed - hours * 10000.0) / 100.0);
+    const double seconds = *packed - hours * 10000.0 - minutes * 100.0;
+    if (minutes >= 60.0 || seconds >= 61.0) return std::nullopt;
+    return (hours * 60.0 + minutes) * 60.0 + seconds;
+}
+
+std::optional<double> unpack_degrees(std::optional<double> packed) {
+    if (!packed) return std::nullopt;
+    const double size = std::abs(*packed);
+    const double degrees = std::floor(size / 100.0);
+    const double minutes = size - degrees * 100.0;
+    if (degrees > 180.0 || minutes >= 60.0) return std::nullopt;
+    return std::copysign(degrees + minutes / 60.0, *packed);
+}
+
+std::optional<double> seconds_of(std::optional<Date> date) {
+    return date ? std::optional(static_cast<double>(date->days) * seconds_a_day) : std::nullopt;
+}
+
+// The forms in the order in which they are tried: a date or a clock reading is never a number, but a packed one is.
+std::vector<CellForm> forms_for(Role role) {
+    if (role == Role::date) return {CellForm::date, CellForm::packed_date, CellForm::moment};
+    if (role == Role::north_south || role == Role::east_west) return {CellForm::hemisphere};
+    return {CellForm::number, CellForm::clock, CellForm::moment, CellForm::date, CellForm::hemisphere, CellForm::angle};
+}
+
+std::size_t decimals_of(std::string_view cell, char decimal_mark) {
+    const std::size_t at = cell.rfind(decimal_mark);
+    return at == std::string_view::npos ? 0 : cell.size() - at - 1;
+}
+
+} // namespace
+
+std::string_view name(CellForm form) {
+    return std::ranges::find(form_names, form, [](const auto& pair) { return pair.first; })->second;
+}
+
+std::optional<CellForm> parse_cell_form(std::string_view text) {
+    const auto found = std::ranges::find(form_names, text, [](const auto& pair) { return pair.second; });
+    return found == form_names.end() ? std::nullopt : std::optional(found->first);
+}
+
+std::optional<double> read_cell(std::string_view cell, CellForm form, NumberStyle style) {
+    switch (form) {
+    case CellForm::number:
+        return read_number(cell, style);
+    case CellForm::clock:
+        return read_clock(cell);
+    case CellForm::packed_clock:
+        return unpack_clock(read_number(cell, style));
+    case CellForm::moment:
+        if (const auto moment = read_moment(cell)) return moment->unix_s;
+        return std::nullopt;
+    case CellForm::date:
+        return seconds_of(read_date(cell));
+    case CellForm::packed_date:
+        return seconds_of(read_ddmmyy(cell));
+    case CellForm::angle:
+        return read_angle(cell, style.decimal_mark);
+    case CellForm::degrees_minutes:
+        return unpack_degrees(read_number(cell, style));
+    case CellForm::hemisphere:
+        return read_hemisphere(cell);
+    case CellForm::text:
+        break;
+    }
+    return std::nullopt;
+}
+
+ColumnValues judge_column(const Samples& samples, std::size_t column, NumberStyle style, Role role) {
+    ColumnValues values;
+    for (const SampleRow& row : samples.rows)
+        if (!means_absent(row[column])) ++values.filled;
+    for (const CellForm form : forms_for(role)) {
+        std::vector<double> numbers;
+        std::size_t read = 0;
+        for (const SampleRow& row : samples.rows) {
+            const auto value = means_absent(row[column]) ? std::nullopt : read_cell(row[column], form, style);
+            numbers.push_back(value.value_or(std::numeric_limits<double>::quiet_NaN()));
+            if (value) ++read;
+        }
+        if (read == 0 || 2 * read < values.filled) continue;
+        values.form = form;
+        values.numbers = std::move(numbers);
+        break;
+    }
+    for (const double number : values.numbers)
+        if (!std::isnan(number)) values.largest = std::max(values.largest, std::abs(number));
+    if (values.form == CellForm::number)
+        for (const SampleRow& row : samples.rows)
+            values.decimals = std::max(values.decimals, decimals_of(row[column], style.decimal_mark));
+    return values;
+}
+
+bool looks_like_packed_clock(const std::vector<double>& numbers) {
+    // Seconds since midnight would show seconds of 60 and more in four places of ten.
+    constexpr std::size_t enough_minutes = 6;
+    std::set<double> minutes;
+    for (const double number : numbers) {
+        if (std::isnan(number)) continue;
+        if (number < 100.0 || !unpack_clock(number)) return false;
+        minutes.insert(std::floor(number / 100.0));
+    }
+    return minutes.size() >= enough_minutes;
+}
+
+bool looks_like_degrees_minutes(const std::vector<double>& numbers) {
+    bool beyond_degrees = false;
+    for (const double number : numbers) {
+        if (std::isnan(number)) continue;
+        if (!unpack_degrees(number)) return false;
+        beyond_degrees = beyond_degrees || std::abs(number) > 360.0;
+    }
+    return beyond_degrees;
+}
+
+double median_advance(const Samples& samples, const std::vector<double>& numbers) {
+    std::vector<double> steps;
+    for (std::size_t i = 1; i < numbers.size(); ++i)
+        if (numbers[i] > numbers[i - 1] && !std::ranges::binary_search(samples.block_starts, i))
+            steps.push_back(numbers[i] - numbers[i - 1]);
+    if (steps.empty()) return 0.0;
+    const auto middle = steps.begin() + static_cast<std::ptrdiff_t>(steps.size() / 2);
+    std::ranges::nth_element(steps, middle);
+    return *middle;
+}
+
+} // namespace lapwright::import

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which characters the bytes of a text stand for.  Told from byte order marks, from the zeros of UTF-16, from whether
+// the bytes can be UTF-8 at all; what is left is Windows-1252, of which Latin-1 is a part (Unicode's CP1252 mapping
+// table).
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace lapwright::import {
+
+enum class Encoding { utf8, utf16_little, utf16_big, windows_1252 };
+
+inline constexpr std::string_view utf8_mark = "\xEF\xBB\xBF";
+
+// Told from the first bytes of a text; a character that is cut at their end does not matter.
+[[nodiscard]] Encoding detect_encoding(std::string_view head);
+
+struct Utf8Text {
+    std::string text;        // without a byte order mark
+    std::size_t damaged = 0; // halves of characters that became U+FFFD or were cut at the end
+};
+
+[[nodiscard]] Utf8Text to_utf8(std::string_view bytes, Encoding encoding);
+
+[[nodiscard]] bool has_high_bytes(std::string_view text);
+
+} // namespace lapwright::import

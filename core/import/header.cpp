@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/import/header.h"
+
+#include "core/base/number_text.h"
+#include "core/import/column_names.h"
+#include "core/import/facts.h"
+#include "core/import/limits.h"
+#include "core/import/units_in_text.h"
+
+#include <algorithm>
+#include <set>
+
+namespace lapwright::import {
+namespace {
+
+// Names, units, and perhaps descriptions and a repeated line of names.
+constexpr std::size_t most_header_rows = 4;
+
+bool is_bracketed(std::string_view cell) {
+    return (cell.front() == '(' && cell.back() == ')') || (cell.front() == '[' && cell.back() == ']');
+}
+
+bool is_unit_row(const Row& row) {
+    std::size_t filled = 0;
+    std::size_t units = 0;
+    for (const auto& cell : row.cells) {
+        if (cell.empty() || cell == "-") continue;
+        ++filled;
+        if (is_bracketed(cell) || parse_unit(cell)) ++units;
+    }
+    return filled > 0 && 2 * units > filled;
+}
+
+std::size_t known_names(const std::vector<std::string>& cells) {
+    return static_cast<std::size_t>(std::ranges::count_if(
+        cells, [](const auto& cell) { return meaning_of_name(part_name_and_unit(cell).name).has_value(); }));
+}
+
+std::vector<std::string> fitted(std::vector<std::string> cells, std::size_t columns) {
+    cells.resize(columns);
+    return cells;
+}
+
+// Rows that end where their last values stand are narrower than the header, each in its own way.
+bool rows_end_early(const std::vector<Row>& rows, std::size_t data_row, std::size_t header_cells) {
+    std::set<std::size_t> widths;
+    for (std::size_t i = data_row; i < rows.size(); ++i)
+        if (rows[i].is_data()) widths.insert(rows[i].cells.size());
+    return widths.size() >= 2 && *widths.rbegin() <= header_cells;
+}
+
+struct HeaderRows {
+    std::optional<std::size_t> names;
+    std::optional<std::size_t> units;
+    std::size_t first = 0; // the first row that is not preamble
+};
+
+HeaderRows find_header_rows(const Layout& layout, const std::vector<Row>& rows, std::size_t data_row) {
+    HeaderRows found;
+    found.first = data_row;
+    std::size_t best = 0;
+    for (std::size_t back = 1; back <= std::min(most_header_rows, data_row); ++back) {
+        const std::size_t index = data_row - back;
+        const Row& row = rows[index];
+        const bool wide_enough =
+            row.cells.size() >= 2 && (row.cells.size() + 1 >= layout.columns || known_names(row.cells) >= 2);
+        const bool fits = wide_enough && 2 * row.filled >= std::min(row.cells.size(), layout.columns);
+        if (!fits && !is_unit_row(row)) break;
+        const std::size_t known = known_names(row.cells);
+        if (is_unit_row(row) && 2 * known < row.filled + 1) {
+            found.units = index;
+            found.first = index;
+        } else if (known + 1 > best) {
+            best = known + 1;
+            found.names = index;
+            found.first = index;
+        }
+    }
+    return found;
+}
+
+// A header behind a comment mark: "# time, speed, lap".
+void read_commented_header(Layout& layout, const std::vector<HeadLine>& head, std::size_t data_line) {
+    for (std::size_t back = 1; back <= std::min<std::size_t>(2, data_line); ++back) {
+        std::string_view line = trimmed(head[data_line - back].text);
+        if (!is_comment(line)) continue;
+        line.remove_prefix(std::min(line.find_first_not_of("#%/ "), line.size()));
+        const auto cells = split_cells(to_utf8(line, layout.encoding).text, layout.delimiter);
+        if (cells.size() != layout.columns || known_names(cells) == 0) continue;
+        layout.has_names = true;
+        layout.names = cells;
+        return;
+    }
+}
+
+void read_facts(Layout& layout, const std::vector<HeadLine>& head, std::size_t end_line) {
+    for (std::size_t i = 0; i < std::min(end_line, most_preamble_lines); ++i) {
+        const std::string line = to_utf8(trimmed(head[i].text), layout.encoding).text;
+        // "sep=;" tells a spreadsheet the delimiter and says nothing of the session.
+        if (line.empty() || line.starts_with("sep=")) continue;
+        auto fact = read_fact(line, layout.delimiter);
+        if (fact.first.empty() && fact.second.empty()) continue;
+        layout.facts.push_back(std::move(fact));
+        if (layout.facts.size() >= most_facts) return;
+    }
+}
+
+void name_by_number(Layout& layout) {
+    for (std::size_t i = 0; i < layout.columns; ++i)
+        layout.names.push_back("column " + base::integer_text(static_cast<std::int64_t>(i + 1)));
+}
+
+} // namespace
+
+void read_header(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows,
+                 std::size_t data_row) {
+    const HeaderRows found = find_header_rows(layout, rows, data_row);
+    if (found.names) {
+        const Row& row = rows[*found.names];
+        const std::size_t width = row.cells.size();
+        layout.has_names = true;
+        layout.header_text = std::string(trimmed(head[row.line].text));
+        layout.header_cells = width;
+        if (width > layout.columns && rows_end_early(rows, data_row, width)) {
+            layout.columns = width;
+            layout.short_rows = true;
+        }
+        layout.names = fitted(row.cells, layout.columns);
+    }
+    layout.units.resize(layout.columns);
+    if (found.units && found.names) layout.units = fitted(rows[*found.units].cells, layout.columns);
+    if (!layout.has_names) read_commented_header(layout, head, rows[data_row].line);
+    if (!layout.has_names) name_by_number(layout);
+    read_facts(layout, head, found.first < rows.size() ? rows[found.first].line : 0);
+}
+
+} // namespace lapwright::import
