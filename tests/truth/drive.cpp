@@ -176,7 +176,8 @@ Session drive_session(const std::shared_ptr<const TrackShape>& track, const CarT
     const Pedals pedals{driver.coast_s, driver.throttle_ramp_s, driver.response_s};
     const double end_speed = plan.pit_lane ? plan.start_speed_mps : 120.0;
     const SpeedProfile profile = solve_speed(car, plan.air_density, road, pedals, plan.start_speed_mps, end_speed);
-    return Session(track, car, plan.air_density, std::move(line), pit.start_m, step, profile, lap_list(plan));
+    return Session(track, car, plan.air_density, std::move(line), pit.start_m, step, profile, lap_list(plan),
+                   plan.standing_s);
 }
 
 Session drive_session(const TrackShape& track, const CarTruth& car, const DriverTruth& driver, const SessionPlan& plan,

@@ -25,6 +25,7 @@ struct SessionPlan {
     std::vector<Slowing> mistakes;
     double air_density = 1.2; // kg/m^3
     bool pit_lane = true;     // false: out and in lap start and end at the gate, on the line, at racing pace
+    double standing_s = 0.0; // the logger runs so long before the car rolls (it then starts at start_speed_mps at once)
     double start_speed_mps = 3.0;
     double grid_step_m = 1.0;
 };

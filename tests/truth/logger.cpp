@@ -140,7 +140,9 @@ class Recorder {
         add(Quantity::speed_mps, spec_.velocity, true,
             [&](const TruthSample& s) { return std::abs(s.speed_mps + spec_.speed_sd_mps * speed.normal()); });
         add(Quantity::course_rad, spec_.velocity, true, [&](const TruthSample& s) {
-            const double shown = s.course_rad + spec_.course_sd_rad * course.normal();
+            const bool still = s.speed_mps < 0.3 && spec_.course_sd_rad > 0.0; // a course of noise alone
+            const double shown =
+                still ? kTwoPi * course.uniform() : s.course_rad + spec_.course_sd_rad * course.normal();
             return shown - kTwoPi * std::floor(shown / kTwoPi);
         });
     }

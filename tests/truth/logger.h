@@ -52,6 +52,7 @@ struct LoggerSpec {
     double position_bias_tau_s = 120.0;
     double height_factor = 1.6; // height errors are this much larger
     double speed_sd_mps = 0.04;
+    // A standing car shows any course when there is course noise at all.
     double course_sd_rad = 0.15 * 3.14159265358979323846 / 180.0;
 
     double accel_noise_sd_mps2 = 0.25;

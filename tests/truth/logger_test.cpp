@@ -163,6 +163,22 @@ TEST(Logger, WheelReadsHighAndFallsShortUnderBraking) {
     EXPECT_LT(lowest, 0.97);
 }
 
+TEST(Logger, StandingCarStaysAndShowsAnyCourse) {
+    SessionPlan plan;
+    plan.flying_laps = 1;
+    plan.standing_s = 20.0;
+    const Session session = drive_session(ternbank(), light_aero_hatch(), {}, plan, 4);
+    EXPECT_EQ(session.at_time(3.0).speed_mps, 0.0);
+    EXPECT_EQ(session.at_time(3.0).x_m, session.at_time(19.9).x_m);
+    EXPECT_NEAR(session.at_time(20.0 + 1e-6).x_m, session.at_time(3.0).x_m, 1e-4);
+    EXPECT_GT(session.lap(1).start_s, 100.0);
+    const LoggedSession logged = log_session(session, typical_logger(10.0), 1);
+    const auto& course = logged.find(Quantity::course_rad)->value;
+    const auto [least, most] = std::minmax_element(course.begin(), course.begin() + 200);
+    EXPECT_LT(*least, 0.5);
+    EXPECT_GT(*most, 5.5);
+}
+
 TEST(Logger, SensorsKeepTheirOwnClocksAndMayBeAbsent) {
     LoggerSpec spec = typical_logger(10.0);
     spec.inertial.rate_hz = 100.0;

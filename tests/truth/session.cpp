@@ -29,12 +29,12 @@ double wrapped_angle(const double angle) {
 
 Session::Session(std::shared_ptr<const TrackShape> track, CarTruth car, const double air_density, DrivenLine line,
                  const double grid_origin_m, const double grid_step_m, const SpeedProfile& profile,
-                 std::vector<LapTruth> laps)
+                 std::vector<LapTruth> laps, const double standing_s)
     : track_(std::move(track)), car_(std::move(car)), air_density_(air_density), line_(std::move(line)),
       energy_{grid_origin_m, grid_step_m, profile.energy}, throttle_{grid_origin_m, grid_step_m, profile.throttle},
       brake_{grid_origin_m, grid_step_m, profile.brake}, gears_(profile.gear), laps_(std::move(laps)) {
     find_breaks();
-    times_.assign(profile.energy.size(), 0.0);
+    times_.assign(profile.energy.size(), standing_s);
     for (std::size_t i = 1; i < times_.size(); ++i) {
         const double from = grid_origin_m + grid_step_m * static_cast<double>(i - 1);
         times_[i] = times_[i - 1] + elapsed(i - 1, from, from + grid_step_m);
@@ -90,6 +90,7 @@ double Session::time_at_unwrapped(const double unwrapped_m) const {
 }
 
 TruthSample Session::at_time(const double time_s) const {
+    if (time_s < times_.front()) return standing(time_s);
     const auto after = std::upper_bound(times_.begin(), times_.end(), time_s);
     const auto index = static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, after - times_.begin() - 1));
     const double from = energy_.origin + energy_.spacing * static_cast<double>(index);
@@ -100,6 +101,18 @@ TruthSample Session::at_time(const double time_s) const {
         if (std::abs(change_m) < 1e-7) break;
     }
     return sample(time_s, S);
+}
+
+TruthSample Session::standing(const double time_s) const {
+    TruthSample out = sample(time_s, energy_.origin);
+    out.speed_mps = 0.0;
+    out.a_long_mps2 = 0.0;
+    out.a_lat_mps2 = 0.0;
+    out.yaw_rate_radps = 0.0;
+    out.throttle = 0.0;
+    out.brake = 0.0;
+    out.engine_rpm = 1000.0;
+    return out;
 }
 
 TruthSample Session::at_unwrapped(const double unwrapped_m) const {

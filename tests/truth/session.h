@@ -53,7 +53,8 @@ struct LapTruth {
 class Session {
   public:
     Session(std::shared_ptr<const TrackShape> track, CarTruth car, double air_density, DrivenLine line,
-            double grid_origin_m, double grid_step_m, const SpeedProfile& profile, std::vector<LapTruth> laps);
+            double grid_origin_m, double grid_step_m, const SpeedProfile& profile, std::vector<LapTruth> laps,
+            double standing_s = 0.0);
 
     [[nodiscard]] const TrackShape& track() const { return *track_; }
     [[nodiscard]] const CarTruth& car() const { return car_; }
@@ -61,6 +62,7 @@ class Session {
     [[nodiscard]] const std::vector<LapTruth>& laps() const { return laps_; }
     [[nodiscard]] double duration_s() const { return times_.back(); }
 
+    /// Before the car rolls it stands where it starts: speed, accelerations, yaw rate, pedals are 0.
     [[nodiscard]] TruthSample at_time(double time_s) const;
     [[nodiscard]] TruthSample at_unwrapped(double unwrapped_m) const;
 
@@ -88,6 +90,7 @@ class Session {
     [[nodiscard]] double smooth_elapsed(double from_m, double to_m) const;
     void find_breaks();
     [[nodiscard]] TruthSample sample(double time_s, double unwrapped_m) const;
+    [[nodiscard]] TruthSample standing(double time_s) const;
 
     std::shared_ptr<const TrackShape> track_;
     CarTruth car_;

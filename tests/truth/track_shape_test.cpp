@@ -55,6 +55,23 @@ TEST(TrackShape, StadiumClosesAndNamesItsParts) {
     EXPECT_EQ(track.corners().size(), 2U);
 }
 
+TEST(BuildCircuit, ClothoidsCloseToo) {
+    CircuitPlan plan;
+    plan.name = "triangle";
+    plan.first_straight_m = 100.0;
+    plan.length_m = 1500.0;
+    plan.clothoids = true;
+    plan.corners = {{"one", 120.0, 60.0, 30.0, 300.0, "after one"},
+                    {"two", 100.0, 40.0, 20.0, 350.0, "after two"},
+                    {"three", 140.0, 50.0, 25.0, 150.0, "after three"}};
+    const TrackShape track = build_circuit(plan);
+    EXPECT_LT(track.closure_error_m(), 1e-9);
+    EXPECT_NEAR(track.length_m(), 1500.0, 1e-9);
+    const double start = track.corners().front().start_m;
+    EXPECT_NEAR(track.bend(start + 15.0).curvature_per_m, 0.5 / 60.0, 1e-12); // half way in: half the curvature
+    EXPECT_NEAR(track.bend(start + 10.0).curvature_rate_per_m2, 1.0 / (60.0 * 30.0), 1e-12);
+}
+
 TEST(Ternbank, ClosesExactly) {
     const TrackShape track = ternbank();
     EXPECT_NEAR(track.length_m(), 3860.0, 1e-9);
