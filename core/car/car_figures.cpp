@@ -1,0 +1,256 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/car/car_figures.h"
+
+#include "core/base/constants.h"
+#include "core/car/driving_force.h"
+#include "core/car/full_throttle.h"
+#include "core/car/grip_model.h"
+#include "core/car/limit_evidence.h"
+#include "core/math/random.h"
+#include "core/math/statistics.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::car {
+namespace {
+
+constexpr double g = base::standard_gravity_mps2;
+// Stated priors (common practice, no source): a club car weighs about 1250 kg; CdA 0.9 m² ± 40 %; ClA 1.5 ± 2.0 m²; a
+// driver's limit corners use 96.5 % ± 1.2 % of the tyres; one downforce area for all speeds and attitudes is true to 8
+// %.
+constexpr double usual_mass_kg = 1250.0;
+constexpr double usual_drag_area = 0.9;
+constexpr double drag_area_share_sd = 0.4;
+constexpr double usual_downforce_area = 1.5;
+constexpr double downforce_area_sd = 2.0;
+constexpr double usual_share = 0.965;
+constexpr double share_sd = 0.012;
+constexpr double attitude_sd = 0.08;
+constexpr double data_decides = 0.5; // posterior over prior standard deviation
+
+template <typename Get>
+CarFigure figure_of(const std::vector<CarDraw>& draws, Get get, DecidedBy decided_by = DecidedBy::data) {
+    std::vector<double> values;
+    values.reserve(draws.size());
+    for (const CarDraw& draw : draws)
+        values.push_back(get(draw));
+    std::ranges::sort(values);
+    return {math::sorted_quantile(values, 0.5), math::sorted_quantile(values, 0.025),
+            math::sorted_quantile(values, 0.975), decided_by};
+}
+
+CarFigure times(const CarFigure& figure, double factor) {
+    return {figure.value * factor, figure.low * factor, figure.high * factor, figure.decided_by};
+}
+
+struct Fits {
+    DrivingForce driving;
+    LimitEvidence evidence;
+    GripPosterior grip;
+    GripPrior grip_prior;
+};
+
+std::vector<CarDraw> join(const Fits& fits, const CarData& data, std::size_t draws, std::uint64_t seed) {
+    std::vector<CarDraw> all;
+    math::Random random(seed, 31);
+    for (std::size_t i = 0; i < draws; ++i) {
+        const DrivingForceDraw& push = fits.driving.draws[i];
+        const GripDraw& limit = fits.grip.draws[i];
+        CarDraw draw;
+        draw.density_kg_m3 = std::max(0.7, data.air.value_kg_m3 + data.air.sd_kg_m3 * random.normal());
+        draw.driver_share = std::clamp(usual_share + share_sd * random.normal(), 0.9, 0.999);
+        const double mass = data.mass ? std::max(1.0, data.mass->value_kg + data.mass->sd_kg * random.normal()) : 1.0;
+        SimulatedCar& car = draw.car;
+        car.mass_kg = mass;
+        car.grip = std::exp(limit.log_limit) / g / draw.driver_share;
+        car.load_exponent = limit.load_exponent;
+        car.downforce_n_per_mps2 = limit.k * mass * std::exp(attitude_sd * random.normal());
+        car.drag_n_per_mps2 = push.drag_per_kg * mass;
+        car.rolling_resistance = push.rolling_resistance;
+        car.power_w = push.power_per_kg * mass;
+        car.rotating_share = push.rotating_share;
+        car.braking_share = std::exp(limit.log_braking);
+        all.push_back(draw);
+    }
+    return all;
+}
+
+DecidedBy judged(double sd, double prior_sd) {
+    return sd < data_decides * prior_sd ? DecidedBy::data : DecidedBy::prior;
+}
+
+CarDraw typical_of(const std::vector<CarDraw>& draws, double traction) {
+    const auto middle = [&](auto get) { return figure_of(draws, get).value; };
+    CarDraw t;
+    t.density_kg_m3 = middle([](const CarDraw& d) { return d.density_kg_m3; });
+    t.driver_share = middle([](const CarDraw& d) { return d.driver_share; });
+    t.car.grip = middle([](const CarDraw& d) { return d.car.grip; });
+    t.car.load_exponent = middle([](const CarDraw& d) { return d.car.load_exponent; });
+    t.car.downforce_n_per_mps2 = middle([](const CarDraw& d) { return d.car.downforce_n_per_mps2; });
+    t.car.drag_n_per_mps2 = middle([](const CarDraw& d) { return d.car.drag_n_per_mps2; });
+    t.car.rolling_resistance = middle([](const CarDraw& d) { return d.car.rolling_resistance; });
+    t.car.power_w = middle([](const CarDraw& d) { return d.car.power_w; });
+    t.car.mass_kg = middle([](const CarDraw& d) { return d.car.mass_kg; });
+    t.car.rotating_share = middle([](const CarDraw& d) { return d.car.rotating_share; });
+    t.car.braking_share = middle([](const CarDraw& d) { return d.car.braking_share; });
+    t.car.traction_share = traction;
+    return t;
+}
+
+void add_evidence(CarFigures& figures, const Fits& fits) {
+    for (std::size_t i = 0; i < fits.evidence.corners.size(); ++i) {
+        const LimitCorner& c = fits.evidence.corners[i];
+        figures.corners.push_back({c.corner, std::sqrt(c.speed_squared), std::exp(c.log_lateral), c.lap_speed_mps,
+                                   c.lap_lateral_mps2, c.flat, fits.grip.chance_at_limit[i]});
+    }
+    for (const LimitZone& z : fits.evidence.zones) {
+        figures.braking.push_back({z.corner, std::sqrt(z.slow_speed_squared), std::exp(z.slow_log), false});
+        figures.braking.push_back({z.corner, std::sqrt(z.fast_speed_squared), std::exp(z.fast_log), true});
+    }
+    figures.driving = fits.driving.evidence;
+}
+
+void add_notes(CarFigures& figures, std::size_t laps) {
+    if (laps < 3) figures.notes.emplace_back("few clean laps: what differs from lap to lap is hardly known");
+    if (figures.downforce_area_m2_per_kg.decided_by == DecidedBy::prior)
+        figures.notes.emplace_back("the laps do not tell the downforce; it is mostly what such cars usually have");
+    if (figures.drag_area_m2_per_kg.decided_by == DecidedBy::prior)
+        figures.notes.emplace_back("the laps do not tell the drag; it is mostly what such cars usually have");
+    if (figures.per_kilogram) figures.notes.emplace_back("no mass was given: figures are per kilogram");
+    for (const CornerEvidence& corner : figures.corners) {
+        if (corner.flat)
+            figures.notes.emplace_back(corner.corner +
+                                       " is taken at full throttle: it bounds the grip from below only");
+        else if (corner.chance_at_limit < 0.5)
+            figures.notes.emplace_back(corner.corner + " looks to be taken below the limit");
+    }
+}
+
+void add_figures(CarFigures& figures, const Fits& fits, const CarData& data) {
+    const auto& draws = figures.draws;
+    const double mass = data.mass ? data.mass->value_kg : usual_mass_kg;
+    figures.grip = figure_of(draws, [](const CarDraw& d) { return d.car.grip; });
+    figures.grip_as_used = figure_of(draws, [](const CarDraw& d) { return d.car.grip * d.driver_share; });
+    const double as_used_sd = 0.25 * (figures.grip_as_used.high - figures.grip_as_used.low);
+    figures.grip.decided_by = judged(as_used_sd, 0.25 * figures.grip_as_used.value);
+    figures.grip_as_used.decided_by = figures.grip.decided_by;
+
+    const auto per_kg = [](double force, const CarDraw& d) { return 2.0 * force / d.density_kg_m3 / d.car.mass_kg; };
+    figures.downforce_area_m2_per_kg =
+        figure_of(draws, [&](const CarDraw& d) { return per_kg(d.car.downforce_n_per_mps2, d); });
+    figures.downforce_area_m2_per_kg.decided_by =
+        judged(0.5 * figures.downforce_area_m2_per_kg.half_width(), downforce_area_sd / mass);
+    figures.apparent_downforce_area_m2_per_kg = figure_of(
+        draws, [&](const CarDraw& d) { return d.car.load_exponent * per_kg(d.car.downforce_n_per_mps2, d); },
+        figures.downforce_area_m2_per_kg.decided_by);
+    figures.drag_area_m2_per_kg = figure_of(
+        draws, [&](const CarDraw& d) { return per_kg(d.car.drag_n_per_mps2, d); },
+        judged(fits.driving.drag_sd, drag_area_share_sd * 0.5 * data.air.value_kg_m3 * usual_drag_area / mass));
+    figures.power_w_per_kg = figure_of(draws, [](const CarDraw& d) { return d.car.power_w / d.car.mass_kg; });
+    figures.load_exponent = figure_of(draws, [](const CarDraw& d) { return d.car.load_exponent; }, DecidedBy::prior);
+    figures.braking_share = figure_of(draws, [](const CarDraw& d) { return d.car.braking_share; });
+    figures.per_kilogram = !data.mass;
+    if (!data.mass) return;
+    figures.mass_kg = CarFigure{data.mass->value_kg, data.mass->value_kg - 1.96 * data.mass->sd_kg,
+                                data.mass->value_kg + 1.96 * data.mass->sd_kg, DecidedBy::setup};
+    figures.downforce_area_m2 = figure_of(
+        draws, [&](const CarDraw& d) { return per_kg(d.car.downforce_n_per_mps2, d) * d.car.mass_kg; },
+        figures.downforce_area_m2_per_kg.decided_by);
+    figures.drag_area_m2 = figure_of(
+        draws, [&](const CarDraw& d) { return per_kg(d.car.drag_n_per_mps2, d) * d.car.mass_kg; },
+        figures.drag_area_m2_per_kg.decided_by);
+    figures.power_w = figure_of(draws, [](const CarDraw& d) { return d.car.power_w; });
+}
+
+template <typename Get>
+Curve curve_of(const CarFigures& figures, double to_mps, Get get) {
+    Curve curve;
+    for (double v = 8.0; v <= to_mps; v += 1.0) {
+        const CarFigure at = figure_of(figures.draws, [&](const CarDraw& d) { return get(d, v); });
+        curve.speed_mps.push_back(v);
+        curve.value.push_back(at.value);
+        curve.low.push_back(at.low);
+        curve.high.push_back(at.high);
+    }
+    return curve;
+}
+
+} // namespace
+
+std::string_view name(DecidedBy decided_by) {
+    switch (decided_by) {
+    case DecidedBy::data:
+        return "data";
+    case DecidedBy::prior:
+        return "prior";
+    case DecidedBy::setup:
+        return "setup";
+    }
+    return "prior";
+}
+
+base::Result<CarFigures> car_figures(const CarData& data, const FigureOptions& options) {
+    const auto cannot = [](const char* what) {
+        return base::Error{base::ErrorCode::cannot_be_computed, {}, what, "record more clean laps at full effort"};
+    };
+    if (data.laps.empty() || data.segments.empty()) return cannot("there is no clean lap to learn the car from");
+    const double mass = data.mass ? data.mass->value_kg : usual_mass_kg;
+    const double half_density = 0.5 * data.air.value_kg_m3 / mass;
+    Fits fits;
+    const DragPrior drag_prior{half_density * usual_drag_area, half_density * usual_drag_area * drag_area_share_sd};
+    fits.driving = fit_driving_force(data, drag_prior, options.draws, options.seed);
+    if (fits.driving.status != math::FitStatus::converged) return cannot("no stretch at full throttle could be found");
+    fits.evidence = limit_evidence(data, fits.driving);
+    if (fits.evidence.corners.empty()) return cannot("no corner could be found");
+    fits.grip_prior = {half_density * usual_downforce_area, half_density * downforce_area_sd};
+    fits.grip = fit_grip(fits.evidence, fits.grip_prior, options.draws, options.seed);
+
+    CarFigures figures;
+    figures.draws = join(fits, data, options.draws, options.seed);
+    figures.fastest_mps = fastest_speed_mps(data);
+    const CarDraw middle = typical_of(figures.draws, 0.6);
+    const double log_limit = std::log(middle.car.grip * middle.driver_share * g);
+    figures.traction_share =
+        traction_share(data, fits.driving, log_limit, middle.car.downforce_n_per_mps2 / middle.car.mass_kg,
+                       middle.car.load_exponent)
+            .value_or(0.6);
+    for (CarDraw& draw : figures.draws)
+        draw.car.traction_share = figures.traction_share;
+    figures.typical = typical_of(figures.draws, figures.traction_share);
+    add_figures(figures, fits, data);
+    add_evidence(figures, fits);
+    add_notes(figures, data.laps.size());
+    return figures;
+}
+
+ForceFigures forces_at(const CarFigures& figures, double speed_mps) {
+    ForceFigures forces;
+    forces.speed_mps = speed_mps;
+    if (figures.per_kilogram) return forces;
+    const double w = speed_mps * speed_mps;
+    forces.downforce_n = times(figure_of(
+                                   figures.draws, [](const CarDraw& d) { return d.car.downforce_n_per_mps2; },
+                                   figures.downforce_area_m2_per_kg.decided_by),
+                               w);
+    forces.drag_n = times(figure_of(
+                              figures.draws, [](const CarDraw& d) { return d.car.drag_n_per_mps2; },
+                              figures.drag_area_m2_per_kg.decided_by),
+                          w);
+    return forces;
+}
+
+Curve limit_curve(const CarFigures& figures, double to_mps) {
+    return curve_of(figures, to_mps, [](const CarDraw& d, double v) {
+        const double load = std::max(0.05, 1.0 + d.car.downforce_n_per_mps2 * v * v / (d.car.mass_kg * g));
+        return d.car.grip * d.driver_share * g * std::pow(load, d.car.load_exponent);
+    });
+}
+
+Curve driving_curve(const CarFigures& figures, double to_mps) {
+    return curve_of(figures, to_mps, [](const CarDraw& d, double v) {
+        return (d.car.power_w / v - d.car.drag_n_per_mps2 * v * v) / d.car.mass_kg;
+    });
+}
+
+} // namespace lapwright::car

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/car/full_throttle.h"
+
+#include "core/math/statistics.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::car {
+namespace {
+
+constexpr double slowest_share = 0.6;     // of the fastest speed: below, traction may be the limit
+constexpr double most_lateral_mps2 = 3.0; // takes less than 3 % of the grip from a tyre that gives 1.2 g
+constexpr double settle_s = 0.35;
+constexpr double shift_settle_s = 0.45;
+constexpr double open_share = 0.95;    // of the throttle channel's own top
+constexpr double like_the_best = 0.75; // of the upper envelope of acceleration, without a throttle channel
+constexpr std::size_t speed_bins = 24;
+constexpr double thin_m = 2.9;
+
+double top_of(const std::vector<lap::LapTrace>& laps, recording::Meaning meaning) {
+    std::vector<double> all;
+    for (const lap::LapTrace& lap : laps)
+        if (const auto* channel = lap.find(meaning))
+            for (const double x : channel->values)
+                if (!std::isnan(x)) all.push_back(x);
+    return all.empty() ? std::nan("") : math::quantile(all, 0.98);
+}
+
+// Upper envelope of acceleration on straights by speed: 90 % quantile of each bin.
+std::vector<double> best_by_speed(const CarData& data, double fastest) {
+    std::vector<std::vector<double>> bins(speed_bins);
+    for (const lap::LapTrace& lap : data.laps)
+        for (std::size_t i = 0; i < lap.size(); ++i) {
+            if (std::abs(lap.lateral_mps2[i]) > most_lateral_mps2 || lap.longitudinal_mps2[i] < 0.0) continue;
+            const double place = lap.speed_mps[i] / (1.05 * fastest) * static_cast<double>(speed_bins);
+            bins[std::min(speed_bins - 1, static_cast<std::size_t>(place))].push_back(lap.longitudinal_mps2[i]);
+        }
+    std::vector<double> best;
+    for (const auto& bin : bins)
+        best.push_back(bin.empty() ? 0.0 : math::quantile(bin, 0.9));
+    return best;
+}
+
+// Moments of a shift in one lap, from gear or from the ratio of engine speed to speed.
+std::vector<double> shift_times(const lap::LapTrace& lap) {
+    std::vector<double> times;
+    if (const auto* gear = lap.find(recording::Meaning::gear)) {
+        for (std::size_t i = 1; i < lap.size(); ++i)
+            if (gear->values[i] != gear->values[i - 1] && !std::isnan(gear->values[i] + gear->values[i - 1]))
+                times.push_back(lap.time_s[i]);
+        return times;
+    }
+    const auto* engine = lap.find(recording::Meaning::engine_speed);
+    if (engine == nullptr) return times;
+    std::size_t before = 0;
+    for (std::size_t i = 1; i < lap.size(); ++i) {
+        while (lap.time_s[i] - lap.time_s[before] > 0.3)
+            ++before;
+        const double then = engine->values[before] / std::max(1.0, lap.speed_mps[before]);
+        const double now = engine->values[i] / std::max(1.0, lap.speed_mps[i]);
+        if (now < 0.93 * then || now > 1.07 * then) times.push_back(0.5 * (lap.time_s[i] + lap.time_s[before]));
+    }
+    return times;
+}
+
+bool near_any(const std::vector<double>& sorted, double t, double reach) {
+    const auto at = std::ranges::lower_bound(sorted, t - reach);
+    return at != sorted.end() && *at <= t + reach;
+}
+
+std::size_t segment_at(const std::vector<track::Segment>& segments, double distance_m) {
+    std::size_t k = 0;
+    while (k + 1 < segments.size() && distance_m >= segments[k].end_m)
+        ++k;
+    return k;
+}
+
+// Whether each sample of a lap is a candidate on its own.
+std::vector<bool> candidates(const lap::LapTrace& lap, double fastest, double throttle_top,
+                             const std::vector<double>& best) {
+    const auto* throttle = lap.find(recording::Meaning::throttle);
+    const bool with_throttle = throttle != nullptr && !std::isnan(throttle_top);
+    std::vector<bool> good(lap.size(), false);
+    for (std::size_t i = 0; i < lap.size(); ++i) {
+        const double v = lap.speed_mps[i];
+        const double a = lap.longitudinal_mps2[i];
+        if (v < slowest_share * fastest || std::abs(lap.lateral_mps2[i]) > most_lateral_mps2 || a < -0.5) continue;
+        const double place = v / (1.05 * fastest) * static_cast<double>(speed_bins);
+        const double envelope = best[std::min(speed_bins - 1, static_cast<std::size_t>(place))];
+        good[i] = with_throttle ? throttle->values[i] >= open_share * throttle_top : a >= like_the_best * envelope;
+    }
+    return good;
+}
+
+} // namespace
+
+double fastest_speed_mps(const CarData& data) {
+    std::vector<double> speeds;
+    for (const lap::LapTrace& lap : data.laps)
+        speeds.insert(speeds.end(), lap.speed_mps.begin(), lap.speed_mps.end());
+    return math::quantile(speeds, 0.995);
+}
+
+std::vector<ThrottleSample> full_throttle_samples(const CarData& data) {
+    std::vector<ThrottleSample> samples;
+    const double fastest = fastest_speed_mps(data);
+    const double throttle_top = top_of(data.laps, recording::Meaning::throttle);
+    const std::vector<double> best = best_by_speed(data, fastest);
+    for (std::size_t l = 0; l < data.laps.size(); ++l) {
+        const lap::LapTrace& lap = data.laps[l];
+        const std::vector<bool> good = candidates(lap, fastest, throttle_top, best);
+        std::vector<double> bad_times;
+        for (std::size_t i = 0; i < lap.size(); ++i)
+            if (!good[i]) bad_times.push_back(lap.time_s[i]);
+        std::vector<double> shifts = shift_times(lap);
+        std::ranges::sort(shifts);
+        double next_m = 0.0;
+        for (std::size_t i = 0; i < lap.size(); ++i) {
+            const double t = lap.time_s[i];
+            if (!good[i] || lap.distance_m[i] < next_m) continue;
+            if (near_any(bad_times, t, settle_s) || near_any(shifts, t, shift_settle_s)) continue;
+            next_m = lap.distance_m[i] + thin_m;
+            samples.push_back({l, segment_at(data.segments, lap.distance_m[i]), lap.speed_mps[i],
+                               lap.longitudinal_mps2[i], data.slope.empty() ? 0.0 : data.slope[i]});
+        }
+    }
+    return samples;
+}
+
+} // namespace lapwright::car

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Grip and downforce in one model over corners and braking zones.
+//
+//   corner:  ln a_lat  =  m + n ln(1 + k v²/g) + b_c + e          b_c ~ N(0, σ_b)   the driver's share in this corner
+//            or, with a chance that grows with speed, below the limit by an exponential deficit (nerve, a lift);
+//            flat out: only that the limit is above.
+//   zone:    ln a_brake = m + β + n ln(1 + k v²/g) + d_z + e      d_z ~ N(0, σ_d)   slower half
+//            and  + δ_z Δv²/1500 for the faster half              δ_z ~ N(δ, σ_δ)   share that changes along the zone
+//
+// m: ln of the limit as used at no speed; k = ρ ClA / 2m.  Posterior by adaptive Metropolis (Haario, Saksman and
+// Tamminen 2001).  With nine corners a bootstrap over corners covers too seldom; here the spread between corners and
+// zones is part of the model, and laps enter with the standard error of their mean.
+//
+// Stated priors (common practice, no source, unless named): limit 1.2 g ± 25 %; k from ClA 1.5 ± 2.0 m² on the car's
+// mass; n 0.94 ± 0.07 up to 1 (handbooks: 0.7…0.9 of one tyre over a wide range of load); β ln 0.92 ± 0.06; δ 0 ± 0.06;
+// σ_b, σ_d, σ_δ half-normal 0.02, 0.04, 0.05.
+#pragma once
+
+#include "core/car/limit_evidence.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace lapwright::car {
+
+struct GripPrior {
+    double k_mean = 0.0; // 1/m
+    double k_sd = 0.0;
+};
+
+struct GripDraw {
+    double log_limit = 0.0; // m
+    double k = 0.0;
+    double load_exponent = 1.0;
+    double log_braking = 0.0; // β
+};
+
+struct GripPosterior {
+    std::vector<GripDraw> draws;
+    std::vector<double> chance_at_limit; // one a corner of the evidence
+    double acceptance = 0.0;
+};
+
+[[nodiscard]] GripPosterior fit_grip(const LimitEvidence& evidence, const GripPrior& prior, std::size_t draws,
+                                     std::uint64_t seed);
+
+} // namespace lapwright::car
