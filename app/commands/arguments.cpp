@@ -13,11 +13,15 @@ constexpr const char* about =
     "Estimates come from recorded data and are estimates; motor sport is dangerous; the event's rules,\n"
     "scrutineering and licensed practice come first.";
 
-void add_output(CLI::App& app, Arguments& arguments, std::string& units) {
-    app.add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
-    app.add_option("--units", units, "units of the table for people")
+void add_units(CLI::App& app, std::string& units) {
+    app.add_option("--units", units, "units of what people read")
         ->check(CLI::IsMember({"metric", "imperial", "us"}))
         ->capture_default_str();
+}
+
+void add_output(CLI::App& app, Arguments& arguments, std::string& units) {
+    app.add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
+    add_units(app, units);
 }
 
 void add_pairing(CLI::App& app, Arguments& arguments) {
@@ -51,6 +55,16 @@ Parsed parse(const std::vector<std::string>& words) {
         ->capture_default_str();
     add_output(*compare, arguments, units);
 
+    CLI::App* sheet = app.add_subcommand("sheet", "the debrief sheet as a PDF");
+    add_pairing(*sheet, arguments);
+    sheet->add_option("--out", arguments.out_file, "the PDF to write")->required();
+    std::string paper = "a4";
+    sheet->add_option("--paper", paper, "size of the page")
+        ->check(CLI::IsMember({"a4", "letter"}))
+        ->capture_default_str();
+    sheet->add_flag("--all-segments", arguments.all_segments, "a second page with every segment");
+    add_units(*sheet, units);
+
     try {
         std::vector<std::string> reversed(words.rbegin(), words.rend());
         app.parse(reversed);
@@ -61,12 +75,15 @@ Parsed parse(const std::vector<std::string>& words) {
         return {std::nullopt, out.str() + err.str(), status == 0 ? 0 : 2};
     }
     arguments.units = *base::parse_unit_system(units);
+    arguments.us_letter = paper == "letter";
     if (version)
         arguments.command = Command::version;
     else if (laps->parsed())
         arguments.command = Command::laps;
     else if (compare->parsed())
         arguments.command = Command::compare;
+    else if (sheet->parsed())
+        arguments.command = Command::sheet;
     else
         return {std::nullopt, app.help(), 0};
     return {arguments, {}, 0};

@@ -10,7 +10,7 @@
 
 namespace lapwright::commands {
 
-enum class Command { laps, compare, version };
+enum class Command { laps, compare, sheet, version };
 
 struct Arguments {
     Command command{};
@@ -21,6 +21,9 @@ struct Arguments {
     double step_m = 1.0;
     base::UnitSystem units = base::UnitSystem::metric;
     bool json = false;
+    std::string out_file; // of the sheet
+    bool us_letter = false;
+    bool all_segments = false;
 };
 
 // The arguments, or what to print: help (status 0) or a sentence (status 2).

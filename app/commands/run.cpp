@@ -4,6 +4,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/json_text.h"
 #include "app/commands/table_text.h"
+#include "core/analysis/sheet_material.h"
 
 #include <algorithm>
 #include <array>
@@ -48,9 +49,10 @@ int run_laps(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     return 0;
 }
 
-int run_compare(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+// Both sessions, compared as the arguments say.
+Result<std::shared_ptr<const analysis::Pairing>> pairing_of(const Arguments& arguments) {
     const auto record = track_of(arguments);
-    if (!record) return refuse(record.error(), err);
+    if (!record) return record.error();
     analysis::SessionOptions options;
     options.track = *record;
     const bool same_file = arguments.files[1] == arguments.files[0];
@@ -60,11 +62,29 @@ int run_compare(const Arguments& arguments, std::ostream& out, std::ostream& err
         loading_b = std::async(std::launch::async, [&] { return analysis::load_session(arguments.files[1], options); });
     const auto a = analysis::load_session(arguments.files[0], options);
     const auto b = same_file ? a : loading_b.get();
-    if (!a) return refuse(a.error(), err);
-    if (!b) return refuse(b.error(), err);
-    const auto pairing = analysis::compare(*a, *b, {arguments.lap_a, arguments.lap_b, *record, arguments.step_m});
+    if (!a) return a.error();
+    if (!b) return b.error();
+    return analysis::compare(*a, *b, {arguments.lap_a, arguments.lap_b, *record, arguments.step_m});
+}
+
+int run_compare(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    const auto pairing = pairing_of(arguments);
     if (!pairing) return refuse(pairing.error(), err);
     out << (arguments.json ? compare_json(**pairing) : compare_table(**pairing, arguments.units));
+    return 0;
+}
+
+int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& write_sheet) {
+    if (!write_sheet) {
+        err << "lapwright: this build has no sheet: it was made without the window\n";
+        return 1;
+    }
+    const auto pairing = pairing_of(arguments);
+    if (!pairing) return refuse(pairing.error(), err);
+    const sheet::Sheet sheet = analysis::debrief_sheet(**pairing, arguments.units, LAPWRIGHT_VERSION);
+    if (const auto problem = write_sheet(sheet, {arguments.out_file, arguments.us_letter, arguments.all_segments}))
+        return refuse(*problem, err);
+    err << arguments.out_file << " is written\n";
     return 0;
 }
 
@@ -76,7 +96,7 @@ Wish wish(const std::vector<std::string>& words) {
     return known ? Wish::run_command : Wish::open_window;
 }
 
-int run(const std::vector<std::string>& words, std::ostream& out, std::ostream& err) {
+int run(const std::vector<std::string>& words, std::ostream& out, std::ostream& err, const SheetWriter& write_sheet) {
     const Parsed parsed = parse(words);
     if (!parsed.arguments) {
         (parsed.status == 0 ? out : err) << parsed.message;
@@ -87,6 +107,8 @@ int run(const std::vector<std::string>& words, std::ostream& out, std::ostream& 
         return run_laps(*parsed.arguments, out, err);
     case Command::compare:
         return run_compare(*parsed.arguments, out, err);
+    case Command::sheet:
+        return run_sheet(*parsed.arguments, err, write_sheet);
     case Command::version:
         out << "lapwright " LAPWRIGHT_VERSION "\n";
         return 0;

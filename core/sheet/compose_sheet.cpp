@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sheet/compose_sheet.h"
+
+#include "core/base/check.h"
+#include "core/base/number_text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::sheet {
+namespace {
+
+using base::Quantity;
+using base::UnitSystem;
+using comparison::Figure;
+using comparison::MaybeFigure;
+using comparison::SegmentComparison;
+
+constexpr double sds_of_95_percent = 1.96;
+constexpr std::size_t most_findings = 3;
+
+constexpr const char* cautions_text =
+    "Estimates from recorded data; intervals are 95 %. Motor sport is dangerous: the event's rules, scrutineering and "
+    "licensed "
+    "practice come first, and nothing here asks anyone to drive faster than they judge safe.";
+
+Favours who(double seconds) {
+    return seconds > 0.0 ? Favours::a : seconds < 0.0 ? Favours::b : Favours::neither;
+}
+
+std::string letter(double seconds) {
+    return seconds >= 0.0 ? "A" : "B";
+}
+
+std::string gain_text(const Figure& gain) {
+    const double half = gain.sd ? sds_of_95_percent * *gain.sd : 0.0;
+    const int decimals = gain.sd ? std::max(2, base::decimals_for(half, 3)) : 2;
+    const std::string text = letter(gain.value) + " " + base::fixed_text(std::abs(gain.value), decimals);
+    return gain.sd ? text + " " + base::plus_minus_text(half, 3) : text;
+}
+
+std::string speed(const MaybeFigure& figure, UnitSystem units) {
+    return figure ? base::figure_text(figure->value, Quantity::speed, units, 0) : "—";
+}
+
+std::string both(const MaybeFigure& a, const MaybeFigure& b, UnitSystem units) {
+    return a || b ? speed(a, units) + " · " + speed(b, units) : "";
+}
+
+std::string side_text(const SideFacts& side, const char* name) {
+    std::string text = std::string(name) + ": " + side.title + ", lap " + base::integer_text(side.lap->number) + ", " +
+                       base::lap_time_text(side.trace->lap_time_s());
+    if (side.lap->time_sd_s) text += " " + base::plus_minus_text(sds_of_95_percent * *side.lap->time_sd_s, 3);
+    text += ", " + base::integer_text(static_cast<std::int64_t>(side.clean_laps)) + " clean laps";
+    return side.conditions.empty() ? text : text + ", " + side.conditions;
+}
+
+std::vector<double> shown_speeds(const std::vector<double>& speeds_mps, UnitSystem units) {
+    std::vector<double> shown;
+    shown.reserve(speeds_mps.size());
+    for (const double v : speeds_mps)
+        shown.push_back(base::from_si(v, base::shown_unit(Quantity::speed, units)));
+    return shown;
+}
+
+Plot plot_of(const Material& m, UnitSystem units) {
+    const comparison::GapTrace& gap = m.comparison->gap;
+    return {gap.distance_m,
+            shown_speeds(m.a.trace->speed_mps, units),
+            shown_speeds(m.b.trace->speed_mps, units),
+            gap.gap_s,
+            gap.low_s,
+            gap.high_s,
+            std::string(base::symbol(base::shown_unit(Quantity::speed, units)))};
+}
+
+Row row_of(const SegmentComparison& s, UnitSystem units) {
+    const bool corner = s.segment.kind == track::SegmentKind::corner;
+    return {
+        {s.segment.name, gain_text(s.gain_s),
+         corner ? both(s.a.min_speed_mps, s.b.min_speed_mps, units) : both(s.a.top_speed_mps, s.b.top_speed_mps, units),
+         both(s.a.exit_speed_mps, s.b.exit_speed_mps, units)},
+        s.gain_s.value,
+        corner};
+}
+
+// "slowest 201 against 194 km/h, leaves it at 242 against 226".
+std::string evidence(const SegmentComparison& s, UnitSystem units) {
+    const std::string unit(base::symbol(base::shown_unit(Quantity::speed, units)));
+    std::string text;
+    if (s.a.min_speed_mps && s.b.min_speed_mps)
+        text =
+            "Slowest " + speed(s.a.min_speed_mps, units) + " against " + speed(s.b.min_speed_mps, units) + " " + unit;
+    else if (s.a.top_speed_mps && s.b.top_speed_mps)
+        text =
+            "Fastest " + speed(s.a.top_speed_mps, units) + " against " + speed(s.b.top_speed_mps, units) + " " + unit;
+    text += text.empty() ? "Leaves it at " : ", out at ";
+    text += speed(s.a.exit_speed_mps, units) + " against " + speed(s.b.exit_speed_mps, units) + " " + unit;
+    if (s.a.braking_point_m && s.b.braking_point_m) {
+        const double later = s.a.braking_point_m->value - s.b.braking_point_m->value;
+        text += std::string("; ") + (later >= 0.0 ? "A" : "B") + " brakes " +
+                base::figure_with_unit(std::abs(later), Quantity::length, units, 0) + " later";
+    }
+    return text + ".";
+}
+
+std::string claim(const SegmentComparison& s, const comparison::Repeatability* repeats) {
+    const bool settled =
+        repeats && repeats->low_s && repeats->high_s && (*repeats->low_s > 0.0 || *repeats->high_s < 0.0);
+    const bool measured = !s.gain_s.sd || std::abs(s.gain_s.value) > sds_of_95_percent * *s.gain_s.sd;
+    const std::string who_wins = letter(s.gain_s.value);
+    if (!measured) return s.segment.name + ": who wins time here cannot be told.";
+    return s.segment.name + (settled ? " is " : " is probably ") + who_wins + "'s.";
+}
+
+std::vector<Finding> deciding_segments(const Material& m, UnitSystem units) {
+    std::vector<std::size_t> order(m.comparison->segments.size());
+    for (std::size_t i = 0; i < order.size(); ++i)
+        order[i] = i;
+    const auto size = [&](std::size_t i) { return -std::abs(m.comparison->segments[i].gain_s.value); };
+    std::ranges::sort(order, {}, size);
+    order.resize(std::min(order.size(), most_findings));
+    std::vector<Finding> findings;
+    for (const std::size_t i : order) {
+        const SegmentComparison& s = m.comparison->segments[i];
+        const comparison::Repeatability* repeats = i < m.repeatability->size() ? &(*m.repeatability)[i] : nullptr;
+        findings.push_back({claim(s, repeats), evidence(s, units), "", gain_text(s.gain_s), who(s.gain_s.value),
+                            s.segment.start_m, s.segment.end_m});
+    }
+    return findings;
+}
+
+std::string place_text(const Material& m, UnitSystem units) {
+    std::string text = m.track->name.empty() ? "Track without a name" : m.track->name;
+    text += ", " + base::figure_with_unit(m.track->line.length_m, Quantity::length, units, 0);
+    return m.date.empty() ? text : text + ", " + m.date;
+}
+
+std::string made_from(const Material& m) {
+    const auto one = [](const SideFacts& side) { return side.file + " lap " + base::integer_text(side.lap->number); };
+    return "Made from " + one(m.a) + " (A) and " + one(m.b) + " (B), grid " +
+           base::fixed_text(m.comparison->gap.distance_m[1], 2) + " m. Lapwright " + m.version + ".";
+}
+
+} // namespace
+
+Sheet compose_sheet(const Material& m, UnitSystem units) {
+    base::check(m.track && m.comparison && m.repeatability && m.headline && m.a.lap && m.a.trace && m.b.lap &&
+                    m.b.trace,
+                "a sheet without its material");
+    Sheet sheet;
+    sheet.headline = m.headline->verdict;
+    if (!m.headline->uncertainty.empty()) sheet.headline += " " + m.headline->uncertainty;
+    sheet.sentence = m.headline->sentence;
+    sheet.place = place_text(m, units);
+    sheet.side_a = side_text(m.a, "A");
+    sheet.side_b = side_text(m.b, "B");
+    sheet.plot = plot_of(m, units);
+    sheet.findings = m.findings.empty() ? deciding_segments(m, units) : m.findings;
+    if (sheet.findings.size() > most_findings) sheet.findings.resize(most_findings);
+    const std::string unit(base::symbol(base::shown_unit(Quantity::speed, units)));
+    sheet.columns = {"", "won by, s", "slowest A · B, " + unit, "exit A · B"};
+    for (const SegmentComparison& s : m.comparison->segments) {
+        const Row row = row_of(s, units);
+        if (row.corner) sheet.corners.push_back(row);
+        sheet.segments.push_back(row);
+    }
+    sheet.causes = m.causes;
+    sheet.setup = m.setup;
+    sheet.notes = m.notes;
+    sheet.remarks = m.remarks;
+    sheet.cautions = cautions_text;
+    sheet.made_from = made_from(m);
+    return sheet;
+}
+
+} // namespace lapwright::sheet

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The debrief sheet as a document: what it says, in words and shown units, not how it is painted.  One page for the
+// wall and for the friend.
+#pragma once
+
+#include "core/findings/headline.h"
+
+#include <string>
+#include <vector>
+
+namespace lapwright::sheet {
+
+// Colour and letter of whoever a line favours.
+using findings::Favours;
+
+struct Finding {
+    std::string claim;    // one sentence
+    std::string evidence; // the figures behind it
+    std::string try_next; // may be empty
+    std::string worth;    // "A 0.44 ±0.03"
+    Favours favours = Favours::neither;
+    double start_m = 0.0; // the place on the lap, to be marked in the plot
+    double end_m = 0.0;
+};
+
+// One row of the segment table; the cells are in the order of Sheet::columns.
+struct Row {
+    std::vector<std::string> cells;
+    double gain_s = 0.0;
+    bool corner = false;
+};
+
+// Curves in shown units on the grid of the reference line (metres).
+struct Plot {
+    std::vector<double> distance_m;
+    std::vector<double> speed_a;
+    std::vector<double> speed_b;
+    std::vector<double> gap_s;
+    std::vector<double> low_s; // 95 % band; empty without error bars
+    std::vector<double> high_s;
+    std::string speed_unit;
+};
+
+struct Pair {
+    std::string name;
+    std::string text;
+    Favours favours = Favours::neither;
+};
+
+struct Sheet {
+    std::string headline;
+    std::string sentence;
+    std::string place; // track, length, date
+    std::string side_a;
+    std::string side_b;
+    Plot plot;
+    std::vector<Finding> findings; // at most three
+    std::vector<std::string> columns;
+    std::vector<Row> corners;
+    std::vector<Row> segments; // all of them, for a second page
+    std::vector<Pair> causes;
+    std::vector<Pair> setup;
+    std::vector<std::string> notes;
+    std::vector<std::string> remarks; // what to keep in mind: warnings of the pairing
+    std::string cautions;
+    std::string made_from; // files, laps, settings, version
+};
+
+} // namespace lapwright::sheet
