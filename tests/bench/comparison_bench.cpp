@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// From files to a finished comparison: the sample sessions, and two generated sessions of an hour at 100 Hz with 24 columns.
+#include "core/analysis/run.h"
+#include "tests/truth/write_text.h"
+
+#include <benchmark/benchmark.h>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+
+namespace {
+
+using namespace lapwright;
+
+std::string sample(const char* name) {
+    return std::string(SAMPLE_SESSIONS) + "/" + name;
+}
+
+void compare_files(benchmark::State& state, const std::string& a, const std::string& b) {
+    for (auto _ : state) {
+        const auto session_a = analysis::load_session(a);
+        const auto session_b = analysis::load_session(b);
+        if (!session_a || !session_b) {
+            state.SkipWithError(base::one_line(session_a ? session_b.error() : session_a.error()).c_str());
+            return;
+        }
+        const auto pairing = analysis::compare(*session_a, *session_b);
+        if (!pairing) {
+            state.SkipWithError(base::one_line(pairing.error()).c_str());
+            return;
+        }
+        benchmark::DoNotOptimize((*pairing)->comparison.gap_at_end_s.value);
+    }
+}
+
+void SampleSessions(benchmark::State& state) {
+    compare_files(state, sample("plover-saturday-2.csv"), sample("dunlin-saturday-2.txt"));
+}
+BENCHMARK(SampleSessions)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+// The file is written once, beside the benchmark's own temporary files.
+void TwoHoursAt100Hz(benchmark::State& state) {
+    const auto path = std::filesystem::temp_directory_path() / "lapwright-bench-hour.csv";
+    if (!std::filesystem::exists(path)) std::ofstream(path, std::ios::binary) << truth::benchmark_text(1.0, 100.0, 1);
+    state.counters["MB"] = static_cast<double>(std::filesystem::file_size(path)) / 1e6;
+    compare_files(state, path.string(), path.string());
+}
+BENCHMARK(TwoHoursAt100Hz)->Unit(benchmark::kMillisecond)->UseRealTime()->Iterations(2);
+
+// Stages of one sample session.
+void UnderstandSample(benchmark::State& state) {
+    const auto recording = import::import_file(sample("plover-saturday-2.csv"));
+    if (!recording) {
+        state.SkipWithError("the sample cannot be read");
+        return;
+    }
+    for (auto _ : state) benchmark::DoNotOptimize(analysis::understand(*recording).ok());
+}
+BENCHMARK(UnderstandSample)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+void CompareUnderstoodSamples(benchmark::State& state) {
+    const auto a = analysis::load_session(sample("plover-saturday-2.csv"));
+    const auto b = analysis::load_session(sample("dunlin-saturday-2.txt"));
+    if (!a || !b) {
+        state.SkipWithError("the samples cannot be read");
+        return;
+    }
+    for (auto _ : state) benchmark::DoNotOptimize(analysis::compare(*a, *b).ok());
+}
+BENCHMARK(CompareUnderstoodSamples)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+} // namespace
