@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/assemble.h"
 
+#include "core/import/channel_build.h"
 #include "core/import/column_relations.h"
 #include "core/import/facts.h"
 #include "core/import/positions.h"
@@ -10,7 +11,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <span>
 
 namespace lapwright::import {
@@ -65,61 +65,6 @@ void tell_doubts(Recording& recording, const Layout& layout, const std::vector<C
                  {}});
     }
 }
-
-// Keeps the given rows; all of them where the list is empty.
-template <typename T>
-void keep_rows(std::vector<T>& values, const std::vector<std::uint32_t>& rows) {
-    if (rows.empty() || values.empty()) return;
-    for (std::size_t i = 0; i < rows.size(); ++i)
-        values[i] = values[rows[i]];
-    values.resize(rows.size());
-    values.shrink_to_fit();
-}
-
-// Stamps and lines of the rows in which a column has values; columns with blanks in the same rows share them.
-class SharedRows {
-  public:
-    SharedRows(std::vector<double> time_s, std::vector<std::uint32_t> lines)
-        : all_time_(std::make_shared<const std::vector<double>>(std::move(time_s))),
-          all_lines_(std::make_shared<const std::vector<std::uint32_t>>(std::move(lines))) {}
-
-    void attach(Channel& channel, std::vector<double> values, bool has_blanks) {
-        channel.time_s = all_time_;
-        channel.source_lines = all_lines_;
-        if (!has_blanks) {
-            channel.values = std::move(values);
-            return;
-        }
-        std::vector<bool> filled(values.size());
-        for (std::size_t i = 0; i < values.size(); ++i)
-            filled[i] = std::isfinite(values[i]);
-        std::erase_if(values, [](double value) { return !std::isfinite(value); });
-        channel.values = std::move(values);
-        auto& part = parts_[filled];
-        if (!part.first) part = select(filled);
-        channel.time_s = part.first;
-        channel.source_lines = part.second;
-    }
-
-  private:
-    using Part = std::pair<recording::Stamps, recording::SourceLines>;
-
-    [[nodiscard]] Part select(const std::vector<bool>& filled) const {
-        std::vector<double> time_s;
-        std::vector<std::uint32_t> lines;
-        for (std::size_t i = 0; i < filled.size(); ++i) {
-            if (!filled[i]) continue;
-            time_s.push_back((*all_time_)[i]);
-            lines.push_back((*all_lines_)[i]);
-        }
-        return {std::make_shared<const std::vector<double>>(std::move(time_s)),
-                std::make_shared<const std::vector<std::uint32_t>>(std::move(lines))};
-    }
-
-    recording::Stamps all_time_;
-    recording::SourceLines all_lines_;
-    std::map<std::vector<bool>, Part> parts_;
-};
 
 // The first value of the column of dates, where there is one.
 std::optional<double> first_date(const Table& table, const std::vector<ColumnGuess>& guesses, std::size_t row) {
@@ -199,7 +144,8 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
 
     const auto time_index = time_column(guesses);
     const ColumnGuess* const time = time_index ? &guesses[*time_index] : nullptr;
-    const auto rate = options.row_rate_hz ? options.row_rate_hz : session.row_rate_hz;
+    auto rate = options.row_rate_hz ? options.row_rate_hz : session.row_rate_hz;
+    if (!options.row_rate_hz && options.recipe && options.recipe->row_rate_hz) rate = options.recipe->row_rate_hz;
     std::vector<double> reading_s;
     if (time) {
         reading_s = std::move(table.columns[*time_index].values);

@@ -20,6 +20,13 @@ class ByteSource {
     [[nodiscard]] static base::Result<ByteSource> open(const std::string& path);
 
     [[nodiscard]] std::size_t size() const { return size_; }
+    // The same source, ending earlier.
+    [[nodiscard]] ByteSource first(std::size_t size) const {
+        ByteSource shorter = *this;
+        shorter.memory_ = memory_.substr(0, size);
+        shorter.size_ = size;
+        return shorter;
+    }
 
     // Bytes [begin, end) within the size; `buffer` holds them where they come from a file.  Nothing where the file
     // cannot be read there any more.

@@ -2,12 +2,11 @@
 #include "core/import/import.h"
 
 #include "core/import/assemble.h"
-#include "core/import/column_guess.h"
-#include "core/import/dialect.h"
-#include "core/import/limits.h"
-#include "core/import/table_reader.h"
+#include "core/import/gpx.h"
+#include "core/import/nmea.h"
+#include "core/import/table_import.h"
 
-#include <algorithm>
+#include <new>
 #include <utility>
 
 namespace lapwright::import {
@@ -15,43 +14,63 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using recording::Recording;
 
-// The layout is told from this much of the file.
-constexpr std::size_t head_bytes = std::size_t{1} << 20U;
-
-base::Result<recording::Recording> import_source(const ByteSource& source, const std::string& name,
-                                                 const Options& options, const base::Progress& progress) {
-    std::string buffer;
-    const auto head = source.piece(0, std::min(source.size(), head_bytes), buffer);
-    if (!head)
-        return Error{ErrorCode::file_not_readable, {name, {}, ""}, "the file cannot be read", "check the disk or card"};
-    auto layout = find_layout(*head);
-    if (!layout)
-        return Error{ErrorCode::not_a_table,
-                     {name, {}, ""},
-                     "no table of numbers is found in this file",
-                     "export the session as delimited text, GPX or NMEA 0183"};
-    const auto guesses = guess_columns(*layout, take_samples(source, *layout));
-    auto table = read_table(source, *layout, plan_columns(guesses), options.threads, progress);
+base::Result<Recording> import_table(const TextSource& source, const std::string& name, const Options& options,
+                                     const base::Progress& progress) {
+    const auto known = know_table(source, name, options);
+    if (!known) return known.error();
+    auto table = read_table(source.bytes, known->layout, plan_columns(known->guesses), options.threads, progress);
     if (!table) {
         Error error = table.error();
         error.place.file = name;
         return error;
     }
-    return assemble(std::move(table).value(), *layout, guesses, options, name);
+    return assemble(std::move(table).value(), known->layout, known->guesses, options, name);
+}
+
+base::Result<Recording> import_text(const TextSource& source, const std::string& name, const Options& options,
+                                    const base::Progress& progress) {
+    if (source.kind == FileKind::table) return import_table(source, name, options, progress);
+    std::string buffer;
+    auto text = whole_text(source.bytes, buffer);
+    if (!text)
+        return Error{ErrorCode::file_not_readable,
+                     {name, {}, ""},
+                     "the file cannot be read to its end",
+                     "check the disk or card"};
+    if (text->starts_with(utf8_mark)) text->remove_prefix(utf8_mark.size());
+    return source.kind == FileKind::gpx ? read_gpx(*text, name, progress) : read_nmea(*text, name, progress);
+}
+
+base::Result<Recording> import_source(const ByteSource& bytes, const std::string& name, const Options& options,
+                                      const base::Progress& progress) {
+    try {
+        const auto source = open_text(bytes, name);
+        if (!source) return source.error();
+        auto recording = import_text(*source, name, options, progress);
+        if (!recording || source->warnings.empty()) return recording;
+        Recording with_warnings = std::move(recording).value();
+        with_warnings.warnings.insert(with_warnings.warnings.begin(), source->warnings.begin(), source->warnings.end());
+        return with_warnings;
+    } catch (const std::bad_alloc&) {
+        return Error{ErrorCode::file_too_large,
+                     {name, {}, ""},
+                     "the memory does not suffice for this file",
+                     "export one session alone"};
+    }
 }
 
 } // namespace
 
-base::Result<recording::Recording> import_file(const std::string& path, const Options& options,
-                                               const base::Progress& progress) {
+base::Result<Recording> import_file(const std::string& path, const Options& options, const base::Progress& progress) {
     const auto source = ByteSource::open(path);
     if (!source) return source.error();
     return import_source(*source, path, options, progress);
 }
 
-base::Result<recording::Recording> import_bytes(std::string_view bytes, const std::string& name, const Options& options,
-                                                const base::Progress& progress) {
+base::Result<Recording> import_bytes(std::string_view bytes, const std::string& name, const Options& options,
+                                     const base::Progress& progress) {
     return import_source(ByteSource(bytes), name, options, progress);
 }
 

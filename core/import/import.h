@@ -5,6 +5,7 @@
 
 #include "core/base/progress.h"
 #include "core/base/result.h"
+#include "core/import/recipe.h"
 #include "core/recording/recording.h"
 
 #include <optional>
@@ -16,6 +17,8 @@ namespace lapwright::import {
 struct Options {
     // Rows that have no time of their own follow each other at this rate, 0.1..10,000 Hz.
     std::optional<double> row_rate_hz;
+    // What a person said of files of this shape; columns that it does not name keep the program's guess.
+    std::optional<Recipe> recipe;
     // Worker threads, 0: as many as the machine has cores.
     unsigned threads = 0;
 };
