@@ -4,6 +4,7 @@
 #include "core/import/channel_build.h"
 #include "core/import/column_relations.h"
 #include "core/import/facts.h"
+#include "core/import/moment.h"
 #include "core/import/positions.h"
 #include "core/import/time_axis.h"
 #include "core/import/trust.h"
@@ -84,6 +85,13 @@ void set_start(Recording& recording, const SessionFacts& session, const ColumnGu
     const auto day = date ? date : session.date_unix_s;
     if (time && (time->form == CellForm::moment || first_reading_s > moment_from_s)) {
         recording.start_unix_s = first_reading_s;
+        const auto written = time->first_values.empty() ? std::nullopt : read_moment(time->first_values.front());
+        if (time->form == CellForm::moment && written && !written->zone_known)
+            recording.warnings.push_back(
+                {"zone_unknown", "the moments are written without a time zone: taken as UTC", {}});
+        if (written && written->day_and_month_unsure)
+            recording.warnings.push_back(
+                {"date_unsure", "dates can be read as day/month or month/day: taken as day/month", {}});
     } else {
         recording.start_unix_s = session.start_unix_s;
         if (is_clock(time) && day) recording.start_unix_s = *day + first_reading_s;

@@ -85,6 +85,34 @@ void find_unnamed_positions(std::vector<ColumnGuess>& guesses, const std::vector
     }
 }
 
+// Latitude and longitude are written alike: what one cannot be, the other is not.
+void match_positions(std::vector<ColumnGuess>& guesses) {
+    const auto find = [&](Meaning meaning) {
+        return std::ranges::find_if(
+            guesses, [&](const auto& guess) { return guess.role == Role::channel && guess.meaning == meaning; });
+    };
+    const auto latitude = find(Meaning::latitude);
+    const auto longitude = find(Meaning::longitude);
+    if (latitude == guesses.end() || longitude == guesses.end()) return;
+    const auto copy = [](const ColumnGuess& from, ColumnGuess& to) {
+        to.form = from.form;
+        to.scale = from.scale;
+        to.reason += "; written like the " + std::string(recording::name(from.meaning));
+        to.confidence = std::min(to.confidence, from.confidence);
+    };
+    const auto unusual = [](const ColumnGuess& guess) {
+        return guess.scale != 1.0 || guess.form == CellForm::degrees_minutes;
+    };
+    if (unusual(*latitude) && longitude->form == CellForm::number)
+        copy(*latitude, *longitude);
+    else if (unusual(*longitude) && latitude->form == CellForm::number)
+        copy(*longitude, *latitude);
+    if (!unusual(*latitude) && (latitude->doubt.empty() || longitude->doubt.empty())) {
+        latitude->doubt.clear();
+        longitude->doubt.clear();
+    }
+}
+
 std::vector<double> si_numbers(const ColumnGuess& guess, const ColumnValues& values) {
     std::vector<double> numbers = values.numbers;
     const auto& unit = base::definition(guess.unit);
@@ -226,6 +254,7 @@ void relate_columns(std::vector<ColumnGuess>& guesses, const std::vector<ColumnV
                     const Samples& samples) {
     find_unnamed_time(guesses, values, samples);
     find_unnamed_positions(guesses, values);
+    match_positions(guesses);
     Relations relations(guesses, values, samples);
     relations.settle_speeds();
     relations.find_unnamed_speed();

@@ -29,7 +29,10 @@ void guess_position_unit(ColumnGuess& guess, const ColumnValues& values) {
     }
     if (looks_like_degrees_minutes(values.numbers) && most > (is_latitude ? 90.0 : 360.0)) {
         guess.form = CellForm::degrees_minutes;
-        return settle(guess, Unit::degree, 0.75, "degrees and minutes without a mark (ddmm.mmmm) by their size");
+        // Minutes of arc beyond 75° of latitude would be a track in the ice.
+        const bool arc_minutes_too = is_latitude && most <= 75.0 * 60.0;
+        return settle(guess, Unit::degree, 0.75, "degrees and minutes without a mark (ddmm.mmmm) by their size",
+                      arc_minutes_too ? "ddmm.mmmm and minutes of arc are both plausible: taken as ddmm.mmmm" : "");
     }
     if (most > 360.0) {
         guess.scale = 1.0 / 60.0;

@@ -62,6 +62,9 @@ HeaderRows find_header_rows(const Layout& layout, const std::vector<Row>& rows, 
     for (std::size_t back = 1; back <= std::min(most_header_rows, data_row); ++back) {
         const std::size_t index = data_row - back;
         const Row& row = rows[index];
+        // An empty line parts the preamble from the header.
+        const bool apart = index + 1 < rows.size() && rows[index + 1].line > row.line + 1;
+        if (found.names && apart) break;
         const bool wide_enough =
             row.cells.size() >= 2 && (row.cells.size() + 1 >= layout.columns || known_names(row.cells) >= 2);
         const bool fits = wide_enough && 2 * row.filled >= std::min(row.cells.size(), layout.columns);
@@ -110,6 +113,15 @@ void name_by_number(Layout& layout) {
         layout.names.push_back("column " + base::integer_text(static_cast<std::int64_t>(i + 1)));
 }
 
+// Rows that did not look like data are still told by the reader: they may be damaged, or part of a quoted cell.
+void begin_behind_header(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows,
+                         std::size_t last_header) {
+    if (last_header + 1 >= rows.size()) return;
+    const HeadLine& line = head[rows[last_header + 1].line];
+    layout.data_offset = line.offset;
+    layout.data_line = line.number;
+}
+
 } // namespace
 
 void read_header(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows,
@@ -131,6 +143,7 @@ void read_header(Layout& layout, const std::vector<HeadLine>& head, const std::v
     if (found.units && found.names) layout.units = fitted(rows[*found.units].cells, layout.columns);
     if (!layout.has_names) read_commented_header(layout, head, rows[data_row].line);
     if (!layout.has_names) name_by_number(layout);
+    if (found.names) begin_behind_header(layout, head, rows, std::max(*found.names, found.units.value_or(0)));
     read_facts(layout, head, found.first < rows.size() ? rows[found.first].line : 0);
 }
 
