@@ -59,6 +59,22 @@ ordered_json side_json(const analysis::Side& side) {
             {"time_sd_s", maybe_json(side.lap.time_sd_s)}};
 }
 
+void add_repeatability(ordered_json& out, const comparison::Repeatability& r) {
+    out["mean_difference_s"] = maybe_json(r.mean_difference_s);
+    out["mean_difference_low_s"] = maybe_json(r.low_s);
+    out["mean_difference_high_s"] = maybe_json(r.high_s);
+    out["chance_a_wins"] = maybe_json(r.chance_a_wins);
+    out["clean_lap_times_a_s"] = r.times_a_s;
+    out["clean_lap_times_b_s"] = r.times_b_s;
+}
+
+ordered_json ideal_json(const comparison::IdealLap& ideal) {
+    return {{"time_s", maybe_json(ideal.time_s)},
+            {"best_lap_s", maybe_json(ideal.best_lap_s)},
+            {"mean_lap_s", maybe_json(ideal.mean_lap_s)},
+            {"noise_only_gain_s", maybe_json(ideal.noise_only_gain_s)}};
+}
+
 ordered_json segment_json(const comparison::SegmentComparison& s) {
     const auto pair = [](ordered_json& out, const std::string& stem, const std::string& unit,
                          const comparison::MaybeFigure& a, const comparison::MaybeFigure& b) {
@@ -108,8 +124,10 @@ std::string laps_json(const std::vector<std::shared_ptr<const analysis::Session>
 
 std::string compare_json(const analysis::Pairing& pairing) {
     ordered_json segments = ordered_json::array();
-    for (const auto& segment : pairing.comparison.segments)
-        segments.push_back(segment_json(segment));
+    for (std::size_t i = 0; i < pairing.comparison.segments.size(); ++i) {
+        segments.push_back(segment_json(pairing.comparison.segments[i]));
+        add_repeatability(segments.back(), pairing.repeatability[i]);
+    }
     return document_text(
         {{"a", side_json(pairing.a)},
          {"b", side_json(pairing.b)},
@@ -119,6 +137,7 @@ std::string compare_json(const analysis::Pairing& pairing) {
          {"headline", pairing.headline.verdict + ". " + pairing.headline.sentence},
          {"trace", trace_json(pairing)},
          {"segments", segments},
+         {"ideal_lap", {{"a", ideal_json(pairing.ideal_a)}, {"b", ideal_json(pairing.ideal_b)}}},
          {"warnings", warnings_json(pairing.warnings)}});
 }
 

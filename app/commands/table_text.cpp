@@ -39,6 +39,21 @@ std::string title(const analysis::Side& side) {
            time_with_uncertainty(side.trace.best.lap_time_s(), side.lap.time_sd_s);
 }
 
+// "A 97 %": who is likelier to win the segment on any lap, over all clean laps of both.
+std::string chance_text(const comparison::Repeatability& r) {
+    if (!r.chance_a_wins) return "—";
+    const bool a = *r.chance_a_wins >= 0.5;
+    return std::string(a ? "A " : "B ") + base::fixed_text(100.0 * (a ? *r.chance_a_wins : 1.0 - *r.chance_a_wins), 0) +
+           " %";
+}
+
+std::string ideal_text(const comparison::IdealLap& ideal, const char* name) {
+    if (!ideal.time_s || !ideal.noise_only_gain_s || !ideal.mean_lap_s) return {};
+    return std::string("best segments of ") + name + " put together: " + base::lap_time_text(*ideal.time_s) +
+           "; laps that differ by chance alone would give " +
+           base::lap_time_text(*ideal.mean_lap_s - *ideal.noise_only_gain_s) + "\n";
+}
+
 std::size_t characters(const std::string& text) {
     return static_cast<std::size_t>(
         std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
@@ -108,15 +123,19 @@ std::string compare_table(const analysis::Pairing& pairing, UnitSystem units) {
     const std::string unit(base::symbol(base::shown_unit(Quantity::speed, units)));
     std::vector<std::vector<std::string>> rows{
         {"segment", "from " + std::string(base::symbol(base::shown_unit(Quantity::length, units))), "won by s",
-         "entry A · B " + unit, "least A · B", "exit A · B", "top A · B"}};
-    for (const comparison::SegmentComparison& s : pairing.comparison.segments)
-        rows.push_back({s.segment.name, base::figure_text(s.segment.start_m, Quantity::length, units, 0),
-                        gain_text(s.gain_s), speeds(s.a.entry_speed_mps, s.b.entry_speed_mps, units),
-                        speeds(s.a.min_speed_mps, s.b.min_speed_mps, units),
-                        speeds(s.a.exit_speed_mps, s.b.exit_speed_mps, units),
-                        speeds(s.a.top_speed_mps, s.b.top_speed_mps, units)});
-    rows.push_back({"whole lap", "", gain_text(pairing.comparison.gap_at_end_s), "", "", "", ""});
+         "on any lap", "entry A · B " + unit, "least A · B", "exit A · B", "top A · B"}};
+    for (std::size_t i = 0; i < pairing.comparison.segments.size(); ++i) {
+        const comparison::SegmentComparison& s = pairing.comparison.segments[i];
+        rows.push_back(
+            {s.segment.name, base::figure_text(s.segment.start_m, Quantity::length, units, 0), gain_text(s.gain_s),
+             chance_text(pairing.repeatability[i]), speeds(s.a.entry_speed_mps, s.b.entry_speed_mps, units),
+             speeds(s.a.min_speed_mps, s.b.min_speed_mps, units), speeds(s.a.exit_speed_mps, s.b.exit_speed_mps, units),
+             speeds(s.a.top_speed_mps, s.b.top_speed_mps, units)});
+    }
+    rows.push_back({"whole lap", "", gain_text(pairing.comparison.gap_at_end_s), "", "", "", "", ""});
     text += aligned(rows, 1);
+    const std::string ideal = ideal_text(pairing.ideal_a, "A") + ideal_text(pairing.ideal_b, "B");
+    if (!ideal.empty()) text += "\n" + ideal;
     const std::string warnings = warnings_text(pairing.warnings);
     if (!warnings.empty()) text += "\nto keep in mind\n" + warnings;
     return text;
