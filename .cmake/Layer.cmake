@@ -22,7 +22,7 @@ function(layer folder)
     list(TRANSFORM headers PREPEND "${view}/")
     if(NOT sources)
         set(sources "${CMAKE_BINARY_DIR}/empty_layer.cpp")
-        file(WRITE "${sources}" "")
+        file(CONFIGURE OUTPUT "${sources}" CONTENT "") # leaves an equal file as old as it is
     endif()
 
     add_library(${target} STATIC ${sources})
