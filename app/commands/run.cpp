@@ -96,7 +96,10 @@ Wish wish(const std::vector<std::string>& words) {
     return known ? Wish::run_command : Wish::open_window;
 }
 
-int run(const std::vector<std::string>& words, std::ostream& out, std::ostream& err, const SheetWriter& write_sheet) {
+namespace {
+
+int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ostream& err,
+              const SheetWriter& write_sheet) {
     const Parsed parsed = parse(words);
     if (!parsed.arguments) {
         (parsed.status == 0 ? out : err) << parsed.message;
@@ -114,6 +117,18 @@ int run(const std::vector<std::string>& words, std::ostream& out, std::ostream& 
         return 0;
     }
     return 2;
+}
+
+} // namespace
+
+int run(const std::vector<std::string>& words, std::ostream& out, std::ostream& err, const SheetWriter& write_sheet) {
+    const int status = carry_out(words, out, err, write_sheet);
+    out.flush();
+    if (!out) {
+        err << "standard output: what was printed could not be written — make room on the disk, or write elsewhere\n";
+        return 1;
+    }
+    return status;
 }
 
 } // namespace lapwright::commands
