@@ -45,7 +45,7 @@ std::optional<std::string> some_header(const std::string& layer) {
 class Probe {
   public:
     Probe() {
-        std::string pattern = (fs::temp_directory_path() / "lapwright-probe-XXXXXX").string();
+        std::string pattern = (fs::temp_directory_path() / "lapwright-probe-").string() + std::string(6, 'X');
         folder_ = ::mkdtemp(pattern.data());
     }
     ~Probe() { fs::remove_all(folder_); }

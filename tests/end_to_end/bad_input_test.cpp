@@ -48,7 +48,7 @@ TEST(BadInput, AFolderIsNoFile) {
     const Scratch scratch;
     const Outcome result = run({"laps", scratch.folder().string()});
     expect_refused(result, scratch.folder().string());
-    EXPECT_THAT(result.err, HasSubstr("folder"));
+    EXPECT_THAT(result.err, HasSubstr("no file of data"));
 }
 
 TEST(BadInput, SaysTheLine) {

@@ -88,7 +88,7 @@ std::string read(const fs::path& path) {
 }
 
 Scratch::Scratch() {
-    std::string pattern = (fs::temp_directory_path() / "lapwright-test-XXXXXX").string();
+    std::string pattern = (fs::temp_directory_path() / "lapwright-test-").string() + std::string(6, 'X');
     folder_ = ::mkdtemp(pattern.data());
 }
 
