@@ -27,6 +27,7 @@ constexpr double downforce_area_sd = 2.0;
 constexpr double usual_share = 0.965;
 constexpr double share_sd = 0.012;
 constexpr double attitude_sd = 0.08;
+constexpr double traction_sd = 0.07; // relative, of the traction share: exits differ
 constexpr double data_decides = 0.5; // posterior over prior standard deviation
 
 template <typename Get>
@@ -215,8 +216,10 @@ base::Result<CarFigures> car_figures(const CarData& data, const FigureOptions& o
         traction_share(data, fits.driving, log_limit, middle.car.downforce_n_per_mps2 / middle.car.mass_kg,
                        middle.car.load_exponent)
             .value_or(0.6);
+    math::Random random(options.seed, 32);
     for (CarDraw& draw : figures.draws)
-        draw.car.traction_share = figures.traction_share;
+        draw.car.traction_share =
+            std::clamp(figures.traction_share * std::exp(traction_sd * random.normal()), 0.2, 1.0);
     figures.typical = typical_of(figures.draws, figures.traction_share);
     add_figures(figures, fits, data);
     add_evidence(figures, fits);

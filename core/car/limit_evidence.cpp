@@ -255,7 +255,7 @@ std::optional<double> traction_share(const CarData& data, const DrivingForce& dr
         }
     std::vector<double> by_corner;
     for (const auto& [corner, values] : ratios)
-        if (values.size() >= 4 * data.laps.size()) by_corner.push_back(math::quantile(values, 0.85));
+        if (values.size() >= 4 * data.laps.size()) by_corner.push_back(math::quantile(values, 0.90));
     if (by_corner.empty()) return std::nullopt;
     return std::clamp(math::median(by_corner), 0.25, 1.0);
 }

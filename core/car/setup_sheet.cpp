@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/car/setup_sheet.h"
+
+#include "core/base/number_text.h"
+#include "core/base/units.h"
+
+#include <algorithm>
+#include <cmath>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+namespace lapwright::car {
+namespace {
+
+using nlohmann::json;
+
+std::uint64_t line_of(std::string_view text, std::size_t place) {
+    return 1 + static_cast<std::uint64_t>(std::ranges::count(text.substr(0, place), '\n'));
+}
+
+// Reads values and remembers the first that is wrong, with the line of its key.
+class Reader {
+  public:
+    Reader(std::string_view text, std::string file) : text_(text), file_(std::move(file)) {}
+
+    [[nodiscard]] const std::optional<base::Error>& error() const { return error_; }
+
+    std::optional<double> number(const json& object, const std::string& key, double least, double most) {
+        const auto found = object.find(key);
+        if (found == object.end() || found->is_null()) return std::nullopt;
+        const double value = found->is_number() ? found->get<double>() : std::nan("");
+        if (std::isfinite(value) && value >= least && value <= most) return value;
+        complain(key, '"' + key + "\" must be a number from " + base::fixed_text(least, 0) + " to " +
+                          base::fixed_text(most, 0));
+        return std::nullopt;
+    }
+
+    std::string words(const json& object, const std::string& key) {
+        const auto found = object.find(key);
+        if (found == object.end() || found->is_null()) return {};
+        if (found->is_string()) return found->get<std::string>();
+        if (found->is_number()) return found->dump();
+        complain(key, '"' + key + "\" must be text");
+        return {};
+    }
+
+    void complain(const std::string& key, const std::string& what) {
+        if (error_) return;
+        const std::size_t place = text_.find('"' + key + '"');
+        base::Place where{file_, std::nullopt, {}};
+        if (place != std::string_view::npos) where.line = line_of(text_, place);
+        error_ = base::Error{base::ErrorCode::setup_not_readable, where, what, "correct it in the setup sheet"};
+    }
+
+  private:
+    std::string_view text_;
+    std::string file_;
+    std::optional<base::Error> error_;
+};
+
+void read_items(Reader& reader, const json& document, SetupSheet& sheet) {
+    const auto items = document.find("items");
+    if (items == document.end() || items->is_null()) return;
+    if (!items->is_array()) return reader.complain("items", "\"items\" must be a list");
+    for (const json& item : *items) {
+        if (!item.is_object()) return reader.complain("items", "every item needs a \"name\" and a \"value\"");
+        sheet.items.push_back({reader.words(item, "name"), reader.words(item, "value")});
+    }
+}
+
+void read_conditions(Reader& reader, const json& document, SetupSheet& sheet) {
+    const auto found = document.find("conditions");
+    if (found == document.end() || found->is_null()) return;
+    if (!found->is_object()) return reader.complain("conditions", "\"conditions\" must be an object");
+    if (const auto t = reader.number(*found, "air_temperature_c", -40.0, 60.0))
+        sheet.conditions.temperature_k = base::to_si(*t, base::Unit::celsius);
+    if (const auto p = reader.number(*found, "pressure_hpa", 500.0, 1100.0))
+        sheet.conditions.pressure_pa = base::to_si(*p, base::Unit::hectopascal);
+    if (const auto h = reader.number(*found, "humidity_percent", 0.0, 100.0)) sheet.conditions.humidity = *h / 100.0;
+    sheet.conditions.altitude_m = reader.number(*found, "altitude_m", -500.0, 5000.0);
+}
+
+base::Result<json> parsed(std::string_view text, const std::string& file) {
+    // The library tells the place of a mistake only by an exception, which ends here.
+    try {
+        return json::parse(text);
+    } catch (const json::parse_error& mistake) {
+        const std::size_t place = std::min(text.size(), mistake.byte > 0 ? mistake.byte - 1 : 0);
+        return base::Error{base::ErrorCode::setup_not_readable,
+                           {file, line_of(text, place), {}},
+                           "this is not valid JSON",
+                           "look for a missing comma, quote or brace"};
+    }
+}
+
+} // namespace
+
+base::Result<SetupSheet> parse_setup_sheet(std::string_view text, const std::string& file) {
+    const auto content = parsed(text, file);
+    if (!content) return content.error();
+    const json& document = *content;
+    if (!document.is_object())
+        return base::Error{base::ErrorCode::setup_not_readable,
+                           {file, 1, {}},
+                           "the setup sheet is not a JSON object",
+                           "see README.md for what a setup sheet holds"};
+    Reader reader(text, file);
+    SetupSheet sheet;
+    const auto mass = reader.number(document, "mass_kg", 100.0, 5000.0);
+    const auto sd = reader.number(document, "mass_sd_kg", 0.0, 500.0);
+    if (mass) sheet.mass = Mass{*mass, sd.value_or(Mass{}.sd_kg)};
+    sheet.driver = reader.words(document, "driver");
+    sheet.car = reader.words(document, "car");
+    sheet.tyre = reader.words(document, "tyre");
+    read_items(reader, document, sheet);
+    read_conditions(reader, document, sheet);
+    if (reader.error()) return *reader.error();
+    return sheet;
+}
+
+base::Result<SetupSheet> read_setup_sheet(const std::string& path) {
+    std::ifstream file(path, std::ios::binary);
+    if (!file)
+        return base::Error{base::ErrorCode::file_not_readable,
+                           {path, {}, {}},
+                           "the setup sheet cannot be opened",
+                           "check the name and that it may be read"};
+    std::ostringstream content;
+    content << file.rdbuf();
+    return parse_setup_sheet(content.str(), path);
+}
+
+} // namespace lapwright::car

@@ -1,0 +1,282 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/causes/explain.h"
+
+#include "core/base/check.h"
+#include "core/base/number_text.h"
+#include "core/causes/course.h"
+#include "core/causes/driver_use.h"
+#include "core/causes/shapley.h"
+#include "core/causes/spread.h"
+#include "core/causes/what_if.h"
+#include "core/math/random.h"
+
+#include <algorithm>
+#include <atomic>
+#include <cmath>
+#include <future>
+#include <mutex>
+
+namespace lapwright::causes {
+namespace {
+
+constexpr unsigned mixtures = 1U << cause_count;
+constexpr int first_rounds = 25;  // to find the typical car's use
+constexpr int refine_rounds = 3;  // from there for each draw
+constexpr double misfit_s = 0.03; // more than this is said
+constexpr double sds_of_95_percent = 1.96;
+
+bool has(unsigned mask, Cause cause) {
+    return (mask >> static_cast<unsigned>(cause) & 1U) != 0;
+}
+
+// Both cars on one footing: per kilogram when either mass is unknown.
+car::SimulatedCar on_footing(car::SimulatedCar car, bool per_kilogram) {
+    if (!per_kilogram) return car;
+    car.downforce_n_per_mps2 /= car.mass_kg;
+    car.drag_n_per_mps2 /= car.mass_kg;
+    car.power_w /= car.mass_kg;
+    car.mass_kg = 1.0;
+    return car;
+}
+
+struct Prepared {
+    std::shared_ptr<CarModel> model;
+    FittedUse typical;
+};
+
+Prepared prepare(const KnownSide& side, const std::vector<track::Segment>& segments, bool per_kilogram, double step_m) {
+    Prepared prepared;
+    prepared.model = std::make_shared<CarModel>();
+    CarModel& model = *prepared.model;
+    model.per_kilogram = per_kilogram;
+    model.course = course_of(side.clean_laps, segments, step_m);
+    const car::SimulatedCar typical = on_footing(side.figures.typical.car, per_kilogram);
+    prepared.typical = fit_use(typical, model.course, segments, side.segment_s, {}, first_rounds);
+    const std::size_t draws = side.figures.draws.size();
+    model.draws.resize(draws);
+    for (std::size_t i = 0; i < draws; ++i)
+        model.draws[i] = on_footing(side.figures.draws[i].car, per_kilogram);
+    model.uses.resize(draws);
+    model.segment_s.resize(draws);
+    return prepared;
+}
+
+void fit_draw(Prepared& prepared, const std::vector<track::Segment>& segments, const std::vector<double>& measured,
+              std::size_t i) {
+    CarModel& model = *prepared.model;
+    FittedUse fitted = fit_use(model.draws[i], model.course, segments, measured, prepared.typical.use, refine_rounds);
+    model.uses[i] = std::move(fitted.use);
+    model.segment_s[i] = std::move(fitted.segment_s);
+}
+
+using BySegment = std::vector<std::array<double, cause_count>>;
+
+// Runs work(i) for i < count on some threads; stops early when told to.
+template <typename Work>
+bool in_parallel(std::size_t count, unsigned threads, const base::Progress& progress, const Work& work) {
+    std::atomic<std::size_t> next{0};
+    std::atomic<bool> stop{false};
+    std::mutex telling;
+    const auto run = [&] {
+        for (std::size_t i = next++; i < count && !stop; i = next++) {
+            work(i);
+            if (i % 8 != 0) continue;
+            const std::lock_guard lock(telling);
+            if (!stop &&
+                !base::go_on(progress, "separating the causes", static_cast<double>(i) / static_cast<double>(count)))
+                stop = true;
+        }
+    };
+    std::vector<std::future<void>> helpers;
+    for (unsigned t = 1; t < threads; ++t)
+        helpers.push_back(std::async(std::launch::async, run));
+    run();
+    for (auto& helper : helpers)
+        helper.get();
+    return !stop;
+}
+
+// One row out of the draws of its causes.
+Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cause_count>>& draws, std::uint64_t seed) {
+    Row row;
+    row.gain = {gain, gain - sds_of_95_percent * gain_sd, gain + sds_of_95_percent * gain_sd};
+    std::vector<double> values(draws.size());
+    const auto spread = [&](auto get) {
+        for (std::size_t i = 0; i < draws.size(); ++i)
+            values[i] = get(i);
+        return spread_of(values);
+    };
+    double sum = 0.0;
+    for (std::size_t c = 0; c < cause_count; ++c) {
+        row.causes[c] = spread([&](std::size_t i) { return draws[i][c]; });
+        sum += row.causes[c].value;
+    }
+    row.aero = spread([&](std::size_t i) { return draws[i][1] + draws[i][2]; });
+    math::Random random(seed, 41);
+    row.driver_and_rest = spread([&](std::size_t i) {
+        double explained = 0.0;
+        for (const double x : draws[i])
+            explained += x;
+        return gain + gain_sd * random.normal() - explained;
+    });
+    // Exactly what is left, whatever noise the draws of the gain had.
+    row.driver_and_rest.value = gain - sum;
+    return row;
+}
+
+std::string misfit_words(const Prepared& a, const Prepared& b, const KnownSide& known_a, const KnownSide& known_b,
+                         std::size_t k) {
+    const double off_a = a.typical.segment_s[k] - known_a.segment_s[k];
+    const double off_b = b.typical.segment_s[k] - known_b.segment_s[k];
+    const double off = std::abs(off_a) > std::abs(off_b) ? off_a : off_b;
+    if (std::abs(off) <= misfit_s) return {};
+    const std::string who = std::abs(off_a) > std::abs(off_b) ? "A" : "B";
+    return "the simulated car of " + who + " is " + base::fixed_text(std::abs(off), 2) + " s too " +
+           (off > 0.0 ? "slow" : "quick") + " here, whatever the driver does";
+}
+
+double use_of(const FittedUse& fitted, const track::Segment& segment, std::size_t k) {
+    return segment.kind == track::SegmentKind::corner ? fitted.use.grip[k] : fitted.use.drive[k];
+}
+
+void add_car_evidence(Explanation& e) {
+    const double top = std::max(e.car_a.fastest_mps, e.car_b.fastest_mps);
+    e.limit_a = car::limit_curve(e.car_a, top);
+    e.limit_b = car::limit_curve(e.car_b, top);
+    e.driving_a = car::driving_curve(e.car_a, top);
+    e.driving_b = car::driving_curve(e.car_b, top);
+    // A round speed that both cars reach.
+    e.force_speed_mps = std::max(10.0, 10.0 * std::floor(std::min(e.car_a.fastest_mps, e.car_b.fastest_mps) / 10.0));
+    e.forces_a = car::forces_at(e.car_a, e.force_speed_mps);
+    e.forces_b = car::forces_at(e.car_b, e.force_speed_mps);
+}
+
+void add_warnings(Explanation& e) {
+    for (const auto& [letter, figures] : {std::pair("A: ", &e.car_a), std::pair("B: ", &e.car_b)})
+        for (const std::string& note : figures->notes)
+            e.warnings.push_back(letter + note);
+    if (e.per_kilogram)
+        e.warnings.emplace_back(
+            "without the mass of both cars power, drag and downforce count per kilogram, and mass is part of them");
+    for (const SegmentRow& row : e.segments)
+        if (!row.does_not_fit.empty()) e.warnings.push_back(row.segment.name + ": " + row.does_not_fit);
+}
+
+} // namespace
+
+std::string_view key(Cause cause) {
+    switch (cause) {
+    case Cause::tyre_grip:
+        return "tyre_grip";
+    case Cause::downforce:
+        return "downforce";
+    case Cause::drag:
+        return "drag";
+    case Cause::power:
+        return "power";
+    case Cause::mass:
+        return "mass";
+    }
+    return "";
+}
+
+std::string_view name(Cause cause) {
+    return cause == Cause::tyre_grip ? "tyre grip" : key(cause);
+}
+
+car::SimulatedCar mixture(const car::SimulatedCar& a, const car::SimulatedCar& b, unsigned mask) {
+    car::SimulatedCar car = a;
+    if (has(mask, Cause::tyre_grip)) {
+        car.grip = b.grip;
+        car.load_exponent = b.load_exponent;
+    }
+    if (has(mask, Cause::downforce)) car.downforce_n_per_mps2 = b.downforce_n_per_mps2;
+    if (has(mask, Cause::drag)) {
+        car.drag_n_per_mps2 = b.drag_n_per_mps2;
+        car.rolling_resistance = b.rolling_resistance;
+    }
+    if (has(mask, Cause::power)) {
+        car.power_w = b.power_w;
+        car.rotating_share = b.rotating_share;
+    }
+    if (has(mask, Cause::mass)) car.mass_kg = b.mass_kg;
+    return car;
+}
+
+BySegment causes_by_segment(const car::SimulatedCar& a, const car::SimulatedCar& b, const car::Course& course,
+                            const car::DriverUse& use) {
+    const std::size_t segments = course.segments();
+    std::vector<std::vector<double>> values(segments, std::vector<double>(mixtures));
+    for (unsigned mask = 0; mask < mixtures; ++mask) {
+        // Without a difference in mass its bit changes nothing.
+        const unsigned mass = 1U << static_cast<unsigned>(Cause::mass);
+        const bool same = a.mass_kg == b.mass_kg && (mask & mass) != 0;
+        if (same) {
+            for (std::size_t k = 0; k < segments; ++k)
+                values[k][mask] = values[k][mask & ~mass];
+            continue;
+        }
+        const car::SimulatedLap lap = car::simulate_lap(mixture(a, b, mask), course, use);
+        for (std::size_t k = 0; k < segments; ++k)
+            values[k][mask] = lap.segment_time_s[k];
+    }
+    BySegment causes(segments);
+    for (std::size_t k = 0; k < segments; ++k)
+        std::ranges::copy(shapley(values[k]), causes[k].begin());
+    return causes;
+}
+
+base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const comparison::Comparison& comparison,
+                                  const ExplainOptions& options, const base::Progress& progress) {
+    std::vector<track::Segment> segments;
+    for (const auto& s : comparison.segments)
+        segments.push_back(s.segment);
+    base::check(a.segment_s.size() == segments.size() && b.segment_s.size() == segments.size(), "a time a segment");
+    base::check(!a.figures.draws.empty() && a.figures.draws.size() == b.figures.draws.size(), "equally many draws");
+    Explanation e;
+    e.car_a = a.figures;
+    e.car_b = b.figures;
+    e.per_kilogram = a.figures.per_kilogram || b.figures.per_kilogram;
+    if (!base::go_on(progress, "learning how both drivers use their cars", 0.0)) return base::cancelled();
+    Prepared own_a = prepare(a, segments, e.per_kilogram, options.step_m);
+    Prepared own_b = prepare(b, segments, e.per_kilogram, options.step_m);
+
+    const std::size_t draws = a.figures.draws.size();
+    std::vector<BySegment> causes(draws);
+    const bool done = in_parallel(draws, std::max(1U, options.threads), progress, [&](std::size_t i) {
+        fit_draw(own_a, segments, a.segment_s, i);
+        fit_draw(own_b, segments, b.segment_s, i);
+        causes[i] =
+            causes_by_segment(own_a.model->draws[i], own_b.model->draws[i], own_a.model->course, own_a.model->uses[i]);
+    });
+    if (!done) return base::cancelled();
+
+    std::vector<std::array<double, cause_count>> total(draws, std::array<double, cause_count>{});
+    for (std::size_t k = 0; k < segments.size(); ++k) {
+        std::vector<std::array<double, cause_count>> here(draws);
+        for (std::size_t i = 0; i < draws; ++i) {
+            here[i] = causes[i][k];
+            for (std::size_t c = 0; c < cause_count; ++c)
+                total[i][c] += here[i][c];
+        }
+        const comparison::Figure& gain = comparison.segments[k].gain_s;
+        SegmentRow row;
+        row.segment = segments[k];
+        row.row = row_of(gain.value, gain.sd.value_or(0.0), here, options.seed + k);
+        row.use_a = use_of(own_a.typical, segments[k], k);
+        row.use_b = use_of(own_b.typical, segments[k], k);
+        row.does_not_fit = misfit_words(own_a, own_b, a, b, k);
+        e.segments.push_back(std::move(row));
+    }
+    const comparison::Figure& gap = comparison.gap_at_end_s;
+    e.total = row_of(gap.value, gap.sd.value_or(0.0), total, options.seed + 1000);
+    e.sensitivities_a = sensitivities(*own_a.model);
+    e.sensitivities_b = sensitivities(*own_b.model);
+    e.model_a = own_a.model;
+    e.model_b = own_b.model;
+    add_car_evidence(e);
+    add_warnings(e);
+    return e;
+}
+
+} // namespace lapwright::causes

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Why the gap is what it is: the measured gain of each segment, split into causes.  An immutable value with all that
+// the Causes page and the command line show.
+//
+// Signs as everywhere: seconds, positive favours A.  In every row  gain = Σ causes + driver & rest,  exactly.  A cause
+// is what changes when that figure of the car is exchanged, the driver of A staying the same: Shapley's value over all
+// mixtures of both cars, simulated on A's line.
+#pragma once
+
+#include "core/car/car_figures.h"
+#include "core/car/lap_simulation.h"
+#include "core/track/track.h"
+
+#include <array>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lapwright::causes {
+
+enum class Cause { tyre_grip, downforce, drag, power, mass };
+inline constexpr std::size_t cause_count = 5;
+inline constexpr std::array<Cause, cause_count> all_causes{Cause::tyre_grip, Cause::downforce, Cause::drag,
+                                                           Cause::power, Cause::mass};
+
+[[nodiscard]] std::string_view key(Cause cause);  // as in JSON: "tyre_grip"
+[[nodiscard]] std::string_view name(Cause cause); // in words: "tyre grip"
+
+// low..high is the 95 % interval.
+struct Seconds {
+    double value = 0.0;
+    double low = 0.0;
+    double high = 0.0;
+
+    [[nodiscard]] double half_width() const { return 0.5 * (high - low); }
+    [[nodiscard]] bool told_apart_from_zero() const { return low > 0.0 || high < 0.0; }
+};
+
+struct Row {
+    Seconds gain;
+    std::array<Seconds, cause_count> causes; // index: Cause
+    Seconds aero;                            // downforce and drag together
+    Seconds driver_and_rest;
+
+    [[nodiscard]] const Seconds& of(Cause cause) const { return causes[static_cast<std::size_t>(cause)]; }
+};
+
+struct SegmentRow {
+    track::Segment segment;
+    Row row;
+    // Share of the car that each driver uses here: of the tyres in a corner, of the engine on a straight; simulating
+    // the car with it gives back the measured time.
+    double use_a = 1.0;
+    double use_b = 1.0;
+    // Empty, or why the model cannot be trusted here: "the simulated car cannot be made to take 3.2 s here".
+    std::string does_not_fit;
+};
+
+enum class Side { a, b };
+
+// A change of one car, relative for shares: +0.1 is 10 % more.
+struct Change {
+    double grip_share = 0.0;
+    double downforce_share = 0.0;
+    double drag_share = 0.0;
+    double power_w = 0.0; // ignored where figures are per kilogram
+    double mass_kg = 0.0; // likewise
+};
+
+struct Prediction {
+    Seconds lap; // change of the lap time, negative: quicker
+    std::vector<Seconds> segments;
+};
+
+struct Sensitivity {
+    std::string what; // "10 % more downforce"
+    Change change;
+    Prediction prediction;
+};
+
+// One car on its own driver's line, ready to be simulated again: what-if uses it.
+struct CarModel {
+    car::Course course;
+    std::vector<car::SimulatedCar> draws;
+    std::vector<car::DriverUse> uses;           // one a draw
+    std::vector<std::vector<double>> segment_s; // simulated with them, one vector a draw
+    bool per_kilogram = false;
+};
+
+struct Explanation {
+    car::CarFigures car_a;
+    car::CarFigures car_b;
+    bool per_kilogram = false; // a mass is missing: the cause "mass" is absent, in the others it is included
+    std::vector<SegmentRow> segments;
+    Row total;
+    std::vector<Sensitivity> sensitivities_a;
+    std::vector<Sensitivity> sensitivities_b;
+    std::shared_ptr<const CarModel> model_a;
+    std::shared_ptr<const CarModel> model_b;
+    // What lies behind the two evidence plots, up to the faster car's top speed.
+    car::Curve limit_a, limit_b;
+    car::Curve driving_a, driving_b;
+    double force_speed_mps = 50.0; // at which forces are stated
+    car::ForceFigures forces_a, forces_b;
+    std::vector<std::string> warnings;
+};
+
+} // namespace lapwright::causes

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/causes/what_if.h"
+
+#include "core/causes/spread.h"
+
+#include <algorithm>
+
+namespace lapwright::causes {
+namespace {
+
+car::SimulatedCar changed(car::SimulatedCar car, const Change& change, bool per_kilogram) {
+    car.grip *= 1.0 + change.grip_share;
+    car.downforce_n_per_mps2 *= 1.0 + change.downforce_share;
+    car.drag_n_per_mps2 *= std::max(0.0, 1.0 + change.drag_share);
+    if (per_kilogram) return car;
+    car.power_w = std::max(1e3, car.power_w + change.power_w);
+    car.mass_kg = std::max(100.0, car.mass_kg + change.mass_kg);
+    return car;
+}
+
+} // namespace
+
+Prediction what_if(const CarModel& model, const Change& change, std::size_t draws) {
+    const std::size_t count = std::min(draws, model.draws.size());
+    Prediction prediction;
+    const std::size_t segments = model.course.segments();
+    std::vector<std::vector<double>> by_segment(segments, std::vector<double>(count, 0.0));
+    std::vector<double> lap(count, 0.0);
+    for (std::size_t i = 0; i < count; ++i) {
+        const car::SimulatedCar car = changed(model.draws[i], change, model.per_kilogram);
+        const car::SimulatedLap after = car::simulate_lap(car, model.course, model.uses[i]);
+        for (std::size_t k = 0; k < segments; ++k) {
+            by_segment[k][i] = after.segment_time_s[k] - model.segment_s[i][k];
+            lap[i] += by_segment[k][i];
+        }
+    }
+    prediction.lap = spread_of(lap);
+    for (const auto& values : by_segment)
+        prediction.segments.push_back(spread_of(values));
+    return prediction;
+}
+
+std::vector<Sensitivity> sensitivities(const CarModel& model, std::size_t draws) {
+    std::vector<std::pair<std::string, Change>> wishes{{"1 % more grip", {.grip_share = 0.01}},
+                                                       {"10 % more downforce", {.downforce_share = 0.1}},
+                                                       {"10 % less drag", {.drag_share = -0.1}}};
+    if (!model.per_kilogram) {
+        wishes.push_back({"10 kW more power", {.power_w = 10e3}});
+        wishes.push_back({"10 kg less mass", {.mass_kg = -10.0}});
+    }
+    std::vector<Sensitivity> all;
+    for (const auto& [what, change] : wishes)
+        all.push_back({what, change, what_if(model, change, draws)});
+    return all;
+}
+
+} // namespace lapwright::causes
