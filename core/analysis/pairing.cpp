@@ -1,16 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Two sessions -> one line, one gate, two laps on one distance, and what lies between them.
+#include "core/analysis/common_track.h"
 #include "core/analysis/run.h"
-#include "core/analysis/stages.h"
 #include "core/base/number_text.h"
 #include "core/comparison/compare_laps.h"
-#include "core/lap/find_laps.h"
 #include "core/lap/trace_lap.h"
-#include "core/motion/in_frame.h"
-#include "core/track/find_segments.h"
-#include "core/track/gate.h"
-
-#include <algorithm>
 
 namespace lapwright::analysis {
 namespace {
@@ -19,87 +13,8 @@ using base::Error;
 using base::ErrorCode;
 using base::Result;
 
-constexpr double gate_half_width_m = 25.0;
-
-struct Prepared {
-    std::shared_ptr<const Session> session;
-    std::shared_ptr<const motion::MotionEstimate> motion; // in the track's frame
-    std::vector<lap::Lap> laps;                           // timed with the pairing's gate
-};
-
-Result<Prepared> prepared(const std::shared_ptr<const Session>& session, const motion::LocalFrame& frame) {
-    if (motion::same_frame(session->motion->frame, frame)) return Prepared{session, session->motion, {}};
-    auto motion = motion::in_frame(*session->motion, frame);
-    if (!motion) {
-        Error error = motion.error();
-        error.place.file = session->recording->source_file;
-        return error;
-    }
-    return Prepared{session, std::make_shared<const motion::MotionEstimate>(std::move(motion).value()), {}};
-}
-
-int gate_rank(const Session& session) {
-    return session.gate_origin.starts_with("proposed") ? 1 : 0;
-}
-
-// The gate of the session that knows best, in the frame of A; a track file beats both.
-track::Gate common_gate(const Prepared& a, const Prepared& b, const std::optional<track::TrackRecord>& record) {
-    const motion::LocalFrame& frame = a.motion->frame;
-    if (record) {
-        const motion::EastNorthUp centre = motion::to_local(frame, record->gate.position);
-        return {{centre.east_m, centre.north_m}, record->gate.heading_rad, record->gate.half_width_m};
-    }
-    if (gate_rank(*a.session) <= gate_rank(*b.session)) return a.session->gate;
-    const track::Gate& gate = b.session->gate;
-    const motion::Geodetic place =
-        motion::to_geodetic(b.session->motion->frame, {gate.centre_m.east, gate.centre_m.north, 0.0});
-    const motion::EastNorthUp centre = motion::to_local(frame, place);
-    return {{centre.east_m, centre.north_m}, gate.heading_rad, gate.half_width_m};
-}
-
-Error different_tracks(const Prepared& a, const Prepared& b) {
-    return {ErrorCode::different_tracks,
-            {b.session->recording->source_file, {}, {}},
-            "this session never drives the lap of " + a.session->recording->source_file,
-            "choose two sessions of the same track and direction"};
-}
-
-Result<track::Track> common_track(Prepared& a, Prepared& b, const std::optional<track::TrackRecord>& record) {
-    track::Track track;
-    track.frame = a.motion->frame;
-    track.gate = common_gate(a, b, record);
-    track.gate.half_width_m = std::max(track.gate.half_width_m, gate_half_width_m);
-    a.laps = lap::find_laps(*a.motion, track.gate, *a.session->recording);
-    b.laps = lap::find_laps(*b.motion, track.gate, *b.session->recording);
-    if (a.laps.empty())
-        return Error{ErrorCode::no_laps,
-                     {a.session->recording->source_file, {}, {}},
-                     "the timing line is never crossed",
-                     "check that the track file belongs to this track"};
-    if (b.laps.empty()) return different_tracks(a, b);
-    // Both cars place the line, so that neither drives on its own.
-    std::vector<track::Stretch> stretches = likely_laps(a.laps, *a.motion);
-    for (const track::Stretch& stretch : likely_laps(b.laps, *b.motion))
-        stretches.push_back(stretch);
-    const auto line = track::build_line(stretches, track.gate);
-    if (!line)
-        return Error{ErrorCode::no_laps,
-                     {a.session->recording->source_file, {}, {}},
-                     "there is no whole lap in it",
-                     "choose a session with at least one lap from the timing line to the timing line"};
-    track.line = *line;
-    track.gate = square_gate(*line, track.gate.half_width_m);
-    if (record) track.name = record->name;
-    if (track.name.empty()) track.name = a.session->recording->track;
-    if (track.name.empty()) track.name = b.session->recording->track;
-    track.segments = record && !record->segments.empty()
-                         ? track::recorded_segments(track.line, record->segments, record->length_m)
-                         : track::find_segments(track.line);
-    return track;
-}
-
 // The lap that was asked for, or the fastest clean one.
-Result<lap::Lap> chosen_lap(const Prepared& side, std::optional<int> number) {
+Result<lap::Lap> chosen_lap(const Placed& side, std::optional<int> number) {
     const std::string& file = side.session->recording->source_file;
     const lap::Lap* best = nullptr;
     for (const lap::Lap& lap : side.laps) {
@@ -120,21 +35,20 @@ Result<lap::Lap> chosen_lap(const Prepared& side, std::optional<int> number) {
     return Error{ErrorCode::no_laps, {file, {}, {}}, "there is no flying lap in it", "choose another session"};
 }
 
-Result<Side> traced(const Prepared& prepared_side, std::optional<int> number, const track::Track& track,
-                    double step_m) {
-    auto chosen = chosen_lap(prepared_side, number);
+Result<Side> traced(const Placed& placed, std::optional<int> number, const track::Track& track, double step_m) {
+    auto chosen = chosen_lap(placed, number);
     if (!chosen) return chosen.error();
-    const recording::Recording& recording = *prepared_side.session->recording;
-    auto ensemble = lap::trace_ensemble(*prepared_side.motion, *chosen, track.gate, track.line, step_m, recording);
+    const recording::Recording& recording = *placed.session->recording;
+    auto ensemble = lap::trace_ensemble(*placed.motion, *chosen, track.gate, track.line, step_m, recording);
     if (!ensemble)
         return Error{ErrorCode::different_tracks,
                      {recording.source_file, {}, {}},
                      "lap " + base::integer_text(chosen->number) + " leaves the track on which the two are compared",
                      "choose another lap, or two sessions of the same track"};
-    Side side{prepared_side.session, *chosen, std::move(*ensemble), {}, {}};
-    for (const lap::Lap& lap : prepared_side.laps) {
+    Side side{placed.session, *chosen, std::move(*ensemble), {}, {}};
+    for (const lap::Lap& lap : placed.laps) {
         if (!lap.clean) continue;
-        if (auto trace = lap::trace_lap(prepared_side.motion->best, lap.start_s, lap.end_s, track.line, step_m)) {
+        if (auto trace = lap::trace_lap(placed.motion->best, lap.start_s, lap.end_s, track.line, step_m)) {
             side.clean_laps.push_back(lap);
             side.clean_traces.push_back(std::move(*trace));
         }
@@ -175,24 +89,15 @@ std::vector<recording::Warning> warnings_of(const Pairing& pairing) {
 Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a, std::shared_ptr<const Session> b,
                                                const PairingOptions& options, const base::Progress& progress) {
     if (!base::go_on(progress, "placing both laps on one line", 0.0)) return base::cancelled();
-    const motion::LocalFrame frame = a->motion->frame;
-    auto left_or = prepared(a, frame);
-    if (!left_or) return left_or.error();
-    auto right_or = prepared(b, frame);
-    if (!right_or) return right_or.error();
-    Prepared left = std::move(left_or).value();
-    Prepared right = std::move(right_or).value();
-    auto track = common_track(left, right, options.track);
-    if (!track) return track.error();
+    auto together = place_together({std::move(a), std::move(b)}, options.track);
+    if (!together) return together.error();
+    CommonTrack common = std::move(together).value();
     auto pairing = std::make_shared<Pairing>();
-    pairing->track = std::move(track).value();
-    for (Prepared* side : {&left, &right})
-        side->laps = judged_laps(lap::find_laps(*side->motion, pairing->track.gate, *side->session->recording),
-                                 *side->motion, pairing->track.line);
+    pairing->track = std::move(common.track);
     if (!base::go_on(progress, "measuring both laps", 0.4)) return base::cancelled();
-    auto side_a = traced(left, options.lap_a, pairing->track, options.step_m);
+    auto side_a = traced(common.sessions[0], options.lap_a, pairing->track, options.step_m);
     if (!side_a) return side_a.error();
-    auto side_b = traced(right, options.lap_b, pairing->track, options.step_m);
+    auto side_b = traced(common.sessions[1], options.lap_b, pairing->track, options.step_m);
     if (!side_b) return side_b.error();
     pairing->a = std::move(side_a).value();
     pairing->b = std::move(side_b).value();

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Several sessions on one frame, one gate, one reference line, so that a distance is the same piece of tarmac for all.
+#pragma once
+
+#include "core/analysis/analysis.h"
+#include "core/base/result.h"
+#include "core/track/track_record.h"
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace lapwright::analysis {
+
+struct Placed {
+    std::shared_ptr<const Session> session;
+    std::shared_ptr<const motion::MotionEstimate> motion; // in the track's frame
+    std::vector<lap::Lap> laps;                           // timed with the common gate, judged on the common line
+};
+
+struct CommonTrack {
+    track::Track track;
+    std::vector<Placed> sessions; // as many as came in, in their order
+};
+
+// The gate comes from the record, else from the session that knows best (its own lap column before a proposed one); the
+// line goes through the laps of all.  At least one session.  Errors: no_laps, different_tracks, with the file they are
+// about.
+[[nodiscard]] base::Result<CommonTrack> place_together(const std::vector<std::shared_ptr<const Session>>& sessions,
+                                                       const std::optional<track::TrackRecord>& record);
+
+} // namespace lapwright::analysis
