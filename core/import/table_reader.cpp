@@ -155,9 +155,6 @@ class TableReader {
 
     // Closes the holes that lines without a row left between the pieces, and adds up the tallies.
     base::Result<Table> gather() {
-        std::size_t rows = 0;
-        for (const PieceTally& tally : tallies_)
-            rows += tally.rows;
         const WorkEnd end = run_pieces(
             threads_, plans_.size() + 1,
             [&](std::size_t i) {
