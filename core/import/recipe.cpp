@@ -42,6 +42,13 @@ std::optional<base::Unit> parse_unit_name(const std::string& text) {
     return parse_unit(text);
 }
 
+// A column that is not read has no meaning, one that is no channel neither.
+RecipeColumn plain(RecipeColumn column) {
+    if (column.role == Role::skip) return {column.header, Role::skip};
+    if (column.role != Role::channel) column.meaning = recording::Meaning::other;
+    return column;
+}
+
 Json to_json(const RecipeColumn& column) {
     Json json;
     json["header"] = column.header;
@@ -122,7 +129,7 @@ class Reader {
         column.meaning = *meaning;
         column.unit = *unit;
         column.form = *form;
-        recipe.columns.push_back(std::move(column));
+        recipe.columns.push_back(plain(std::move(column)));
         return std::nullopt;
     }
 
@@ -163,7 +170,7 @@ Recipe make_recipe(std::string title, const Layout& layout, const std::vector<Co
     recipe.delimiter = layout.delimiter;
     recipe.decimal_mark = layout.style.decimal_mark;
     for (const ColumnGuess& guess : guesses)
-        recipe.columns.push_back({guess.header, guess.role, guess.meaning, guess.unit, guess.form, guess.scale});
+        recipe.columns.push_back(plain({guess.header, guess.role, guess.meaning, guess.unit, guess.form, guess.scale}));
     return recipe;
 }
 

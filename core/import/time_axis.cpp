@@ -16,6 +16,8 @@ constexpr double day_s = 86400.0;
 constexpr std::size_t most_rows_out_of_order = 8;
 // A pause longer than this is no drop-out: the logger was off.
 constexpr double pause_s = 60.0;
+// What goes on behind a jump where no step is known.
+constexpr double least_step_s = 1e-3;
 // With more repeated stamps than this the clock is coarse, and rows of one stamp are spread evenly.
 constexpr double coarse_share = 0.2;
 
@@ -79,7 +81,8 @@ class Builder {
         if (time < last) {
             const bool new_lap = starts_with_lap(i);
             if (!new_lap && comes_back(i, last)) return backwards_.add(lines_[i]);
-            const double next = last + step_s_;
+            const double next = last + (step_s_ > 0.0 ? step_s_ : least_step_s);
+            if (!(next > last)) return repeated_.add(lines_[i]);
             offset_s_ += next - time;
             time = next;
             if (new_lap) {

@@ -59,6 +59,17 @@ std::optional<double> value_at(const Channel& channel, double time_s) {
     return channel.values[i - 1] + part * (channel.values[i] - channel.values[i - 1]);
 }
 
+// The other channel's value at the stamp of the first one's sample i.
+std::optional<double> value_beside(const Channel& channel, std::size_t i, const Channel& other) {
+    return channel.time_s == other.time_s ? std::optional(other.values[i]) : value_at(other, (*channel.time_s)[i]);
+}
+
+// Every n-th of so many samples, so that a long recording takes no longer than a short one.
+std::size_t stride(std::size_t samples) {
+    constexpr std::size_t most_compared = 20'000;
+    return std::max<std::size_t>(1, samples / most_compared);
+}
+
 // Channels of one table share their stamps: gaps are told once for all of them.
 void tell_gaps(const Recording& recording, std::vector<Warning>& warnings) {
     std::map<const void*, bool> told;
@@ -83,8 +94,8 @@ void tell_repeats(const Recording& recording, std::vector<Warning>& warnings) {
     std::size_t moving = 0;
     std::size_t same = 0;
     const Channel* const speed = recording.find(Meaning::speed);
-    for (std::size_t i = 1; i < channel->size(); ++i) {
-        if (speed && value_at(*speed, (*channel->time_s)[i]).value_or(0.0) < scale_speed_mps) continue;
+    for (std::size_t i = 1; i < channel->size(); i += stride(channel->size())) {
+        if (speed && value_beside(*channel, i, *speed).value_or(0.0) < scale_speed_mps) continue;
         ++moving;
         if (channel->values[i] == channel->values[i - 1]) ++same;
     }
@@ -121,15 +132,13 @@ std::vector<ChannelTrust> judge_channels(const Recording& recording) {
 }
 
 std::optional<double> wheel_speed_scale(const Recording& recording) {
-    constexpr std::size_t most_compared = 20'000;
     constexpr std::size_t enough = 50;
     const Channel* const wheels = recording.find(Meaning::wheel_speed);
     const Channel* const ground = recording.find(Meaning::speed);
     if (!wheels || !ground) return std::nullopt;
     std::vector<double> ratios;
-    const std::size_t step = std::max<std::size_t>(1, wheels->size() / most_compared);
-    for (std::size_t i = 0; i < wheels->size(); i += step) {
-        const auto speed = value_at(*ground, (*wheels->time_s)[i]);
+    for (std::size_t i = 0; i < wheels->size(); i += stride(wheels->size())) {
+        const auto speed = value_beside(*wheels, i, *ground);
         if (speed && *speed > scale_speed_mps) ratios.push_back(wheels->values[i] / *speed);
     }
     if (ratios.size() < enough) return std::nullopt;
