@@ -65,6 +65,14 @@ Parsed parse(const std::vector<std::string>& words) {
     sheet->add_flag("--all-segments", arguments.all_segments, "a second page with every segment");
     add_units(*sheet, units);
 
+    CLI::App* trial = app.add_subcommand("trial", "what a setup change is worth, baseline and change in turn");
+    trial->add_option("files", arguments.files, "sessions in the order in which they were driven")->required();
+    trial->add_option("--changed", arguments.changed, "which of them had the change, counted from 1 (2 or 2,4)")
+        ->delimiter(',')
+        ->required();
+    trial->add_option("--track", arguments.track_file, "track file with gate and segments");
+    trial->add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
+
     try {
         std::vector<std::string> reversed(words.rbegin(), words.rend());
         app.parse(reversed);
@@ -84,6 +92,8 @@ Parsed parse(const std::vector<std::string>& words) {
         arguments.command = Command::compare;
     else if (sheet->parsed())
         arguments.command = Command::sheet;
+    else if (trial->parsed())
+        arguments.command = Command::trial;
     else
         return {std::nullopt, app.help(), 0};
     return {arguments, {}, 0};

@@ -10,7 +10,7 @@
 
 namespace lapwright::commands {
 
-enum class Command { laps, compare, sheet, version };
+enum class Command { laps, compare, sheet, trial, version };
 
 struct Arguments {
     Command command{};
@@ -21,7 +21,8 @@ struct Arguments {
     double step_m = 1.0;
     base::UnitSystem units = base::UnitSystem::metric;
     bool json = false;
-    std::string out_file; // of the sheet
+    std::string out_file;             // of the sheet
+    std::vector<std::size_t> changed; // of a trial: which of the files, from 1
     bool us_letter = false;
     bool all_segments = false;
 };

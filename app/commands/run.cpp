@@ -4,6 +4,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/json_text.h"
 #include "app/commands/table_text.h"
+#include "app/commands/trial_text.h"
 #include "core/analysis/sheet_material.h"
 
 #include <algorithm>
@@ -19,8 +20,8 @@ using base::Result;
 using SessionPointer = std::shared_ptr<const analysis::Session>;
 
 // Words that never open the window.
-constexpr std::array<std::string_view, 7> of_the_command_line{"laps",      "compare", "causes", "sheet",
-                                                              "--version", "--help",  "-h"};
+constexpr std::array<std::string_view, 8> of_the_command_line{"trial", "laps",      "compare", "causes",
+                                                              "sheet", "--version", "--help",  "-h"};
 
 int refuse(const base::Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
@@ -88,6 +89,24 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
     return 0;
 }
 
+int run_trial(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    const auto record = track_of(arguments);
+    if (!record) return refuse(record.error(), err);
+    analysis::SessionOptions options;
+    options.track = *record;
+    std::vector<analysis::TrialSession> sessions;
+    for (std::size_t i = 0; i < arguments.files.size(); ++i) {
+        auto session = analysis::load_session(arguments.files[i], options);
+        if (!session) return refuse(session.error(), err);
+        const bool changed = std::ranges::find(arguments.changed, i + 1) != arguments.changed.end();
+        sessions.push_back({std::move(session).value(), changed});
+    }
+    const auto report = analysis::run_trial(sessions, *record);
+    if (!report) return refuse(report.error(), err);
+    out << (arguments.json ? trial_json(*report) : trial_table(*report));
+    return 0;
+}
+
 } // namespace
 
 Wish wish(const std::vector<std::string>& words) {
@@ -112,6 +131,8 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
         return run_compare(*parsed.arguments, out, err);
     case Command::sheet:
         return run_sheet(*parsed.arguments, err, write_sheet);
+    case Command::trial:
+        return run_trial(*parsed.arguments, out, err);
     case Command::version:
         out << "lapwright " LAPWRIGHT_VERSION "\n";
         return 0;

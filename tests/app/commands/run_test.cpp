@@ -143,6 +143,21 @@ TEST(CommandLine, WhatIsWrongComesInOneLineAndNothingElse) {
     EXPECT_EQ(call({"--help"}).status, 0);
 }
 
+TEST(CommandLine, ATrialNeedsTheBaselineOnBothSides) {
+    const std::string changed = sample("plover-saturday-3-less-wing.tsv");
+    // The same baseline file stands for the run before and the run after: only the arithmetic is looked at here.
+    const Outcome o = call({"trial", hatch, changed, hatch, "--changed", "2", "--json"});
+    ASSERT_EQ(o.status, 0) << o.err;
+    const auto json = nlohmann::json::parse(o.out);
+    EXPECT_NEAR(json["lap"]["gain_s"].get<double>(), -0.63, 0.15) << "less wing costs time here";
+    double sum = 0.0;
+    for (const auto& s : json["segments"]) sum += s["gain_s"].get<double>();
+    EXPECT_NEAR(sum, json["lap"]["gain_s"].get<double>(), 1e-9);
+    const Outcome no_return = call({"trial", hatch, changed, "--changed", "2"});
+    EXPECT_EQ(no_return.status, 1);
+    EXPECT_THAT(no_return.err, HasSubstr("drive the baseline once more"));
+}
+
 TEST(Aligned, CountsCharactersNotBytes) {
     EXPECT_EQ(aligned({{"é", "1"}, {"ab", "22"}}, 1), "é    1\nab  22\n");
 }

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/trial_run.h"
+
+#include "core/analysis/common_track.h"
+#include "core/base/display.h"
+#include "core/base/number_text.h"
+#include "core/comparison/compare_laps.h"
+#include "core/lap/trace_lap.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::analysis {
+namespace {
+
+using comparison::TrialEffect;
+
+constexpr double grid_m = 1.0;
+
+std::vector<double> segment_times(const lap::LapTrace& trace, const std::vector<track::Segment>& segments) {
+    const std::vector<double> bounds = comparison::boundary_times(trace, segments);
+    std::vector<double> times;
+    for (std::size_t i = 0; i + 1 < bounds.size(); ++i)
+        times.push_back(bounds[i + 1] - bounds[i]);
+    return times;
+}
+
+bool told(const TrialEffect& effect) {
+    return effect.low_s > 0.0 || effect.high_s < 0.0;
+}
+
+std::string seconds(const TrialEffect& effect) {
+    const double half = 0.5 * (effect.high_s - effect.low_s);
+    const int decimals = std::max(1, base::decimals_for(half, 3));
+    return base::fixed_text(std::abs(effect.gain_s), decimals) + " " + base::plus_minus_text(half, 3) + " s";
+}
+
+std::string sentence_of(const comparison::Trial& trial, const std::vector<track::Segment>& segments) {
+    if (!told(trial.lap))
+        return "What the change is worth cannot be told from these laps: " + seconds(trial.lap) + " a lap.";
+    const double sign = trial.lap.gain_s > 0.0 ? 1.0 : -1.0;
+    std::string text =
+        std::string(sign > 0.0 ? "The change is worth " : "The change costs ") + seconds(trial.lap) + " a lap";
+    std::size_t best = 0;
+    for (std::size_t i = 1; i < trial.segments.size(); ++i)
+        if (sign * trial.segments[i].gain_s > sign * trial.segments[best].gain_s) best = i;
+    if (!trial.segments.empty() && told(trial.segments[best]) && sign * trial.segments[best].gain_s > 0.0)
+        text += ", the largest part in " + segments[best].name + " (" + seconds(trial.segments[best]) + ")";
+    return text + ".";
+}
+
+} // namespace
+
+base::Result<TrialReport> run_trial(const std::vector<TrialSession>& sessions,
+                                    const std::optional<track::TrackRecord>& record) {
+    std::vector<std::shared_ptr<const Session>> all;
+    for (const TrialSession& one : sessions)
+        all.push_back(one.session);
+    auto common = place_together(all, record);
+    if (!common) return common.error();
+    std::vector<comparison::TrialLap> laps;
+    double order = 0.0;
+    for (std::size_t i = 0; i < sessions.size(); ++i) {
+        const Placed& placed = common->sessions[i];
+        for (const lap::Lap& lap : placed.laps) {
+            order += 1.0;
+            if (!lap.clean) continue;
+            const auto trace = lap::trace_lap(placed.motion->best, lap.start_s, lap.end_s, common->track.line, grid_m);
+            if (trace) laps.push_back({order, sessions[i].changed, segment_times(*trace, common->track.segments)});
+        }
+    }
+    auto trial = comparison::setup_trial(laps);
+    if (!trial) return trial.error();
+    TrialReport report{common->track, std::move(trial).value(), {}};
+    report.sentence = sentence_of(report.trial, report.track.segments);
+    return report;
+}
+
+} // namespace lapwright::analysis

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A setup trial over whole sessions: which were driven with the change, and what it is worth.
+#pragma once
+
+#include "core/analysis/analysis.h"
+#include "core/base/result.h"
+#include "core/comparison/trial.h"
+#include "core/track/track_record.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lapwright::analysis {
+
+struct TrialSession {
+    std::shared_ptr<const Session> session;
+    bool changed = false;
+};
+
+struct TrialReport {
+    track::Track track;
+    comparison::Trial trial; // one effect a segment of the track
+    std::string sentence;    // "worth 0.21 ±0.08 s a lap, most of it in Sweep"
+};
+
+// Sessions in the order in which they were driven; their clean laps are counted through for the drift.
+[[nodiscard]] base::Result<TrialReport> run_trial(const std::vector<TrialSession>& sessions,
+                                                  const std::optional<track::TrackRecord>& record = {});
+
+} // namespace lapwright::analysis
