@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/wording.h"
+
+#include "core/base/number_text.h"
+
+#include <array>
+#include <chrono>
+#include <cmath>
+#include <string_view>
+
+namespace lapwright::base {
+namespace {
+
+constexpr double normal_975 = 1.959963984540054; // the 97.5 % point of the standard normal
+constexpr std::string_view space = "\u00a0";     // keeps a figure and its unit on one line
+
+int gain_decimals(std::optional<double> sd) {
+    return sd ? decimals_for(half_width_95(*sd), 3) : 2;
+}
+
+bool rounds_to_zero(double value, int decimals) {
+    return std::abs(value) * std::pow(10.0, decimals) < 0.5;
+}
+
+} // namespace
+
+double half_width_95(double sd) {
+    return normal_975 * sd;
+}
+
+std::string gain_text(double gain_s, std::optional<double> sd) {
+    const int decimals = gain_decimals(sd);
+    if (!std::isfinite(gain_s)) return "—";
+    if (rounds_to_zero(gain_s, decimals)) return fixed_text(0.0, decimals);
+    return (gain_s > 0.0 ? "A" : "B") + std::string(space) + fixed_text(std::abs(gain_s), decimals);
+}
+
+std::string gain_margin_text(std::optional<double> sd) {
+    return sd ? plus_minus_text(half_width_95(*sd), 3) : "";
+}
+
+std::string gain_with_margin(double gain_s, std::optional<double> sd) {
+    return gain_text(gain_s, sd) + (sd ? " " + gain_margin_text(sd) : "");
+}
+
+std::string gap_text(double gap_s, std::optional<double> sd) {
+    const int decimals = gain_decimals(sd);
+    if (!std::isfinite(gap_s)) return "—";
+    if (rounds_to_zero(gap_s, decimals)) return "level";
+    const std::string who = gap_s > 0.0 ? "A ahead " : "B ahead ";
+    return who + fixed_text(std::abs(gap_s), decimals) + std::string(space) + "s";
+}
+
+std::string lap_time_with_margin(double time_s, std::optional<double> sd) {
+    if (!sd) return lap_time_text(time_s);
+    const double half_width = half_width_95(*sd);
+    return lap_time_text(time_s, decimals_for(half_width, 3)) + " " + plus_minus_text(half_width, 3);
+}
+
+std::string known_figure(double si_value, std::optional<double> sd, Quantity quantity, UnitSystem system,
+                         int most_decimals, bool with_margin) {
+    if (!sd || !with_margin) {
+        const Unit unit = shown_unit(quantity, system);
+        const int decimals =
+            sd ? decimals_for(half_width_95(*sd) / definition(unit).factor, most_decimals) : most_decimals;
+        return figure_text(si_value, quantity, system, decimals);
+    }
+    const double half_width = half_width_95(*sd) / definition(shown_unit(quantity, system)).factor;
+    return figure_text(si_value, quantity, system, decimals_for(half_width, most_decimals)) + " " +
+           plus_minus_text(half_width, most_decimals);
+}
+
+std::string later_text(double place_a_m, double place_b_m, UnitSystem system) {
+    const double later = place_a_m - place_b_m;
+    if (!std::isfinite(later)) return "—";
+    if (std::abs(later) < 0.5) return "level";
+    return (later > 0.0 ? "A " : "B ") + figure_with_unit(std::abs(later), Quantity::length, system, 0) + " later";
+}
+
+std::string date_text(double unix_s) {
+    static constexpr std::array<std::string_view, 12> months{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+                                                             "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+    using namespace std::chrono;
+    const sys_seconds moment{seconds{static_cast<std::int64_t>(std::floor(unix_s))}};
+    const sys_days midnight = floor<days>(moment);
+    const year_month_day date{midnight};
+    const hh_mm_ss clock{moment - midnight};
+    const std::string minutes = integer_text(clock.minutes().count());
+    return integer_text(static_cast<unsigned>(date.day())) + " " +
+           std::string(months.at(static_cast<unsigned>(date.month()) - 1)) + " " +
+           integer_text(static_cast<int>(date.year())) + ", " + integer_text(clock.hours().count()) + ":" +
+           (minutes.size() < 2 ? "0" : "") + minutes + " UTC";
+}
+
+std::string duration_text(double duration_s) {
+    if (!std::isfinite(duration_s)) return "—";
+    if (duration_s < 99.5) return fixed_text(duration_s, 0) + std::string(space) + "s";
+    return fixed_text(duration_s / 60.0, 0) + std::string(space) + "min";
+}
+
+std::string rate_text(double rate_hz) {
+    if (!(rate_hz >= 0.1)) return "—";
+    const bool whole = rate_hz >= 9.5 || std::abs(rate_hz - std::round(rate_hz)) < 0.05;
+    return fixed_text(rate_hz, whole ? 0 : 1) + std::string(space) + "Hz";
+}
+
+std::string share_text(double share) {
+    if (!std::isfinite(share)) return "—";
+    const double percent = 100.0 * share;
+    if (share > 0.0 && percent < 0.5) return "under 1\u00a0%";
+    if (share < 1.0 && percent >= 99.5) return "over 99\u00a0%";
+    return fixed_text(percent, 0) + "\u00a0%";
+}
+
+} // namespace lapwright::base

@@ -1,0 +1,13 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The program in a real window: an X server without a screen, a window manager (without one no key arrives), a hand.
+find_program(XVFB_RUN xvfb-run)
+find_program(OPENBOX openbox)
+find_program(XDOTOOL xdotool)
+if(XVFB_RUN AND OPENBOX AND XDOTOOL)
+    add_test(NAME end_to_end/window COMMAND
+        ${XVFB_RUN} -a -s "-screen 0 1366x768x24" ${CMAKE_CURRENT_SOURCE_DIR}/window_test.sh
+        $<TARGET_FILE:lapwright> ${CMAKE_SOURCE_DIR}/sample-sessions)
+    set_tests_properties(end_to_end/window PROPERTIES LABELS end_to_end TIMEOUT 240 RUN_SERIAL ON)
+else()
+    message(STATUS "tests: xvfb-run, openbox or xdotool is missing; the window is not tested end to end")
+endif()

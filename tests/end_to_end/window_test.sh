@@ -1,0 +1,117 @@
+#!/bin/bash
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The main job by mouse and keyboard in a real window:   window_test.sh LAPWRIGHT SAMPLE_SESSIONS
+# What the window has done is read from its title (which names the compared laps), from the settings file, from the
+# screen's picture before and after, and from the exit status.
+set -u
+program=$1
+samples=$2
+home=$(mktemp -d)
+mkdir -p -m 700 "$home/run"
+export HOME=$home XDG_CONFIG_HOME=$home/config XDG_RUNTIME_DIR=$home/run DBUS_SESSION_BUS_ADDRESS=disabled:
+export QT_QPA_PLATFORM=xcb LC_ALL=C.UTF-8
+settings=$home/config/lapwright/lapwright.conf
+pid=
+openbox &
+manager=$!
+
+finish() {
+    [ -n "$pid" ] && kill "$pid" 2>/dev/null
+    kill "$manager" 2>/dev/null
+    rm -rf "$home"
+}
+trap finish EXIT
+
+fail() {
+    echo "FAILED: $1" >&2
+    [ -s "$home/errors" ] && cat "$home/errors" >&2
+    exit 1
+}
+
+# wait_for SENTENCE COMMAND…: until the command succeeds, at most half a minute.
+wait_for() {
+    local sentence=$1
+    shift
+    for _ in $(seq 150); do
+        "$@" && return 0
+        sleep 0.2
+    done
+    fail "$sentence (title: $(title))"
+}
+
+window_id() { xdotool search --onlyvisible --pid "$pid" --class lapwright 2>/dev/null | head -1; }
+title() { xdotool getwindowname "$window" 2>/dev/null; }
+title_has() { [[ "$(title)" == *"$1"* ]]; }
+has_window() { window=$(window_id) && [ -n "$window" ]; }
+setting_is() { grep -qx "$1" "$settings" 2>/dev/null; }
+gone() { ! kill -0 "$pid" 2>/dev/null; }
+picture() { xdotool sync 2>/dev/null; sleep 0.4; import -window "$window" -depth 8 rgb:- | sha256sum; }
+key() { xdotool key --window "$window" --clearmodifiers "$@"; sleep 0.15; }
+
+start() {
+    "$program" "$@" 2>"$home/errors" &
+    pid=$!
+    wait_for "no window came" has_window
+    xdotool windowactivate --sync "$window"
+    xdotool windowsize --sync "$window" 1300 700
+}
+
+quit() {
+    xdotool key --clearmodifiers ctrl+q
+    wait_for "ctrl+q does not quit" gone
+    wait "$pid"
+    local status=$?
+    pid=
+    [ $status -eq 0 ] || fail "the program ended with status $status"
+}
+
+changes_picture() { # SENTENCE COMMAND…
+    local sentence=$1 before after
+    shift
+    before=$(picture)
+    "$@"
+    after=$(picture)
+    [ "$before" != "$after" ] || fail "$sentence"
+}
+
+start "$samples/plover-saturday-2.csv" "$samples/dunlin-saturday-2.txt"
+wait_for "the two files are not compared" title_has "Ylva Tarnby lap 6 against Odran Pell lap 1"
+xdotool key --clearmodifiers Home
+changes_picture "the arrow key moves no cursor" xdotool key --clearmodifiers shift+Right
+changes_picture "plus does not zoom" xdotool key --clearmodifiers plus
+xdotool mousemove --window "$window" 400 300
+changes_picture "the wheel does not zoom" xdotool click 4
+changes_picture "the pointer moves no cursor" xdotool mousemove --window "$window" 480 300
+changes_picture "a click chooses no segment" xdotool click 1
+changes_picture "w does not show the whole lap" xdotool key --clearmodifiers w
+changes_picture "n does not choose the next segment" xdotool key --clearmodifiers n
+changes_picture "a click into the table chooses no row" xdotool mousemove --window "$window" 900 260 click 1
+changes_picture "the arrow key moves no row" xdotool key --clearmodifiers Down
+changes_picture "plus in the table does not zoom" xdotool key --clearmodifiers plus
+changes_picture "j does not join corners with straights" xdotool key --clearmodifiers j
+xdotool key --clearmodifiers j
+
+xdotool key --clearmodifiers ctrl+u
+wait_for "the units are not kept" setting_is "units=imperial"
+xdotool key --clearmodifiers x
+wait_for "x does not swap" title_has "Odran Pell lap 1 against Ylva Tarnby lap 6"
+
+changes_picture "ctrl+1 shows no sessions" xdotool key --clearmodifiers ctrl+1
+# Into the first session's laps, one lap up, make it B, compare.
+xdotool key --clearmodifiers Tab Tab
+for _ in 1 2 3 4 5 6; do xdotool key --clearmodifiers Tab; done
+quit
+setting_is "b_lap=6" || fail "the pairing is not kept"
+
+start
+wait_for "the last pairing does not come back" title_has "Odran Pell lap 1 against Ylva Tarnby lap 6"
+quit
+
+# A file that is no session: a sentence, and the window stays in use.
+printf 'only\nwords\n' >"$home/words.csv"
+start "$home/words.csv" "$samples/plover-saturday-2.csv"
+sleep 3
+has_window || fail "a bad file closes the window"
+changes_picture "the sentence is not shown, or escape does not dismiss it" xdotool key --clearmodifiers Escape
+quit
+echo "the window does the main job"

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bridge/worker.h"
+
+#include "core/analysis/run.h"
+
+#include <QElapsedTimer>
+#include <QFile>
+#include <QMetaObject>
+#include <utility>
+
+namespace lapwright::bridge {
+namespace {
+
+constexpr int files_at_once = 2;
+constexpr qint64 progress_pause_ms = 40; // a person sees no more
+
+} // namespace
+
+Stages analysis_stages() {
+    return {
+        [](const std::string& path, const base::Progress& progress) {
+            return analysis::load_session(path, {}, progress);
+        },
+        [](const Wanted& wanted, const base::Progress& progress) -> base::Result<ComparedPointer> {
+            analysis::PairingOptions options;
+            options.lap_a = wanted.lap_a;
+            options.lap_b = wanted.lap_b;
+            const auto pairing = analysis::compare(wanted.a, wanted.b, options, progress);
+            if (!pairing.ok()) return pairing.error();
+            return models::compared(pairing.value());
+        },
+    };
+}
+
+Worker::Worker(Stages stages, QObject* parent)
+    : QObject(parent), stages_(std::move(stages)), stop_loads_(std::make_shared<std::atomic<bool>>(false)),
+      stop_comparison_(std::make_shared<std::atomic<bool>>(false)) {
+    pool_.setMaxThreadCount(files_at_once);
+}
+
+Worker::~Worker() {
+    *stop_loads_ = true;
+    *stop_comparison_ = true;
+    pool_.clear();
+    pool_.waitForDone();
+}
+
+void Worker::load(const QStringList& paths) {
+    for (const QString& path : paths) {
+        run(stop_loads_, [this, path](const base::Progress& progress) -> std::function<void()> {
+            auto result = stages_.load(QFile::encodeName(path).toStdString(), progress);
+            return [this, path, result = std::move(result)] {
+                if (result.ok()) {
+                    Q_EMIT session_ready(path, result.value());
+                } else {
+                    Q_EMIT file_refused(path, result.error());
+                }
+            };
+        });
+    }
+}
+
+void Worker::compare(const Wanted& wanted) {
+    *stop_comparison_ = true;
+    stop_comparison_ = std::make_shared<std::atomic<bool>>(false);
+    run(stop_comparison_, [this, wanted](const base::Progress& progress) -> std::function<void()> {
+        auto result = stages_.compare(wanted, progress);
+        return [this, result = std::move(result)] {
+            if (result.ok()) {
+                Q_EMIT pairing_ready(result.value());
+            } else {
+                Q_EMIT comparison_refused(result.error());
+            }
+        };
+    });
+}
+
+void Worker::cancel() {
+    *stop_loads_ = true;
+    *stop_comparison_ = true;
+    stop_loads_ = std::make_shared<std::atomic<bool>>(false);
+    stop_comparison_ = std::make_shared<std::atomic<bool>>(false);
+}
+
+// `work` runs in the pool and gives back what is to be told on the owner's thread, unless it was called off by then.
+void Worker::run(Stop stop, std::function<std::function<void()>(const base::Progress&)> work) {
+    if (++running_ == 1) Q_EMIT busy_changed(true);
+    pool_.start([this, stop, work = std::move(work), progress = progress_for(stop)] {
+        std::function<void()> answer = *stop ? std::function<void()>{} : work(progress);
+        QMetaObject::invokeMethod(
+            this,
+            [this, stop, answer = std::move(answer)] {
+                if (--running_ == 0) Q_EMIT busy_changed(false);
+                if (!*stop && answer) answer();
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+base::Progress Worker::progress_for(const Stop& stop) {
+    auto since = std::make_shared<QElapsedTimer>();
+    return [this, stop, since](std::string_view stage, double part_done) {
+        if (*stop) return false;
+        if (since->isValid() && since->elapsed() < progress_pause_ms) return true;
+        since->start();
+        const QString text = QString::fromUtf8(stage.data(), static_cast<qsizetype>(stage.size()));
+        QMetaObject::invokeMethod(
+            this,
+            [this, stop, text, part_done] {
+                if (!*stop) Q_EMIT progressed(text, part_done);
+            },
+            Qt::QueuedConnection);
+        return true;
+    };
+}
+
+} // namespace lapwright::bridge

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/models/compared.h"
+
+#include "core/comparison/compare_laps.h"
+#include "core/comparison/summed_segments.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace lapwright::models {
+namespace {
+
+// The rate that is shown in full colour: nine tenths of the lap stay below it, so that one hairpin does not pale the
+// rest.
+double full_colour(std::vector<double> rates) {
+    for (double& rate : rates)
+        rate = std::abs(rate);
+    const auto place = rates.begin() + static_cast<std::ptrdiff_t>(0.9 * static_cast<double>(rates.size() - 1));
+    std::nth_element(rates.begin(), place, rates.end());
+    return *place;
+}
+
+std::vector<double> favour_on_line(const track::ReferenceLine& line, const comparison::GapTrace& gap) {
+    const std::vector<double> rates = comparison::winning_rate(gap);
+    if (rates.empty()) return {};
+    const double full = full_colour(rates);
+    std::vector<double> favour(line.position_m.size(), 0.0);
+    std::size_t grid = 0;
+    for (std::size_t node = 0; node < favour.size() && full > 0.0; ++node) {
+        const double station = static_cast<double>(node) * line.step_m;
+        while (grid + 1 < gap.distance_m.size() && gap.distance_m[grid] < station)
+            ++grid;
+        favour[node] = std::clamp(rates[grid] / full, -1.0, 1.0);
+    }
+    return favour;
+}
+
+} // namespace
+
+ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing) {
+    auto result = std::make_shared<Compared>();
+    const auto segments = comparison::corners_with_their_straights(pairing->track.segments);
+    result->summed = comparison::compare_laps(pairing->a.trace, pairing->b.trace, segments).segments;
+    result->favour = favour_on_line(pairing->track.line, pairing->comparison.gap);
+    result->pairing = std::move(pairing);
+    return result;
+}
+
+} // namespace lapwright::models

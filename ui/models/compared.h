@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A pairing with what its page shows besides: corners summed with the straights they feed, and who is winning time
+// where.
+#pragma once
+
+#include "core/analysis/analysis.h"
+
+#include <memory>
+#include <vector>
+
+namespace lapwright::models {
+
+struct Compared {
+    std::shared_ptr<const analysis::Pairing> pairing;
+    std::vector<comparison::SegmentComparison> summed; // each corner with its straight
+    std::vector<double> favour;                        // for each node of the line: −1 B wins most … 1 A wins most
+};
+
+using ComparedPointer = std::shared_ptr<const Compared>;
+
+// May take a while: off the UI thread.
+[[nodiscard]] ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing);
+
+} // namespace lapwright::models

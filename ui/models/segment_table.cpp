@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/models/segment_table.h"
+
+#include "core/base/wording.h"
+#include "ui/models/text.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace lapwright::models {
+namespace {
+
+const QString absent = QStringLiteral("—");
+
+bool is_corner(const comparison::SegmentComparison& row) {
+    return row.segment.kind == track::SegmentKind::corner;
+}
+
+// A corner's slowest, a straight's fastest.
+const comparison::MaybeFigure& slow_or_top(const comparison::SegmentFigures& figures, bool corner) {
+    return corner ? figures.min_speed_mps : figures.top_speed_mps;
+}
+
+} // namespace
+
+void SegmentTable::set_segments(std::vector<comparison::SegmentComparison> segments) {
+    beginResetModel();
+    segments_ = std::move(segments);
+    largest_gain_s_ = 0.0;
+    for (const auto& row : segments_)
+        largest_gain_s_ = std::max(largest_gain_s_, std::abs(row.gain_s.value));
+    cursor_row_ = -1;
+    endResetModel();
+}
+
+void SegmentTable::set_units(base::UnitSystem units) {
+    units_ = units;
+    if (segments_.empty()) return;
+    Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
+    Q_EMIT headerDataChanged(Qt::Horizontal, 0, columns - 1);
+}
+
+void SegmentTable::set_cursor_row(int row) {
+    if (row == cursor_row_) return;
+    const int before = std::exchange(cursor_row_, row);
+    for (const int changed : {before, row}) {
+        if (changed >= 0 && changed < rowCount())
+            Q_EMIT dataChanged(index(changed, 0), index(changed, 0), {CursorRole});
+    }
+}
+
+int SegmentTable::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(segments_.size());
+}
+
+int SegmentTable::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : columns;
+}
+
+QVariant SegmentTable::data(const QModelIndex& index, int role) const {
+    if (!index.isValid() || index.row() >= rowCount()) return {};
+    const auto& row = segments_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+        return cell(row, index.column());
+    case Qt::AccessibleTextRole:
+        return index.column() == name_column ? spoken(row) : cell(row, index.column());
+    case Qt::TextAlignmentRole:
+        return QVariant::fromValue(
+            Qt::Alignment(Qt::AlignVCenter | (index.column() <= bar_column ? Qt::AlignLeft : Qt::AlignRight)));
+    case BarRole:
+        return largest_gain_s_ > 0.0 ? row.gain_s.value / largest_gain_s_ : 0.0;
+    case MarginRole:
+        return index.column() == gain_column ? text(base::gain_margin_text(row.gain_s.sd)) : QString();
+    case CornerRole:
+        return is_corner(row);
+    case CursorRole:
+        return index.row() == cursor_row_;
+    default:
+        return {};
+    }
+}
+
+QString SegmentTable::cell(const comparison::SegmentComparison& row, int column) const {
+    const auto speed = [this](const comparison::Figure& figure) {
+        return text(
+            base::known_figure(figure.value, figure.sd, base::Quantity::speed, units_, figure.sd ? 1 : 0, false));
+    };
+    const auto maybe_speed = [&](const comparison::MaybeFigure& figure) { return figure ? speed(*figure) : absent; };
+    switch (column) {
+    case name_column:
+        return text(row.segment.name);
+    case gain_column:
+        return text(base::gain_text(row.gain_s.value, row.gain_s.sd));
+    case slow_a_column:
+        return maybe_speed(slow_or_top(row.a, is_corner(row)));
+    case slow_b_column:
+        return maybe_speed(slow_or_top(row.b, is_corner(row)));
+    case exit_a_column:
+        return speed(row.a.exit_speed_mps);
+    case exit_b_column:
+        return speed(row.b.exit_speed_mps);
+    default:
+        return {};
+    }
+}
+
+QString SegmentTable::spoken(const comparison::SegmentComparison& row) const {
+    return text(row.segment.name) + QStringLiteral(", ") +
+           text(base::gain_with_margin(row.gain_s.value, row.gain_s.sd)) + QStringLiteral(" s");
+}
+
+QVariant SegmentTable::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal) return {};
+    const QString unit = text(base::symbol(base::shown_unit(base::Quantity::speed, units_)));
+    if (role == Qt::TextAlignmentRole) {
+        return QVariant::fromValue(
+            Qt::Alignment(Qt::AlignVCenter | (section <= bar_column ? Qt::AlignLeft : Qt::AlignRight)));
+    }
+    if (role == Qt::ToolTipRole && (section == slow_a_column || section == slow_b_column)) {
+        return tr("Slowest speed in a corner, fastest on a straight, %1").arg(unit);
+    }
+    if (role == Qt::ToolTipRole && section >= exit_a_column) return tr("Speed at the end of the segment, %1").arg(unit);
+    if (role != Qt::DisplayRole) return {};
+    switch (section) {
+    case name_column:
+        return tr("Segment");
+    case bar_column:
+        return tr("Won by");
+    case gain_column:
+        return tr("s");
+    case slow_a_column:
+        return tr("min/top A");
+    case slow_b_column:
+        return tr("B");
+    case exit_a_column:
+        return tr("exit A");
+    case exit_b_column:
+        return tr("B");
+    default:
+        return {};
+    }
+}
+
+} // namespace lapwright::models

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The segments of a pairing as a table.  The bar's length comes with BarRole as −1 (all B) … 1 (all A) of the largest
+// gain in the table; what is written comes from core/base.
+#pragma once
+
+#include "core/base/display.h"
+#include "core/comparison/comparison.h"
+
+#include <QAbstractTableModel>
+#include <vector>
+
+namespace lapwright::models {
+
+class SegmentTable : public QAbstractTableModel {
+    Q_OBJECT
+
+  public:
+    enum Column { name_column, bar_column, gain_column, slow_a_column, slow_b_column, exit_a_column, exit_b_column };
+    static constexpr int columns = exit_b_column + 1;
+    enum Role { BarRole = Qt::UserRole + 1, MarginRole, CornerRole, CursorRole };
+
+    using QAbstractTableModel::QAbstractTableModel;
+
+    void set_segments(std::vector<comparison::SegmentComparison> segments);
+    void set_units(base::UnitSystem units);
+    void set_cursor_row(int row); // the segment under the cursor, -1: none
+    [[nodiscard]] const std::vector<comparison::SegmentComparison>& segments() const { return segments_; }
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+  private:
+    [[nodiscard]] QString cell(const comparison::SegmentComparison& row, int column) const;
+    [[nodiscard]] QString spoken(const comparison::SegmentComparison& row) const;
+
+    std::vector<comparison::SegmentComparison> segments_;
+    double largest_gain_s_ = 0.0;
+    base::UnitSystem units_ = base::UnitSystem::metric;
+    int cursor_row_ = -1;
+};
+
+} // namespace lapwright::models

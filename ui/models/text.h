@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// UTF-8 of the core to the window's strings.
+#pragma once
+
+#include <QString>
+#include <string_view>
+
+namespace lapwright::models {
+
+[[nodiscard]] inline QString text(std::string_view utf8) {
+    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+} // namespace lapwright::models

@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/compare/compare_page.h"
+
+#include "ui/models/channels.h"
+#include "ui/pages/compare/pairing_header.h"
+#include "ui/pages/compare/segment_card.h"
+#include "ui/pages/compare/segment_view.h"
+#include "ui/plots/plot_stack.h"
+#include "ui/plots/track_map.h"
+
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
+
+namespace lapwright::pages {
+namespace {
+
+QFrame* framed(QWidget* content, QWidget* parent) {
+    auto* frame = new QFrame(parent);
+    frame->setObjectName(QStringLiteral("card"));
+    auto* layout = new QVBoxLayout(frame);
+    layout->setContentsMargins(4, 4, 4, 4);
+    layout->addWidget(content);
+    return frame;
+}
+
+} // namespace
+
+ComparePage::ComparePage(QWidget* parent)
+    : QWidget(parent), table_(new models::SegmentTable(this)), header_(new PairingHeader(this)),
+      stack_(new plots::PlotStack), view_(new SegmentView(table_)), map_(new plots::TrackMap), card_(new SegmentCard) {
+    auto* scroll = new QScrollArea;
+    scroll->setWidget(stack_);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setMinimumWidth(460);
+
+    auto* lower = new QWidget;
+    auto* lower_row = new QHBoxLayout(lower);
+    lower_row->setContentsMargins(0, 0, 0, 0);
+    lower_row->addWidget(framed(map_, lower), 2);
+    lower_row->addWidget(card_, 3);
+
+    auto* right = new QWidget;
+    auto* right_column = new QVBoxLayout(right);
+    right_column->setContentsMargins(6, 0, 0, 0);
+    right_column->addWidget(view_, 1);
+    right_column->addWidget(lower, 0);
+
+    auto* halves = new QSplitter(Qt::Horizontal);
+    halves->setObjectName(QStringLiteral("halves"));
+    halves->addWidget(scroll);
+    halves->addWidget(right);
+    halves->setStretchFactor(0, 58);
+    halves->setStretchFactor(1, 42);
+    halves->setChildrenCollapsible(false);
+    halves->setSizes({580, 420});
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 2, 12, 8);
+    column->addWidget(header_);
+    column->addWidget(halves, 1);
+
+    connect(stack_, &plots::PlotStack::cursor_moved, this, &ComparePage::follow_cursor);
+    connect(stack_, &plots::PlotStack::segment_clicked, this, &ComparePage::choose);
+    connect(map_, &plots::TrackMap::place_clicked, this, &ComparePage::go_to);
+    connect(view_, &SegmentView::row_chosen, this, &ComparePage::choose);
+}
+
+void ComparePage::show_pairing(models::ComparedPointer compared) {
+    compared_ = std::move(compared);
+    const auto& pairing = compared_->pairing;
+    header_->set_pairing(*pairing);
+    map_->set_track(std::shared_ptr<const track::Track>(pairing, &pairing->track), compared_->favour);
+    chosen_ = -1;
+    table_->set_segments(rows());
+    fill_stack();
+    const auto& deciding = pairing->headline.deciding_segment;
+    const auto row = std::ranges::find(rows(), deciding, [](const auto& r) { return r.segment.name; });
+    choose(row == rows().end() ? 0 : static_cast<int>(row - rows().begin()));
+}
+
+void ComparePage::set_palette(const theme::Palette& palette) {
+    header_->set_palette(palette);
+    stack_->set_palette(palette);
+    view_->set_palette(palette);
+    map_->set_palette(palette);
+    card_->set_palette(palette);
+}
+
+void ComparePage::set_units(base::UnitSystem units) {
+    units_ = units;
+    table_->set_units(units);
+    fill_stack();
+    fill_card();
+}
+
+void ComparePage::set_channels(const QStringList& ids) {
+    channels_ = ids;
+    fill_stack();
+}
+
+void ComparePage::set_band_shown(bool shown) {
+    band_shown_ = shown;
+    fill_stack();
+}
+
+void ComparePage::set_summed(bool summed) {
+    if (summed == summed_) return;
+    const double place = chosen_ >= 0 ? rows()[static_cast<std::size_t>(chosen_)].segment.start_m : stack_->cursor_m();
+    summed_ = summed;
+    chosen_ = -1;
+    table_->set_segments(rows());
+    fill_stack();
+    choose(row_at(place));
+}
+
+void ComparePage::fill_stack() {
+    if (!compared_) return;
+    std::vector<models::ChannelChoice> shown;
+    for (const auto& choice : models::channels_of(*compared_->pairing)) {
+        if (channels_.contains(choice.id)) shown.push_back(choice);
+    }
+    stack_->set_content({compared_->pairing, rows(), std::move(shown), units_, band_shown_});
+}
+
+void ComparePage::choose(int segment) {
+    if (!compared_ || segment < 0 || segment >= static_cast<int>(rows().size())) return;
+    const bool moved = chosen_ != segment;
+    chosen_ = segment;
+    const track::Segment& stretch = rows()[static_cast<std::size_t>(segment)].segment;
+    stack_->choose(static_cast<std::size_t>(segment));
+    map_->set_stretch(std::pair(stretch.start_m, stretch.end_m));
+    view_->choose(segment);
+    if (moved) fill_card();
+    const double cursor = stack_->cursor_m();
+    if (cursor < stretch.start_m || cursor >= stretch.end_m)
+        stack_->set_cursor(0.5 * (stretch.start_m + stretch.end_m));
+}
+
+void ComparePage::choose_next(int step) {
+    const int count = static_cast<int>(rows().size());
+    if (count > 0) choose(((chosen_ < 0 ? 0 : chosen_ + step) + count) % count);
+}
+
+void ComparePage::go_to(double place_m) {
+    stack_->set_cursor(place_m);
+    choose(row_at(place_m));
+}
+
+void ComparePage::show_chosen_stretch() {
+    if (chosen_ < 0) return;
+    const track::Segment& stretch = rows()[static_cast<std::size_t>(chosen_)].segment;
+    stack_->show_stretch(stretch.start_m, stretch.end_m);
+}
+
+void ComparePage::fill_card() {
+    if (chosen_ < 0) {
+        card_->show_nothing();
+        return;
+    }
+    const auto index = static_cast<std::size_t>(chosen_);
+    const auto& repeatability = compared_->pairing->repeatability;
+    const bool known = !summed_ && index < repeatability.size();
+    card_->show_segment(rows()[index], known ? &repeatability[index] : nullptr, units_);
+}
+
+void ComparePage::follow_cursor(double place_m) {
+    map_->set_cursor(place_m);
+    table_->set_cursor_row(row_at(place_m));
+}
+
+const std::vector<comparison::SegmentComparison>& ComparePage::rows() const {
+    static const std::vector<comparison::SegmentComparison> none;
+    if (!compared_) return none;
+    return summed_ ? compared_->summed : compared_->pairing->comparison.segments;
+}
+
+int ComparePage::row_at(double place_m) const {
+    const auto& all = rows();
+    const auto found = std::ranges::find_if(all, [place_m](const auto& r) { return place_m < r.segment.end_m; });
+    return found == all.end() ? static_cast<int>(all.size()) - 1 : static_cast<int>(found - all.begin());
+}
+
+} // namespace lapwright::pages

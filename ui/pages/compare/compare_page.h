@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Two laps on one distance axis.  Cursor and chosen segment are one for plots, table, map and card.
+#pragma once
+
+#include "core/base/display.h"
+#include "ui/models/compared.h"
+#include "ui/models/segment_table.h"
+#include "ui/theme/palette.h"
+
+#include <QStringList>
+#include <QWidget>
+
+class QSplitter;
+
+namespace lapwright::plots {
+class PlotStack;
+class TrackMap;
+} // namespace lapwright::plots
+
+namespace lapwright::pages {
+
+class PairingHeader;
+class SegmentCard;
+class SegmentView;
+
+class ComparePage : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit ComparePage(QWidget* parent = nullptr);
+
+    void show_pairing(models::ComparedPointer compared);
+    void set_palette(const theme::Palette& palette);
+    void set_units(base::UnitSystem units);
+    void set_channels(const QStringList& ids); // those that this pairing does not have are left out
+    void set_band_shown(bool shown);
+    void set_summed(bool summed); // corners with the straights they feed
+
+    [[nodiscard]] const models::ComparedPointer& compared() const { return compared_; }
+    [[nodiscard]] plots::PlotStack& stack() { return *stack_; }
+    [[nodiscard]] int chosen_segment() const { return chosen_; } // −1: none
+    void choose(int segment);
+    void choose_next(int step);
+    void go_to(double place_m); // the cursor, and the segment there
+    void show_chosen_stretch();
+
+  private:
+    void fill_stack();
+    void fill_card();
+    void follow_cursor(double place_m);
+    [[nodiscard]] const std::vector<comparison::SegmentComparison>& rows() const;
+    [[nodiscard]] int row_at(double place_m) const;
+
+    models::ComparedPointer compared_;
+    models::SegmentTable* table_;
+    PairingHeader* header_;
+    plots::PlotStack* stack_;
+    SegmentView* view_;
+    plots::TrackMap* map_;
+    SegmentCard* card_;
+    QStringList channels_;
+    base::UnitSystem units_ = base::UnitSystem::metric;
+    bool band_shown_ = true;
+    bool summed_ = false;
+    int chosen_ = -1;
+};
+
+} // namespace lapwright::pages

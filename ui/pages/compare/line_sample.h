@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A short piece of a lap's line, as the plots draw it: A solid, B dashed.
+#pragma once
+
+#include "ui/models/session_shelf.h"
+#include "ui/theme/palette.h"
+
+#include <QWidget>
+
+namespace lapwright::pages {
+
+class LineSample : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit LineSample(models::Side side, QWidget* parent = nullptr);
+    void set_palette(const theme::Palette& palette);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    models::Side side_;
+    QColor colour_;
+};
+
+} // namespace lapwright::pages

@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/compare/segment_card.h"
+
+#include "core/base/number_text.h"
+#include "core/base/wording.h"
+#include "ui/models/text.h"
+#include "ui/plots/dot_strip.h"
+#include "ui/theme/elided_label.h"
+#include "ui/theme/fonts.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+#include <cmath>
+
+namespace lapwright::pages {
+namespace {
+
+using base::Quantity;
+using comparison::MaybeFigure;
+using models::text;
+
+const QString absent = QStringLiteral("—");
+
+QLabel* plain_label(QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setFont(theme::small());
+    return label;
+}
+
+QString speed(const MaybeFigure& figure, base::UnitSystem units) {
+    if (!figure) return absent;
+    return text(base::known_figure(figure->value, figure->sd, Quantity::speed, units, figure->sd ? 1 : 0, true));
+}
+
+QString place(const MaybeFigure& figure, base::UnitSystem units) {
+    if (!figure) return absent;
+    return text(base::known_figure(figure->value, figure->sd, Quantity::length, units, 0, true));
+}
+
+QString shape_words(const track::Segment& segment, base::UnitSystem units) {
+    const QString length = text(base::figure_with_unit(segment.length_m(), Quantity::length, units, 0));
+    if (segment.kind == track::SegmentKind::straight) return SegmentCard::tr("straight, %1").arg(length);
+    QString words = segment.turned_rad >= 0.0 ? SegmentCard::tr("left") : SegmentCard::tr("right");
+    words +=
+        QStringLiteral(", ") + text(base::figure_with_unit(std::abs(segment.turned_rad), Quantity::angle, units, 0));
+    if (segment.radius_m) {
+        words += SegmentCard::tr(", radius %1")
+                     .arg(text(base::figure_with_unit(*segment.radius_m, Quantity::length, units, 0)));
+    }
+    return words;
+}
+
+QString repeat_words(const comparison::Repeatability& repeatability) {
+    QString words;
+    if (repeatability.mean_difference_s && repeatability.low_s && repeatability.high_s) {
+        words = SegmentCard::tr("On average %1 s, 95 % between %2 and %3.")
+                    .arg(text(base::gain_text(*repeatability.mean_difference_s, std::nullopt)),
+                         text(base::gain_text(*repeatability.low_s, std::nullopt)),
+                         text(base::gain_text(*repeatability.high_s, std::nullopt)));
+    }
+    if (repeatability.chance_a_wins) {
+        if (!words.isEmpty()) words += QLatin1Char(' ');
+        words += SegmentCard::tr("A is quicker in %1 of lap pairs.")
+                     .arg(text(base::share_text(*repeatability.chance_a_wins)));
+    }
+    return words;
+}
+
+} // namespace
+
+SegmentCard::SegmentCard(QWidget* parent)
+    : QFrame(parent), title_(new theme::ElidedLabel(this)), shape_(new theme::ElidedLabel(this)),
+      grid_(new QGridLayout), dots_title_(plain_label(this)), dots_(new plots::DotStrip(this)),
+      verdict_(plain_label(this)), palette_(theme::paper()) {
+    setObjectName(QStringLiteral("card"));
+    setAccessibleName(tr("Chosen segment"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 8, 12, 8);
+    column->setSpacing(3);
+    title_->setFont(theme::strong(theme::body()));
+    shape_->setFont(theme::small());
+    column->addWidget(title_);
+    column->addWidget(shape_);
+    grid_->setHorizontalSpacing(10);
+    grid_->setVerticalSpacing(1);
+    grid_->setColumnStretch(3, 1);
+    column->addLayout(grid_);
+    column->addStretch(1);
+    dots_title_->setText(tr("All clean laps, quick is left; the ring is this lap"));
+    dots_title_->setWordWrap(true);
+    verdict_->setWordWrap(true);
+    column->addWidget(dots_title_);
+    column->addWidget(dots_);
+    column->addWidget(verdict_);
+    show_nothing();
+}
+
+void SegmentCard::show_nothing() {
+    title_->set_text(tr("No segment chosen"));
+    shape_->set_text(tr("Choose a row or a stretch"));
+    show_rows({});
+    for (QWidget* part :
+         {static_cast<QWidget*>(dots_title_), static_cast<QWidget*>(dots_), static_cast<QWidget*>(verdict_)}) {
+        part->hide();
+    }
+}
+
+void SegmentCard::show_segment(const comparison::SegmentComparison& segment,
+                               const comparison::Repeatability* repeatability, base::UnitSystem units) {
+    title_->set_text(text(segment.segment.name) + QStringLiteral(": ") +
+                     text(base::gain_with_margin(segment.gain_s.value, segment.gain_s.sd)) + tr(" s"));
+    shape_->set_text(shape_words(segment.segment, units));
+    show_rows(rows_of(segment, units));
+    show_dots(segment, repeatability);
+}
+
+std::vector<SegmentCard::Row> SegmentCard::rows_of(const comparison::SegmentComparison& segment,
+                                                   base::UnitSystem units) {
+    std::vector<Row> rows{{text(base::symbol(base::shown_unit(Quantity::speed, units))) + QStringLiteral(", ") +
+                               text(base::symbol(base::shown_unit(Quantity::length, units))),
+                           QStringLiteral("A"), QStringLiteral("B"), QString()}};
+    const auto add_place = [&](const QString& label, const MaybeFigure& a, const MaybeFigure& b) {
+        if (!a && !b) return;
+        const QString says = a && b ? text(base::later_text(a->value, b->value, units)) : QString();
+        const bool derived = (a && a->derived) || (b && b->derived);
+        rows.push_back({derived ? label + tr(" (derived)") : label, place(a, units), place(b, units), says});
+    };
+    const auto add_speed = [&](const QString& label, const MaybeFigure& a, const MaybeFigure& b) {
+        if (a || b) rows.push_back({label, speed(a, units), speed(b, units), QString()});
+    };
+    const auto& a = segment.a;
+    const auto& b = segment.b;
+    add_speed(tr("Entry"), a.entry_speed_mps, b.entry_speed_mps);
+    add_place(tr("Lift"), a.lift_at_m, b.lift_at_m);
+    add_place(tr("Braking point"), a.braking_point_m, b.braking_point_m);
+    add_speed(tr("Slowest"), a.min_speed_mps, b.min_speed_mps);
+    add_place(tr("Full throttle"), a.full_throttle_m, b.full_throttle_m);
+    add_speed(tr("Top speed"), a.top_speed_mps, b.top_speed_mps);
+    add_speed(tr("Exit"), a.exit_speed_mps, b.exit_speed_mps);
+    return rows;
+}
+
+void SegmentCard::show_rows(const std::vector<Row>& rows) {
+    for (auto& row : cells_) {
+        for (QLabel* cell : row)
+            delete cell;
+    }
+    cells_.clear();
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const QString texts[] = {rows[i].label, rows[i].a, rows[i].b, rows[i].says};
+        std::vector<QLabel*> cells;
+        for (int column = 0; column < 4; ++column) {
+            auto* cell = plain_label(this);
+            cell->setText(texts[column]);
+            cell->setAlignment((column == 1 || column == 2 ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+            if (i == 0) cell->setFont(theme::strong(theme::small()));
+            grid_->addWidget(cell, static_cast<int>(i), column);
+            cells.push_back(cell);
+        }
+        cells_.push_back(std::move(cells));
+    }
+    colour_cells();
+}
+
+void SegmentCard::show_dots(const comparison::SegmentComparison& segment,
+                            const comparison::Repeatability* repeatability) {
+    const bool any =
+        repeatability != nullptr && !(repeatability->times_a_s.empty() && repeatability->times_b_s.empty());
+    dots_title_->setVisible(any);
+    dots_->setVisible(any);
+    const QString words = any ? repeat_words(*repeatability) : QString();
+    verdict_->setText(words);
+    verdict_->setVisible(!words.isEmpty());
+    if (!any) return;
+    dots_->set_dots({repeatability->times_a_s, repeatability->times_b_s, segment.a.time_s, segment.b.time_s});
+}
+
+void SegmentCard::set_palette(const theme::Palette& palette) {
+    palette_ = palette;
+    dots_->set_palette(palette);
+    for (QWidget* quiet : {static_cast<QWidget*>(shape_), static_cast<QWidget*>(dots_title_)}) {
+        QPalette own = quiet->palette();
+        own.setColor(QPalette::WindowText, palette.quiet);
+        quiet->setPalette(own);
+    }
+    colour_cells();
+}
+
+void SegmentCard::colour_cells() {
+    for (std::size_t i = 0; i < cells_.size(); ++i) {
+        const QColor colours[] = {palette_.quiet, i == 0 ? palette_.a : palette_.ink,
+                                  i == 0 ? palette_.b : palette_.ink, palette_.ink};
+        for (std::size_t column = 0; column < cells_[i].size(); ++column) {
+            QPalette own = cells_[i][column]->palette();
+            own.setColor(QPalette::WindowText, colours[column]);
+            cells_[i][column]->setPalette(own);
+        }
+    }
+}
+
+} // namespace lapwright::pages

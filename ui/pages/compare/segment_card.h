@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The chosen segment: what it is, both drivers' figures beside each other, and all clean laps as dots.
+#pragma once
+
+#include "core/analysis/analysis.h"
+#include "core/base/display.h"
+#include "ui/theme/palette.h"
+
+#include <QFrame>
+#include <vector>
+
+class QGridLayout;
+class QLabel;
+
+namespace lapwright::theme {
+class ElidedLabel;
+}
+
+namespace lapwright::plots {
+class DotStrip;
+}
+
+namespace lapwright::pages {
+
+class SegmentCard : public QFrame {
+    Q_OBJECT
+
+  public:
+    explicit SegmentCard(QWidget* parent = nullptr);
+
+    // repeatability: of the same segment, null where there is none (summed segments).
+    void show_segment(const comparison::SegmentComparison& segment, const comparison::Repeatability* repeatability,
+                      base::UnitSystem units);
+    void show_nothing();
+    void set_palette(const theme::Palette& palette);
+
+  private:
+    struct Row {
+        QString label;
+        QString a;
+        QString b;
+        QString says;
+    };
+
+    [[nodiscard]] static std::vector<Row> rows_of(const comparison::SegmentComparison& segment, base::UnitSystem units);
+    void show_rows(const std::vector<Row>& rows);
+    void show_dots(const comparison::SegmentComparison& segment, const comparison::Repeatability* repeatability);
+    void colour_cells();
+
+    theme::ElidedLabel* title_;
+    theme::ElidedLabel* shape_;
+    QGridLayout* grid_;
+    std::vector<std::vector<QLabel*>> cells_;
+    QLabel* dots_title_;
+    plots::DotStrip* dots_;
+    QLabel* verdict_;
+    theme::Palette palette_;
+};
+
+} // namespace lapwright::pages

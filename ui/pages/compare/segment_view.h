@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The segment table as it is seen: a bar in the colour of whoever won, rows that are chosen with mouse or arrow keys.
+#pragma once
+
+#include "ui/theme/palette.h"
+
+#include <QStyledItemDelegate>
+#include <QTableView>
+
+namespace lapwright::models {
+class SegmentTable;
+}
+
+namespace lapwright::pages {
+
+class SegmentDelegate : public QStyledItemDelegate {
+    Q_OBJECT
+
+  public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    void set_palette(const theme::Palette& palette) { palette_ = palette; }
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+
+  private:
+    void paint_bar(QPainter& painter, const QRect& room, double part) const;
+    void paint_text(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index) const;
+
+    theme::Palette palette_ = theme::paper();
+};
+
+class SegmentView : public QTableView {
+    Q_OBJECT
+
+  public:
+    explicit SegmentView(models::SegmentTable* table, QWidget* parent = nullptr);
+    void set_palette(const theme::Palette& palette);
+    void choose(int row); // −1: none
+
+  Q_SIGNALS:
+    void row_chosen(int row);
+
+  protected:
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+
+  private:
+    SegmentDelegate* delegate_;
+    bool choosing_ = false;
+};
+
+} // namespace lapwright::pages

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/sessions/session_card.h"
+
+#include "core/base/number_text.h"
+#include "core/base/wording.h"
+#include "ui/models/text.h"
+#include "ui/pages/sessions/lap_list.h"
+#include "ui/theme/elided_label.h"
+#include "ui/theme/fonts.h"
+
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <array>
+
+namespace lapwright::pages {
+namespace {
+
+using models::text;
+using recording::Meaning;
+
+QString title_words(const analysis::Session& session) {
+    const recording::Recording& recording = *session.recording;
+    if (recording.driver.empty() && recording.car.empty()) return text(session.title());
+    if (recording.driver.empty() || recording.car.empty()) return text(recording.driver + recording.car);
+    return text(recording.driver) + QStringLiteral(" — ") + text(recording.car);
+}
+
+QString facts_words(const QString& path, const recording::Recording& recording) {
+    QStringList facts{QFileInfo(path).fileName()};
+    if (recording.start_unix_s) facts << text(base::date_text(*recording.start_unix_s));
+    if (!recording.track.empty()) facts << text(recording.track);
+    facts << text(base::duration_text(recording.duration_s));
+    return facts.join(QStringLiteral(" · "));
+}
+
+// "25 Hz positions" or what there is instead of them.
+QString rate_words(const recording::Recording& recording) {
+    static constexpr std::array wanted{Meaning::latitude, Meaning::east, Meaning::speed, Meaning::wheel_speed};
+    for (const Meaning meaning : wanted) {
+        const recording::Channel* channel = recording.find(meaning);
+        if (channel == nullptr) continue;
+        const QString rate = text(base::rate_text(channel->rate_hz()));
+        const bool position = meaning == Meaning::latitude || meaning == Meaning::east;
+        return position ? SessionCard::tr("%1 positions").arg(rate)
+                        : SessionCard::tr("no positions, %1 speed").arg(rate);
+    }
+    return SessionCard::tr("no positions, no speed");
+}
+
+QString trust_words(const analysis::Session& session) {
+    QStringList sentences{rate_words(*session.recording)};
+    sentences[0][0] = sentences[0].at(0).toUpper();
+    sentences << SessionCard::tr("timing line: %1").arg(text(session.gate_origin));
+    QString words = sentences.join(QStringLiteral(", ")) + QLatin1Char('.');
+    const auto append = [&words](const std::vector<recording::Warning>& warnings) {
+        for (const recording::Warning& warning : warnings) {
+            QString sentence = text(warning.message);
+            if (sentence.isEmpty()) continue;
+            sentence[0] = sentence.at(0).toUpper();
+            if (warning.line) sentence += SessionCard::tr(" (line %1)").arg(*warning.line);
+            words += QLatin1Char(' ') + sentence + QLatin1Char('.');
+        }
+    };
+    append(session.recording->warnings);
+    append(session.warnings);
+    if (session.recording->warnings.empty() && session.warnings.empty())
+        words += SessionCard::tr(" Nothing had to be mended.");
+    return words;
+}
+
+} // namespace
+
+SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* parent)
+    : QFrame(parent), path_(entry.path), title_(new theme::ElidedLabel(this)), facts_(new theme::ElidedLabel(this)),
+      trust_(new QLabel(this)), laps_(new LapList(entry.session, this)) {
+    setObjectName(QStringLiteral("card"));
+    auto* close = new QToolButton(this);
+    close->setObjectName(QStringLiteral("plain"));
+    close->setText(tr("Close"));
+    close->setToolTip(tr("Takes the session off this page; its file stays as it is"));
+    title_->setFont(theme::strong(theme::body()));
+    title_->set_text(title_words(*entry.session));
+    facts_->setFont(theme::small());
+    facts_->set_text(facts_words(entry.path, *entry.session->recording));
+    trust_->setFont(theme::small());
+    trust_->setTextFormat(Qt::PlainText);
+    trust_->setWordWrap(true);
+    trust_->setText(trust_words(*entry.session));
+
+    auto* top = new QHBoxLayout;
+    top->addWidget(title_, 1);
+    top->addWidget(close);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(14, 10, 14, 12);
+    column->setSpacing(3);
+    column->addLayout(top);
+    column->addWidget(facts_);
+    column->addWidget(trust_);
+    column->addSpacing(4);
+    column->addWidget(laps_);
+    column->addStretch(1);
+
+    connect(laps_, &LapList::picked, this, [this](int lap, bool as_a) { Q_EMIT picked(path_, lap, as_a); });
+    connect(close, &QToolButton::clicked, this, [this] { Q_EMIT close_asked(path_); });
+}
+
+void SessionCard::set_palette(const theme::Palette& palette) {
+    laps_->set_palette(palette);
+    QPalette own = facts_->palette();
+    own.setColor(QPalette::WindowText, palette.quiet);
+    facts_->setPalette(own);
+}
+
+} // namespace lapwright::pages

@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/sessions/sessions_page.h"
+
+#include "core/base/number_text.h"
+#include "core/base/wording.h"
+#include "ui/models/text.h"
+#include "ui/pages/sessions/lap_list.h"
+#include "ui/pages/sessions/session_card.h"
+#include "ui/theme/elided_label.h"
+#include "ui/theme/fonts.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace lapwright::pages {
+namespace {
+
+using models::Side;
+using models::text;
+
+constexpr int card_width_px = 540;
+constexpr double longest_bar = 1.5; // of the slowest flying lap; longer laps fill the row
+
+} // namespace
+
+SessionsPage::SessionsPage(models::SessionShelf* shelf, QWidget* parent)
+    : QWidget(parent), shelf_(shelf), palette_(theme::paper()), hint_(new QLabel(this)), scroll_(new QScrollArea(this)),
+      shelf_view_(new QWidget), grid_(new QGridLayout(shelf_view_)), words_a_(new theme::ElidedLabel(this)),
+      words_b_(new theme::ElidedLabel(this)), swap_(new QPushButton(tr("Swap A and B"), this)),
+      compare_(new QPushButton(tr("Compare A and B"), this)) {
+    auto* open = new QPushButton(tr("Open files…"), this);
+    hint_->setTextFormat(Qt::PlainText);
+    hint_->setWordWrap(true);
+    hint_->setText(tr("Drop logger files anywhere in this window, or open them. Files are read and never changed."));
+    auto* top = new QHBoxLayout;
+    top->addWidget(open);
+    top->addWidget(hint_, 1);
+
+    grid_->setContentsMargins(0, 0, 0, 0);
+    grid_->setSpacing(10);
+    scroll_->setWidget(shelf_view_);
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setFocusPolicy(Qt::NoFocus);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 8, 12, 8);
+    column->addLayout(top);
+    column->addWidget(scroll_, 1);
+    column->addWidget(make_pairing_bar());
+
+    connect(open, &QPushButton::clicked, this, &SessionsPage::open_asked);
+    connect(swap_, &QPushButton::clicked, shelf_, &models::SessionShelf::swap);
+    connect(compare_, &QPushButton::clicked, this, &SessionsPage::compare_asked);
+    connect(shelf_, &models::SessionShelf::sessions_changed, this, &SessionsPage::rebuild);
+    connect(shelf_, &models::SessionShelf::picks_changed, this, &SessionsPage::show_picks);
+    rebuild();
+}
+
+QWidget* SessionsPage::make_pairing_bar() {
+    auto* bar = new QFrame(this);
+    bar->setObjectName(QStringLiteral("card"));
+    auto* row = new QHBoxLayout(bar);
+    row->setContentsMargins(12, 8, 12, 8);
+    row->addWidget(words_a_, 1);
+    row->addWidget(words_b_, 1);
+    row->addWidget(swap_);
+    row->addWidget(compare_);
+    return bar;
+}
+
+void SessionsPage::set_palette(const theme::Palette& palette) {
+    palette_ = palette;
+    for (SessionCard* card : cards_)
+        card->set_palette(palette);
+    for (const auto& [label, colour] : {std::pair(words_a_, palette.a), std::pair(words_b_, palette.b)}) {
+        QPalette own = label->palette();
+        own.setColor(QPalette::WindowText, colour);
+        label->setPalette(own);
+    }
+}
+
+void SessionsPage::rebuild() {
+    const SessionCard* before = focused();
+    const QString focused_path = before != nullptr ? before->path() : QString();
+    for (SessionCard* card : cards_)
+        delete card;
+    cards_.clear();
+    const double scale = full_scale_s();
+    for (const auto& entry : shelf_->entries()) {
+        auto* card = new SessionCard(entry, shelf_view_);
+        card->set_palette(palette_);
+        card->laps().set_scale(scale);
+        connect(card, &SessionCard::picked, this, [this](const QString& path, int lap, bool as_a) {
+            shelf_->pick(as_a ? Side::a : Side::b, {path, lap});
+        });
+        // The card is deleted by what it asks for: only after its signal has returned.
+        connect(card, &SessionCard::close_asked, shelf_, &models::SessionShelf::remove, Qt::QueuedConnection);
+        cards_.push_back(card);
+        if (entry.path == focused_path) card->laps().setFocus();
+    }
+    arrange();
+    show_picks();
+}
+
+double SessionsPage::full_scale_s() const {
+    double slowest = 1.0;
+    double longest = 1.0;
+    for (const auto& entry : shelf_->entries()) {
+        for (const lap::Lap& lap : entry.session->laps) {
+            longest = std::max(longest, lap.time_s());
+            if (lap.kind == lap::LapKind::flying && lap.clean) slowest = std::max(slowest, lap.time_s());
+        }
+    }
+    return slowest > 1.0 ? std::min(longest, longest_bar * slowest) : longest;
+}
+
+void SessionsPage::arrange() {
+    const int columns = std::max(1, scroll_->viewport()->width() / card_width_px);
+    const int count = static_cast<int>(cards_.size());
+    // Giving a row a stretch makes the grid longer: its length is asked for once.
+    for (int row = 0, rows = grid_->rowCount(); row < rows; ++row)
+        grid_->setRowStretch(row, 0);
+    for (int column = 0, all = std::max(grid_->columnCount(), columns); column < all; ++column) {
+        grid_->setColumnStretch(column, column < columns ? 1 : 0);
+    }
+    for (int i = 0; i < count; ++i)
+        grid_->addWidget(cards_[static_cast<std::size_t>(i)], i / columns, i % columns);
+    grid_->setRowStretch(count / columns + 1, 1);
+}
+
+void SessionsPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+void SessionsPage::show_picks() {
+    for (SessionCard* card : cards_) {
+        const auto lap_of = [card](const std::optional<models::LapPick>& pick) {
+            return pick && pick->path == card->path() ? std::optional(pick->lap) : std::nullopt;
+        };
+        card->laps().set_picked(lap_of(shelf_->picked(Side::a)), lap_of(shelf_->picked(Side::b)));
+    }
+    words_a_->set_text(pick_words(Side::a));
+    words_b_->set_text(pick_words(Side::b));
+    swap_->setEnabled(shelf_->picked(Side::a).has_value() || shelf_->picked(Side::b).has_value());
+    compare_->setEnabled(shelf_->complete());
+}
+
+QString SessionsPage::pick_words(Side side) const {
+    const QString letter = side == Side::a ? QStringLiteral("A") : QStringLiteral("B");
+    const auto& pick = shelf_->picked(side);
+    if (!pick) return tr("%1: no lap yet").arg(letter);
+    const auto session = shelf_->session(pick->path);
+    const lap::Lap* lap = session->lap(pick->lap);
+    return tr("%1: %2, lap %3, %4")
+        .arg(letter, text(session->title()), text(base::integer_text(pick->lap)),
+             text(base::lap_time_with_margin(lap->time_s(), lap->time_sd_s)));
+}
+
+SessionCard* SessionsPage::focused() const {
+    const auto found = std::ranges::find_if(cards_, [](SessionCard* card) { return card->laps().hasFocus(); });
+    return found == cards_.end() ? nullptr : *found;
+}
+
+void SessionsPage::pick_focused(Side side) {
+    if (SessionCard* card = focused()) shelf_->pick(side, {card->path(), card->laps().current_lap()});
+}
+
+void SessionsPage::close_focused() {
+    if (const SessionCard* card = focused()) shelf_->remove(card->path());
+}
+
+} // namespace lapwright::pages

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The open sessions, a place to drop files, and the pairing that is being made of two laps.
+#pragma once
+
+#include "ui/models/session_shelf.h"
+#include "ui/theme/palette.h"
+
+#include <QWidget>
+#include <vector>
+
+class QGridLayout;
+class QLabel;
+class QPushButton;
+class QScrollArea;
+
+namespace lapwright::theme {
+class ElidedLabel;
+}
+
+namespace lapwright::pages {
+
+class SessionCard;
+
+class SessionsPage : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit SessionsPage(models::SessionShelf* shelf, QWidget* parent = nullptr);
+
+    void set_palette(const theme::Palette& palette);
+    // The lap with the focus becomes A or B; without one nothing happens.
+    void pick_focused(models::Side side);
+    void close_focused();
+    [[nodiscard]] const std::vector<SessionCard*>& cards() const { return cards_; }
+
+  Q_SIGNALS:
+    void open_asked();
+    void compare_asked();
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    QWidget* make_pairing_bar();
+    void rebuild();
+    void arrange();
+    void show_picks();
+    [[nodiscard]] QString pick_words(models::Side side) const;
+    [[nodiscard]] SessionCard* focused() const;
+    [[nodiscard]] double full_scale_s() const;
+
+    models::SessionShelf* shelf_;
+    theme::Palette palette_;
+    QLabel* hint_;
+    QScrollArea* scroll_;
+    QWidget* shelf_view_;
+    QGridLayout* grid_;
+    std::vector<SessionCard*> cards_;
+    theme::ElidedLabel* words_a_;
+    theme::ElidedLabel* words_b_;
+    QPushButton* swap_;
+    QPushButton* compare_;
+};
+
+} // namespace lapwright::pages

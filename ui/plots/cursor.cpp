@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/plots/cursor.h"
+
+#include <cmath>
+#include <utility>
+
+namespace lapwright::plots {
+namespace {
+
+constexpr double read_out_part = 0.55; // of the title row; the title has the rest
+constexpr double piece_space_px = 10.0;
+
+QRect title_row(const QRect& room, int height) {
+    return {room.left(), room.top() - height, room.width(), height};
+}
+
+} // namespace
+
+Cursor::Cursor(QCPAxisRect* rect, ReadOut read_out, const QColor& line, const QFont& font, int title_height)
+    : Drawing(rect, QStringLiteral("overlay")), read_out_(std::move(read_out)), line_(line), font_(font),
+      title_height_(title_height) {}
+
+QRect Cursor::clipRect() const {
+    return room().adjusted(0, -title_height_, 0, 0);
+}
+
+void Cursor::draw(QCPPainter* painter) {
+    if (view().contains(place_m_)) {
+        painter->setAntialiasing(false);
+        painter->setPen(QPen(line_, 1.0));
+        const double x = std::round(x_pixel(place_m_));
+        painter->drawLine(QPointF(x, room().top()), QPointF(x, room().bottom()));
+    }
+    painter->setAntialiasing(true);
+    draw_read_out(*painter);
+}
+
+// Pieces from the right; one that finds no room is left out.
+void Cursor::draw_read_out(QCPPainter& painter) const {
+    if (!read_out_) return;
+    const QFontMetricsF metrics(font_);
+    const QRectF row(title_row(room(), title_height_));
+    double right = row.right();
+    const double left = row.left() + (1.0 - read_out_part) * row.width();
+    const std::vector<Piece> pieces = read_out_(place_m_);
+    painter.setFont(font_);
+    for (auto piece = pieces.rbegin(); piece != pieces.rend(); ++piece) {
+        const double width = std::ceil(metrics.horizontalAdvance(piece->text)) + 1.0;
+        if (right - width < left) continue;
+        painter.setPen(piece->colour);
+        painter.drawText(QRectF(right - width, row.top(), width, row.height()), Qt::AlignVCenter | Qt::TextSingleLine,
+                         piece->text);
+        right -= width + piece_space_px;
+    }
+}
+
+Title::Title(QCPAxisRect* rect, QString text, const QColor& ink, const QFont& font, int title_height)
+    : Drawing(rect, QStringLiteral("axes")), text_(std::move(text)), ink_(ink), font_(font),
+      title_height_(title_height) {}
+
+QRect Title::clipRect() const {
+    return title_row(room(), title_height_);
+}
+
+void Title::draw(QCPPainter* painter) {
+    const QRectF row(title_row(room(), title_height_));
+    const double width = (1.0 - read_out_part) * row.width() - piece_space_px;
+    painter->setFont(font_);
+    painter->setPen(ink_);
+    painter->drawText(QRectF(row.left(), row.top(), width, row.height()), Qt::AlignVCenter | Qt::TextSingleLine,
+                      QFontMetricsF(font_).elidedText(text_, Qt::ElideRight, width));
+}
+
+} // namespace lapwright::plots

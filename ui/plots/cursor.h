@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The cursor through all panels, and what each of them reads there, right in its title row.  On the overlay layer: it
+// moves without anything beneath being painted again.
+#pragma once
+
+#include "ui/plots/drawing.h"
+
+#include <functional>
+#include <vector>
+
+namespace lapwright::plots {
+
+// One piece of a read-out: a text in its colour.
+struct Piece {
+    QString text;
+    QColor colour;
+};
+using ReadOut = std::function<std::vector<Piece>(double place_m)>;
+
+class Cursor : public Drawing {
+  public:
+    Cursor(QCPAxisRect* rect, ReadOut read_out, const QColor& line, const QFont& font, int title_height);
+
+    void set(double place_m) { place_m_ = place_m; }
+
+  protected:
+    void draw(QCPPainter* painter) override;
+    QRect clipRect() const override;
+
+  private:
+    void draw_read_out(QCPPainter& painter) const;
+
+    ReadOut read_out_;
+    QColor line_;
+    QFont font_;
+    int title_height_;
+    double place_m_ = 0.0;
+};
+
+// The panel's name, left in its title row.
+class Title : public Drawing {
+  public:
+    Title(QCPAxisRect* rect, QString text, const QColor& ink, const QFont& font, int title_height);
+
+  protected:
+    void draw(QCPPainter* painter) override;
+    QRect clipRect() const override;
+
+  private:
+    QString text_;
+    QColor ink_;
+    QFont font_;
+    int title_height_;
+};
+
+} // namespace lapwright::plots

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/plots/dot_strip.h"
+
+#include "core/base/number_text.h"
+#include "ui/models/text.h"
+#include "ui/theme/fonts.h"
+
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <utility>
+
+namespace lapwright::plots {
+namespace {
+
+constexpr double dot_px = 3.6;
+constexpr double ring_px = 6.2;
+constexpr double side_px = 18.0; // for the letters
+constexpr double row_px = 22.0;
+constexpr double least_span_s = 0.02;
+
+double rise(std::size_t index) {
+    // Dots that would lie on one another step up and down in turn.
+    static constexpr double steps[] = {0.0, -4.5, 4.5, -2.2, 2.2};
+    return steps[index % std::size(steps)];
+}
+
+} // namespace
+
+struct DotStrip::Scale {
+    double low_s = 0.0;
+    double high_s = 1.0;
+    double left = 0.0;
+    double right = 1.0;
+
+    [[nodiscard]] double x(double time_s) const { return left + (time_s - low_s) / (high_s - low_s) * (right - left); }
+};
+
+DotStrip::DotStrip(QWidget* parent) : QWidget(parent), palette_(theme::paper()) {
+    setFont(theme::small());
+    setAccessibleName(tr("Segment times of all clean laps"));
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void DotStrip::set_dots(Dots dots) {
+    dots_ = std::move(dots);
+    updateGeometry();
+    update();
+}
+
+void DotStrip::set_palette(const theme::Palette& palette) {
+    palette_ = palette;
+    update();
+}
+
+QSize DotStrip::sizeHint() const {
+    return {240, static_cast<int>(2 * row_px) + fontMetrics().height() + 8};
+}
+
+QSize DotStrip::minimumSizeHint() const {
+    return {140, sizeHint().height()};
+}
+
+void DotStrip::paintEvent(QPaintEvent*) {
+    Scale scale;
+    scale.low_s = std::numeric_limits<double>::infinity();
+    scale.high_s = -scale.low_s;
+    for (const auto* times : {&dots_.times_a_s, &dots_.times_b_s}) {
+        for (const double time : *times) {
+            scale.low_s = std::min(scale.low_s, time);
+            scale.high_s = std::max(scale.high_s, time);
+        }
+    }
+    if (!(scale.low_s <= scale.high_s)) return;
+    const double lacking = std::max(0.0, least_span_s - (scale.high_s - scale.low_s));
+    scale.low_s -= 0.5 * lacking;
+    scale.high_s += 0.5 * lacking;
+    scale.left = side_px + ring_px;
+    scale.right = width() - ring_px - 2.0;
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    paint_row(painter, scale, 0.5 * row_px, true);
+    paint_row(painter, scale, 1.5 * row_px, false);
+    paint_axis(painter, scale, 2.0 * row_px + 1.0);
+}
+
+void DotStrip::paint_row(QPainter& painter, const Scale& scale, double y, bool is_a) const {
+    const auto& own = is_a ? dots_.own_a_s : dots_.own_b_s;
+    const QColor colour = is_a ? palette_.a : palette_.b;
+    std::vector<double> times = is_a ? dots_.times_a_s : dots_.times_b_s;
+    std::ranges::sort(times);
+    painter.setFont(theme::strong(font()));
+    painter.setPen(colour);
+    painter.drawText(QRectF(0, y - 0.5 * row_px, side_px, row_px), Qt::AlignLeft | Qt::AlignVCenter,
+                     is_a ? QStringLiteral("A") : QStringLiteral("B"));
+    painter.setFont(font());
+    double last_x = -1e9;
+    std::size_t crowd = 0;
+    bool ringed = false;
+    for (const double time : times) {
+        const double x = scale.x(time);
+        crowd = x - last_x < 2.0 * dot_px ? crowd + 1 : 0;
+        last_x = x;
+        const QPointF centre(x, y + rise(crowd));
+        painter.setPen(QPen(colour, 1.5));
+        painter.setBrush(is_a ? QBrush(colour) : QBrush(palette_.card));
+        painter.drawEllipse(centre, dot_px, dot_px);
+        if (own && !ringed && std::abs(*own - time) < 1e-9) {
+            ringed = true;
+            painter.setBrush(Qt::NoBrush);
+            painter.setPen(QPen(palette_.ink, 1.2));
+            painter.drawEllipse(centre, ring_px, ring_px);
+        }
+    }
+}
+
+void DotStrip::paint_axis(QPainter& painter, const Scale& scale, double y) const {
+    painter.setPen(QPen(palette_.edge, 1.0));
+    painter.drawLine(QPointF(scale.left, y), QPointF(scale.right, y));
+    painter.setPen(palette_.quiet);
+    const QRectF row(scale.left, y + 2.0, scale.right - scale.left, fontMetrics().height());
+    painter.drawText(row, Qt::AlignLeft | Qt::AlignTop, models::text(base::fixed_text(scale.low_s, 2)) + tr(" s"));
+    painter.drawText(row, Qt::AlignRight | Qt::AlignTop, models::text(base::fixed_text(scale.high_s, 2)) + tr(" s"));
+}
+
+} // namespace lapwright::plots

@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// View, cursor, choice and mouse; what the panels hold is in plot_stack_panels.cpp.
+#include "ui/plots/plot_stack.h"
+
+#include "ui/plots/plot_stack_panel.h"
+#include "ui/plots/stretches.h"
+
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace lapwright::plots {
+namespace {
+
+constexpr double wheel_zoom = 0.8;     // of the view for one notch
+constexpr double notch = 120.0;        // of QWheelEvent
+constexpr double cursor_steps = 200.0; // across the view
+constexpr double least_step_m = 1.0;
+constexpr double room_beside_stretch = 0.5; // of the stretch's length, on either side
+constexpr int drag_starts_px = 5;
+
+} // namespace
+
+PlotStack::PlotStack(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)), palette_(theme::paper()) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(plot_);
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Plots over distance"));
+    plot_->setFocusPolicy(Qt::NoFocus);
+    plot_->setMouseTracking(true);
+    plot_->setPlottingHints(QCP::phFastPolylines | QCP::phCacheLabels);
+    plot_->setNoAntialiasingOnDrag(false);
+    plot_->installEventFilter(this);
+}
+
+PlotStack::~PlotStack() = default;
+
+void PlotStack::set_palette(const theme::Palette& palette) {
+    palette_ = palette;
+    build();
+}
+
+void PlotStack::set_content(StackContent content) {
+    const bool same = content_.pairing == content.pairing;
+    content_ = std::move(content);
+    if (!same) {
+        length_m_ = content_.pairing ? content_.pairing->a.trace.best.distance_m.back() : 1.0;
+        view_ = {0.0, length_m_};
+        cursor_m_ = 0.0;
+        chosen_.reset();
+    }
+    if (chosen_ && *chosen_ >= content_.segments.size()) chosen_.reset();
+    build();
+}
+
+void PlotStack::set_view(ViewRange view) {
+    view = inside_lap(view, length_m_);
+    if (view == view_) return;
+    view_ = view;
+    for (const auto& panel : panels_)
+        panel->rect->axis(QCPAxis::atBottom)->setRange(view_.lower_m, view_.upper_m);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+    Q_EMIT view_changed();
+}
+
+void PlotStack::zoom(double factor) {
+    const double about = view_.contains(cursor_m_) ? cursor_m_ : 0.5 * (view_.lower_m + view_.upper_m);
+    set_view(zoomed(view_, factor, about, length_m_));
+}
+
+void PlotStack::pan(double part) {
+    set_view(panned(view_, part * view_.width(), length_m_));
+}
+
+void PlotStack::fit() {
+    set_view({0.0, length_m_});
+}
+
+void PlotStack::show_stretch(double start_m, double end_m) {
+    const double room = room_beside_stretch * (end_m - start_m);
+    set_view({start_m - room, end_m + room});
+}
+
+void PlotStack::set_cursor(double place_m) {
+    place_m = std::clamp(place_m, 0.0, length_m_);
+    set_view(following(view_, place_m, length_m_));
+    move_cursor_to(place_m);
+}
+
+void PlotStack::move_cursor_to(double place_m) {
+    if (place_m == cursor_m_) return;
+    cursor_m_ = place_m;
+    for (Cursor* cursor : cursors_)
+        cursor->set(cursor_m_);
+    paint_overlay();
+    Q_EMIT cursor_moved(cursor_m_);
+}
+
+void PlotStack::step_cursor(int steps) {
+    const double step = std::max(least_step_m, std::round(view_.width() / cursor_steps));
+    set_cursor(cursor_m_ + steps * step);
+}
+
+void PlotStack::choose(std::optional<std::size_t> segment) {
+    if (segment && *segment >= content_.segments.size()) segment.reset();
+    if (segment == chosen_) return;
+    chosen_ = segment;
+    std::optional<ViewRange> stretch;
+    if (chosen_) stretch = {content_.segments[*chosen_].segment.start_m, content_.segments[*chosen_].segment.end_m};
+    for (ChosenStretch* drawing : stretches_)
+        drawing->set(stretch);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void PlotStack::replot_now() {
+    plot_->replot(QCustomPlot::rpImmediateRefresh);
+}
+
+void PlotStack::paint_overlay() {
+    plot_->layer(QStringLiteral("overlay"))->replot();
+}
+
+bool PlotStack::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != plot_ || !content_.pairing) return QWidget::eventFilter(watched, event);
+    switch (event->type()) {
+    case QEvent::MouseButtonPress:
+        pressed(*static_cast<QMouseEvent*>(event));
+        return true;
+    case QEvent::MouseMove:
+        moved(*static_cast<QMouseEvent*>(event));
+        return true;
+    case QEvent::MouseButtonRelease:
+        released(*static_cast<QMouseEvent*>(event));
+        return true;
+    case QEvent::MouseButtonDblClick:
+        fit();
+        return true;
+    case QEvent::Wheel:
+        wheeled(*static_cast<QWheelEvent*>(event));
+        return true;
+    default:
+        return QWidget::eventFilter(watched, event);
+    }
+}
+
+void PlotStack::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (!panels_.empty()) space_distance_ticks();
+}
+
+void PlotStack::pressed(const QMouseEvent& event) {
+    setFocus(Qt::MouseFocusReason);
+    if (event.button() != Qt::LeftButton) return;
+    pressed_at_ = event.pos();
+    view_when_pressed_ = view_;
+    dragging_ = false;
+}
+
+void PlotStack::moved(const QMouseEvent& event) {
+    if (panels_.empty()) return;
+    if (!pressed_at_) {
+        if (panels_.front()->rect->rect().left() <= event.pos().x()) {
+            move_cursor_to(std::clamp(place_at(event.pos().x()), view_.lower_m, view_.upper_m));
+        }
+        return;
+    }
+    const int moved_px = event.pos().x() - pressed_at_->x();
+    if (!dragging_ && std::abs(moved_px) < drag_starts_px) return;
+    dragging_ = true;
+    const double metres_per_pixel = view_when_pressed_.width() / panels_.front()->rect->width();
+    set_view(panned(view_when_pressed_, -moved_px * metres_per_pixel, length_m_));
+}
+
+void PlotStack::released(const QMouseEvent& event) {
+    if (event.button() != Qt::LeftButton || !pressed_at_) return;
+    pressed_at_.reset();
+    if (dragging_) return;
+    const double place = place_at(event.pos().x());
+    if (!view_.contains(place)) return;
+    move_cursor_to(place);
+    if (const auto segment = segment_at(place)) Q_EMIT segment_clicked(static_cast<int>(*segment));
+}
+
+void PlotStack::wheeled(const QWheelEvent& event) {
+    if (panels_.empty()) return;
+    const QPoint turned = event.angleDelta();
+    if (std::abs(turned.x()) > std::abs(turned.y())) {
+        pan(-0.1 * turned.x() / notch);
+        return;
+    }
+    const double about = std::clamp(place_at(event.position().x()), view_.lower_m, view_.upper_m);
+    set_view(zoomed(view_, std::pow(wheel_zoom, turned.y() / notch), about, length_m_));
+}
+
+double PlotStack::place_at(double x_pixel) const {
+    return panels_.front()->rect->axis(QCPAxis::atBottom)->pixelToCoord(x_pixel);
+}
+
+std::optional<std::size_t> PlotStack::segment_at(double place_m) const {
+    for (std::size_t i = 0; i < content_.segments.size(); ++i) {
+        const track::Segment& segment = content_.segments[i].segment;
+        if (place_m >= segment.start_m && place_m < segment.end_m) return i;
+    }
+    return std::nullopt;
+}
+
+} // namespace lapwright::plots

@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the panels of the stack hold and read out.
+#include "core/base/number_text.h"
+#include "core/base/wording.h"
+#include "ui/models/text.h"
+#include "ui/plots/curve.h"
+#include "ui/plots/gain_bars.h"
+#include "ui/plots/plot_stack.h"
+#include "ui/plots/plot_stack_panel.h"
+#include "ui/plots/ribbon.h"
+#include "ui/plots/stretches.h"
+#include "ui/plots/unit_ticker.h"
+#include "ui/theme/fonts.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::plots {
+namespace {
+
+constexpr double room_above_values = 0.06; // of their extent, above and below
+constexpr int band_alpha = 70;
+constexpr int right_margin_px = 8;
+
+QString unit_suffix(base::Unit unit) {
+    const QString symbol = models::text(base::symbol(unit));
+    return symbol.isEmpty() ? QString() : QStringLiteral(", ") + symbol;
+}
+
+std::pair<double, double> joined(std::pair<double, double> one, std::pair<double, double> other) {
+    return {std::min(one.first, other.first), std::max(one.second, other.second)};
+}
+
+int title_height() {
+    return QFontMetrics(theme::small()).height() + 2;
+}
+
+// One figure of a side, or nothing where it was not measured.
+void add_side(std::vector<Piece>& pieces, const char* side, const std::vector<double>& xs,
+              const std::vector<double>* ys, double place_m, base::Unit unit, int decimals, const QColor& colour) {
+    if (ys == nullptr) return;
+    const double value = value_at(xs, *ys, place_m);
+    if (!std::isfinite(value)) return;
+    const QString figure = models::text(base::fixed_text(base::from_si(value, unit), decimals));
+    pieces.push_back({QLatin1String(side) + QChar(0xA0) + figure, colour});
+}
+
+// As many digits as let the extent be told in some hundred steps.
+int read_out_decimals(std::pair<double, double> extent, base::Unit unit) {
+    const double span = std::abs(extent.second - extent.first) / base::definition(unit).factor;
+    if (!(span > 0.0)) return 1;
+    return std::clamp(static_cast<int>(std::ceil(2.0 - std::log10(span))), 0, 3);
+}
+
+} // namespace
+
+void PlotStack::build() {
+    cursors_.clear();
+    stretches_.clear();
+    panels_.clear();
+    for (QCPLayerable* drawing : plot_->findChildren<QCPLayerable*>(QString(), Qt::FindDirectChildrenOnly)) {
+        if (dynamic_cast<Drawing*>(drawing) != nullptr) delete drawing;
+    }
+    plot_->plotLayout()->clear();
+    plot_->plotLayout()->setRowSpacing(3);
+    plot_->setBackground(QBrush(palette_.paper));
+    if (content_.pairing) {
+        add_ribbon();
+        add_speed();
+        for (const auto& choice : content_.channels)
+            add_channel(choice);
+        add_gap();
+        add_gains();
+        show_distance_axis();
+        add_overlays();
+    }
+    int least = 0;
+    for (const auto& panel : panels_) {
+        least +=
+            panel->rect->minimumSize().height() + panel->rect->margins().top() + panel->rect->margins().bottom() + 3;
+    }
+    plot_->setMinimumHeight(least);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+PlotStack::Panel& PlotStack::add_panel(const QString& title, int least_height, int stretch) {
+    auto* rect = new QCPAxisRect(plot_, true);
+    const int row = static_cast<int>(panels_.size());
+    plot_->plotLayout()->addElement(row, 0, rect);
+    plot_->plotLayout()->setRowStretchFactor(row, stretch);
+    for (QCPAxis* axis : rect->axes()) {
+        axis->setLayer(QStringLiteral("axes"));
+        axis->grid()->setLayer(QStringLiteral("grid"));
+        axis->setVisible(axis == rect->axis(QCPAxis::atLeft));
+        axis->setBasePen(Qt::NoPen);
+        axis->setTickPen(Qt::NoPen);
+        axis->setSubTickPen(Qt::NoPen);
+        axis->setTickLabelFont(theme::small());
+        axis->setTickLabelColor(palette_.quiet);
+        axis->setTickLabelPadding(4);
+    }
+    QCPAxis* values = rect->axis(QCPAxis::atLeft);
+    values->grid()->setPen(QPen(palette_.rule, 1.0));
+    values->grid()->setZeroLinePen(QPen(palette_.edge, 1.0));
+    values->grid()->setAntialiased(false);
+    values->grid()->setAntialiasedZeroLine(false);
+    rect->axis(QCPAxis::atBottom)->setRange(view_.lower_m, view_.upper_m);
+    rect->setAutoMargins(QCP::msNone);
+    const int left = QFontMetrics(theme::small()).horizontalAdvance(QStringLiteral("−00.00")) + 8;
+    rect->setMargins(QMargins(left, title_height(), right_margin_px, 0));
+    rect->setMinimumSize(100, least_height);
+    panels_.push_back(std::make_unique<Panel>(Panel{title, rect, {}}));
+    new Corners(rect, content_.pairing->track, palette_.tint);
+    return *panels_.back();
+}
+
+void PlotStack::add_ribbon() {
+    const track::Track& track = content_.pairing->track;
+    const int height = 34 + Ribbon::name_rows * QFontMetrics(theme::small()).height();
+    Panel& panel = add_panel(tr("Track, unrolled: bumps up are left-handers"), height, 1);
+    panel.rect->setMaximumSize(QWIDGETSIZE_MAX, height);
+    panel.rect->axis(QCPAxis::atLeft)->setVisible(false);
+    new Ribbon(panel.rect, track, palette_.ribbon, palette_.ink, theme::small());
+    const base::UnitSystem units = content_.units;
+    panel.read_out = [this, units](double place) -> std::vector<Piece> {
+        std::vector<Piece> pieces;
+        if (const auto segment = segment_at(place)) {
+            pieces.push_back({models::text(content_.segments[*segment].segment.name), palette_.ink});
+        }
+        pieces.push_back({models::text(base::figure_with_unit(place, base::Quantity::length, units, 0)), palette_.ink});
+        return pieces;
+    };
+}
+
+void PlotStack::add_speed() {
+    const lap::LapTrace& a = content_.pairing->a.trace.best;
+    const lap::LapTrace& b = content_.pairing->b.trace.best;
+    const base::Unit unit = base::shown_unit(base::Quantity::speed, content_.units);
+    Panel& panel = add_panel(tr("Speed") + unit_suffix(unit), 110, 10);
+    panel.rect->axis(QCPAxis::atLeft)->setTicker(QSharedPointer<UnitTicker>::create(unit, 5));
+    add_pair(panel, &a.speed_mps, &b.speed_mps);
+    panel.read_out = [this, &a, &b, unit](double place) {
+        std::vector<Piece> pieces;
+        add_side(pieces, "A", a.distance_m, &a.speed_mps, place, unit, 0, palette_.a);
+        add_side(pieces, "B", b.distance_m, &b.speed_mps, place, unit, 0, palette_.b);
+        return pieces;
+    };
+}
+
+void PlotStack::add_channel(const models::ChannelChoice& choice) {
+    const lap::LapTrace& a = content_.pairing->a.trace.best;
+    const lap::LapTrace& b = content_.pairing->b.trace.best;
+    const base::Unit unit = models::unit_of(choice, content_.units);
+    Panel& panel = add_panel(choice.title + unit_suffix(unit), 56, 4);
+    panel.rect->axis(QCPAxis::atLeft)->setTicker(QSharedPointer<UnitTicker>::create(unit, 3));
+    add_pair(panel, choice.a, choice.b);
+    const QCPRange shown = panel.rect->axis(QCPAxis::atLeft)->range();
+    const int decimals = choice.whole_numbers ? 0 : read_out_decimals({shown.lower, shown.upper}, unit);
+    panel.read_out = [this, &a, &b, choice, unit, decimals](double place) {
+        std::vector<Piece> pieces;
+        add_side(pieces, "A", a.distance_m, choice.a, place, unit, decimals, palette_.a);
+        add_side(pieces, "B", b.distance_m, choice.b, place, unit, decimals, palette_.b);
+        return pieces;
+    };
+}
+
+void PlotStack::add_pair(Panel& panel, const std::vector<double>* a, const std::vector<double>* b) {
+    const auto& xs_a = content_.pairing->a.trace.best.distance_m;
+    const auto& xs_b = content_.pairing->b.trace.best.distance_m;
+    if (b != nullptr) new Curve(panel.rect, xs_b, *b, palette_.b, Stroke::dashed);
+    if (a != nullptr) new Curve(panel.rect, xs_a, *a, palette_.a, Stroke::solid);
+    const auto extent_a = a != nullptr ? extent(*a) : extent(*b);
+    fit_values(panel, b != nullptr ? joined(extent_a, extent(*b)) : extent_a);
+}
+
+void PlotStack::fit_values(Panel& panel, std::pair<double, double> shown) {
+    const double span = std::max(shown.second - shown.first, 1e-9);
+    panel.rect->axis(QCPAxis::atLeft)
+        ->setRange(shown.first - room_above_values * span, shown.second + room_above_values * span);
+}
+
+void PlotStack::add_gap() {
+    const comparison::GapTrace& gap = content_.pairing->comparison.gap;
+    const bool banded = content_.show_band && !gap.low_s.empty() && !gap.high_s.empty();
+    Panel& panel = add_panel(
+        banded ? tr("Gap with 95 % band, s: above zero A is ahead") : tr("Gap, s: above zero A is ahead"), 70, 5);
+    panel.rect->axis(QCPAxis::atLeft)->setTicker(QSharedPointer<UnitTicker>::create(base::Unit::second, 4));
+    auto shown = joined(extent(gap.gap_s), {0.0, 0.0});
+    if (banded) {
+        QColor fill = palette_.edge;
+        fill.setAlpha(band_alpha);
+        new Band(panel.rect, gap.distance_m, gap.low_s, gap.high_s, fill);
+        shown = joined(shown, joined(extent(gap.low_s), extent(gap.high_s)));
+    }
+    new Curve(panel.rect, gap.distance_m, gap.gap_s, palette_.ink, Stroke::solid);
+    fit_values(panel, shown);
+    panel.read_out = [this, &gap](double place) -> std::vector<Piece> {
+        const double value = value_at(gap.distance_m, gap.gap_s, place);
+        const double sd = gap.sd_s.empty() ? std::nan("") : value_at(gap.distance_m, gap.sd_s, place);
+        const std::optional<double> known = std::isfinite(sd) ? std::optional(sd) : std::nullopt;
+        const QString margin = models::text(base::gain_margin_text(known));
+        const QString words = models::text(base::gap_text(value, known));
+        return {{margin.isEmpty() ? words : words + QChar(' ') + margin, value >= 0.0 ? palette_.a : palette_.b}};
+    };
+}
+
+void PlotStack::add_gains() {
+    Panel& panel = add_panel(tr("Time won in each segment, s: A up, B down"), 76, 4);
+    panel.rect->axis(QCPAxis::atLeft)->setVisible(false);
+    new GainBars(panel.rect, content_.segments, palette_.a, palette_.b, palette_.ink, theme::small());
+    panel.read_out = [this](double place) -> std::vector<Piece> {
+        const auto segment = segment_at(place);
+        if (!segment) return {};
+        const comparison::Figure& gain = content_.segments[*segment].gain_s;
+        return {
+            {models::text(base::gain_with_margin(gain.value, gain.sd)), gain.value >= 0.0 ? palette_.a : palette_.b}};
+    };
+}
+
+void PlotStack::show_distance_axis() {
+    QCPAxisRect* rect = panels_.back()->rect;
+    QCPAxis* axis = rect->axis(QCPAxis::atBottom);
+    const base::Unit unit = base::shown_unit(base::Quantity::length, content_.units);
+    axis->setVisible(true);
+    axis->grid()->setVisible(false);
+    axis->setTicker(QSharedPointer<UnitTicker>::create(unit, 8));
+    space_distance_ticks();
+    axis->setTickPen(QPen(palette_.edge, 1.0));
+    axis->setBasePen(QPen(palette_.edge, 1.0));
+    axis->setTickLength(0, 4);
+    axis->setSubTicks(false);
+    axis->setLabel(tr("Distance along the track") + unit_suffix(unit));
+    axis->setLabelFont(theme::small());
+    axis->setLabelColor(palette_.quiet);
+    axis->setLabelPadding(1);
+    QMargins margins = rect->margins();
+    margins.setBottom(2 * QFontMetrics(theme::small()).height() + 12);
+    rect->setMargins(margins);
+}
+
+// No more ticks than have room for their numbers.
+void PlotStack::space_distance_ticks() {
+    const int number = QFontMetrics(theme::small()).horizontalAdvance(QStringLiteral("000000"));
+    panels_.back()->rect->axis(QCPAxis::atBottom)->ticker()->setTickCount(std::clamp(width() / (2 * number), 2, 12));
+}
+
+void PlotStack::add_overlays() {
+    std::optional<ViewRange> stretch;
+    if (chosen_) stretch = {content_.segments[*chosen_].segment.start_m, content_.segments[*chosen_].segment.end_m};
+    for (const auto& panel : panels_) {
+        stretches_.push_back(new ChosenStretch(panel->rect, palette_.chosen, palette_.edge));
+        stretches_.back()->set(stretch);
+        new Title(panel->rect, panel->title, palette_.quiet, theme::small(), title_height());
+        cursors_.push_back(new Cursor(panel->rect, panel->read_out, palette_.ink, theme::small(), title_height()));
+        cursors_.back()->set(cursor_m_);
+    }
+}
+
+} // namespace lapwright::plots

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/plots/unit_ticker.h"
+
+#include "core/base/number_text.h"
+#include "ui/models/text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::plots {
+
+UnitTicker::UnitTicker(base::Unit unit, int wanted_ticks) : unit_(unit) {
+    setTickCount(wanted_ticks);
+    setTickOrigin(base::to_si(0.0, unit));
+}
+
+double UnitTicker::getTickStep(const QCPRange& range) {
+    const double factor = base::definition(unit_).factor;
+    const double step = QCPAxisTicker::getTickStep(QCPRange(range.lower / factor, range.upper / factor));
+    // As many decimals as the step has: 0.25 needs two.
+    decimals_ = 0;
+    while (decimals_ < 6 && std::abs(step * std::pow(10.0, decimals_) - std::round(step * std::pow(10.0, decimals_))) >
+                                1e-6 * step * std::pow(10.0, decimals_)) {
+        ++decimals_;
+    }
+    return step * factor;
+}
+
+QString UnitTicker::getTickLabel(double tick, const QLocale&, QChar, int) {
+    return models::text(base::fixed_text(base::from_si(tick, unit_), decimals_));
+}
+
+} // namespace lapwright::plots

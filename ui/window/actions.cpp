@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/actions.h"
+
+#include <QCoreApplication>
+#include <array>
+#include <utility>
+
+namespace lapwright::window {
+namespace {
+
+QString tr(const char* words) {
+    return QCoreApplication::translate("actions", words);
+}
+
+QAction* act(QMenu* menu, const char* words, const QList<QKeySequence>& keys, bool checkable = false) {
+    QAction* action = menu->addAction(tr(words));
+    action->setShortcuts(keys);
+    action->setCheckable(checkable);
+    return action;
+}
+
+QAction* act(QMenu* menu, const char* words, const QKeySequence& key, bool checkable = false) {
+    return act(menu, words, QList<QKeySequence>{key}, checkable);
+}
+
+QString without_mnemonic(QString words) {
+    return words.remove(QLatin1Char('&'));
+}
+
+} // namespace
+
+Actions::Actions(QMenuBar& bar)
+    : session_menu(bar.addMenu(tr("&Session"))), pairing_menu(bar.addMenu(tr("&Pairing"))),
+      view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))), help_menu(bar.addMenu(tr("&Help"))) {
+    open = act(session_menu, "&Open files…", QKeySequence::Open);
+    close_session = act(session_menu, "&Close this session", Qt::Key_Delete);
+    session_menu->addSeparator();
+    cancel = act(session_menu, "Stop what is &running", QKeySequence(Qt::CTRL | Qt::Key_Period));
+    dismiss = act(session_menu, "&Dismiss the notices", Qt::Key_Escape);
+    session_menu->addSeparator();
+    quit = act(session_menu, "&Quit", QKeySequence(Qt::CTRL | Qt::Key_Q));
+
+    take_a = act(pairing_menu, "Make this lap &A", Qt::Key_A);
+    take_b = act(pairing_menu, "Make this lap &B", Qt::Key_B);
+    swap = act(pairing_menu, "&Swap A and B", Qt::Key_X);
+    compare = act(pairing_menu, "&Compare A and B", QList<QKeySequence>{Qt::Key_Return, Qt::Key_Enter});
+
+    show_sessions = act(view_menu, "&Sessions", QKeySequence(Qt::CTRL | Qt::Key_1), true);
+    show_compare = act(view_menu, "&Compare", QKeySequence(Qt::CTRL | Qt::Key_2), true);
+    view_menu->addSeparator();
+    zoom_in = act(view_menu, "Show &less of the lap", QList<QKeySequence>{Qt::Key_Plus, Qt::Key_Equal});
+    zoom_out = act(view_menu, "Show &more of the lap", Qt::Key_Minus);
+    whole_lap = act(view_menu, "Show the &whole lap", Qt::Key_W);
+    close_up = act(view_menu, "Show the chosen segment close &up", Qt::Key_C);
+    view_back = act(view_menu, "Pan &back", QKeySequence(Qt::CTRL | Qt::Key_Left));
+    view_on = act(view_menu, "Pan &on", QKeySequence(Qt::CTRL | Qt::Key_Right));
+    view_menu->addSeparator();
+    channels_menu = view_menu->addMenu(tr("&Further channels"));
+    band = act(view_menu, "Uncertainty b&and on the gap", Qt::Key_U, true);
+    summed = act(view_menu, "&Join each corner with its straight", Qt::Key_J, true);
+    view_menu->addSeparator();
+    add_units(bar);
+    add_looks(bar);
+
+    next_segment = act(go_menu, "&Next segment", Qt::Key_N);
+    previous_segment = act(go_menu, "&Previous segment", Qt::Key_P);
+    go_menu->addSeparator();
+    cursor_on = act(go_menu, "Cursor &on", Qt::Key_Right);
+    cursor_back = act(go_menu, "Cursor &back", Qt::Key_Left);
+    cursor_far_on = act(go_menu, "Cursor &far on", QKeySequence(Qt::SHIFT | Qt::Key_Right));
+    cursor_far_back = act(go_menu, "Cursor far b&ack", QKeySequence(Qt::SHIFT | Qt::Key_Left));
+    cursor_start = act(go_menu, "Cursor to the &start of the lap", Qt::Key_Home);
+    cursor_end = act(go_menu, "Cursor to the &end of the lap", Qt::Key_End);
+    go_menu->addSeparator();
+    find = act(go_menu, "&Go to a corner or command…", QKeySequence(Qt::CTRL | Qt::Key_G));
+
+    keys = act(help_menu, "&Keys and mouse", QKeySequence::HelpContents);
+    about = act(help_menu, "&About Lapwright", QList<QKeySequence>{});
+}
+
+void Actions::add_units(QMenuBar& bar) {
+    units_menu = view_menu->addMenu(tr("Un&its"));
+    units = new QActionGroup(&bar);
+    static constexpr std::array systems{std::pair(base::UnitSystem::metric, "&Metric: km/h, m"),
+                                        std::pair(base::UnitSystem::imperial, "&Imperial: mph, m"),
+                                        std::pair(base::UnitSystem::us, "&US: mph, ft")};
+    for (const auto& [system, words] : systems) {
+        QAction* action = act(units_menu, words, QList<QKeySequence>{}, true);
+        action->setData(static_cast<int>(system));
+        units->addAction(action);
+    }
+    next_units = act(view_menu, "Nex&t units", QKeySequence(Qt::CTRL | Qt::Key_U));
+}
+
+void Actions::add_looks(QMenuBar& bar) {
+    look_menu = view_menu->addMenu(tr("Loo&k"));
+    look = new QActionGroup(&bar);
+    static constexpr std::array choices{std::pair(theme::Choice::light, "&Light"),
+                                        std::pair(theme::Choice::dark, "&Dark"),
+                                        std::pair(theme::Choice::system, "As the &system")};
+    for (const auto& [choice, words] : choices) {
+        QAction* action = act(look_menu, words, QList<QKeySequence>{}, true);
+        action->setData(static_cast<int>(choice));
+        look->addAction(action);
+    }
+}
+
+std::vector<QAction*> Actions::of_sessions_page() const {
+    return {close_session, take_a, take_b, compare};
+}
+
+std::vector<QAction*> Actions::of_compare_page() const {
+    return {zoom_in,       zoom_out,        whole_lap,    close_up,         view_back, view_on,
+            band,          summed,          next_segment, previous_segment, cursor_on, cursor_back,
+            cursor_far_on, cursor_far_back, cursor_start, cursor_end};
+}
+
+std::vector<QMenu*> Actions::menus() const {
+    return {session_menu, pairing_menu, view_menu, units_menu, look_menu, go_menu, help_menu};
+}
+
+std::vector<dialogs::KeyGroup> Actions::key_groups() const {
+    std::vector<dialogs::KeyGroup> groups;
+    for (const QMenu* menu : {session_menu, pairing_menu, view_menu, go_menu, help_menu}) {
+        dialogs::KeyGroup group{without_mnemonic(menu->title()), {}};
+        for (const QAction* action : menu->actions()) {
+            QStringList key_names;
+            for (const QKeySequence& key : action->shortcuts())
+                key_names << key.toString(QKeySequence::NativeText);
+            if (!key_names.isEmpty()) {
+                group.lines.emplace_back(without_mnemonic(action->text()), key_names.join(tr(" or ")));
+            }
+        }
+        groups.push_back(std::move(group));
+    }
+    groups.push_back({tr("Laps on the Sessions page"),
+                      {{tr("Choose a lap"), tr("Up, Down")}, {tr("Go to another session"), tr("Left, Right, Tab")}}});
+    groups.push_back({tr("Mouse on the plots"),
+                      {{tr("Cursor"), tr("move the pointer")},
+                       {tr("Choose a segment"), tr("click")},
+                       {tr("Show less or more, at the pointer"), tr("wheel")},
+                       {tr("Pan"), tr("drag, or wheel sideways")},
+                       {tr("Whole lap"), tr("double-click")}}});
+    return groups;
+}
+
+} // namespace lapwright::window

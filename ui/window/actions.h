@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything that can be done, as actions with names and keys, and the menus that hold them.  A key acts in the whole
+// window; what belongs to one page is switched off on the other.
+#pragma once
+
+#include "core/base/display.h"
+#include "ui/dialogs/keys_help.h"
+#include "ui/theme/palette.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QMenu>
+#include <QMenuBar>
+#include <vector>
+
+namespace lapwright::window {
+
+struct Actions {
+    explicit Actions(QMenuBar& bar);
+
+    QMenu* session_menu;
+    QMenu* pairing_menu;
+    QMenu* view_menu;
+    QMenu* channels_menu; // filled by the window for each pairing
+    QMenu* units_menu;
+    QMenu* look_menu;
+    QMenu* go_menu;
+    QMenu* help_menu;
+
+    QAction* open;
+    QAction* close_session;
+    QAction* cancel;
+    QAction* dismiss;
+    QAction* quit;
+    QAction* take_a;
+    QAction* take_b;
+    QAction* swap;
+    QAction* compare;
+    QAction* show_sessions;
+    QAction* show_compare;
+    QAction* zoom_in;
+    QAction* zoom_out;
+    QAction* whole_lap;
+    QAction* close_up;
+    QAction* view_back;
+    QAction* view_on;
+    QAction* band;
+    QAction* summed;
+    QActionGroup* units;
+    QAction* next_units;
+    QActionGroup* look;
+    QAction* next_segment;
+    QAction* previous_segment;
+    QAction* cursor_on;
+    QAction* cursor_back;
+    QAction* cursor_far_on;
+    QAction* cursor_far_back;
+    QAction* cursor_start;
+    QAction* cursor_end;
+    QAction* find;
+    QAction* keys;
+    QAction* about;
+
+    [[nodiscard]] std::vector<QAction*> of_sessions_page() const;
+    [[nodiscard]] std::vector<QAction*> of_compare_page() const;
+    [[nodiscard]] std::vector<QMenu*> menus() const;
+    [[nodiscard]] std::vector<dialogs::KeyGroup> key_groups() const;
+
+  private:
+    void add_units(QMenuBar& bar);
+    void add_looks(QMenuBar& bar);
+};
+
+} // namespace lapwright::window

@@ -1,0 +1,232 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Files, work and pages; how menus and strip are put together is in main_window_parts.cpp.
+#include "ui/window/main_window.h"
+
+#include "core/base/error.h"
+#include "core/base/number_text.h"
+#include "ui/models/text.h"
+#include "ui/pages/compare/compare_page.h"
+#include "ui/pages/sessions/sessions_page.h"
+#include "ui/plots/plot_stack.h"
+#include "ui/theme/fonts.h"
+#include "ui/window/actions.h"
+#include "ui/window/notices.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMimeData>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QToolButton>
+#include <QUrl>
+#include <algorithm>
+
+namespace lapwright::window {
+namespace {
+
+using models::Side;
+using models::text;
+
+QStringList local_files(const QMimeData& data) {
+    QStringList files;
+    for (const QUrl& url : data.urls()) {
+        if (url.isLocalFile()) files << url.toLocalFile();
+    }
+    return files;
+}
+
+QString lap_of(const analysis::Side& side) {
+    const std::string& driver = side.session->recording->driver;
+    return MainWindow::tr("%1 lap %2")
+        .arg(driver.empty() ? text(side.session->title()) : text(driver), text(base::integer_text(side.lap.number)));
+}
+
+} // namespace
+
+MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* parent)
+    : QMainWindow(parent), settings_(settings), preferences_(load_preferences(settings)),
+      desktop_(QApplication::palette()), shelf_(new models::SessionShelf(this)),
+      worker_(new bridge::Worker(std::move(stages), this)) {
+    setWindowTitle(QStringLiteral("Lapwright"));
+    setAcceptDrops(true);
+    setFont(theme::body());
+    setMenuWidget(make_strip());
+    make_pages();
+    connect_worker();
+    connect_actions();
+    connect_compare_actions();
+    apply_look();
+    apply_units();
+    compare_page_->set_band_shown(preferences_.band_shown);
+    compare_page_->set_summed(preferences_.summed);
+    compare_page_->set_channels(preferences_.channels);
+    resize(1440, 860);
+    restoreGeometry(preferences_.geometry);
+    show_page(sessions_page_);
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::start(const QStringList& files) {
+    if (!files.isEmpty()) {
+        QStringList paths;
+        for (const QString& file : files)
+            paths << QFileInfo(file).absoluteFilePath();
+        Plan plan;
+        plan.sides = paths.mid(0, 2);
+        plan.compare = paths.size() >= 2;
+        load(paths, std::move(plan));
+        return;
+    }
+    if (!preferences_.last_a || !preferences_.last_b) return;
+    QStringList last{preferences_.last_a->path};
+    if (preferences_.last_b->path != last.front()) last << preferences_.last_b->path;
+    Plan plan;
+    plan.picks = {preferences_.last_a, preferences_.last_b};
+    plan.compare = true;
+    load(last, std::move(plan));
+}
+
+void MainWindow::open(const QStringList& files) {
+    QStringList paths;
+    for (const QString& file : files)
+        paths << QFileInfo(file).absoluteFilePath();
+    paths.removeDuplicates();
+    if (paths.isEmpty()) return;
+    preferences_.folder = QFileInfo(paths.front()).absolutePath();
+    show_page(sessions_page_);
+    load(paths, {});
+}
+
+void MainWindow::load(const QStringList& files, Plan plan) {
+    QStringList once = files;
+    once.removeDuplicates();
+    plan.awaited = plan_.awaited + once; // files of an earlier call may still be on their way
+    plan_ = std::move(plan);
+    shelf_->expect(once);
+    worker_->load(once);
+}
+
+void MainWindow::file_done(const QString& path) {
+    plan_.awaited.removeOne(path);
+    if (plan_.awaited.isEmpty()) fulfil_plan();
+}
+
+void MainWindow::fulfil_plan() {
+    const Plan plan = std::exchange(plan_, {});
+    if (plan.sides.size() > 0) shelf_->pick_fastest(Side::a, plan.sides[0]);
+    if (plan.sides.size() > 1 && plan.sides[1] != plan.sides[0]) shelf_->pick_fastest(Side::b, plan.sides[1]);
+    if (plan.picks.first) shelf_->pick(Side::a, *plan.picks.first);
+    if (plan.picks.second) shelf_->pick(Side::b, *plan.picks.second);
+    shelf_->pick_defaults();
+    if (plan.compare && shelf_->complete()) compare();
+}
+
+void MainWindow::compare() {
+    if (!shelf_->complete()) return;
+    const models::LapPick a = *shelf_->picked(Side::a);
+    const models::LapPick b = *shelf_->picked(Side::b);
+    wanted_ = {a, b};
+    worker_->compare({shelf_->session(a.path), shelf_->session(b.path), a.lap, b.lap});
+}
+
+void MainWindow::show_compared(const models::ComparedPointer& compared) {
+    compared_ = wanted_;
+    preferences_.last_a = compared_.first;
+    preferences_.last_b = compared_.second;
+    compare_page_->show_pairing(compared);
+    fill_channels_menu();
+    setWindowTitle(tr("%1 against %2").arg(lap_of(compared->pairing->a), lap_of(compared->pairing->b)));
+    show_page(compare_page_);
+    save();
+}
+
+MainWindow::Picks MainWindow::picks() const {
+    return {shelf_->picked(Side::a), shelf_->picked(Side::b)};
+}
+
+bool MainWindow::on_compare_page() const {
+    return stack_->currentWidget() == compare_page_;
+}
+
+// Laps that were picked since the last comparison are compared before the page is shown.
+void MainWindow::show_page(QWidget* page) {
+    if (page == compare_page_) {
+        if (shelf_->complete() && picks() != compared_) {
+            compare();
+            follow_page();
+            return;
+        }
+        if (!compare_page_->compared()) {
+            follow_page();
+            return;
+        }
+    }
+    stack_->setCurrentWidget(page);
+    follow_page();
+    if (page == compare_page_) compare_page_->stack().setFocus();
+}
+
+void MainWindow::follow_page() {
+    const bool comparing = on_compare_page();
+    actions_->show_sessions->setChecked(!comparing);
+    actions_->show_compare->setChecked(comparing);
+    actions_->show_compare->setEnabled(shelf_->complete() || compare_page_->compared() != nullptr);
+    for (QAction* action : actions_->of_compare_page())
+        action->setEnabled(comparing);
+    for (QAction* action : actions_->of_sessions_page())
+        action->setEnabled(!comparing);
+    actions_->compare->setEnabled(!comparing && shelf_->complete());
+    actions_->channels_menu->setEnabled(comparing);
+}
+
+void MainWindow::apply_units() {
+    for (QAction* action : actions_->units->actions()) {
+        action->setChecked(action->data().toInt() == static_cast<int>(preferences_.units));
+    }
+    const QString speed = text(base::symbol(base::shown_unit(base::Quantity::speed, preferences_.units)));
+    const QString length = text(base::symbol(base::shown_unit(base::Quantity::length, preferences_.units)));
+    units_button_->setText(speed + QStringLiteral(", ") + length);
+    compare_page_->set_units(preferences_.units);
+}
+
+void MainWindow::apply_look() {
+    for (QAction* action : actions_->look->actions()) {
+        action->setChecked(action->data().toInt() == static_cast<int>(preferences_.look));
+    }
+    const theme::Palette& palette = theme::palette_for(preferences_.look, desktop_);
+    QApplication::setPalette(theme::qt_palette(palette));
+    setStyleSheet(theme::style_sheet(palette));
+    sessions_page_->set_palette(palette);
+    compare_page_->set_palette(palette);
+}
+
+void MainWindow::ask_for_files() {
+    open(QFileDialog::getOpenFileNames(this, tr("Open logger files"), preferences_.folder));
+}
+
+void MainWindow::save() {
+    preferences_.geometry = saveGeometry();
+    save_preferences(settings_, preferences_);
+    settings_.sync();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (!local_files(*event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    event->acceptProposedAction();
+    open(local_files(*event->mimeData()));
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    worker_->cancel();
+    save();
+    QMainWindow::closeEvent(event);
+}
+
+} // namespace lapwright::window

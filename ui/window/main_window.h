@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The workstation's window: pages, menus, files coming in, work going out to the worker, settings.
+#pragma once
+
+#include "ui/bridge/worker.h"
+#include "ui/models/session_shelf.h"
+#include "ui/theme/palette.h"
+#include "ui/window/preferences.h"
+
+#include <QMainWindow>
+#include <memory>
+#include <optional>
+#include <utility>
+
+class QLabel;
+class QProgressBar;
+class QSettings;
+class QStackedWidget;
+class QToolButton;
+
+namespace lapwright::pages {
+class ComparePage;
+class SessionsPage;
+} // namespace lapwright::pages
+
+namespace lapwright::window {
+
+struct Actions;
+class Notices;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+  public:
+    // `settings` outlives the window.
+    MainWindow(bridge::Stages stages, QSettings& settings, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    // Two or more files: straight to the comparison of the first two.  None: the pairing of the last time.
+    void start(const QStringList& files);
+    void open(const QStringList& files);
+
+    [[nodiscard]] models::SessionShelf& shelf() { return *shelf_; }
+    [[nodiscard]] pages::ComparePage& compare_page() { return *compare_page_; }
+    [[nodiscard]] pages::SessionsPage& sessions_page() { return *sessions_page_; }
+    [[nodiscard]] const Actions& actions() const { return *actions_; }
+    [[nodiscard]] const Notices& notices() const { return *notices_; }
+    [[nodiscard]] bool on_compare_page() const;
+
+  protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
+
+  private:
+    using Picks = std::pair<std::optional<models::LapPick>, std::optional<models::LapPick>>;
+
+    // What is to be done when the files that are being read have come.
+    struct Plan {
+        QStringList awaited;
+        Picks picks;       // these laps, where they exist
+        QStringList sides; // else the fastest of these files: A, B
+        bool compare = false;
+    };
+
+    QWidget* make_strip();
+    void make_pages();
+    void connect_worker();
+    void connect_actions();
+    void connect_compare_actions();
+    void load(const QStringList& files, Plan plan);
+    void file_done(const QString& path);
+    void fulfil_plan();
+    void compare();
+    void show_compared(const models::ComparedPointer& compared);
+    void show_page(QWidget* page);
+    void follow_page();
+    void fill_channels_menu();
+    void apply_units();
+    void apply_look();
+    void ask_for_files();
+    void find();
+    void save();
+    [[nodiscard]] Picks picks() const;
+
+    QSettings& settings_;
+    Preferences preferences_;
+    QPalette desktop_;
+    models::SessionShelf* shelf_;
+    bridge::Worker* worker_;
+    std::unique_ptr<Actions> actions_;
+    QStackedWidget* stack_;
+    pages::SessionsPage* sessions_page_;
+    pages::ComparePage* compare_page_;
+    Notices* notices_;
+    QLabel* stage_;
+    QProgressBar* progress_;
+    QToolButton* cancel_;
+    QToolButton* units_button_;
+    Plan plan_;
+    Picks compared_; // the laps that the compare page shows
+    Picks wanted_;   // the laps that are being compared
+};
+
+} // namespace lapwright::window

@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How the window is put together: strip, pages, and what each action and each answer of the worker does.
+#include "ui/dialogs/about.h"
+#include "ui/dialogs/finder.h"
+#include "ui/dialogs/keys_help.h"
+#include "ui/models/channels.h"
+#include "ui/models/text.h"
+#include "ui/pages/compare/compare_page.h"
+#include "ui/pages/sessions/sessions_page.h"
+#include "ui/plots/plot_stack.h"
+#include "ui/theme/fonts.h"
+#include "ui/window/actions.h"
+#include "ui/window/main_window.h"
+#include "ui/window/notices.h"
+
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenuBar>
+#include <QProgressBar>
+#include <QStackedWidget>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace lapwright::window {
+namespace {
+
+using models::text;
+
+constexpr double zoom_step = 0.7;
+constexpr double pan_step = 0.25;
+constexpr int far_steps = 10;
+
+QToolButton* button_for(QAction* action, const QString& kind, QWidget* parent) {
+    auto* button = new QToolButton(parent);
+    button->setDefaultAction(action);
+    button->setObjectName(kind);
+    button->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    button->setFocusPolicy(Qt::TabFocus);
+    return button;
+}
+
+} // namespace
+
+QWidget* MainWindow::make_strip() {
+    auto* strip = new QFrame(this);
+    strip->setObjectName(QStringLiteral("strip"));
+    auto* bar = new QMenuBar(strip);
+    bar->setNativeMenuBar(false);
+    actions_ = std::make_unique<Actions>(*bar);
+    stage_ = new QLabel(strip);
+    stage_->setTextFormat(Qt::PlainText);
+    stage_->setFont(theme::small());
+    progress_ = new QProgressBar(strip);
+    progress_->setRange(0, 1000);
+    progress_->setTextVisible(false);
+    progress_->setFixedSize(120, 8);
+    cancel_ = button_for(actions_->cancel, QStringLiteral("plain"), strip);
+    cancel_->setText(tr("Stop"));
+    units_button_ = new QToolButton(strip);
+    units_button_->setObjectName(QStringLiteral("plain"));
+    units_button_->setMenu(actions_->units_menu);
+    units_button_->setPopupMode(QToolButton::InstantPopup);
+    units_button_->setToolTip(tr("Units"));
+    auto* row = new QHBoxLayout(strip);
+    row->setContentsMargins(6, 2, 12, 1);
+    row->setSpacing(4);
+    row->addWidget(bar);
+    row->addSpacing(12);
+    row->addWidget(button_for(actions_->show_sessions, QStringLiteral("page"), strip));
+    row->addWidget(button_for(actions_->show_compare, QStringLiteral("page"), strip));
+    row->addStretch(1);
+    row->addWidget(stage_);
+    row->addWidget(progress_);
+    row->addWidget(cancel_);
+    row->addSpacing(8);
+    auto* find_button = button_for(actions_->find, QStringLiteral("plain"), strip);
+    find_button->setText(tr("Go to…"));
+    row->addWidget(find_button);
+    row->addWidget(units_button_);
+    for (QWidget* busy :
+         {static_cast<QWidget*>(stage_), static_cast<QWidget*>(progress_), static_cast<QWidget*>(cancel_)}) {
+        busy->hide();
+    }
+    return strip;
+}
+
+void MainWindow::make_pages() {
+    auto* centre = new QWidget(this);
+    auto* column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    notices_ = new Notices(centre);
+    auto* notice_row = new QVBoxLayout;
+    notice_row->setContentsMargins(12, 6, 12, 0);
+    notice_row->addWidget(notices_);
+    stack_ = new QStackedWidget(centre);
+    sessions_page_ = new pages::SessionsPage(shelf_, stack_);
+    compare_page_ = new pages::ComparePage(stack_);
+    stack_->addWidget(sessions_page_);
+    stack_->addWidget(compare_page_);
+    column->addLayout(notice_row);
+    column->addWidget(stack_, 1);
+    setCentralWidget(centre);
+    connect(sessions_page_, &pages::SessionsPage::open_asked, this, &MainWindow::ask_for_files);
+    connect(sessions_page_, &pages::SessionsPage::compare_asked, this, [this] { show_page(compare_page_); });
+    connect(shelf_, &models::SessionShelf::picks_changed, this, &MainWindow::follow_page);
+}
+
+void MainWindow::connect_worker() {
+    using bridge::Worker;
+    connect(worker_, &Worker::session_ready, this, [this](const QString& path, const bridge::SessionPointer& session) {
+        shelf_->add(path, session);
+        file_done(path);
+    });
+    connect(worker_, &Worker::file_refused, this, [this](const QString& path, const base::Error& error) {
+        notices_->add(text(base::one_line(error)));
+        file_done(path);
+    });
+    connect(worker_, &Worker::pairing_ready, this, &MainWindow::show_compared);
+    connect(worker_, &Worker::comparison_refused, this, [this](const base::Error& error) {
+        notices_->add(text(base::one_line(error)));
+        follow_page();
+    });
+    connect(worker_, &Worker::progressed, this, [this](const QString& stage, double part_done) {
+        stage_->setText(stage);
+        progress_->setValue(static_cast<int>(1000.0 * part_done));
+    });
+    connect(worker_, &Worker::busy_changed, this, [this](bool busy) {
+        stage_->setText(busy ? tr("Working") : QString());
+        progress_->setValue(0);
+        for (QWidget* part :
+             {static_cast<QWidget*>(stage_), static_cast<QWidget*>(progress_), static_cast<QWidget*>(cancel_)}) {
+            part->setVisible(busy);
+        }
+        actions_->cancel->setEnabled(busy);
+    });
+    actions_->cancel->setEnabled(false);
+}
+
+void MainWindow::connect_actions() {
+    const Actions& a = *actions_;
+    const auto on = [this](QAction* action, auto work) { connect(action, &QAction::triggered, this, work); };
+    on(a.open, [this] { ask_for_files(); });
+    on(a.close_session, [this] { sessions_page_->close_focused(); });
+    on(a.cancel, [this] {
+        worker_->cancel();
+        plan_ = {};
+    });
+    on(a.dismiss, [this] { notices_->dismiss(); });
+    on(a.quit, [this] { close(); });
+    on(a.take_a, [this] { sessions_page_->pick_focused(models::Side::a); });
+    on(a.take_b, [this] { sessions_page_->pick_focused(models::Side::b); });
+    on(a.swap, [this] {
+        shelf_->swap();
+        if (on_compare_page()) compare();
+    });
+    on(a.compare, [this] { show_page(compare_page_); });
+    on(a.show_sessions, [this] { show_page(sessions_page_); });
+    on(a.show_compare, [this] { show_page(compare_page_); });
+    on(a.find, [this] { find(); });
+    on(a.keys, [this] { dialogs::KeysHelp(actions_->key_groups(), this).exec(); });
+    on(a.about, [this] { dialogs::About(QStringLiteral(LAPWRIGHT_VERSION), this).exec(); });
+    connect(a.units, &QActionGroup::triggered, this, [this](const QAction* action) {
+        preferences_.units = static_cast<base::UnitSystem>(action->data().toInt());
+        apply_units();
+        save();
+    });
+    on(a.next_units, [this] {
+        const auto& all = actions_->units->actions();
+        const auto now = all.indexOf(actions_->units->checkedAction());
+        all[(now + 1) % all.size()]->trigger();
+    });
+    connect(a.look, &QActionGroup::triggered, this, [this](const QAction* action) {
+        preferences_.look = static_cast<theme::Choice>(action->data().toInt());
+        apply_look();
+        save();
+    });
+}
+
+void MainWindow::connect_compare_actions() {
+    const Actions& a = *actions_;
+    plots::PlotStack* plots = &compare_page_->stack();
+    const auto on = [this](QAction* action, auto work) { connect(action, &QAction::triggered, this, work); };
+    on(a.zoom_in, [plots] { plots->zoom(zoom_step); });
+    on(a.zoom_out, [plots] { plots->zoom(1.0 / zoom_step); });
+    on(a.whole_lap, [plots] { plots->fit(); });
+    on(a.close_up, [this] { compare_page_->show_chosen_stretch(); });
+    on(a.view_back, [plots] { plots->pan(-pan_step); });
+    on(a.view_on, [plots] { plots->pan(pan_step); });
+    on(a.next_segment, [this] { compare_page_->choose_next(1); });
+    on(a.previous_segment, [this] { compare_page_->choose_next(-1); });
+    on(a.cursor_on, [plots] { plots->step_cursor(1); });
+    on(a.cursor_back, [plots] { plots->step_cursor(-1); });
+    on(a.cursor_far_on, [plots] { plots->step_cursor(far_steps); });
+    on(a.cursor_far_back, [plots] { plots->step_cursor(-far_steps); });
+    on(a.cursor_start, [plots] { plots->set_cursor(0.0); });
+    on(a.cursor_end, [plots] { plots->set_cursor(plots->length_m()); });
+    a.band->setChecked(preferences_.band_shown);
+    a.summed->setChecked(preferences_.summed);
+    on(a.band, [this](bool shown) {
+        preferences_.band_shown = shown;
+        compare_page_->set_band_shown(shown);
+        save();
+    });
+    on(a.summed, [this](bool summed) {
+        preferences_.summed = summed;
+        compare_page_->set_summed(summed);
+        save();
+    });
+}
+
+// Channels that this pairing does not have keep their place in the settings.
+void MainWindow::fill_channels_menu() {
+    QMenu& menu = *actions_->channels_menu;
+    menu.clear();
+    for (const auto& choice : models::channels_of(*compare_page_->compared()->pairing)) {
+        QString title = choice.title;
+        QAction* action = menu.addAction(title.replace(QLatin1Char('&'), QStringLiteral("&&")));
+        action->setCheckable(true);
+        action->setChecked(preferences_.channels.contains(choice.id));
+        connect(action, &QAction::triggered, this, [this, id = choice.id](bool shown) {
+            preferences_.channels.removeAll(id);
+            if (shown) preferences_.channels << id;
+            compare_page_->set_channels(preferences_.channels);
+            save();
+        });
+    }
+}
+
+void MainWindow::find() {
+    std::vector<dialogs::Destination> places;
+    if (on_compare_page()) {
+        for (const auto& segment : compare_page_->compared()->pairing->track.segments) {
+            places.push_back(
+                {text(segment.name), tr("segment"),
+                 [this, place = 0.5 * (segment.start_m + segment.end_m)] { compare_page_->go_to(place); }});
+        }
+    }
+    const auto menus = actions_->menus();
+    for (const QMenu* menu : menus) {
+        for (QAction* action : menu->actions()) {
+            if (action->isSeparator() || action->menu() != nullptr || !action->isEnabled()) continue;
+            QString name = action->text();
+            name.remove(QLatin1Char('&'));
+            places.push_back(
+                {name, action->shortcut().toString(QKeySequence::NativeText), [action] { action->trigger(); }});
+        }
+    }
+    dialogs::Finder(std::move(places), this).exec();
+}
+
+} // namespace lapwright::window

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the window remembers from one run to the next.
+#pragma once
+
+#include "core/base/display.h"
+#include "ui/models/session_shelf.h"
+#include "ui/theme/palette.h"
+
+#include <QByteArray>
+#include <QStringList>
+#include <optional>
+
+class QSettings;
+
+namespace lapwright::window {
+
+struct Preferences {
+    base::UnitSystem units = base::UnitSystem::metric;
+    theme::Choice look = theme::Choice::system;
+    QStringList channels;
+    bool band_shown = true;
+    bool summed = false;
+    QString folder; // of the files opened last
+    QByteArray geometry;
+    std::optional<models::LapPick> last_a;
+    std::optional<models::LapPick> last_b;
+};
+
+// A value that cannot be read keeps its default.
+[[nodiscard]] Preferences load_preferences(const QSettings& settings);
+void save_preferences(QSettings& settings, const Preferences& preferences);
+
+} // namespace lapwright::window

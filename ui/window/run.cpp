@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/run.h"
+
+#include "ui/bridge/worker.h"
+#include "ui/window/main_window.h"
+
+#include <QApplication>
+#include <QIcon>
+#include <QLocale>
+#include <QSettings>
+#include <QStyleFactory>
+#include <iostream>
+
+static void init_resources() {
+    Q_INIT_RESOURCE(lapwright);
+}
+
+namespace lapwright::window {
+namespace {
+
+// Qt ends the process with a core dump when there is nothing to show a window on; a sentence is better.
+bool display_named() {
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+} // namespace
+
+int run(int argc, char** argv) {
+    if (!display_named()) {
+        std::cerr << "lapwright: there is no display to open a window on — start it in a desktop session, or use a "
+                     "subcommand such as \"lapwright compare\"\n";
+        return 1;
+    }
+    QApplication app(argc, argv);
+    init_resources();
+    QLocale::setDefault(QLocale::c());
+    QApplication::setApplicationName(QStringLiteral("lapwright"));
+    QApplication::setOrganizationName(QStringLiteral("lapwright"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Lapwright"));
+    QApplication::setApplicationVersion(QStringLiteral(LAPWRIGHT_VERSION));
+    QApplication::setDesktopFileName(QStringLiteral("lapwright"));
+    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/lapwright.svg")));
+    QSettings settings;
+    MainWindow window(bridge::analysis_stages(), settings);
+    window.show();
+    window.start(QApplication::arguments().mid(1));
+    return QApplication::exec();
+}
+
+} // namespace lapwright::window
