@@ -16,9 +16,11 @@ inline constexpr unsigned most_threads = 8;
 
 enum class WorkEnd { done, failed, cancelled, out_of_memory };
 
-// Calls work(0) … work(count - 1), each once, from any thread; work answers whether it went well.  Progress runs from
+// Calls work(0, worker) … work(count - 1, worker), each once, from any thread; no two at a time have the same worker,
+// 0 … threads - 1.  Work answers whether it went well.  Progress runs from
 // `from` to `to`.
-[[nodiscard]] WorkEnd run_pieces(unsigned threads, std::size_t count, const std::function<bool(std::size_t)>& work,
+[[nodiscard]] WorkEnd run_pieces(unsigned threads, std::size_t count,
+                                 const std::function<bool(std::size_t, std::size_t)>& work,
                                  const base::Progress& progress, std::string_view stage, double from, double to);
 
 } // namespace lapwright::import

@@ -53,13 +53,16 @@ class TableReader {
   public:
     TableReader(const ByteSource& source, const Layout& layout, const std::vector<ColumnPlan>& plans, unsigned threads,
                 const base::Progress& progress)
-        : source_(source), layout_(layout), plans_(plans), threads_(usable_threads(threads)), progress_(progress) {}
+        : source_(source), layout_(layout), plans_(plans), threads_(usable_threads(threads)), buffers_(threads_),
+          progress_(progress) {}
 
     base::Result<Table> read() {
         if (const auto problem = survey()) return *problem;
         if (const auto problem = make_room()) return *problem;
         const WorkEnd end = run_pieces(
-            threads_, pieces_.size(), [this](std::size_t i) { return read_piece(i); }, progress_, stage, 0.2, 0.9);
+            threads_, pieces_.size(),
+            [this](std::size_t i, std::size_t worker) { return read_piece(i, buffers_[worker]); }, progress_, stage,
+            0.2, 0.9);
         if (end != WorkEnd::done) return error_of(end);
         return gather();
     }
@@ -70,7 +73,9 @@ class TableReader {
         const std::size_t bytes = source_.size() - layout_.data_offset;
         pieces_.resize(std::max<std::size_t>(1, (bytes + piece_bytes - 1) / piece_bytes));
         const WorkEnd end = run_pieces(
-            threads_, pieces_.size(), [this](std::size_t i) { return survey_piece(i); }, progress_, stage, 0.0, 0.2);
+            threads_, pieces_.size(),
+            [this](std::size_t i, std::size_t worker) { return survey_piece(i, buffers_[worker]); }, progress_, stage,
+            0.0, 0.2);
         if (end != WorkEnd::done) return error_of(end);
         if (std::ranges::any_of(pieces_, &Piece::line_too_long))
             return Error{
@@ -79,9 +84,8 @@ class TableReader {
         return std::nullopt;
     }
 
-    bool survey_piece(std::size_t i) {
+    bool survey_piece(std::size_t i, std::string& buffer) {
         Piece& piece = pieces_[i];
-        std::string buffer;
         const std::size_t from = layout_.data_offset + i * piece_bytes;
         const std::size_t to = std::min(source_.size(), from + piece_bytes);
         const auto begin = i == 0 ? std::optional(from) : find_line_start(source_, from - 1, buffer);
@@ -125,7 +129,7 @@ class TableReader {
         rows_ = rows;
         const WorkEnd end = run_pieces(
             threads_, plans_.size() + 1,
-            [this](std::size_t i) {
+            [this](std::size_t i, std::size_t) {
                 if (i == plans_.size())
                     table_.lines.resize(rows_);
                 else if (plans_[i].form != CellForm::text)
@@ -137,8 +141,7 @@ class TableReader {
         return std::nullopt;
     }
 
-    bool read_piece(std::size_t i) {
-        std::string buffer;
+    bool read_piece(std::size_t i, std::string& buffer) {
         const auto text = source_.piece(pieces_[i].begin, pieces_[i].end, buffer);
         if (!text) return false;
         PieceTarget target;
@@ -157,7 +160,7 @@ class TableReader {
     base::Result<Table> gather() {
         const WorkEnd end = run_pieces(
             threads_, plans_.size() + 1,
-            [&](std::size_t i) {
+            [&](std::size_t i, std::size_t) {
                 if (i == plans_.size())
                     close_holes(table_.lines);
                 else
@@ -196,6 +199,7 @@ class TableReader {
     const Layout& layout_;
     const std::vector<ColumnPlan>& plans_;
     unsigned threads_;
+    std::vector<std::string> buffers_; // a worker, used again for piece after piece
     const base::Progress& progress_;
     std::vector<Piece> pieces_;
     std::vector<std::size_t> first_rows_; // a piece
