@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/column_relations.h"
 
+#include "core/base/constants.h"
 #include "core/base/number_text.h"
 #include "core/import/column_units.h"
 #include "core/import/speed_check.h"
@@ -138,6 +139,33 @@ class Relations {
         source_ = "the positions";
     }
 
+    // A speed with a unit tells degrees from radians: they are 57 times apart.
+    void settle_positions() {
+        const auto latitude = find(Meaning::latitude);
+        const auto longitude = find(Meaning::longitude);
+        if (speed_mps_.empty() || guesses_[*latitude].doubt.empty() || guesses_[*latitude].form != CellForm::number)
+            return;
+        for (std::size_t i = 0; i < guesses_.size(); ++i) {
+            if (!is_speed(guesses_[i]) || !guesses_[i].unit_written) continue;
+            const auto ratio = ratio_of(i);
+            if (!ratio) continue;
+            constexpr double degrees_a_radian = 180.0 / base::pi;
+            const bool degrees = std::abs(*ratio - 1.0) < bad_fit;
+            const bool radians = std::abs(*ratio / degrees_a_radian - 1.0) < bad_fit;
+            if (!degrees && !radians) continue;
+            for (ColumnGuess* guess : {&guesses_[*latitude], &guesses_[*longitude]}) {
+                guess->unit = degrees ? Unit::degree : Unit::radian;
+                guess->reason += degrees ? "; degrees fit the speed" : "; radians fit the speed";
+                guess->confidence = 0.9;
+                guess->doubt.clear();
+            }
+            if (radians)
+                for (double& speed : speed_mps_)
+                    speed *= degrees_a_radian;
+            return;
+        }
+    }
+
     void settle_speeds() {
         for (std::size_t i = 0; i < guesses_.size(); ++i)
             if (is_speed(guesses_[i]) && guesses_[i].unit_written) check_written(i);
@@ -175,6 +203,21 @@ class Relations {
         for (std::size_t i = 0; i < guesses_.size(); ++i)
             if (guesses_[i].role == Role::channel && guesses_[i].meaning == meaning) return i;
         return std::nullopt;
+    }
+
+    // The column's speed in m/s over the one by the positions; with positions in degrees that are radians also where
+    // the latter seems to stand still.
+    [[nodiscard]] std::optional<double> ratio_of(std::size_t i) const {
+        std::vector<double> ratios;
+        const double factor = base::definition(guesses_[i].unit).factor;
+        for (std::size_t row = 0; row < speed_mps_.size(); ++row) {
+            const double speed = values_[i].numbers[row] * factor;
+            if (speed > 4.0 && speed_mps_[row] > 0.0) ratios.push_back(speed / speed_mps_[row]);
+        }
+        if (ratios.size() < 8) return std::nullopt;
+        const auto middle = ratios.begin() + static_cast<std::ptrdiff_t>(ratios.size() / 2);
+        std::ranges::nth_element(ratios, middle);
+        return *middle;
     }
 
     void check_written(std::size_t i) {
@@ -256,6 +299,7 @@ void relate_columns(std::vector<ColumnGuess>& guesses, const std::vector<ColumnV
     find_unnamed_positions(guesses, values);
     match_positions(guesses);
     Relations relations(guesses, values, samples);
+    relations.settle_positions();
     relations.settle_speeds();
     relations.find_unnamed_speed();
     part_speeds(guesses);
