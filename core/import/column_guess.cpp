@@ -51,6 +51,12 @@ void guess_by_name(ColumnGuess& guess) {
     guess.confidence = named ? named->confidence : 0.9;
     guess.from_satellites = named && named->from_satellites;
     guess.meaning = named ? meaning_with_unit(named->meaning, guess.unit) : Meaning::other;
+    // Counts have no unit, whatever stands beside them.
+    const bool count = guess.meaning != Meaning::other && recording::quantity(guess.meaning) == Quantity::none;
+    if (count) {
+        guess.unit = Unit::none;
+        guess.unit_written = false;
+    }
     guess.reason = named ? "named \"" + guess.name + "\"" : "its name is not known: kept as it is";
     if (guess.unit_written) guess.reason += ", unit " + guess.unit_text + " as written";
 }
