@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sheet as a file: its text read back with poppler's pdftotext, and what is left when it cannot be written.
+#include "ui/sheet/write_pdf.h"
+
+#include "core/analysis/sheet_material.h"
+#include "core/base/display.h"
+#include "core/base/number_text.h"
+#include "tests/ui/fixture/pairing_fixture.h"
+
+#include <QDir>
+#include <QFile>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <cmath>
+#include <csignal>
+#include <gmock/gmock.h>
+#include <sys/resource.h>
+
+using namespace lapwright;
+using testing::HasSubstr;
+
+namespace {
+
+sheet::Sheet invented_sheet() {
+    return analysis::debrief_sheet(*fixture::pairing(), base::UnitSystem::metric, "0.1.0");
+}
+
+// Words in reading order, runs of blanks as one.
+std::string text_of(const QString& pdf, int page) {
+    QProcess reader;
+    const QString number = QString::number(page);
+    reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), QStringLiteral("-f"), number,
+                                               QStringLiteral("-l"), number, pdf, QStringLiteral("-")});
+    if (!reader.waitForFinished(20000) || reader.exitCode() != 0) return "pdftotext failed";
+    return QString::fromUtf8(reader.readAllStandardOutput()).simplified().toStdString();
+}
+
+std::string one_line(const std::string& text) {
+    return QString::fromStdString(text).simplified().toStdString();
+}
+
+QByteArray content(const QString& path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+// No file may grow beyond this while it lives: a disk that is full.
+class FullDisk {
+  public:
+    explicit FullDisk(rlim_t bytes) : old_signal_(std::signal(SIGXFSZ, SIG_IGN)) {
+        getrlimit(RLIMIT_FSIZE, &old_);
+        const rlimit small{bytes, old_.rlim_max};
+        setrlimit(RLIMIT_FSIZE, &small);
+    }
+    ~FullDisk() {
+        setrlimit(RLIMIT_FSIZE, &old_);
+        std::signal(SIGXFSZ, old_signal_);
+    }
+    FullDisk(const FullDisk&) = delete;
+    FullDisk& operator=(const FullDisk&) = delete;
+
+  private:
+    rlimit old_{};
+    void (*old_signal_)(int);
+};
+
+class WritePdf : public testing::Test {
+  protected:
+    [[nodiscard]] QString path(const char* name) const { return folder.filePath(QLatin1String(name)); }
+    [[nodiscard]] QStringList files() const {
+        return QDir(folder.path()).entryList(QDir::AllEntries | QDir::NoDotAndDotDot | QDir::Hidden);
+    }
+
+    QTemporaryDir folder;
+};
+
+} // namespace
+
+TEST_F(WritePdf, ItsTextIsWhatWasMeasured) {
+    const auto pairing = fixture::pairing();
+    const sheet::Sheet sheet = analysis::debrief_sheet(*pairing, base::UnitSystem::metric, "0.1.0");
+    const auto problem = paper::write_pdf(sheet, path("sheet.pdf").toStdString());
+    ASSERT_FALSE(problem) << problem->what;
+    const std::string text = text_of(path("sheet.pdf"), 1);
+    EXPECT_THAT(text, HasSubstr(one_line(pairing->headline.verdict)));
+    for (const analysis::Side* side : {&pairing->a, &pairing->b})
+        EXPECT_THAT(text, HasSubstr(base::lap_time_text(side->trace.best.lap_time_s())));
+    for (const auto& segment : pairing->comparison.segments) {
+        if (segment.segment.kind != track::SegmentKind::corner) continue;
+        EXPECT_THAT(text, HasSubstr(segment.segment.name));
+        const double gain = segment.gain_s.value;
+        EXPECT_THAT(text, HasSubstr((gain >= 0.0 ? "A " : "B ") + base::fixed_text(std::abs(gain), 2)))
+            << segment.segment.name;
+    }
+    EXPECT_THAT(text, HasSubstr("Motor sport is dangerous"));
+}
+
+TEST_F(WritePdf, TheSecondPageHasEverySegment) {
+    paper::PdfOptions options;
+    options.all_segments = true;
+    ASSERT_FALSE(paper::write_pdf(invented_sheet(), path("sheet.pdf").toStdString(), options));
+    const std::string text = text_of(path("sheet.pdf"), 2);
+    const auto pairing = fixture::pairing();
+    for (const auto& segment : pairing->comparison.segments)
+        EXPECT_THAT(text, HasSubstr(one_line(segment.segment.name)));
+}
+
+TEST_F(WritePdf, AFolderThatDoesNotExistIsOneSentenceAndLeavesNothing) {
+    const auto problem = paper::write_pdf(invented_sheet(), path("missing/sheet.pdf").toStdString());
+    ASSERT_TRUE(problem);
+    EXPECT_EQ(problem->code, base::ErrorCode::file_not_writable);
+    EXPECT_FALSE(problem->what.empty());
+    EXPECT_EQ(problem->what.find('\n'), std::string::npos);
+    EXPECT_EQ(files(), QStringList());
+}
+
+TEST_F(WritePdf, AFullDiskKeepsTheOldFileWhole) {
+    QFile old(path("sheet.pdf"));
+    ASSERT_TRUE(old.open(QIODevice::WriteOnly));
+    old.write("the sheet of last week");
+    old.close();
+    {
+        const FullDisk full(4096);
+        const auto problem = paper::write_pdf(invented_sheet(), path("sheet.pdf").toStdString());
+        ASSERT_TRUE(problem);
+        EXPECT_EQ(problem->code, base::ErrorCode::file_not_writable);
+    }
+    EXPECT_EQ(content(path("sheet.pdf")), QByteArray("the sheet of last week"));
+    EXPECT_EQ(files(), QStringList{QStringLiteral("sheet.pdf")});
+}

@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Laid out from the top: answer, plots, findings, then two columns (corners; causes, setup, notes), cautions at the
+// foot.
+#include "ui/sheet/paint_sheet.h"
+
+#include "ui/sheet/ink.h"
+#include "ui/sheet/sheet_plot.h"
+
+#include <QPainter>
+#include <algorithm>
+
+namespace lapwright::paper {
+namespace {
+
+constexpr double margin_pt = 40.0;
+
+QString text(const std::string& utf8) {
+    return QString::fromStdString(utf8);
+}
+
+// Text wrapped to a width; gives the height that it took.
+double paint_text(QPainter& painter, double x, double y, double width, const QString& words, const QFont& font,
+                  const QColor& colour) {
+    painter.setFont(font);
+    painter.setPen(colour);
+    const QRectF room(x, y, width, 10000.0);
+    QRectF taken;
+    painter.drawText(room, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, words, &taken);
+    return taken.height();
+}
+
+void paint_rule(QPainter& painter, double x, double y, double width) {
+    painter.setPen(QPen(rule, 0.6));
+    painter.drawLine(QPointF(x, y), QPointF(x + width, y));
+}
+
+double paint_top(QPainter& painter, double x, double y, double width, const sheet::Sheet& sheet) {
+    const double start = y;
+    y += paint_text(painter, x, y, width, text(sheet.headline), type(20, true), ink) + 2;
+    y += paint_text(painter, x, y, width, text(sheet.sentence), type(10), ink) + 4;
+    y += paint_text(painter, x, y, width, text(sheet.place), type(8), faint_ink) + 1;
+    y += paint_text(painter, x, y, width, text(sheet.side_a), type(8, true), blue_a) + 1;
+    y += paint_text(painter, x, y, width, text(sheet.side_b), type(8, true), vermilion_b) + 6;
+    return y - start;
+}
+
+double paint_findings(QPainter& painter, double x, double y, double width, const sheet::Sheet& sheet) {
+    const double start = y;
+    constexpr double worth_width = 92;
+    int number = 0;
+    for (const sheet::Finding& finding : sheet.findings) {
+        paint_rule(painter, x, y, width);
+        y += 6;
+        painter.setBrush(ink);
+        painter.setPen(Qt::NoPen);
+        painter.drawEllipse(QPointF(x + 7, y + 7), 7.0, 7.0);
+        painter.setPen(Qt::white);
+        painter.setFont(type(9, true));
+        painter.drawText(QRectF(x, y, 14, 14), Qt::AlignCenter, QString::number(++number));
+        painter.setPen(colour_of(finding.favours));
+        painter.setFont(type(9, true));
+        painter.drawText(QRectF(x + width - worth_width, y, worth_width, 14), Qt::AlignRight | Qt::AlignVCenter,
+                         text(finding.worth));
+        const double left = x + 24;
+        const double room = width - 24 - worth_width - 8;
+        y += paint_text(painter, left, y, room, text(finding.claim), type(9, true), ink) + 1;
+        y += paint_text(painter, left, y, room, text(finding.evidence), type(8), ink) + 1;
+        if (!finding.try_next.empty())
+            y += paint_text(painter, left, y, room, QStringLiteral("Try next: ") + text(finding.try_next), type(8),
+                            faint_ink);
+        y += 6;
+    }
+    return y - start;
+}
+
+double paint_heading(QPainter& painter, double x, double y, double width, const QString& words) {
+    return paint_text(painter, x, y, width, words, type(9, true), ink) + 3;
+}
+
+// A bar from the middle: left for B, right for A.
+void paint_won_by(QPainter& painter, const QRectF& cell, double gain_s, double largest_s) {
+    painter.fillRect(cell, shade);
+    const double half = 0.5 * cell.width();
+    const double reach = largest_s > 0.0 ? half * std::min(1.0, std::abs(gain_s) / largest_s) : 0.0;
+    const double middle = cell.center().x();
+    const QRectF bar = gain_s >= 0.0 ? QRectF(middle, cell.top(), reach, cell.height())
+                                     : QRectF(middle - reach, cell.top(), reach, cell.height());
+    painter.fillRect(bar, gain_s >= 0.0 ? blue_a : vermilion_b);
+}
+
+double largest_gain(const std::vector<sheet::Row>& rows) {
+    double most = 0.0;
+    for (const sheet::Row& row : rows)
+        most = std::max(most, std::abs(row.gain_s));
+    return most;
+}
+
+double paint_table(QPainter& painter, double x, double y, double width, const sheet::Sheet& sheet,
+                   const std::vector<sheet::Row>& rows) {
+    const double start = y;
+    constexpr double row_height = 13;
+    constexpr double bar_width = 36;
+    const std::vector<double> shares{0.27, 0.24, 0.30, 0.19};
+    const double for_text = width - bar_width;
+    const double largest = largest_gain(rows);
+    const auto cell = [&](std::size_t column, double top) {
+        double left = x;
+        for (std::size_t i = 0; i < column; ++i)
+            left += shares[i] * for_text + (i == 0 ? bar_width : 0.0);
+        return QRectF(left, top, shares[column] * for_text, row_height);
+    };
+    painter.setFont(type(7));
+    painter.setPen(faint_ink);
+    for (std::size_t i = 1; i < shares.size() && i < sheet.columns.size(); ++i)
+        painter.drawText(cell(i, y), Qt::AlignRight | Qt::AlignVCenter, text(sheet.columns[i]));
+    y += row_height;
+    for (const sheet::Row& row : rows) {
+        paint_rule(painter, x, y, width);
+        const double bar_left = x + shares[0] * for_text;
+        paint_won_by(painter, QRectF(bar_left, y + 4, bar_width, row_height - 8), row.gain_s, largest);
+        for (std::size_t i = 0; i < shares.size() && i < row.cells.size(); ++i) {
+            painter.setFont(type(8, i == 0 && row.corner));
+            painter.setPen(ink);
+            const QString words = painter.fontMetrics().elidedText(text(row.cells[i]), Qt::ElideRight,
+                                                                   static_cast<int>(cell(i, y).width()));
+            painter.drawText(cell(i, y), (i == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter, words);
+        }
+        y += row_height;
+    }
+    return y - start;
+}
+
+double paint_pairs(QPainter& painter, double x, double y, double width, const QString& heading,
+                   const std::vector<sheet::Pair>& pairs) {
+    if (pairs.empty()) return 0.0;
+    const double start = y;
+    y += paint_heading(painter, x, y, width, heading);
+    for (const sheet::Pair& pair : pairs) {
+        painter.setFont(type(8));
+        painter.setPen(ink);
+        painter.drawText(QRectF(x, y, 0.5 * width, 13), Qt::AlignLeft | Qt::AlignVCenter, text(pair.name));
+        painter.setPen(colour_of(pair.favours));
+        painter.drawText(QRectF(x + 0.4 * width, y, 0.6 * width, 13), Qt::AlignRight | Qt::AlignVCenter,
+                         text(pair.text));
+        y += 13;
+        paint_rule(painter, x, y, width);
+    }
+    return y + 10 - start;
+}
+
+double paint_list(QPainter& painter, double x, double y, double width, const QString& heading,
+                  const std::vector<std::string>& lines) {
+    if (lines.empty()) return 0.0;
+    const double start = y;
+    y += paint_heading(painter, x, y, width, heading);
+    for (const std::string& line : lines)
+        y += paint_text(painter, x, y, width, text(line), type(8), ink) + 2;
+    return y + 8 - start;
+}
+
+void paint_foot(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet) {
+    const double width = page.width() - 2 * margin_pt;
+    const double y = page.height() - margin_pt - 34;
+    paint_rule(painter, margin_pt, y, width);
+    const double height = paint_text(painter, margin_pt, y + 4, width, text(sheet.cautions), type(7), faint_ink);
+    paint_text(painter, margin_pt, y + 5 + height, width, text(sheet.made_from), type(7), faint_ink);
+}
+
+void paint_first(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet) {
+    const double width = page.width() - 2 * margin_pt;
+    double y = margin_pt;
+    y += paint_top(painter, margin_pt, y, width, sheet);
+    constexpr double plot_height = 270;
+    paint_plot(painter, QRectF(margin_pt, y, width, plot_height), sheet);
+    y += plot_height + 10;
+    y += paint_findings(painter, margin_pt, y, width, sheet);
+    paint_rule(painter, margin_pt, y, width);
+    y += 10;
+    const double column = 0.57 * width;
+    const double heading = paint_heading(painter, margin_pt, y, column, QStringLiteral("Corners"));
+    paint_table(painter, margin_pt, y + heading, column, sheet, sheet.corners);
+    const double right = margin_pt + column + 24;
+    const double room = width - column - 24;
+    double at = y;
+    at += paint_pairs(painter, right, at, room, QStringLiteral("Causes, whole lap"), sheet.causes);
+    at += paint_pairs(painter, right, at, room, QStringLiteral("Setup, A · B"), sheet.setup);
+    at += paint_list(painter, right, at, room, QStringLiteral("Notes"), sheet.notes);
+    paint_list(painter, right, at, room, QStringLiteral("To keep in mind"), sheet.remarks);
+}
+
+void paint_all_segments(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet) {
+    const double width = page.width() - 2 * margin_pt;
+    double y = margin_pt;
+    y += paint_text(painter, margin_pt, y, width, text(sheet.headline), type(14, true), ink) + 4;
+    y += paint_text(painter, margin_pt, y, width, QStringLiteral("All segments"), type(9, true), ink) + 4;
+    paint_table(painter, margin_pt, y, width, sheet, sheet.segments);
+}
+
+} // namespace
+
+void paint_sheet(QPainter& painter, const QSizeF& page_pt, const sheet::Sheet& sheet, Page page) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(QRectF(QPointF(0, 0), page_pt), Qt::white);
+    if (page == Page::first)
+        paint_first(painter, page_pt, sheet);
+    else
+        paint_all_segments(painter, page_pt, sheet);
+    paint_foot(painter, page_pt, sheet);
+    painter.restore();
+}
+
+} // namespace lapwright::paper

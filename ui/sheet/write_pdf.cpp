@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sheet/write_pdf.h"
+
+#include "ui/sheet/paint_sheet.h"
+
+#include <QBuffer>
+#include <QFile>
+#include <QGuiApplication>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+#include <array>
+
+namespace lapwright::paper {
+namespace {
+
+constexpr int dots_per_inch = 1200;
+constexpr double points_per_inch = 72.0;
+
+base::Error not_writable(const std::string& path, const QString& why) {
+    return {base::ErrorCode::file_not_writable,
+            {path, {}, {}},
+            "the sheet cannot be written: " + why.toStdString(),
+            "choose another folder or file name"};
+}
+
+QByteArray painted(const sheet::Sheet& sheet, const PdfOptions& options) {
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setResolution(dots_per_inch);
+    const QPageSize size(options.paper == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter);
+    writer.setPageLayout(QPageLayout(size, QPageLayout::Portrait, QMarginsF()));
+    writer.setTitle(QString::fromStdString(sheet.headline));
+    writer.setCreator(QStringLiteral("Lapwright"));
+    QPainter painter(&writer);
+    painter.scale(dots_per_inch / points_per_inch, dots_per_inch / points_per_inch);
+    const QSizeF page = size.size(QPageSize::Point);
+    paint_sheet(painter, page, sheet, Page::first);
+    if (options.all_segments) {
+        writer.newPage();
+        paint_sheet(painter, page, sheet, Page::all_segments);
+    }
+    painter.end();
+    return buffer.data();
+}
+
+} // namespace
+
+std::optional<base::Error> write_pdf(const sheet::Sheet& sheet, const std::string& path, const PdfOptions& options) {
+    const QByteArray pdf = painted(sheet, options);
+    QSaveFile file(QFile::decodeName(path.c_str()));
+    if (!file.open(QIODevice::WriteOnly)) return not_writable(path, file.errorString());
+    // A full disk may show itself only when the last block is flushed, which commit() alone does not report.
+    if (file.write(pdf) != pdf.size() || !file.flush() || !file.commit()) return not_writable(path, file.errorString());
+    return std::nullopt;
+}
+
+std::optional<base::Error> write_pdf_without_window(const sheet::Sheet& sheet, const std::string& path,
+                                                    const PdfOptions& options) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    // Qt's remarks about the missing desktop would stand between the program's own lines.
+    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+    int argument_count = 1;
+    std::array<char, 10> name{"lapwright"};
+    std::array<char*, 2> arguments{name.data(), nullptr};
+    const QGuiApplication qt(argument_count, arguments.data());
+    return write_pdf(sheet, path, options);
+}
+
+} // namespace lapwright::paper
