@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// From files to a finished comparison: the sample sessions, and two generated sessions of an hour at 100 Hz with 24 columns.
+// From files to a finished comparison: the sample sessions, and two generated sessions of an hour at 100 Hz with 24
+// columns.
 #include "core/analysis/run.h"
 #include "tests/truth/write_text.h"
 
@@ -54,7 +55,8 @@ void UnderstandSample(benchmark::State& state) {
         state.SkipWithError("the sample cannot be read");
         return;
     }
-    for (auto _ : state) benchmark::DoNotOptimize(analysis::understand(*recording).ok());
+    for (auto _ : state)
+        benchmark::DoNotOptimize(analysis::understand(*recording).ok());
 }
 BENCHMARK(UnderstandSample)->Unit(benchmark::kMillisecond)->UseRealTime();
 
@@ -65,7 +67,8 @@ void CompareUnderstoodSamples(benchmark::State& state) {
         state.SkipWithError("the samples cannot be read");
         return;
     }
-    for (auto _ : state) benchmark::DoNotOptimize(analysis::compare(*a, *b).ok());
+    for (auto _ : state)
+        benchmark::DoNotOptimize(analysis::compare(*a, *b).ok());
 }
 BENCHMARK(CompareUnderstoodSamples)->Unit(benchmark::kMillisecond)->UseRealTime();
 

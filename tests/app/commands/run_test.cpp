@@ -151,7 +151,8 @@ TEST(CommandLine, ATrialNeedsTheBaselineOnBothSides) {
     const auto json = nlohmann::json::parse(o.out);
     EXPECT_NEAR(json["lap"]["gain_s"].get<double>(), -0.63, 0.15) << "less wing costs time here";
     double sum = 0.0;
-    for (const auto& s : json["segments"]) sum += s["gain_s"].get<double>();
+    for (const auto& s : json["segments"])
+        sum += s["gain_s"].get<double>();
     EXPECT_NEAR(sum, json["lap"]["gain_s"].get<double>(), 1e-9);
     const Outcome no_return = call({"trial", hatch, changed, "--changed", "2"});
     EXPECT_EQ(no_return.status, 1);
