@@ -2,8 +2,8 @@
 // lapwright: a subcommand runs without a display, anything else opens the workstation.
 #include "app/commands/commands.h"
 #ifdef LAPWRIGHT_WINDOW
-#include "ui/sheet/write_pdf.h"
 #include "ui/window/run.h"
+#include "ui/window/write_sheet.h"
 #endif
 
 #include <iostream>
@@ -15,9 +15,7 @@ namespace {
 lapwright::commands::SheetWriter sheet_writer() {
 #ifdef LAPWRIGHT_WINDOW
     return [](const lapwright::sheet::Sheet& sheet, const lapwright::commands::SheetRequest& request) {
-        using namespace lapwright::paper;
-        const PaperSize size = request.us_letter ? PaperSize::us_letter : PaperSize::a4;
-        return write_pdf_without_window(sheet, request.path, {size, request.all_segments});
+        return lapwright::window::write_sheet(sheet, request.path, request.us_letter, request.all_segments);
     };
 #else
     return {};
