@@ -4,6 +4,7 @@
 #include "core/import/column_relations.h"
 #include "core/import/column_units.h"
 #include "core/import/units_in_text.h"
+#include "core/import/words.h"
 
 #include <algorithm>
 
@@ -37,6 +38,10 @@ ColumnGuess read_header_cell(const Layout& layout, std::size_t column) {
     if (parted.unit_text.empty() && !layout.units[column].empty()) {
         parted.unit_text = layout.units[column];
         parted.unit = parse_unit(parted.unit_text);
+    }
+    if (!parted.unit && !parted.unit_text.empty() && only_says_where(parted.unit_text)) {
+        if (!plain_words(parted.unit_text).empty()) parted.name += " " + parted.unit_text;
+        parted.unit_text.clear();
     }
     guess.name = parted.name.empty() ? guess.header : parted.name;
     guess.unit_text = parted.unit_text;

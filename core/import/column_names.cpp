@@ -65,25 +65,26 @@ constexpr std::array table{
              "speedometer,tacho,wheel,wheels,rad,roue,rueda,ruota,wiel"},
     Synonyms{Role::channel, Meaning::course, 0.85,
              "course,heading,bearing,cog,course over ground,track angle,kurs,fahrtrichtung,cap,rumbo,rotta,koers,"
-             "true course,course true,true heading,azimuth,azimut"},
+             "true course,course true,true heading,azimuth,azimut,hdg,crs,track true,true track"},
     Synonyms{Role::channel, Meaning::course, 0.5, "track,direction,richtung,direzione,richting,direccion"},
     Synonyms{
         Role::channel, Meaning::longitudinal_acceleration, 0.95,
         "longitudinal acceleration,longitudinal acc,longitudinal accel,long acceleration,long accel,long acc,lon acc,"
         "lon accel,lon acceleration,longacc,lonacc,longitudinal g,long g,lon g,g long,g lon,longg,glong,"
         "longitudinal g force,g force long,accel forward,acc forward,forward acceleration,forward acc,"
-        "acceleration forward,langsbeschleunigung,laengsbeschleunigung,beschleunigung langs,"
+        "acceleration forward,langsbeschleunigung,langsb,langsbeschl,laengsbeschleunigung,beschleunigung langs,"
         "beschleunigung laengs,langs acc,acceleration longitudinale,acc longitudinale,aceleracion longitudinal,"
         "accelerazione longitudinale,longitudinale versnelling,langsversnelling,inline acc,inline acceleration"},
     Synonyms{Role::channel, Meaning::longitudinal_acceleration, 0.7,
              "acc x,accel x,accx,ax,a x,acceleration x,accelerometer x,g x,gx,g force x,beschleunigung x,aceleracion x,"
              "accelerazione x,versnelling x,acc length"},
-    Synonyms{Role::channel, Meaning::lateral_acceleration, 0.95,
-             "accel left,acc left,acceleration left,leftward acceleration,lateral acceleration,lateral acc,lateral "
-             "accel,lat acceleration,lat accel,lat acc,latacc,lateral g,lat g,"
-             "g lat,latg,glat,lateral g force,g force lat,querbeschleunigung,beschleunigung quer,quer acc,"
-             "acceleration laterale,acceleration transversale,acc laterale,aceleracion lateral,accelerazione laterale,"
-             "dwarsversnelling,laterale versnelling,cornering acceleration,side acceleration,transverse acceleration"},
+    Synonyms{
+        Role::channel, Meaning::lateral_acceleration, 0.95,
+        "accel left,acc left,acceleration left,leftward acceleration,lateral acceleration,lateral acc,lateral "
+        "accel,lat acceleration,lat accel,lat acc,latacc,lateral g,lat g,"
+        "g lat,latg,glat,lateral g force,g force lat,querbeschleunigung,querb,querbeschl,beschleunigung quer,quer acc,"
+        "acceleration laterale,acceleration transversale,acc laterale,aceleracion lateral,accelerazione laterale,"
+        "dwarsversnelling,laterale versnelling,cornering acceleration,side acceleration,transverse acceleration"},
     Synonyms{Role::channel, Meaning::lateral_acceleration, 0.7,
              "acc y,accel y,accy,ay,a y,acceleration y,accelerometer y,g y,gy,g force y,beschleunigung y,aceleracion y,"
              "accelerazione y,versnelling y"},
@@ -144,7 +145,8 @@ constexpr std::array table{
     Synonyms{
         Role::channel, Meaning::satellites, 0.9,
         "satellites,sats,num sats,numsats,num satellites,nsat,nsats,sat count,satellite count,satelliten,satelites,"
-        "satelliti,satellieten,sv used,satellites used,number satellites,number sats,sats used,anzahl satelliten,"
+        "satelliti,satellieten,sv used,satellites used,number satellites,number sats,sats used,anzahl "
+        "satelliten,locked satellites,satellites locked,satellites in use,"
         "nb satellites,nombre satellites"},
     Synonyms{Role::channel, Meaning::position_dilution, 0.9, "hdop,pdop,dop,gdop,dilution precision"},
     Synonyms{Role::channel, Meaning::position_accuracy, 0.8,
@@ -167,17 +169,18 @@ constexpr std::array table{
         "humedad,humedad relativa,umidita,umidita relativa,luchtvochtigheid,vochtigheid"},
 };
 
-constexpr std::array<std::string_view, 9> satellite_words{"gps",       "gnss",    "glonass", "galileo", "sat",
-                                                          "satellite", "doppler", "rtk",     "nmea"};
-constexpr std::array<std::string_view, 20> wheel_words{"front",  "rear", "left", "right", "fl",    "fr",     "rl",
-                                                       "rr",     "lf",   "rf",   "lr",    "vorne", "hinten", "links",
-                                                       "rechts", "vl",   "vr",   "hl",    "hr",    "wheel"};
+constexpr auto satellite_words = std::to_array<std::string_view>(
+    {"gps", "gnss", "glonass", "galileo", "sat", "satellite", "doppler", "rtk", "nmea"});
+constexpr auto wheel_words = std::to_array<std::string_view>(
+    {"front", "rear",   "left", "right", "fl",    "fr",     "rl", "rr", "lf", "rf", "lr",
+     "vorne", "hinten", "f",    "r",     "links", "rechts", "vl", "vr", "hl", "hr", "wheel"});
 // Words that change nothing about what is measured.
-constexpr std::array<std::string_view, 44> filler_words{
-    "sensor",   "signal", "channel", "value", "ecu",  "can",    "obd", "obd2",     "imu",       "ins",    "raw",
-    "filtered", "filt",   "calc",    "avg",   "mean", "logger", "log", "pos",      "position",  "pct",    "percent",
-    "in",       "of",     "the",     "de",    "du",   "des",    "la",  "le",       "del",       "della",  "di",
-    "der",      "van",    "el",      "au",    "0",    "1",      "2",   "internal", "corrected", "kalman", "estimated"};
+constexpr auto filler_words = std::to_array<std::string_view>(
+    {"sensor", "signal",   "channel",  "value",   "ecu",      "can",       "obd",    "obd2",     "imu",
+     "ins",    "raw",      "filtered", "filt",    "calc",     "avg",       "mean",   "logger",   "log",
+     "pos",    "position", "pct",      "percent", "in",       "of",        "the",    "de",       "du",
+     "des",    "la",       "le",       "del",     "della",    "di",        "der",    "van",      "el",
+     "au",     "0",        "1",        "2",       "internal", "corrected", "kalman", "estimated"});
 
 template <typename Words>
 bool holds(const Words& words, std::string_view word) {
@@ -224,6 +227,13 @@ std::vector<std::string> without(std::vector<std::string> words, const Unwanted&
 }
 
 } // namespace
+
+bool only_says_where(std::string_view text) {
+    const auto words = split_words(plain_words(text), ' ');
+    return std::ranges::all_of(words, [](const std::string& word) {
+        return holds(satellite_words, word) || holds(wheel_words, word) || holds(filler_words, word);
+    });
+}
 
 std::optional<NamedColumn> meaning_of_name(std::string_view name) {
     const std::vector<std::string> words = split_words(plain_words(name), ' ');

@@ -30,6 +30,9 @@ struct NamedColumn {
     bool at_wheel = false;        // the name says wheel, or front, rear, left, right
 };
 
+// Whether text in brackets is no unit but says where a value comes from, or nothing at all: "GPS", "front left", "#".
+[[nodiscard]] bool only_says_where(std::string_view text);
+
 // Nothing where the name is not known.
 [[nodiscard]] std::optional<NamedColumn> meaning_of_name(std::string_view name);
 
