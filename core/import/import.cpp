@@ -26,6 +26,7 @@ base::Result<Recording> import_table(const TextSource& source, const std::string
         error.place.file = name;
         return error;
     }
+    if (!base::go_on(progress, "putting channels together", 0.95)) return base::cancelled();
     return assemble(std::move(table).value(), known->layout, known->guesses, options, name);
 }
 

@@ -92,10 +92,36 @@ class Builder {
                 axis_.splits_s.push_back(time);
             }
         } else if (time - last > pause_s) {
-            pauses_.add(lines_[i]);
-            axis_.splits_s.push_back(time);
+            if (is_stray(i, last)) return backwards_.add(lines_[i]);
+            time = step_over(i, last, time);
         }
         keep(i, time);
+    }
+
+    // A pause, or a clock that was set: receivers begin at some default date until the first fix.  The session then
+    // begins where the right clock says.
+    double step_over(std::size_t i, double last, double time) {
+        const double next = last + (step_s_ > 0.0 ? step_s_ : least_step_s);
+        if (time - last > day_s && next > last) {
+            jumps_.add(lines_[i]);
+            offset_s_ += next - time;
+            time = next;
+            axis_.first_reading_s = reading_s_[i] - time;
+        } else {
+            pauses_.add(lines_[i]);
+        }
+        axis_.splits_s.push_back(time);
+        return time;
+    }
+
+    // Whether a few rows on the clock is where it would be without this row.
+    [[nodiscard]] bool is_stray(std::size_t i, double last) const {
+        const std::size_t end = std::min(reading_s_.size(), i + 1 + most_rows_out_of_order);
+        for (std::size_t j = i + 1; j < end; ++j) {
+            const double time = reading_s_[j] + offset_s_;
+            if (time > last && time - last <= pause_s) return true;
+        }
+        return false;
     }
 
     // Whether the clock starts again near zero where the lap's number goes up.
@@ -133,7 +159,7 @@ class Builder {
                  (backwards_.count == 1 ? "was" : "were") + " left out");
         warn(midnight_, "midnight_passed", "the clock passes midnight here: the time goes on");
         warn(jumps_, "clock_jumped",
-             "the clock jumps back " + counted(jumps_.count, "time", "times") +
+             "the clock jumps " + counted(jumps_.count, "time", "times") +
                  ": the recording is split there, nothing is joined across");
         warn(laps_, "time_per_lap",
              "the time starts again with each lap: the laps are put end to end, each " + base::fixed_text(step_s_, 3) +
