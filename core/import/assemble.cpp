@@ -46,6 +46,25 @@ void tell_damage(Recording& recording, const Table& table, const std::vector<Col
              table.columns[i].unreadable);
 }
 
+// What was taken for granted though the file does not say it.
+void tell_guessed_units(Recording& recording, const std::vector<ColumnGuess>& guesses) {
+    std::string told;
+    for (const auto& guess : guesses) {
+        const bool read = guess.role == Role::time || (guess.role == Role::channel && guess.meaning != Meaning::other);
+        const bool guessed =
+            read && guess.form == CellForm::number && !guess.unit_written && guess.unit != base::Unit::none;
+        if (!guessed || guess.settled || !guess.doubt.empty() || !guess.unit_text.empty()) continue;
+        // Degrees are how positions are written, unless they are written in an unusual way.
+        const bool position = guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude;
+        if (position && guess.unit == base::Unit::degree && guess.scale == 1.0) continue;
+        const std::string symbol(base::symbol(guess.unit));
+        told += (told.empty() ? "\"" : ", \"") + guess.name + "\" in " + (symbol.empty() ? "parts of one" : symbol);
+    }
+    if (!told.empty())
+        recording.warnings.push_back(
+            {"units_guessed", "units that are not written were told from the values: " + told, {}});
+}
+
 void tell_doubts(Recording& recording, const Layout& layout, const std::vector<ColumnGuess>& guesses) {
     if (layout.decimal_mark_unsure)
         recording.warnings.push_back(
@@ -143,6 +162,7 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     recording.track = session.track;
     recording.facts = layout.facts;
     tell_doubts(recording, layout, guesses);
+    tell_guessed_units(recording, guesses);
     tell_damage(recording, table, guesses);
     if (table.lines.size() < 2)
         return base::Error{ErrorCode::not_a_table,

@@ -44,6 +44,11 @@ ColumnGuess read_header_cell(const Layout& layout, std::size_t column) {
         parted.unit_text.clear();
     }
     guess.name = parted.name.empty() ? guess.header : parted.name;
+    // "rpm" is name and unit at once.
+    if (parted.unit_text.empty() && parse_unit(guess.name) == Unit::revolution_per_minute) {
+        parted.unit = Unit::revolution_per_minute;
+        parted.unit_text = guess.name;
+    }
     guess.unit_text = parted.unit_text;
     guess.unit_written = parted.unit.has_value();
     guess.unit = parted.unit.value_or(Unit::none);
