@@ -46,6 +46,12 @@ void tell_damage(Recording& recording, const Table& table, const std::vector<Col
              table.columns[i].unreadable);
 }
 
+std::string spoken(Meaning meaning) {
+    std::string words(recording::name(meaning));
+    std::ranges::replace(words, '_', ' ');
+    return words;
+}
+
 // What was taken for granted though the file does not say it.
 void tell_guessed_units(Recording& recording, const std::vector<ColumnGuess>& guesses) {
     std::string told;
@@ -76,6 +82,11 @@ void tell_doubts(Recording& recording, const Layout& layout, const std::vector<C
         if (guess.role == Role::skip || guess.settled) continue;
         if (!guess.doubt.empty())
             recording.warnings.push_back({"column_unsure", "column \"" + guess.name + "\": " + guess.doubt, {}});
+        else if (guess.confidence < doubtful_below && guess.role == Role::channel && guess.meaning != Meaning::other)
+            recording.warnings.push_back({"column_unsure",
+                                          "column \"" + guess.name + "\": taken for " + spoken(guess.meaning) +
+                                              ", which its name does not say for sure",
+                                          {}});
         else if (!guess.unit_text.empty() && !guess.unit_written && guess.form == CellForm::number)
             recording.warnings.push_back(
                 {"unit_unknown",

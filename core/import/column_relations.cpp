@@ -109,8 +109,10 @@ void match_positions(std::vector<ColumnGuess>& guesses) {
     else if (unusual(*longitude) && latitude->form == CellForm::number)
         copy(*longitude, *latitude);
     if (!unusual(*latitude) && (latitude->doubt.empty() || longitude->doubt.empty())) {
-        latitude->doubt.clear();
-        longitude->doubt.clear();
+        for (ColumnGuess* guess : {&*latitude, &*longitude}) {
+            if (!guess->doubt.empty()) guess->confidence = std::max(latitude->confidence, longitude->confidence);
+            guess->doubt.clear();
+        }
     }
 }
 
