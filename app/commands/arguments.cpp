@@ -33,6 +33,14 @@ void add_pairing(CLI::App& app, Arguments& arguments) {
     app.add_option("--track", arguments.track_file, "track file with gate and segments");
 }
 
+void add_setups(CLI::App& app, Arguments& arguments) {
+    app.add_option("--setup-a", arguments.setup_a, "setup sheet of A (JSON)");
+    app.add_option("--setup-b", arguments.setup_b, "setup sheet of B");
+    const auto mass = CLI::Range(100.0, 5000.0);
+    app.add_option("--mass-a", arguments.mass_a_kg, "mass of A in kg, with driver and fuel")->check(mass);
+    app.add_option("--mass-b", arguments.mass_b_kg, "mass of B in kg")->check(mass);
+}
+
 } // namespace
 
 Parsed parse(const std::vector<std::string>& words) {
@@ -54,6 +62,11 @@ Parsed parse(const std::vector<std::string>& words) {
         ->check(CLI::Range(0.2, 20.0))
         ->capture_default_str();
     add_output(*compare, arguments, units);
+
+    CLI::App* causes = app.add_subcommand("causes", "what of the gap is grip, downforce, drag, power, mass, driver");
+    add_pairing(*causes, arguments);
+    add_setups(*causes, arguments);
+    add_output(*causes, arguments, units);
 
     CLI::App* sheet = app.add_subcommand("sheet", "the debrief sheet as a PDF");
     add_pairing(*sheet, arguments);
@@ -90,6 +103,8 @@ Parsed parse(const std::vector<std::string>& words) {
         arguments.command = Command::laps;
     else if (compare->parsed())
         arguments.command = Command::compare;
+    else if (causes->parsed())
+        arguments.command = Command::causes;
     else if (sheet->parsed())
         arguments.command = Command::sheet;
     else if (trial->parsed())

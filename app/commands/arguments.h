@@ -10,7 +10,7 @@
 
 namespace lapwright::commands {
 
-enum class Command { laps, compare, sheet, trial, version };
+enum class Command { laps, compare, causes, sheet, trial, version };
 
 struct Arguments {
     Command command{};
@@ -18,6 +18,10 @@ struct Arguments {
     std::optional<int> lap_a;
     std::optional<int> lap_b;
     std::string track_file; // empty: none
+    std::string setup_a;    // setup sheets, empty: none
+    std::string setup_b;
+    std::optional<double> mass_a_kg; // go before the sheets'
+    std::optional<double> mass_b_kg;
     double step_m = 1.0;
     base::UnitSystem units = base::UnitSystem::metric;
     bool json = false;

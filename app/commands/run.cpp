@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/run.h"
 #include "app/commands/arguments.h"
+#include "app/commands/causes_text.h"
 #include "app/commands/commands.h"
 #include "app/commands/json_text.h"
 #include "app/commands/table_text.h"
 #include "app/commands/trial_text.h"
+#include "core/analysis/explain.h"
 #include "core/analysis/sheet_material.h"
 
 #include <algorithm>
@@ -75,6 +77,37 @@ int run_compare(const Arguments& arguments, std::ostream& out, std::ostream& err
     return 0;
 }
 
+// The sheet that was named, with the mass that was named; an empty one where there is none.
+Result<car::SetupSheet> setup_of(const std::string& file, std::optional<double> mass_kg) {
+    car::SetupSheet sheet;
+    if (!file.empty()) {
+        auto read = car::read_setup_sheet(file);
+        if (!read) return read.error();
+        sheet = std::move(read).value();
+    }
+    if (mass_kg) sheet.mass = car::Mass{*mass_kg};
+    return sheet;
+}
+
+int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    const auto setup_a = setup_of(arguments.setup_a, arguments.mass_a_kg);
+    if (!setup_a) return refuse(setup_a.error(), err);
+    const auto setup_b = setup_of(arguments.setup_b, arguments.mass_b_kg);
+    if (!setup_b) return refuse(setup_b.error(), err);
+    const auto pairing = pairing_of(arguments);
+    if (!pairing) return refuse(pairing.error(), err);
+    analysis::CausesOptions options;
+    options.setup_a = *setup_a;
+    options.setup_b = *setup_b;
+    const auto explanation = analysis::explain(**pairing, options);
+    if (!explanation) return refuse(explanation.error(), err);
+    const auto found =
+        findings::findings((*pairing)->comparison, (*pairing)->repeatability, explanation->get(), arguments.units);
+    out << (arguments.json ? causes_json(**explanation, found, (*pairing)->warnings)
+                           : causes_table(**explanation, found, (*pairing)->warnings, arguments.units));
+    return 0;
+}
+
 int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& write_sheet) {
     if (!write_sheet) {
         err << "lapwright: this build has no sheet: it was made without the window\n";
@@ -129,6 +162,8 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
         return run_laps(*parsed.arguments, out, err);
     case Command::compare:
         return run_compare(*parsed.arguments, out, err);
+    case Command::causes:
+        return run_causes(*parsed.arguments, out, err);
     case Command::sheet:
         return run_sheet(*parsed.arguments, err, write_sheet);
     case Command::trial:

@@ -6,6 +6,7 @@
 #include "core/car/full_throttle.h"
 #include "core/car/grip_model.h"
 #include "core/car/limit_evidence.h"
+#include "core/car/settle.h"
 #include "core/math/random.h"
 #include "core/math/statistics.h"
 
@@ -191,11 +192,15 @@ std::string_view name(DecidedBy decided_by) {
     return "prior";
 }
 
-base::Result<CarFigures> car_figures(const CarData& data, const FigureOptions& options) {
+base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOptions& options) {
     const auto cannot = [](const char* what) {
         return base::Error{base::ErrorCode::cannot_be_computed, {}, what, "record more clean laps at full effort"};
     };
-    if (data.laps.empty() || data.segments.empty()) return cannot("there is no clean lap to learn the car from");
+    if (recorded.laps.empty() || recorded.segments.empty())
+        return cannot("there is no clean lap to learn the car from");
+    CarData data = recorded;
+    for (lap::LapTrace& lap : data.laps)
+        lap = settled(std::move(lap));
     const double mass = data.mass ? data.mass->value_kg : usual_mass_kg;
     const double half_density = 0.5 * data.air.value_kg_m3 / mass;
     Fits fits;

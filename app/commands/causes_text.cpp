@@ -1,0 +1,244 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/causes_text.h"
+
+#include "app/commands/json_parts.h"
+#include "app/commands/table_text.h"
+#include "core/base/number_text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::commands {
+namespace {
+
+using base::Quantity;
+using base::UnitSystem;
+using causes::Cause;
+using causes::Explanation;
+using causes::Seconds;
+using nlohmann::ordered_json;
+
+ordered_json figure_json(const car::CarFigure& f) {
+    return {{"value", number_json(f.value)},
+            {"low", number_json(f.low)},
+            {"high", number_json(f.high)},
+            {"decided_by", car::name(f.decided_by)}};
+}
+
+ordered_json figure_json(const std::optional<car::CarFigure>& f) {
+    return f ? figure_json(*f) : ordered_json(nullptr);
+}
+
+ordered_json force_json(double speed_mps, const std::optional<car::CarFigure>& f) {
+    if (!f) return nullptr;
+    return {{"speed_mps", speed_mps},
+            {"value", number_json(f->value)},
+            {"low", number_json(f->low)},
+            {"high", number_json(f->high)},
+            {"decided_by", car::name(f->decided_by)}};
+}
+
+ordered_json car_json(const car::CarFigures& f, const car::ForceFigures& forces) {
+    return {{"grip", figure_json(f.grip)},
+            {"grip_as_used", figure_json(f.grip_as_used)},
+            {"downforce_area_m2", figure_json(f.downforce_area_m2)},
+            {"drag_area_m2", figure_json(f.drag_area_m2)},
+            {"power_w", figure_json(f.power_w)},
+            {"mass_kg", figure_json(f.mass_kg)},
+            {"downforce_n", force_json(forces.speed_mps, forces.downforce_n)},
+            {"drag_n", force_json(forces.speed_mps, forces.drag_n)},
+            {"downforce_area_m2_per_kg", figure_json(f.downforce_area_m2_per_kg)},
+            {"apparent_downforce_area_m2_per_kg", figure_json(f.apparent_downforce_area_m2_per_kg)},
+            {"drag_area_m2_per_kg", figure_json(f.drag_area_m2_per_kg)},
+            {"power_w_per_kg", figure_json(f.power_w_per_kg)},
+            {"tyre_load_exponent", figure_json(f.load_exponent)},
+            {"air_density_kg_per_m3", number_json(f.typical.density_kg_m3)},
+            {"notes", f.notes}};
+}
+
+template <typename Get>
+ordered_json causes_json(const causes::Row& row, bool per_kilogram, Get get) {
+    ordered_json out;
+    for (const Cause cause : causes::all_causes) {
+        const bool absent = per_kilogram && cause == Cause::mass;
+        out[std::string(causes::key(cause))] = absent ? ordered_json(nullptr) : number_json(get(row.of(cause)));
+    }
+    return out;
+}
+
+void add_row(ordered_json& out, const causes::Row& row, bool per_kilogram) {
+    out["gain_s"] = number_json(row.gain.value);
+    out["causes"] = causes_json(row, per_kilogram, [](const Seconds& s) { return s.value; });
+    out["causes_low"] = causes_json(row, per_kilogram, [](const Seconds& s) { return s.low; });
+    out["causes_high"] = causes_json(row, per_kilogram, [](const Seconds& s) { return s.high; });
+    out["aero_s"] = number_json(row.aero.value);
+    out["aero_low_s"] = number_json(row.aero.low);
+    out["aero_high_s"] = number_json(row.aero.high);
+    out["driver_and_rest_s"] = number_json(row.driver_and_rest.value);
+    out["driver_and_rest_low_s"] = number_json(row.driver_and_rest.low);
+    out["driver_and_rest_high_s"] = number_json(row.driver_and_rest.high);
+}
+
+ordered_json segment_json(const causes::SegmentRow& s, bool per_kilogram) {
+    ordered_json out{{"name", s.segment.name},
+                     {"kind", s.segment.kind == track::SegmentKind::corner ? "corner" : "straight"},
+                     {"start_m", s.segment.start_m},
+                     {"end_m", s.segment.end_m}};
+    add_row(out, s.row, per_kilogram);
+    out["use_a"] = number_json(s.use_a);
+    out["use_b"] = number_json(s.use_b);
+    out["does_not_fit"] = text_or_null(s.does_not_fit);
+    return out;
+}
+
+ordered_json sensitivities_json(const std::vector<causes::Sensitivity>& all) {
+    ordered_json list = ordered_json::array();
+    for (const causes::Sensitivity& s : all)
+        list.push_back({{"change", s.what},
+                        {"lap_s", number_json(s.prediction.lap.value)},
+                        {"low_s", number_json(s.prediction.lap.low)},
+                        {"high_s", number_json(s.prediction.lap.high)}});
+    return list;
+}
+
+ordered_json finding_json(const findings::Finding& f) {
+    return {{"claim", f.claim},
+            {"certainty", findings::words(f.certainty)},
+            {"seconds", number_json(f.seconds)},
+            {"low_s", maybe_json(f.low)},
+            {"high_s", maybe_json(f.high)},
+            {"evidence", text_or_null(f.evidence)},
+            {"try_next", text_or_null(f.try_next)},
+            {"start_m", f.start_m},
+            {"end_m", f.end_m}};
+}
+
+ordered_json all_warnings(const Explanation& e, const std::vector<recording::Warning>& warnings) {
+    ordered_json list = warnings_json(warnings);
+    for (const std::string& words : e.warnings)
+        list.push_back({{"code", "causes"}, {"message", words}, {"line", nullptr}});
+    return list;
+}
+
+// "+0.22" favours A; "·" where it is nothing at this rounding.
+std::string cell(const Seconds& s) {
+    const std::string text = base::fixed_text(std::abs(s.value), 2);
+    if (text == "0.00") return "·";
+    return (s.value >= 0.0 ? "A " : "B ") + text;
+}
+
+std::vector<std::string> row_cells(const std::string& name, const causes::Row& row, bool per_kilogram) {
+    std::vector<std::string> cells{name, cell(row.gain)};
+    for (const Cause cause : causes::all_causes)
+        cells.push_back(per_kilogram && cause == Cause::mass ? "—" : cell(row.of(cause)));
+    cells.push_back(cell(row.driver_and_rest));
+    return cells;
+}
+
+std::string half(const Seconds& s) {
+    return base::plus_minus_text(s.half_width(), 2);
+}
+
+std::string shown(const car::CarFigure& f, double scale, const std::string& unit, int most_decimals) {
+    const int decimals = base::decimals_for(f.half_width() * scale, most_decimals);
+    std::string text =
+        base::fixed_text(f.value * scale, decimals) + " ±" + base::fixed_text(f.half_width() * scale, decimals);
+    if (!unit.empty()) text += " " + unit;
+    if (f.decided_by == car::DecidedBy::prior) text += " (usual value, not the data's)";
+    return text;
+}
+
+double scale_to(Quantity quantity, UnitSystem units) {
+    const base::Unit unit = base::shown_unit(quantity, units);
+    return base::from_si(1.0, unit) - base::from_si(0.0, unit);
+}
+
+std::string shown(const std::optional<car::CarFigure>& f, Quantity quantity, UnitSystem units) {
+    if (!f) return "—";
+    return shown(*f, scale_to(quantity, units), std::string(base::symbol(base::shown_unit(quantity, units))), 1);
+}
+
+std::string cars_table(const Explanation& e, UnitSystem units) {
+    const std::string at = base::figure_with_unit(e.force_speed_mps, Quantity::speed, units, 0);
+    const auto area = [](const std::optional<car::CarFigure>& f) {
+        return f ? shown(*f, 1.0, "m²", 3) : std::string("—");
+    };
+    std::vector<std::vector<std::string>> rows{{"what the data say of each car", "A", "B"}};
+    const car::CarFigures& a = e.car_a;
+    const car::CarFigures& b = e.car_b;
+    rows.push_back({"tyre grip", shown(a.grip, 1.0, "", 3), shown(b.grip, 1.0, "", 3)});
+    rows.push_back({"downforce at " + at, shown(e.forces_a.downforce_n, Quantity::force, units),
+                    shown(e.forces_b.downforce_n, Quantity::force, units)});
+    rows.push_back({"downforce area", area(a.downforce_area_m2), area(b.downforce_area_m2)});
+    rows.push_back({"drag area", area(a.drag_area_m2), area(b.drag_area_m2)});
+    rows.push_back(
+        {"power at the wheels", shown(a.power_w, Quantity::power, units), shown(b.power_w, Quantity::power, units)});
+    rows.push_back(
+        {"mass, from setup", shown(a.mass_kg, Quantity::mass, units), shown(b.mass_kg, Quantity::mass, units)});
+    if (e.per_kilogram)
+        rows.push_back(
+            {"power per kilogram", shown(a.power_w_per_kg, 1.0, "W/kg", 1), shown(b.power_w_per_kg, 1.0, "W/kg", 1)});
+    return aligned(rows, 3);
+}
+
+} // namespace
+
+std::string causes_json(const Explanation& explanation, const std::vector<findings::Finding>& findings,
+                        const std::vector<recording::Warning>& warnings) {
+    ordered_json segments = ordered_json::array();
+    for (const causes::SegmentRow& s : explanation.segments)
+        segments.push_back(segment_json(s, explanation.per_kilogram));
+    ordered_json total;
+    add_row(total, explanation.total, explanation.per_kilogram);
+    ordered_json list = ordered_json::array();
+    for (const findings::Finding& f : findings)
+        list.push_back(finding_json(f));
+    return document_text({{"sentence", findings::causes_sentence(explanation)},
+                          {"per_kilogram", explanation.per_kilogram},
+                          {"cars",
+                           {{"a", car_json(explanation.car_a, explanation.forces_a)},
+                            {"b", car_json(explanation.car_b, explanation.forces_b)}}},
+                          {"segments", segments},
+                          {"total", total},
+                          {"sensitivities",
+                           {{"a", sensitivities_json(explanation.sensitivities_a)},
+                            {"b", sensitivities_json(explanation.sensitivities_b)}}},
+                          {"findings", list},
+                          {"warnings", all_warnings(explanation, warnings)}});
+}
+
+std::string causes_table(const Explanation& explanation, const std::vector<findings::Finding>& findings,
+                         const std::vector<recording::Warning>& warnings, UnitSystem units) {
+    std::string text = findings::causes_sentence(explanation) + "\n\n";
+    std::vector<std::vector<std::string>> rows{
+        {"won by, s", "measured", "tyre grip", "downforce", "drag", "power", "mass", "driver & rest"}};
+    for (const causes::SegmentRow& s : explanation.segments)
+        rows.push_back(row_cells(s.segment.name, s.row, explanation.per_kilogram));
+    const causes::Row& total = explanation.total;
+    rows.push_back(row_cells("whole lap", total, explanation.per_kilogram));
+    std::vector<std::string> interval{"95 % interval", half(total.gain)};
+    for (const Cause cause : causes::all_causes)
+        interval.push_back(explanation.per_kilogram && cause == Cause::mass ? "—" : half(total.of(cause)));
+    interval.push_back(half(total.driver_and_rest));
+    rows.push_back(interval);
+    text += aligned(rows, 1) + "\n" + cars_table(explanation, units) + "\n";
+    for (const auto& [letter, all] :
+         {std::pair("A", &explanation.sensitivities_a), std::pair("B", &explanation.sensitivities_b)})
+        for (const causes::Sensitivity& s : *all)
+            text += std::string(letter) + " with " + s.what + ": " + base::fixed_text(s.prediction.lap.value, 2) +
+                    " s a lap " + half(s.prediction.lap) + "\n";
+    text += "\n";
+    for (std::size_t i = 0; i < std::min<std::size_t>(3, findings.size()); ++i) {
+        text += base::integer_text(static_cast<std::int64_t>(i) + 1) + ". " + findings[i].claim + "\n";
+        if (!findings[i].evidence.empty()) text += "   " + findings[i].evidence + "\n";
+        if (!findings[i].try_next.empty()) text += "   Try next. " + findings[i].try_next + "\n";
+    }
+    if (!warnings.empty() || !explanation.warnings.empty()) text += "\nto keep in mind\n";
+    for (const recording::Warning& w : warnings)
+        text += "  " + w.message + "\n";
+    for (const std::string& words : explanation.warnings)
+        text += "  " + words + "\n";
+    return text;
+}
+
+} // namespace lapwright::commands

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/explain.h"
+
+#include "core/car/slope.h"
+#include "core/causes/explain.h"
+#include "core/comparison/compare_laps.h"
+#include "core/lap/trace_lap.h"
+#include "core/math/statistics.h"
+
+#include <algorithm>
+#include <future>
+
+namespace lapwright::analysis {
+namespace {
+
+using base::Result;
+using recording::Meaning;
+
+// Median of a weather channel, where the logger had one.
+std::optional<double> recorded(const recording::Recording& recording, Meaning meaning) {
+    const recording::Channel* channel = recording.find(meaning);
+    if (channel == nullptr || channel->values.empty()) return std::nullopt;
+    return math::median(channel->values);
+}
+
+car::AirDensity air_of(const Side& side, const car::SetupSheet& setup) {
+    car::AirConditions conditions = setup.conditions;
+    const recording::Recording& recording = *side.session->recording;
+    if (!conditions.temperature_k) conditions.temperature_k = recorded(recording, Meaning::air_temperature);
+    if (!conditions.pressure_pa) conditions.pressure_pa = recorded(recording, Meaning::air_pressure);
+    if (!conditions.humidity) conditions.humidity = recorded(recording, Meaning::humidity);
+    const std::vector<double>& altitude = side.session->motion->altitude_m;
+    if (!conditions.altitude_m && !altitude.empty()) conditions.altitude_m = math::median(altitude);
+    return car::air_density(conditions);
+}
+
+// Altitude of one lap at its grid points, linear between its stamps; empty where it was not recorded all the way.
+std::vector<double> altitude_of(const motion::MotionEstimate& motion, const lap::LapTrace& trace, double start_s) {
+    const std::vector<double>& stamps = motion.altitude_time_s;
+    if (stamps.size() < 2 || stamps.front() > start_s || stamps.back() < start_s + trace.lap_time_s()) return {};
+    std::vector<double> values;
+    values.reserve(trace.size());
+    std::size_t k = 0;
+    for (const double t_lap : trace.time_s) {
+        const double t = start_s + t_lap;
+        while (k + 2 < stamps.size() && stamps[k + 1] <= t)
+            ++k;
+        const double u = (t - stamps[k]) / (stamps[k + 1] - stamps[k]);
+        values.push_back(motion.altitude_m[k] + u * (motion.altitude_m[k + 1] - motion.altitude_m[k]));
+    }
+    return values;
+}
+
+struct Learned {
+    std::vector<lap::LapTrace> laps;
+    car::CarFigures figures;
+};
+
+Result<Learned> learn(const Side& side, const track::Track& track, const car::SetupSheet& setup,
+                      const CausesOptions& options) {
+    Learned learned;
+    std::vector<std::vector<double>> altitudes;
+    const recording::Recording& recording = *side.session->recording;
+    const auto take = [&](const lap::LapTrace& trace, const lap::Lap& lap) {
+        learned.laps.push_back(lap::with_channels(trace, lap.start_s, recording));
+        auto altitude = altitude_of(*side.session->motion, trace, lap.start_s);
+        if (!altitude.empty()) altitudes.push_back(std::move(altitude));
+    };
+    for (std::size_t i = 0; i < side.clean_traces.size(); ++i)
+        take(side.clean_traces[i], side.clean_laps[i]);
+    if (learned.laps.empty()) take(side.trace.best, side.lap);
+    car::CarData data;
+    data.laps = learned.laps;
+    data.segments = track.segments;
+    data.air = air_of(side, setup);
+    data.mass = setup.mass;
+    if (altitudes.size() == learned.laps.size()) data.slope = car::slope_of(altitudes, learned.laps.front().distance_m);
+    auto figures = car::car_figures(data, {options.draws, options.seed});
+    if (!figures) {
+        base::Error error = figures.error();
+        error.place.file = recording.source_file;
+        return error;
+    }
+    learned.figures = std::move(figures).value();
+    return learned;
+}
+
+std::vector<double> segment_times(const lap::LapTrace& trace, const std::vector<track::Segment>& segments) {
+    const std::vector<double> boundaries = comparison::boundary_times(trace, segments);
+    std::vector<double> times;
+    for (std::size_t k = 0; k < segments.size(); ++k)
+        times.push_back(boundaries[k + 1] - boundaries[k]);
+    return times;
+}
+
+} // namespace
+
+Result<std::shared_ptr<const causes::Explanation>> explain(const Pairing& pairing, const CausesOptions& options,
+                                                           const base::Progress& progress) {
+    if (!base::go_on(progress, "learning what the cars can do", 0.0)) return base::cancelled();
+    // Both cars at once; the second seed keeps their draws apart.
+    CausesOptions options_b = options;
+    options_b.seed = options.seed + 7919;
+    auto learning_b = std::async(options.threads > 1 ? std::launch::async : std::launch::deferred,
+                                 [&] { return learn(pairing.b, pairing.track, options.setup_b, options_b); });
+    auto a = learn(pairing.a, pairing.track, options.setup_a, options);
+    auto b = learning_b.get();
+    if (!a) return a.error();
+    if (!b) return b.error();
+    const auto& segments = pairing.track.segments;
+    Learned learned_a = std::move(a).value();
+    Learned learned_b = std::move(b).value();
+    const causes::KnownSide side_a{std::move(learned_a.figures), std::move(learned_a.laps),
+                                   segment_times(pairing.a.trace.best, segments)};
+    const causes::KnownSide side_b{std::move(learned_b.figures), std::move(learned_b.laps),
+                                   segment_times(pairing.b.trace.best, segments)};
+    causes::ExplainOptions how;
+    how.seed = options.seed;
+    how.threads = options.threads;
+    auto explanation = causes::explain(side_a, side_b, pairing.comparison, how, progress);
+    if (!explanation) return explanation.error();
+    return std::make_shared<const causes::Explanation>(std::move(explanation).value());
+}
+
+} // namespace lapwright::analysis

@@ -1,0 +1,249 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the causes are worth, in words, and the sentence on top of the Causes page.
+#include "core/base/number_text.h"
+#include "core/findings/wording.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::findings {
+namespace {
+
+using causes::Cause;
+using causes::Explanation;
+using causes::Seconds;
+
+constexpr double least_sentence_s = 0.05;
+
+About about(Cause cause) {
+    switch (cause) {
+    case Cause::tyre_grip:
+        return About::tyre_grip;
+    case Cause::downforce:
+        return About::downforce;
+    case Cause::drag:
+        return About::drag;
+    case Cause::power:
+        return About::power;
+    case Cause::mass:
+        return About::mass;
+    }
+    return About::driver_and_rest;
+}
+
+std::string capital(std::string text) {
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+Certainty certainty_of(const Seconds& s) {
+    return findings::certainty_of(s.value, s.low, s.high);
+}
+
+std::string figure_text(const car::CarFigure& f, base::Quantity quantity, base::UnitSystem units) {
+    const double scale = std::abs(base::from_si(1.0, base::shown_unit(quantity, units)) -
+                                  base::from_si(0.0, base::shown_unit(quantity, units)));
+    const int decimals = base::decimals_for(f.half_width() * scale, 3);
+    return base::figure_text(f.value, quantity, units, decimals) + " ±" +
+           base::fixed_text(f.half_width() * scale, decimals);
+}
+
+std::string area_text(const car::CarFigure& f) {
+    const int decimals = base::decimals_for(f.half_width(), 3);
+    return base::fixed_text(f.value, decimals) + " ±" + base::fixed_text(f.half_width(), decimals);
+}
+
+// "A 312 ±8, B 384 ±9 kW" for the figure behind a cause; empty where it is not known.
+std::string both(const Explanation& e, Cause cause, base::UnitSystem units) {
+    const auto of = [&](const car::CarFigures& f) -> std::string {
+        switch (cause) {
+        case Cause::tyre_grip:
+            return area_text(f.grip);
+        case Cause::downforce:
+            return f.downforce_area_m2 ? area_text(*f.downforce_area_m2) : "";
+        case Cause::drag:
+            return f.drag_area_m2 ? area_text(*f.drag_area_m2) : "";
+        case Cause::power:
+            return f.power_w ? figure_text(*f.power_w, base::Quantity::power, units) : "";
+        case Cause::mass:
+            return f.mass_kg ? figure_text(*f.mass_kg, base::Quantity::mass, units) : "";
+        }
+        return "";
+    };
+    const std::string a = of(e.car_a);
+    const std::string b = of(e.car_b);
+    if (a.empty() || b.empty()) return {};
+    std::string unit;
+    std::string what(causes::name(cause));
+    if (cause == Cause::downforce || cause == Cause::drag) {
+        unit = " m²";
+        what += " area";
+    }
+    if (cause == Cause::power) unit = " " + std::string(base::symbol(base::shown_unit(base::Quantity::power, units)));
+    if (cause == Cause::mass) unit = " " + std::string(base::symbol(base::shown_unit(base::Quantity::mass, units)));
+    return capital(what) + ": A " + a + ", B " + b + unit + ".";
+}
+
+// "10 % less drag is worth 0.12 s to A": what the loser's sensitivity says.
+std::string sensitivity_text(const Explanation& e, bool loser_is_a, std::string_view word) {
+    const auto& all = loser_is_a ? e.sensitivities_a : e.sensitivities_b;
+    const auto found = std::ranges::find_if(all, [&](const auto& s) { return s.what.find(word) != std::string::npos; });
+    if (found == all.end()) return {};
+    const Seconds& lap = found->prediction.lap;
+    const bool gains = lap.value < 0.0;
+    return found->what + (gains ? " would be worth " : " would cost ") + amount(lap.value, lap.half_width()) +
+           " a lap to " + (loser_is_a ? "A" : "B");
+}
+
+std::string next_try(const Explanation& e, Cause cause, bool a_wins) {
+    const bool loser_is_a = !a_wins;
+    const std::string loser = loser_is_a ? "A" : "B";
+    switch (cause) {
+    case Cause::tyre_grip:
+        return loser + ": hold tyre, pressure and temperature against the other car's; " +
+               sensitivity_text(e, loser_is_a, "grip") + ".";
+    case Cause::downforce:
+        return loser + ": " + sensitivity_text(e, loser_is_a, "downforce") +
+               "; try one step of the wing and come back to it.";
+    case Cause::drag:
+        return loser + ": " + sensitivity_text(e, loser_is_a, "drag") +
+               "; try one step less wing and see what the corners pay.";
+    case Cause::power:
+        return e.per_kilogram ? "" : loser + ": " + sensitivity_text(e, loser_is_a, "power") + ".";
+    case Cause::mass:
+        return e.per_kilogram ? "" : loser + ": " + sensitivity_text(e, loser_is_a, "mass") + ".";
+    }
+    return {};
+}
+
+void place(Finding& f, const Explanation& e, const std::vector<double>& values) {
+    const auto best = most_of(values, f.seconds >= 0.0 ? 1.0 : -1.0);
+    if (!best) return;
+    f.segment = best;
+    f.start_m = e.segments[*best].segment.start_m;
+    f.end_m = e.segments[*best].segment.end_m;
+}
+
+Finding of_seconds(About what, const Seconds& s) {
+    Finding f;
+    f.about = what;
+    f.seconds = s.value;
+    f.low = s.low;
+    f.high = s.high;
+    f.certainty = certainty_of(s);
+    f.worth = worth_text(s.value, s.low, s.high);
+    return f;
+}
+
+Finding of_cause(const Explanation& e, Cause cause, base::UnitSystem units) {
+    const Seconds& s = e.total.of(cause);
+    const std::vector<double> values = by_segment(e, cause);
+    Finding f = of_seconds(about(cause), s);
+    place(f, e, values);
+    const std::string what = capital(std::string(causes::name(cause)));
+    if (f.certainty == Certainty::cannot_be_told) {
+        f.claim = "Whom " + std::string(causes::name(cause)) + " favours cannot be told from these laps.";
+        f.try_next = "More clean laps, or one session with nothing else changed, would tell.";
+    } else {
+        f.claim = what + " " + std::string(words(f.certainty)) + " worth " + amount(s.value, s.half_width()) +
+                  " a lap to " + letter_of(s.value) + ", most " + where_most(e, values) + ".";
+        f.try_next = next_try(e, cause, s.value >= 0.0);
+    }
+    f.evidence = both(e, cause, units);
+    return f;
+}
+
+std::string aero_claim(const Explanation& e, Certainty certainty) {
+    const Seconds& aero = e.total.aero;
+    const Seconds& downforce = e.total.of(Cause::downforce);
+    const Seconds& drag = e.total.of(Cause::drag);
+    const std::string who = letter_of(aero.value);
+    std::string text =
+        who + "'s aero " + std::string(words(certainty)) + " worth " + amount(aero.value, aero.half_width()) + " a lap";
+    const double sign = aero.value >= 0.0 ? 1.0 : -1.0;
+    const auto part = [&](const Seconds& s, Cause cause, const std::string& what) {
+        return what + (s.value * sign >= 0.0 ? " earns " : " costs ") + amount(s.value, s.half_width()) + ", most " +
+               where_most(e, by_segment(e, cause));
+    };
+    return text + ": " + part(downforce, Cause::downforce, "downforce") + "; " + part(drag, Cause::drag, "drag") + ".";
+}
+
+Finding of_aero(const Explanation& e, base::UnitSystem units) {
+    Finding f = of_seconds(About::aero, e.total.aero);
+    std::vector<double> values = by_segment(e, Cause::downforce);
+    const std::vector<double> drag = by_segment(e, Cause::drag);
+    for (std::size_t k = 0; k < values.size(); ++k)
+        values[k] += drag[k];
+    place(f, e, values);
+    f.claim = f.certainty == Certainty::cannot_be_told
+                  ? "Whether the aero of either car pays off cannot be told from these laps."
+                  : aero_claim(e, f.certainty);
+    const std::string areas = both(e, Cause::downforce, units);
+    f.evidence = areas + (areas.empty() ? "" : " ") + both(e, Cause::drag, units);
+    return f;
+}
+
+Finding of_rest(const Explanation& e) {
+    const Seconds& s = e.total.driver_and_rest;
+    Finding f = of_seconds(About::driver_and_rest, s);
+    std::vector<double> values;
+    for (const causes::SegmentRow& row : e.segments)
+        values.push_back(row.row.driver_and_rest.value);
+    place(f, e, values);
+    f.claim = f.certainty == Certainty::cannot_be_told
+                  ? "What the drivers make of it cannot be told apart from the cars."
+                  : "Driver and rest " + std::string(words(f.certainty)) + " worth " + amount(s.value, s.half_width()) +
+                        " a lap to " + letter_of(s.value) + ", most " + where_most(e, values) + ".";
+    return f;
+}
+
+} // namespace
+
+std::vector<Finding> cause_findings(const Explanation& explanation, base::UnitSystem units) {
+    std::vector<Finding> all{of_aero(explanation, units)};
+    for (const Cause cause : causes::all_causes) {
+        if (cause == Cause::mass && explanation.per_kilogram) continue;
+        all.push_back(of_cause(explanation, cause, units));
+    }
+    all.push_back(of_rest(explanation));
+    return all;
+}
+
+std::string causes_sentence(const Explanation& e) {
+    const Certainty aero = certainty_of(e.total.aero);
+    if (aero != Certainty::cannot_be_told && std::abs(e.total.aero.value) >= least_sentence_s)
+        return aero_claim(e, aero);
+    // Else the largest causes that can be told, each side's.
+    std::vector<Cause> told;
+    std::vector<std::string> untold;
+    for (const Cause cause : causes::all_causes) {
+        if (cause == Cause::mass && e.per_kilogram) continue;
+        const Seconds& s = e.total.of(cause);
+        if (certainty_of(s) == Certainty::cannot_be_told) {
+            if (s.half_width() > 0.1) untold.emplace_back(causes::name(cause));
+        } else if (std::abs(s.value) >= least_sentence_s) {
+            told.push_back(cause);
+        }
+    }
+    std::ranges::sort(told,
+                      [&](Cause x, Cause y) { return std::abs(e.total.of(x).value) > std::abs(e.total.of(y).value); });
+    if (told.empty()) return "What makes the difference between the cars cannot be told from these laps.";
+    std::string text;
+    for (std::size_t i = 0; i < std::min<std::size_t>(2, told.size()); ++i) {
+        const Seconds& s = e.total.of(told[i]);
+        const std::string what(causes::name(told[i]));
+        text += (i == 0 ? capital(what) : "; " + what) + " " + std::string(words(certainty_of(s))) + " worth " +
+                amount(s.value, s.half_width()) + " a lap to " + letter_of(s.value) + ", most " +
+                where_most(e, by_segment(e, told[i]));
+    }
+    text += ".";
+    if (!untold.empty()) {
+        text += " What ";
+        for (std::size_t i = 0; i < untold.size(); ++i)
+            text += (i == 0 ? "" : i + 1 == untold.size() ? " and " : ", ") + untold[i];
+        text += untold.size() == 1 ? " is worth cannot be told." : " are worth cannot be told.";
+    }
+    return text;
+}
+
+} // namespace lapwright::findings

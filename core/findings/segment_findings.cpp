@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the two laps show in a segment: who won time there, what he did otherwise, and what the other may try.
+#include "core/base/number_text.h"
+#include "core/findings/wording.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::findings {
+namespace {
+
+using base::Quantity;
+using comparison::Figure;
+using comparison::MaybeFigure;
+using comparison::SegmentFigures;
+
+constexpr double sds_of_95_percent = 1.96;
+constexpr double least_speed_mps = 0.4;
+constexpr double least_place_m = 4.0;
+constexpr double least_coasting_s = 0.1;
+
+// A difference that its own error allows to be named.
+std::optional<double> difference(const MaybeFigure& winner, const MaybeFigure& loser, double least) {
+    if (!winner || !loser) return std::nullopt;
+    const double d = winner->value - loser->value;
+    const double error = sds_of_95_percent * std::hypot(winner->sd.value_or(0.0), loser->sd.value_or(0.0));
+    if (std::abs(d) < std::max(least, error)) return std::nullopt;
+    return d;
+}
+
+struct Told {
+    std::vector<std::string> evidence;
+    std::vector<std::string> tries; // for the loser
+};
+
+std::string speed_text(double mps, base::UnitSystem units) {
+    return base::figure_with_unit(std::abs(mps), Quantity::speed, units, 1);
+}
+
+std::string length_text(double m, base::UnitSystem units) {
+    return base::figure_with_unit(std::abs(m), Quantity::length, units, 0);
+}
+
+void tell_speed(Told& told, const char* where, const MaybeFigure& w, const MaybeFigure& l, base::UnitSystem units) {
+    const auto d = difference(w, l, least_speed_mps);
+    if (!d) return;
+    told.evidence.push_back(std::string(*d > 0.0 ? "quicker" : "slower") + " " + where + " by " +
+                            speed_text(*d, units));
+}
+
+void tell_corner(Told& told, const SegmentFigures& w, const SegmentFigures& l, base::UnitSystem units) {
+    tell_speed(told, "at the slowest point", w.min_speed_mps, l.min_speed_mps, units);
+    if (const auto d = difference(w.min_speed_mps, l.min_speed_mps, least_speed_mps); d && *d > 0.0)
+        told.tries.push_back("carry up to " + speed_text(*d, units) + " more to the slowest point");
+    if (const auto d = difference(w.braking_point_m, l.braking_point_m, least_place_m)) {
+        told.evidence.push_back("brakes " + length_text(*d, units) + (*d > 0.0 ? " later" : " earlier"));
+        if (*d > 0.0)
+            told.tries.push_back("move the braking point up to " + length_text(*d, units) + " later, in small steps");
+    }
+    if (const auto d = difference(w.full_throttle_m, l.full_throttle_m, least_place_m)) {
+        told.evidence.push_back("full throttle " + length_text(*d, units) + (*d < 0.0 ? " sooner" : " later"));
+        if (*d < 0.0) told.tries.push_back("open the throttle up to " + length_text(*d, units) + " sooner");
+    }
+    if (const auto d = difference(w.coasting_s, l.coasting_s, least_coasting_s)) {
+        told.evidence.push_back(base::fixed_text(std::abs(*d), 2) + " s " + (*d < 0.0 ? "less" : "more") + " coasting");
+        if (*d < 0.0) told.tries.push_back("coast less between throttle and brake");
+    }
+    tell_speed(told, "at the exit", w.exit_speed_mps, l.exit_speed_mps, units);
+}
+
+void tell_straight(Told& told, const SegmentFigures& w, const SegmentFigures& l, base::UnitSystem units) {
+    tell_speed(told, "onto it", w.entry_speed_mps, l.entry_speed_mps, units);
+    tell_speed(told, "at the top", w.top_speed_mps, l.top_speed_mps, units);
+    if (const auto d = difference(w.entry_speed_mps, l.entry_speed_mps, least_speed_mps); d && *d > 0.0)
+        told.tries.push_back("look for " + speed_text(*d, units) + " at the exit of the corner before it");
+    if (const auto d = difference(w.shifts, l.shifts, 0.5); d && *d < 0.0) told.evidence.push_back("shifts less often");
+}
+
+std::string joined(const std::vector<std::string>& parts, const char* between, std::size_t most) {
+    std::string text;
+    for (std::size_t i = 0; i < std::min(parts.size(), most); ++i)
+        text += (i > 0 ? between : "") + parts[i];
+    return text;
+}
+
+// Whether other laps say the same; empty without laps.
+std::string repeats(const comparison::Repeatability& r, double seconds) {
+    if (!r.chance_a_wins || r.times_a_s.size() + r.times_b_s.size() < 4) return {};
+    const double chance = seconds >= 0.0 ? *r.chance_a_wins : 1.0 - *r.chance_a_wins;
+    return "quicker there in " + base::fixed_text(100.0 * chance, 0) + " % of all pairs of clean laps";
+}
+
+// What the laps do not repeat is this lap's only: the interval over laps widens the claim's.
+Certainty certainty_in(double seconds, double low, double high, const comparison::Repeatability& r) {
+    const Certainty measured = certainty_of(seconds, low, high);
+    if (measured == Certainty::cannot_be_told || !r.low_s || !r.high_s || !r.mean_difference_s) return measured;
+    const bool same_sign = (*r.mean_difference_s >= 0.0) == (seconds >= 0.0);
+    const Certainty repeated = certainty_of(*r.mean_difference_s, *r.low_s, *r.high_s);
+    if (!same_sign || repeated == Certainty::cannot_be_told) return Certainty::is_probably;
+    return std::max(measured, repeated);
+}
+
+} // namespace
+
+std::vector<Finding> segment_findings(const comparison::Comparison& comparison,
+                                      const std::vector<comparison::Repeatability>& repeatability,
+                                      base::UnitSystem units) {
+    std::vector<Finding> all;
+    for (std::size_t k = 0; k < comparison.segments.size(); ++k) {
+        const comparison::SegmentComparison& s = comparison.segments[k];
+        const comparison::Repeatability none;
+        const comparison::Repeatability& r = k < repeatability.size() ? repeatability[k] : none;
+        Finding f;
+        f.seconds = s.gain_s.value;
+        if (s.gain_s.sd) {
+            f.low = f.seconds - sds_of_95_percent * *s.gain_s.sd;
+            f.high = f.seconds + sds_of_95_percent * *s.gain_s.sd;
+        }
+        const double low = f.low.value_or(-INFINITY);
+        const double high = f.high.value_or(INFINITY);
+        f.certainty = certainty_in(f.seconds, low, high, r);
+        f.segment = k;
+        f.start_m = s.segment.start_m;
+        f.end_m = s.segment.end_m;
+        f.worth = worth_text(f.seconds, low, high);
+        const bool a_wins = f.seconds >= 0.0;
+        const std::string winner = a_wins ? "A" : "B";
+        const std::string half = amount(f.seconds, f.low ? 0.5 * (high - low) : 0.01);
+        if (f.certainty == Certainty::cannot_be_told)
+            f.claim = "Who is quicker in " + s.segment.name + " cannot be told.";
+        else
+            f.claim =
+                winner + " " + std::string(words(f.certainty)) + " quicker in " + s.segment.name + ", by " + half + ".";
+        Told told;
+        const SegmentFigures& w = a_wins ? s.a : s.b;
+        const SegmentFigures& l = a_wins ? s.b : s.a;
+        if (s.segment.kind == track::SegmentKind::corner)
+            tell_corner(told, w, l, units);
+        else
+            tell_straight(told, w, l, units);
+        if (const std::string again = repeats(r, f.seconds); !again.empty()) told.evidence.push_back(again);
+        if (!told.evidence.empty()) f.evidence = winner + ": " + joined(told.evidence, ", ", 5) + ".";
+        if (!told.tries.empty() && f.certainty != Certainty::cannot_be_told)
+            f.try_next =
+                std::string(a_wins ? "B" : "A") + ", where you judge it safe: " + joined(told.tries, "; ", 2) + ".";
+        all.push_back(std::move(f));
+    }
+    return all;
+}
+
+} // namespace lapwright::findings

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/findings/wording.h"
+
+#include "core/base/number_text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::findings {
+namespace {
+
+constexpr double mostly = 0.6;  // this share of a cause lies on the straights: say so
+constexpr double second = 0.55; // a second place is named when it is worth this much of the first
+
+bool straight(const causes::SegmentRow& row) {
+    return row.segment.kind == track::SegmentKind::straight;
+}
+
+} // namespace
+
+std::string letter_of(double seconds) {
+    return seconds >= 0.0 ? "A" : "B";
+}
+
+std::string amount(double seconds, double half_width) {
+    const int decimals = std::clamp(base::decimals_for(half_width, 3), 1, 3);
+    return base::fixed_text(std::abs(seconds), decimals) + " s";
+}
+
+std::string worth_text(double seconds, double low, double high) {
+    const double half = 0.5 * (high - low);
+    if (!std::isfinite(half)) return letter_of(seconds) + " " + base::fixed_text(std::abs(seconds), 2);
+    const int decimals = std::clamp(base::decimals_for(half, 3), 1, 3);
+    return letter_of(seconds) + " " + base::fixed_text(std::abs(seconds), decimals) + " ±" +
+           base::fixed_text(half, decimals);
+}
+
+std::vector<double> by_segment(const causes::Explanation& explanation, causes::Cause cause) {
+    std::vector<double> values;
+    for (const causes::SegmentRow& row : explanation.segments)
+        values.push_back(row.row.of(cause).value);
+    return values;
+}
+
+std::optional<std::size_t> most_of(std::span<const double> by_segment, double sign) {
+    std::optional<std::size_t> best;
+    for (std::size_t k = 0; k < by_segment.size(); ++k)
+        if (by_segment[k] * sign > 0.0 && (!best || by_segment[k] * sign > by_segment[*best] * sign)) best = k;
+    return best;
+}
+
+std::string where_most(const causes::Explanation& explanation, std::span<const double> by_segment) {
+    double total = 0.0;
+    double on_straights = 0.0;
+    for (std::size_t k = 0; k < by_segment.size(); ++k) {
+        total += by_segment[k];
+        if (straight(explanation.segments[k])) on_straights += by_segment[k];
+    }
+    const double sign = total >= 0.0 ? 1.0 : -1.0;
+    if (on_straights * sign > mostly * total * sign) return "on the straights";
+    const auto first = most_of(by_segment, sign);
+    if (!first) return "nowhere in particular";
+    std::vector<double> rest(by_segment.begin(), by_segment.end());
+    rest[*first] = 0.0;
+    std::string text = "in " + explanation.segments[*first].segment.name;
+    const auto next = most_of(rest, sign);
+    if (next && rest[*next] * sign > second * by_segment[*first] * sign)
+        text += " and " + explanation.segments[*next].segment.name;
+    return text;
+}
+
+} // namespace lapwright::findings

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Pieces of sentences that findings share.
+#pragma once
+
+#include "core/causes/explanation.h"
+#include "core/findings/findings.h"
+
+#include <span>
+#include <string>
+#include <vector>
+
+namespace lapwright::findings {
+
+[[nodiscard]] std::string letter_of(double seconds); // "A" for positive, else "B"
+// "0.44 s", rounded to what the half-width allows.
+[[nodiscard]] std::string amount(double seconds, double half_width);
+// "A 0.44 ±0.03"
+[[nodiscard]] std::string worth_text(double seconds, double low, double high);
+// "Sweep", "Sweep and Bowl", "the straights": where a cause with this sign is worth most.
+[[nodiscard]] std::string where_most(const causes::Explanation& explanation, std::span<const double> by_segment);
+// The segment with the most of this sign.
+[[nodiscard]] std::optional<std::size_t> most_of(std::span<const double> by_segment, double sign);
+[[nodiscard]] std::vector<double> by_segment(const causes::Explanation& explanation, causes::Cause cause);
+
+// Findings from the two laps alone, and from the causes; not yet ranked.
+[[nodiscard]] std::vector<Finding> segment_findings(const comparison::Comparison& comparison,
+                                                    const std::vector<comparison::Repeatability>& repeatability,
+                                                    base::UnitSystem units);
+[[nodiscard]] std::vector<Finding> cause_findings(const causes::Explanation& explanation, base::UnitSystem units);
+
+} // namespace lapwright::findings
