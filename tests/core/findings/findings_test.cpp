@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Claims in words that their intervals allow, in the order of what they are worth.
+#include "core/findings/findings.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace lapwright;
+using namespace lapwright::findings;
+using causes::Cause;
+using causes::Seconds;
+using testing::HasSubstr;
+using testing::Not;
+
+namespace {
+
+track::Segment segment(const std::string& name, bool corner, double start_m) {
+    track::Segment s;
+    s.name = name;
+    s.kind = corner ? track::SegmentKind::corner : track::SegmentKind::straight;
+    s.start_m = start_m;
+    s.end_m = start_m + 500.0;
+    return s;
+}
+
+Seconds with(double value, double half) {
+    return {value, value - half, value + half};
+}
+
+// Two straights around one fast corner: downforce for A, power and drag for B, mass hardly known.
+causes::Explanation example() {
+    causes::Explanation e;
+    const double downforce[3] = {0.2, 1.6, 0.3};
+    const double drag[3] = {-0.4, 0.0, -0.4};
+    const char* names[3] = {"Quay straight", "Sweep", "Back straight"};
+    for (std::size_t k = 0; k < 3; ++k) {
+        causes::SegmentRow row;
+        row.segment = segment(names[k], k == 1, 500.0 * static_cast<double>(k));
+        row.row.causes[1] = with(downforce[k], 0.1);
+        row.row.causes[2] = with(drag[k], 0.1);
+        row.row.causes[3] = with(k == 1 ? 0.0 : -0.6, 0.1);
+        e.segments.push_back(row);
+    }
+    e.total.causes[0] = with(0.3, 1.8);
+    e.total.causes[1] = with(2.1, 0.4);
+    e.total.causes[2] = with(-0.8, 0.1);
+    e.total.causes[3] = with(-1.2, 0.2);
+    e.total.causes[4] = with(0.3, 0.4);
+    e.total.aero = with(1.3, 0.5);
+    e.total.driver_and_rest = with(-0.1, 2.0);
+    e.sensitivities_a.push_back({"10 % less drag", {}, {with(-0.2, 0.02), {}}});
+    e.sensitivities_b.push_back({"10 % more downforce", {}, {with(-0.15, 0.05), {}}});
+    return e;
+}
+
+comparison::Comparison laps() {
+    comparison::Comparison c;
+    comparison::SegmentComparison straight;
+    straight.segment = segment("Quay straight", false, 0.0);
+    straight.gain_s = {0.004, 0.02, false};
+    comparison::SegmentComparison corner;
+    corner.segment = segment("Sweep", true, 500.0);
+    corner.gain_s = {-0.18, 0.01, false};
+    corner.a.min_speed_mps = comparison::Figure{30.0, 0.1, false};
+    corner.b.min_speed_mps = comparison::Figure{32.0, 0.1, false};
+    corner.a.braking_point_m = comparison::Figure{480.0, 2.0, false};
+    corner.b.braking_point_m = comparison::Figure{495.0, 2.0, false};
+    c.segments = {straight, corner};
+    c.gap_at_end_s = {-0.176, 0.02, false};
+    return c;
+}
+
+const Finding& about(const std::vector<Finding>& all, About what) {
+    const auto found = std::ranges::find(all, what, &Finding::about);
+    EXPECT_NE(found, all.end());
+    return *found;
+}
+
+} // namespace
+
+TEST(Certainty, FollowsTheInterval) {
+    EXPECT_EQ(certainty_of(0.5, 0.1, 0.9), Certainty::is);
+    EXPECT_EQ(certainty_of(-0.5, -0.9, -0.1), Certainty::is);
+    EXPECT_EQ(certainty_of(0.5, -0.1, 1.1), Certainty::is_probably);
+    EXPECT_EQ(certainty_of(0.1, -0.5, 0.7), Certainty::cannot_be_told);
+    EXPECT_EQ(certainty_of(0.0, -0.5, 0.5), Certainty::cannot_be_told);
+    EXPECT_NEAR(chance_of_sign(1.0, 0.0, 2.0), 0.975, 1e-4); // the interval just touches zero
+    EXPECT_NEAR(chance_of_sign(0.0, -1.0, 1.0), 0.5, 1e-12);
+}
+
+TEST(Findings, CausesInWordsByCertainty) {
+    const causes::Explanation e = example();
+    const auto all = findings::findings({}, {}, &e, base::UnitSystem::metric);
+    const Finding& downforce = about(all, About::downforce);
+    EXPECT_EQ(downforce.claim, "Downforce is worth 2.1 s a lap to A, most in Sweep.");
+    EXPECT_EQ(downforce.favours, Favours::a);
+    EXPECT_EQ(downforce.segment, 1u);
+    EXPECT_THAT(downforce.try_next, HasSubstr("10 % more downforce would be worth 0.15 s a lap to B"));
+    const Finding& drag = about(all, About::drag);
+    EXPECT_THAT(drag.claim, HasSubstr("is worth 0.80 s a lap to B, most on the straights"));
+    EXPECT_THAT(drag.try_next, HasSubstr("A: 10 % less drag"));
+    EXPECT_THAT(about(all, About::mass).claim, HasSubstr("is probably worth"));
+    const Finding& grip = about(all, About::tyre_grip);
+    EXPECT_EQ(grip.favours, Favours::neither);
+    EXPECT_THAT(grip.claim, HasSubstr("cannot be told"));
+    EXPECT_THAT(about(all, About::aero).claim,
+                HasSubstr("A's aero is worth 1.3 s a lap: downforce earns 2.1 s, most in Sweep; drag costs 0.80 s"));
+}
+
+TEST(Findings, RankedByWorthTimesCertainty) {
+    const causes::Explanation e = example();
+    const auto all = findings::findings(laps(), {}, &e, base::UnitSystem::metric);
+    EXPECT_EQ(all.front().about, About::downforce);
+    const auto untold = [](const Finding& f) { return f.certainty == Certainty::cannot_be_told; };
+    for (std::size_t i = 1; i < all.size(); ++i) {
+        EXPECT_FALSE(untold(all[i - 1]) && !untold(all[i])) << "what cannot be told comes last";
+        if (untold(all[i]) == untold(all[i - 1])) {
+            EXPECT_LE(all[i].rank, all[i - 1].rank);
+        }
+    }
+}
+
+TEST(Findings, SegmentsTellWhatTheOtherDriverMayTry) {
+    const auto all = findings::findings(laps(), {}, nullptr, base::UnitSystem::metric);
+    ASSERT_EQ(all.size(), 1u); // 4 ms on the straight are nothing
+    const Finding& f = all.front();
+    EXPECT_EQ(f.favours, Favours::b);
+    EXPECT_THAT(f.claim, HasSubstr("B is quicker in Sweep, by 0.18 s"));
+    EXPECT_THAT(f.evidence, HasSubstr("quicker at the slowest point by 7.2"));
+    EXPECT_THAT(f.evidence, HasSubstr("later"));
+    EXPECT_THAT(f.try_next, HasSubstr("A, where you judge it safe: carry up to 7.2"));
+    EXPECT_DOUBLE_EQ(f.start_m, 500.0);
+}
+
+TEST(Findings, WhatTheLapsDoNotRepeatIsOnlyProbable) {
+    comparison::Repeatability quiet;
+    comparison::Repeatability shaky;
+    shaky.mean_difference_s = -0.05;
+    shaky.low_s = -0.3;
+    shaky.high_s = 0.2;
+    const auto all = findings::findings(laps(), {quiet, shaky}, nullptr, base::UnitSystem::metric);
+    EXPECT_THAT(all.front().claim, HasSubstr("B is probably quicker in Sweep"));
+}
+
+TEST(CausesSentence, SaysNoMoreThanIsKnown) {
+    causes::Explanation e = example();
+    EXPECT_THAT(causes_sentence(e), HasSubstr("A's aero is worth 1.3 s a lap"));
+    // Aero not told: the largest cause that is, and what is not.
+    e.total.aero = with(0.2, 1.5);
+    e.total.causes[1] = with(0.3, 1.5);
+    const std::string power = causes_sentence(e);
+    EXPECT_THAT(power, HasSubstr("Power is worth 1.2 s a lap to B"));
+    EXPECT_THAT(power, HasSubstr("tyre grip and downforce are worth cannot be told"));
+    // Nothing told.
+    for (auto& cause : e.total.causes)
+        cause = with(0.1, 1.0);
+    EXPECT_THAT(causes_sentence(e), HasSubstr("cannot be told"));
+    EXPECT_THAT(causes_sentence(e), Not(HasSubstr("worth")));
+}
