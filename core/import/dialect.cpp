@@ -190,7 +190,7 @@ std::optional<Layout> find_layout(std::string_view text, Encoding encoding) {
         if (candidate.block.score > 0.0 && (!best || candidate.block.score > best->block.score))
             best = std::move(candidate);
     }
-    if (!best || best->block.columns > most_columns) return std::nullopt;
+    if (!best) return std::nullopt;
 
     Layout layout;
     layout.encoding = encoding;

@@ -11,6 +11,7 @@ inline constexpr std::size_t largest_rows = 50'000'000;
 inline constexpr std::size_t most_columns = 4096;
 // Values in a table: rows × columns.  8 bytes each, so at most 4 GiB of columns.
 inline constexpr std::size_t most_values = std::size_t{512} << 20U;
+// A line of this length is always read; one of more than twice as much is always refused.
 inline constexpr std::size_t longest_line_bytes = std::size_t{1} << 20U;
 inline constexpr std::size_t longest_cell_bytes = 4096;
 inline constexpr std::size_t most_preamble_lines = 400;

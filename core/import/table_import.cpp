@@ -100,6 +100,11 @@ base::Result<KnownTable> know_table(const TextSource& source, const std::string&
     if (!head) return unreadable(name);
     auto layout = find_layout(*head, source.encoding);
     if (!layout) return without_table(name);
+    if (layout->columns > most_columns)
+        return Error{ErrorCode::not_a_table,
+                     {name, layout->data_line, ""},
+                     "the table has more than 4096 columns",
+                     "export fewer channels"};
     if (commas_in_conflict(*layout))
         return Error{
             ErrorCode::not_a_table,

@@ -37,8 +37,8 @@ std::optional<std::size_t> find_line_start(const ByteSource& source, std::size_t
         if (!text) return std::nullopt;
         const std::size_t behind = behind_line_end(*text, 0);
         // A "\r" at the very end may belong to a "\r\n".
+        if (behind > longest_line_bytes) return source.size() + 1;
         if (behind < text->size() || end == source.size()) return from + behind;
-        if (reach > longest_line_bytes) return source.size() + 1;
     }
 }
 
