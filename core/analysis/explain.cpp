@@ -98,11 +98,13 @@ std::vector<double> segment_times(const lap::LapTrace& trace, const std::vector<
 Result<std::shared_ptr<const causes::Explanation>> explain(const Pairing& pairing, const CausesOptions& options,
                                                            const base::Progress& progress) {
     if (!base::go_on(progress, "learning what the cars can do", 0.0)) return base::cancelled();
-    // Both cars at once; the second seed keeps their draws apart.
+    // Two laps of one session are of one car: what is not known of it is not known alike on both sides.
+    const bool same_car = pairing.a.session == pairing.b.session;
     CausesOptions options_b = options;
-    options_b.seed = options.seed + 7919;
+    if (!same_car) options_b.seed = options.seed + 7919; // keeps the draws of two cars apart
+    const car::SetupSheet& setup_b = same_car ? options.setup_a : options.setup_b;
     auto learning_b = std::async(options.threads > 1 ? std::launch::async : std::launch::deferred,
-                                 [&] { return learn(pairing.b, pairing.track, options.setup_b, options_b); });
+                                 [&] { return learn(pairing.b, pairing.track, setup_b, options_b); });
     auto a = learn(pairing.a, pairing.track, options.setup_a, options);
     auto b = learning_b.get();
     if (!a) return a.error();
@@ -116,6 +118,7 @@ Result<std::shared_ptr<const causes::Explanation>> explain(const Pairing& pairin
                                    segment_times(pairing.b.trace.best, segments)};
     causes::ExplainOptions how;
     how.seed = options.seed;
+    how.same_car = same_car;
     how.threads = options.threads;
     auto explanation = causes::explain(side_a, side_b, pairing.comparison, how, progress);
     if (!explanation) return explanation.error();

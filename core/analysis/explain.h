@@ -23,7 +23,7 @@ struct CausesOptions {
 
 // Clean laps of both sessions teach the cars (the compared lap alone where none is clean); weather comes from the setup
 // sheet, else from the recording, else from the altitude.  Error cannot_be_computed when a session shows no stretch at
-// full throttle; cancelled.
+// full throttle; cancelled.  Two laps of one session are of one car, whose setup is A's.
 [[nodiscard]] base::Result<std::shared_ptr<const causes::Explanation>>
 explain(const Pairing& pairing, const CausesOptions& options = {}, const base::Progress& progress = {});
 

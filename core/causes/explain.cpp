@@ -236,6 +236,7 @@ base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const 
     Explanation e;
     e.car_a = a.figures;
     e.car_b = b.figures;
+    e.same_car = options.same_car;
     e.per_kilogram = a.figures.per_kilogram || b.figures.per_kilogram;
     if (!base::go_on(progress, "learning how both drivers use their cars", 0.0)) return base::cancelled();
     Prepared own_a = prepare(a, segments, e.per_kilogram, options.step_m);

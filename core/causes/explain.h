@@ -21,6 +21,7 @@ struct KnownSide {
 };
 
 struct ExplainOptions {
+    bool same_car = false; // both sides have the same figures, draw by draw
     double step_m = 4.0;
     unsigned threads = 2;
     std::uint64_t seed = 1;

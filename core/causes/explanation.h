@@ -92,6 +92,7 @@ struct CarModel {
 struct Explanation {
     car::CarFigures car_a;
     car::CarFigures car_b;
+    bool same_car = false;     // two laps of one session: no cause lies in the car
     bool per_kilogram = false; // a mass is missing: the cause "mass" is absent, in the others it is included
     std::vector<SegmentRow> segments;
     Row total;

@@ -91,8 +91,8 @@ std::string sensitivity_text(const Explanation& e, bool loser_is_a, std::string_
     if (found == all.end()) return {};
     const Seconds& lap = found->prediction.lap;
     const bool gains = lap.value < 0.0;
-    return found->what + (gains ? " would be worth " : " would cost ") + amount(lap.value, lap.half_width()) +
-           " a lap to " + (loser_is_a ? "A" : "B");
+    return found->what + (gains ? " would be worth " : " would cost ") +
+           amount(lap.value, std::max(0.01, lap.half_width())) + " a lap to " + (loser_is_a ? "A" : "B");
 }
 
 std::string next_try(const Explanation& e, Cause cause, bool a_wins) {
@@ -200,6 +200,7 @@ Finding of_rest(const Explanation& e) {
 } // namespace
 
 std::vector<Finding> cause_findings(const Explanation& explanation, base::UnitSystem units) {
+    if (explanation.same_car) return {};
     std::vector<Finding> all{of_aero(explanation, units)};
     for (const Cause cause : causes::all_causes) {
         if (cause == Cause::mass && explanation.per_kilogram) continue;
@@ -210,6 +211,7 @@ std::vector<Finding> cause_findings(const Explanation& explanation, base::UnitSy
 }
 
 std::string causes_sentence(const Explanation& e) {
+    if (e.same_car) return "Both laps are of the same car in one session: what differs is the driving and chance.";
     const Certainty aero = certainty_of(e.total.aero);
     if (aero != Certainty::cannot_be_told && std::abs(e.total.aero.value) >= least_sentence_s)
         return aero_claim(e, aero);

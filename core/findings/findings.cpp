@@ -56,6 +56,14 @@ std::vector<Finding> findings(const comparison::Comparison& comparison,
                           : finding.seconds >= 0.0                       ? Favours::a
                                                                          : Favours::b;
     }
+    // Downforce and drag are parts of the aero claim: where that can be made, they come after it.
+    const auto aero = std::ranges::find(all, About::aero, &Finding::about);
+    if (aero != all.end() && aero->certainty != Certainty::cannot_be_told) {
+        const double most = 0.5 * aero->rank;
+        for (Finding& finding : all)
+            if (finding.about == About::downforce || finding.about == About::drag)
+                finding.rank = std::min(finding.rank, most);
+    }
     std::erase_if(all, [](const Finding& f) { return f.about == About::segment && f.rank < least_worth_s; });
     std::ranges::stable_sort(all, [](const Finding& x, const Finding& y) {
         const bool untold_x = x.certainty == Certainty::cannot_be_told;

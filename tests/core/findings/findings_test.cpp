@@ -113,7 +113,8 @@ TEST(Findings, CausesInWordsByCertainty) {
 TEST(Findings, RankedByWorthTimesCertainty) {
     const causes::Explanation e = example();
     const auto all = findings::findings(laps(), {}, &e, base::UnitSystem::metric);
-    EXPECT_EQ(all.front().about, About::downforce);
+    EXPECT_EQ(all.front().about, About::aero); // its parts, downforce and drag, come after it
+    EXPECT_EQ(all[1].about, About::power);
     const auto untold = [](const Finding& f) { return f.certainty == Certainty::cannot_be_told; };
     for (std::size_t i = 1; i < all.size(); ++i) {
         EXPECT_FALSE(untold(all[i - 1]) && !untold(all[i])) << "what cannot be told comes last";
@@ -143,6 +144,13 @@ TEST(Findings, WhatTheLapsDoNotRepeatIsOnlyProbable) {
     shaky.high_s = 0.2;
     const auto all = findings::findings(laps(), {quiet, shaky}, nullptr, base::UnitSystem::metric);
     EXPECT_THAT(all.front().claim, HasSubstr("B is probably quicker in Sweep"));
+}
+
+TEST(CausesSentence, OneCarHasNoCauses) {
+    causes::Explanation e = example();
+    e.same_car = true;
+    EXPECT_THAT(causes_sentence(e), HasSubstr("same car"));
+    EXPECT_EQ(findings::findings(laps(), {}, &e, base::UnitSystem::metric).size(), 1u);
 }
 
 TEST(CausesSentence, SaysNoMoreThanIsKnown) {
