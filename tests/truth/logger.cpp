@@ -133,6 +133,15 @@ class Recorder {
         part(Quantity::height_m, &GeodeticOrigin::height_m);
     }
 
+    // A receiver's course is against the meridian of the place where it is, the truth's against the origin's.
+    [[nodiscard]] double receiver_course(const TruthSample& s) const {
+        constexpr double radians = kTwoPi / 360.0;
+        const GeodeticOrigin& origin = session_.track().origin();
+        const GeodeticOrigin place = from_local(origin, s.x_m, s.y_m, s.height_m);
+        return s.course_rad +
+               (place.longitude_deg - origin.longitude_deg) * radians * std::sin(place.latitude_deg * radians);
+    }
+
     void velocity() {
         if (spec_.velocity.rate_hz <= 0.0) return;
         Random speed(seed_, 103);
@@ -142,7 +151,7 @@ class Recorder {
         add(Quantity::course_rad, spec_.velocity, true, [&](const TruthSample& s) {
             const bool still = s.speed_mps < 0.3 && spec_.course_sd_rad > 0.0; // a course of noise alone
             const double shown =
-                still ? kTwoPi * course.uniform() : s.course_rad + spec_.course_sd_rad * course.normal();
+                still ? kTwoPi * course.uniform() : receiver_course(s) + spec_.course_sd_rad * course.normal();
             return shown - kTwoPi * std::floor(shown / kTwoPi);
         });
     }
