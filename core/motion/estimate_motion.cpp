@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/motion/estimate_motion.h"
 
-#include "core/motion/interpolate_motion.h"
 #include "core/motion/measurements.h"
+#include "core/motion/smooth_motion.h"
 
 namespace lapwright::motion {
 namespace {
@@ -23,8 +23,7 @@ base::Result<MotionEstimate> estimate_motion(const recording::Recording& recordi
     const LocalFrame frame = options.frame && options.frame->on_earth == natural->on_earth ? *options.frame : *natural;
     const base::Result<Measurements> measured = measurements(recording, frame);
     if (!measured) return measured.error();
-    if (!base::go_on(progress, "motion", 0.0)) return base::cancelled();
-    base::Result<MotionEstimate> result = interpolate_motion(*measured);
+    base::Result<MotionEstimate> result = smooth_motion(*measured, options, progress);
     if (!result) return result.error();
     MotionEstimate motion = std::move(result).value();
     add_altitude(motion, recording);

@@ -3,6 +3,7 @@
 
 #include "core/base/constants.h"
 #include "core/math/local_polynomial.h"
+#include "core/motion/spikes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,11 +17,14 @@ using recording::Meaning;
 constexpr double earth_radius_m = 6378137.0; // WGS 84, semi-major axis
 // Where a logger writes a slow sensor into a fast table, at least this share of its samples repeats the one before.
 constexpr double repeated_share = 0.45;
+// Spikes up to this size are left to the smoother.
+constexpr double harmless_mps = 0.5;
+constexpr double harmless_rad = 0.1;
 
 Series series_of(const recording::Recording& recording, Meaning meaning) {
     const Channel* channel = recording.find(meaning);
     if (!channel || !channel->time_s || channel->size() < 2) return {};
-    return without_repeats({*channel->time_s, channel->values, channel->name});
+    return without_repeats({*channel->time_s, channel->values, channel->name, 0});
 }
 
 // The second channel's values at the first one's stamps.
@@ -48,7 +52,10 @@ std::vector<std::size_t> fresh_samples(const std::vector<double>& first, const s
 void add_satellite_positions(Measurements& result, const Channel& latitude, const Channel& longitude) {
     const std::vector<double> longitudes = on_stamps_of(latitude, longitude);
     for (const std::size_t i : fresh_samples(latitude.values, longitudes)) {
-        if (latitude.values[i] == 0.0 && longitudes[i] == 0.0) continue; // a receiver's word for "no fix"
+        if (latitude.values[i] == 0.0 && longitudes[i] == 0.0) { // a receiver's word for "no fix"
+            ++result.positions_left_out;
+            continue;
+        }
         const EastNorthUp local =
             to_local(result.frame, {latitude.values[i], longitudes[i], result.frame.origin.height_m});
         result.position_time_s.push_back((*latitude.time_s)[i]);
@@ -64,6 +71,39 @@ void add_metre_positions(Measurements& result, const Channel& east, const Channe
         result.position_m.push_back({east.values[i], norths[i]});
     }
     result.source = PositionSource::local_metres;
+}
+
+// Single positions that a car could not have driven to and back from, though it could well have driven past them; and
+// short spikes in a fast receiver's.
+void leave_out_spikes(Measurements& result) {
+    constexpr double fastest_mps = 150.0;
+    constexpr double nearest_m = 3.0;
+    constexpr double harmless_m = 0.5;
+    const std::vector<double> time = std::move(result.position_time_s);
+    const std::vector<Vec2> position = std::move(result.position_m);
+    result.position_time_s.clear();
+    result.position_m.clear();
+    const auto too_far = [&](std::size_t i, std::size_t j) {
+        const double distance = std::hypot(position[j].east - position[i].east, position[j].north - position[i].north);
+        return distance > nearest_m + fastest_mps * (time[j] - time[i]);
+    };
+    const auto spikes_of = [&](double Vec2::* part) {
+        std::vector<double> values(position.size());
+        std::ranges::transform(position, values.begin(), part);
+        return spikes(time, values, harmless_m);
+    };
+    const std::vector<std::uint8_t> east = spikes_of(&Vec2::east);
+    const std::vector<std::uint8_t> north = spikes_of(&Vec2::north);
+    for (std::size_t i = 0; i < time.size(); ++i) {
+        const bool between = i > 0 && i + 1 < time.size();
+        const bool impossible = between && too_far(i - 1, i) && too_far(i, i + 1) && !too_far(i - 1, i + 1);
+        if (impossible || east[i] != 0 || north[i] != 0) {
+            ++result.positions_left_out;
+            continue;
+        }
+        result.position_time_s.push_back(time[i]);
+        result.position_m.push_back(position[i]);
+    }
 }
 
 void unwrap(std::vector<double>& angles_rad) {
@@ -86,7 +126,7 @@ void turn_course_into_frame(Measurements& result) {
 } // namespace
 
 Series without_repeats(Series series) {
-    Series fresh{{}, {}, series.name};
+    Series fresh{{}, {}, series.name, series.left_out};
     std::size_t standing = 0; // a value of nothing repeats because nothing happens
     for (std::size_t i = 0; i < series.size(); ++i) {
         if (i > 0 && series.values[i] == series.values[i - 1]) {
@@ -111,6 +151,7 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     const Channel* north = recording.find(Meaning::north);
     if (frame.on_earth && latitude && longitude) add_satellite_positions(result, *latitude, *longitude);
     if (!frame.on_earth && east && north) add_metre_positions(result, *east, *north);
+    leave_out_spikes(result);
     result.speed = series_of(recording, Meaning::speed);
     result.course = series_of(recording, Meaning::course);
     result.wheel_speed = series_of(recording, Meaning::wheel_speed);
@@ -119,6 +160,8 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     result.yaw_rate_radps = series_of(recording, Meaning::yaw_rate);
     unwrap(result.course.values);
     turn_course_into_frame(result);
+    result.speed = without_spikes(result.speed, harmless_mps);
+    result.course = without_spikes(result.course, harmless_rad);
     if (result.has_positions()) return result;
     result.source = PositionSource::dead_reckoning;
     if (!result.speed.empty() || !result.wheel_speed.empty()) return result;

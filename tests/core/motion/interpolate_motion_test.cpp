@@ -150,10 +150,10 @@ TEST(InFrame, PutsTheSameCarOnTheSameSpotOfAnotherMap) {
     const Drive drive;
     const Recording recording = satellite_recording(drive, 25.0, true);
     const LocalFrame near{{51.95 * degree_rad, -1.0 * degree_rad, 200.0}};
-    Options options;
-    const auto there = estimate_motion(recording, options);
-    options.frame = near;
-    const auto directly = estimate_motion(recording, options);
+    const auto in_near = measurements(recording, near);
+    ASSERT_TRUE(in_near.ok());
+    const auto there = interpolate_motion(recording);
+    const auto directly = interpolate_motion(*in_near);
     ASSERT_TRUE(there.ok() && directly.ok());
     const auto moved = in_frame(*there, near);
     ASSERT_TRUE(moved.ok());

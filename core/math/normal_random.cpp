@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/math/normal_random.h"
+
+#include <array>
+#include <cmath>
+#include <cstddef>
+#include <cstdint>
+
+namespace lapwright::math {
+namespace {
+
+constexpr std::size_t blocks = 128;
+constexpr double right_edge = 3.442619855899;      // where the tail begins, for 128 blocks
+constexpr double block_area = 9.91256303526217e-3; // of each block
+
+struct Ziggurat {
+    std::array<double, blocks + 1> edge{};
+    std::array<double, blocks> inside{}; // share of a block's width that lies wholly under the curve
+};
+
+Ziggurat make_ziggurat() {
+    Ziggurat table;
+    double height = std::exp(-0.5 * right_edge * right_edge);
+    table.edge[0] = block_area / height;
+    table.edge[1] = right_edge;
+    for (std::size_t i = 2; i < blocks; ++i) {
+        table.edge[i] = std::sqrt(-2.0 * std::log(block_area / table.edge[i - 1] + height));
+        height = std::exp(-0.5 * table.edge[i] * table.edge[i]);
+    }
+    table.edge[blocks] = 0.0;
+    for (std::size_t i = 0; i < blocks; ++i)
+        table.inside[i] = table.edge[i + 1] / table.edge[i];
+    return table;
+}
+
+const Ziggurat ziggurat = make_ziggurat();
+
+} // namespace
+
+double NormalStream::tail(bool negative) {
+    for (;;) {
+        const double x = -std::log(random_.uniform()) / right_edge;
+        const double y = -std::log(random_.uniform());
+        if (2.0 * y > x * x) return negative ? -(right_edge + x) : right_edge + x;
+    }
+}
+
+double NormalStream::next() {
+    for (;;) {
+        const std::uint64_t word = random_.next();
+        const std::size_t block = word & (blocks - 1);
+        const double u = static_cast<double>(static_cast<std::int64_t>(word) >> 11U) * 0x1.0p-52; // -1 <= u < 1
+        if (std::fabs(u) < ziggurat.inside[block]) return u * ziggurat.edge[block];
+        if (block == 0) return tail(u < 0.0);
+        const double x = u * ziggurat.edge[block];
+        const double outer = std::exp(-0.5 * (ziggurat.edge[block] * ziggurat.edge[block] - x * x));
+        const double inner = std::exp(-0.5 * (ziggurat.edge[block + 1] * ziggurat.edge[block + 1] - x * x));
+        if (inner + random_.uniform() * (outer - inner) < 1.0) return x;
+    }
+}
+
+} // namespace lapwright::math

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/motion/ensemble.h"
+
+#include "core/motion/parallel.h"
+
+#include <algorithm>
+#include <atomic>
+#include <mutex>
+
+namespace lapwright::motion {
+namespace {
+
+constexpr int batch = 8; // draws that go together
+constexpr std::size_t steps_between_reports = 4096;
+
+template <int state_size>
+using Model = math::StateSpace<MotionTransition<state_size>>;
+template <int state_size>
+using Pass = math::Filtered<MotionTransition<state_size>>;
+
+Path with_room(const std::shared_ptr<const std::vector<double>>& time_s) {
+    Path path;
+    path.time_s = time_s;
+    path.position_m.resize(time_s->size());
+    path.velocity_mps.resize(time_s->size());
+    path.acceleration_mps2.resize(time_s->size());
+    return path;
+}
+
+template <int state_size>
+struct BestPath {
+    const Pass<state_size>& filtered;
+    Ensemble& result;
+    void observation(std::size_t, double, double) const {}
+    template <typename Vector, typename Matrix>
+    void step(std::size_t k, const Vector& r, const Matrix&) const {
+        const Vector x = filtered.mean[k] + filtered.covariance[k] * r;
+        result.best.position_m[k] = {x[0], x[4]};
+        result.best.velocity_mps[k] = {x[1], x[5]};
+        result.best.acceleration_mps2[k] = {x[2], x[6]};
+        if constexpr (state_size > 8) {
+            const double share = 1.0 / static_cast<double>(filtered.mean.size());
+            result.accelerometer_bias_mps2.east += share * x[8];
+            result.accelerometer_bias_mps2.north += share * x[9];
+        }
+    }
+};
+
+void write_draw(Path& draw, const Path& best, std::size_t k, const auto& deviation, int column) {
+    draw.position_m[k] = {best.position_m[k].east + deviation(0, column),
+                          best.position_m[k].north + deviation(4, column)};
+    draw.velocity_mps[k] = {best.velocity_mps[k].east + deviation(1, column),
+                            best.velocity_mps[k].north + deviation(5, column)};
+    draw.acceleration_mps2[k] = {best.acceleration_mps2[k].east + deviation(2, column),
+                                 best.acceleration_mps2[k].north + deviation(6, column)};
+}
+
+// Reports come one at a time, whichever thread they are from.
+class Report {
+  public:
+    Report(const base::Progress& progress, std::size_t whole) : progress_(progress), whole_(whole) {}
+    bool add(std::size_t steps) {
+        const std::scoped_lock lock(mutex_);
+        done_ += steps;
+        go_on_ = go_on_ && base::go_on(progress_, "drawing the ensemble",
+                                       0.5 + 0.5 * static_cast<double>(done_) / static_cast<double>(whole_));
+        return go_on_;
+    }
+
+  private:
+    const base::Progress& progress_;
+    std::size_t whole_;
+    std::size_t done_ = 0;
+    bool go_on_ = true;
+    std::mutex mutex_;
+};
+
+template <int state_size>
+bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, const EnsembleOptions& options,
+              const base::Progress& progress, Ensemble& result) {
+    for (Path& draw : result.draws)
+        draw = with_room(result.best.time_s);
+    const std::size_t batches = (result.draws.size() + batch - 1) / batch;
+    Report report(progress, batches * model.steps.size());
+    return do_all(batches, options.threads, [&](std::size_t b) {
+        const std::size_t first = b * batch;
+        const int count = static_cast<int>(std::min<std::size_t>(batch, result.draws.size() - first));
+        bool go_on = true;
+        math::draw_deviations<batch>(model, filtered, options.seed, first, [&](std::size_t k, const auto& deviation) {
+            for (int c = 0; c < count; ++c)
+                write_draw(result.draws[first + static_cast<std::size_t>(c)], result.best, k, deviation, c);
+            if (k % steps_between_reports == 0)
+                go_on = report.add(std::min(steps_between_reports, model.steps.size() - k));
+            return go_on;
+        });
+        return go_on;
+    });
+}
+
+template <int state_size>
+std::optional<Ensemble> ensemble_of(const Estimation& estimation, const EnsembleOptions& options,
+                                    const base::Progress& progress) {
+    const auto model =
+        motion_model<state_size>(estimation.nodes, estimation.situations, estimation.levels, options.use);
+    const auto filtered = math::Filter<MotionTransition<state_size>>::run(model, options.gate);
+    Ensemble result;
+    std::vector<double> stamps(estimation.nodes.size());
+    std::ranges::transform(estimation.nodes, stamps.begin(), &Node::time_s);
+    result.best = with_room(std::make_shared<const std::vector<double>>(std::move(stamps)));
+    result.log_likelihood = filtered.log_likelihood;
+    math::walk_back<false>(model, filtered, BestPath<state_size>{filtered, result});
+    for (std::size_t j = 0; j < model.observations.size(); ++j) {
+        SensorCount& count = result.counts[static_cast<std::size_t>(model.observations[j].sensor)];
+        ++count.samples;
+        if (filtered.accepted[j] == 0) ++count.rejected;
+    }
+    result.draws.resize(options.draws);
+    if (!base::go_on(progress, "drawing the ensemble", 0.5)) return std::nullopt;
+    if (!draw_all<state_size>(model, filtered, options, progress, result)) return std::nullopt;
+    return result;
+}
+
+} // namespace
+
+std::optional<Ensemble> ensemble(const Estimation& estimation, const EnsembleOptions& options,
+                                 const base::Progress& progress) {
+    return options.use.aids ? ensemble_of<11>(estimation, options, progress)
+                            : ensemble_of<8>(estimation, options, progress);
+}
+
+} // namespace lapwright::motion

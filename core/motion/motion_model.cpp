@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/motion/motion_model.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::motion {
+namespace {
+
+// Below this a course says nothing, and below the other the car stands.
+constexpr double slowest_course_mps = 2.0;
+constexpr double standing_mps = 0.5;
+// A course that differs more from the heading than this is taken for an error.
+constexpr double widest_course_error_rad = 0.7;
+
+// Departures that are no sign of a fault, whatever the noise levels say of themselves: m, m/s, m/s, m/s², m/s², m/s.
+constexpr std::array<double, sensors> harmless{0.3, 0.3, 0.5, 2.0, 2.0, 0.5, 0.5};
+
+struct Prior {
+    double position_sd_m = 100.0;
+    double velocity_sd_mps = 60.0;
+    double acceleration_sd_mps2 = 8.0;
+    double accelerometer_bias_sd_mps2 = 0.5;
+    double wheel_scale_sd = 0.05;
+};
+
+bool known(double value) {
+    return !std::isnan(value);
+}
+
+// Collects the observations of one node after the other.
+class Observer {
+  public:
+    Observer(const NoiseLevels& levels, std::vector<math::Observation>& to) : levels_(levels), to_(to) {}
+
+    void position(const Vec2& seen) {
+        add(by_position, {0, 3, 0}, {1.0, 1.0, 0.0}, seen.east, 1.0);
+        add(by_position, {4, 7, 0}, {1.0, 1.0, 0.0}, seen.north, 1.0);
+    }
+
+    void velocity(const Node& node, const Situation& at) {
+        const bool has_speed = known(node.speed_mps);
+        if (has_speed && node.speed_mps < standing_mps && at.speed_mps < 2.0 * standing_mps) {
+            add(by_standstill, {1, 0, 0}, {1.0, 0.0, 0.0}, 0.0, 1.0);
+            add(by_standstill, {5, 0, 0}, {1.0, 0.0, 0.0}, 0.0, 1.0);
+            return;
+        }
+        const double speed = has_speed ? node.speed_mps : at.speed_mps;
+        const bool has_course = known(node.course_rad) && speed > slowest_course_mps;
+        const double turned = has_course ? turn_to(node.course_rad, at.heading) : 0.0;
+        if (std::fabs(turned) > widest_course_error_rad) return;
+        if (has_speed) along(by_speed, at, speed * std::cos(turned), 1.0);
+        if (has_course) across(at, speed * std::sin(turned), speed * speed);
+    }
+
+    void aids(const Node& node, const Situation& at) {
+        const Vec2& t = at.heading;
+        if (at.speed_mps < slowest_course_mps) return;
+        if (known(node.longitudinal_mps2))
+            add(by_longitudinal, {2, 6, 8}, {t.east, t.north, 1.0}, node.longitudinal_mps2, 1.0);
+        if (known(node.lateral_mps2)) add(by_lateral, {2, 6, 9}, {-t.north, t.east, 1.0}, node.lateral_mps2, 1.0);
+        if (known(node.wheel_speed_mps) && !known(node.speed_mps))
+            add(by_wheel, {1, 5, 10}, {t.east, t.north, at.speed_mps}, node.wheel_speed_mps / levels_.wheel_scale, 1.0);
+    }
+
+  private:
+    // From the heading to the course, positive to the left, within half a turn.
+    static double turn_to(double course_rad, const Vec2& heading) {
+        const Vec2 seen{std::sin(course_rad), std::cos(course_rad)};
+        return std::atan2(heading.east * seen.north - heading.north * seen.east,
+                          heading.east * seen.east + heading.north * seen.north);
+    }
+
+    void along(Sensor sensor, const Situation& at, double value, double unit_variance) {
+        add(sensor, {1, 5, 0}, {at.heading.east, at.heading.north, 0.0}, value, unit_variance);
+    }
+
+    void across(const Situation& at, double value, double unit_variance) {
+        add(by_course, {1, 5, 0}, {-at.heading.north, at.heading.east, 0.0}, value, unit_variance);
+    }
+
+    void add(Sensor sensor, std::array<int, 3> index, std::array<double, 3> weight, double value,
+             double unit_variance) {
+        const double sd = levels_.sd[sensor];
+        to_.push_back({index, weight, value, sd * sd * unit_variance, harmless[sensor], sensor});
+    }
+
+    const NoiseLevels& levels_;
+    std::vector<math::Observation>& to_;
+};
+
+// The first position at or behind a node, else the last before it.
+Vec2 position_near(std::span<const Node> nodes, std::size_t at) {
+    for (std::size_t i = at; i < nodes.size(); ++i)
+        if (known(nodes[i].position_m.east)) return nodes[i].position_m;
+    for (std::size_t i = at; i-- > 0;)
+        if (known(nodes[i].position_m.east)) return nodes[i].position_m;
+    return {};
+}
+
+template <int state_size>
+typename math::StateSpace<MotionTransition<state_size>>::Prior prior_near(std::span<const Node> nodes, std::size_t at,
+                                                                          const NoiseLevels& levels) {
+    const Prior prior;
+    typename math::StateSpace<MotionTransition<state_size>>::Prior result;
+    const Vec2 near = position_near(nodes, at);
+    result.mean[0] = near.east;
+    result.mean[4] = near.north;
+    for (const int axis : {0, 4})
+        result.sd.template segment<4>(axis) << prior.position_sd_m, prior.velocity_sd_mps, prior.acceleration_sd_mps2,
+            levels.bias_sd_m;
+    if constexpr (state_size > 8)
+        result.sd.template tail<3>() << prior.accelerometer_bias_sd_mps2, prior.accelerometer_bias_sd_mps2,
+            prior.wheel_scale_sd;
+    return result;
+}
+
+template <int state_size>
+MotionTransition<state_size> transition(double step_s, const Situation& situation, const NoiseLevels& levels) {
+    MotionTransition<state_size> result;
+    result.step_s = step_s;
+    result.jerk = situation.jerk;
+    result.bias_decay = std::exp(-step_s / levels.bias_correlation_s);
+    result.bias_variance = -levels.bias_sd_m * levels.bias_sd_m * std::expm1(-2.0 * step_s / levels.bias_correlation_s);
+    result.bias_variance += situation.bias_jump_sd_m * situation.bias_jump_sd_m;
+    result.walk_variance = levels.accelerometer_walk * levels.accelerometer_walk * step_s;
+    result.scale_variance = levels.scale_walk * levels.scale_walk * step_s;
+    return result;
+}
+
+} // namespace
+
+template <int state_size>
+math::StateSpace<MotionTransition<state_size>>
+motion_model(std::span<const Node> nodes, std::span<const Situation> situations, const NoiseLevels& levels, Use use) {
+    math::StateSpace<MotionTransition<state_size>> model;
+    model.steps.reserve(nodes.size());
+    model.observations.reserve(nodes.size() * 6);
+    constexpr double longest_refusal_s = 1.5;
+    const double duration_s = nodes.empty() ? 0.0 : nodes.back().time_s - nodes.front().time_s;
+    model.patience = static_cast<std::size_t>(3.0 + 2.0 * longest_refusal_s * static_cast<double>(nodes.size()) /
+                                                        std::max(duration_s, 1.0)); // two axes
+    Observer observer(levels, model.observations);
+    for (std::size_t k = 0; k < nodes.size(); ++k) {
+        const Node& node = nodes[k];
+        const bool afresh = k == 0 || node.starts_afresh;
+        const double step_s = afresh ? 0.0 : node.time_s - nodes[k - 1].time_s;
+        int prior = -1;
+        if (afresh) {
+            prior = static_cast<int>(model.priors.size());
+            model.priors.push_back(prior_near<state_size>(nodes, k, levels));
+        }
+        model.steps.push_back(
+            {transition<state_size>(step_s, situations[k], levels), model.observations.size(), prior});
+        if (known(node.position_m.east)) observer.position(node.position_m);
+        if (use.velocity) observer.velocity(node, situations[k]);
+        if constexpr (state_size > 8)
+            if (use.aids) observer.aids(node, situations[k]);
+    }
+    return model;
+}
+
+template math::StateSpace<MotionTransition<8>> motion_model<8>(std::span<const Node>, std::span<const Situation>,
+                                                               const NoiseLevels&, Use);
+template math::StateSpace<MotionTransition<11>> motion_model<11>(std::span<const Node>, std::span<const Situation>,
+                                                                 const NoiseLevels&, Use);
+
+} // namespace lapwright::motion
