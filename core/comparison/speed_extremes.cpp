@@ -42,6 +42,9 @@ Extreme extreme(const lap::LapTrace& trace, double from_m, double to_m, double s
     for (std::size_t i = first; i <= last; ++i)
         if (sign * trace.speed_mps[i] < sign * trace.speed_mps[best]) best = i;
     const Extreme sample{trace.distance_m[best], trace.speed_mps[best]};
+    // At a boundary there is no bottom, and the boundary lies between two samples.
+    if (best == first) return {from_m, trace.speed_at(from_m)};
+    if (best == last) return {to_m, trace.speed_at(to_m)};
     const auto belongs = [&](std::size_t i) {
         return std::abs(trace.speed_mps[i] - sample.speed_mps) <= speed_share * sample.speed_mps &&
                std::abs(trace.distance_m[i] - sample.distance_m) <= furthest_m;
