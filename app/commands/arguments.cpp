@@ -19,6 +19,11 @@ void add_units(CLI::App& app, std::string& units) {
         ->capture_default_str();
 }
 
+void add_recipes(CLI::App& app, Arguments& arguments) {
+    app.add_option("--recipe", arguments.recipe_files, "what the columns of a kind of file mean; may be given again")
+        ->allow_extra_args(false);
+}
+
 void add_output(CLI::App& app, Arguments& arguments, std::string& units) {
     app.add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
     add_units(app, units);
@@ -31,6 +36,7 @@ void add_pairing(CLI::App& app, Arguments& arguments) {
     app.add_option("--lap-a", arguments.lap_a, "number of A's lap (default: its fastest clean one)");
     app.add_option("--lap-b", arguments.lap_b, "number of B's lap");
     app.add_option("--track", arguments.track_file, "track file with gate and segments");
+    add_recipes(app, arguments);
 }
 
 void add_setups(CLI::App& app, Arguments& arguments) {
@@ -54,6 +60,7 @@ Parsed parse(const std::vector<std::string>& words) {
     CLI::App* laps = app.add_subcommand("laps", "a session's laps, and what the import had to mend");
     laps->add_option("files", arguments.files, "logger files")->required();
     laps->add_option("--track", arguments.track_file, "track file with the gate");
+    add_recipes(*laps, arguments);
     add_output(*laps, arguments, units);
 
     CLI::App* compare = app.add_subcommand("compare", "gap, segment table and traces of two laps");
@@ -84,7 +91,11 @@ Parsed parse(const std::vector<std::string>& words) {
         ->delimiter(',')
         ->required();
     trial->add_option("--track", arguments.track_file, "track file with gate and segments");
+    add_recipes(*trial, arguments);
     trial->add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
+
+    CLI::App* recipe = app.add_subcommand("recipe", "what the columns of a file are taken for, to be corrected");
+    recipe->add_option("files", arguments.files, "logger file")->expected(1)->required();
 
     try {
         std::vector<std::string> reversed(words.rbegin(), words.rend());
@@ -109,6 +120,8 @@ Parsed parse(const std::vector<std::string>& words) {
         arguments.command = Command::sheet;
     else if (trial->parsed())
         arguments.command = Command::trial;
+    else if (recipe->parsed())
+        arguments.command = Command::recipe;
     else
         return {std::nullopt, app.help(), 0};
     return {arguments, {}, 0};

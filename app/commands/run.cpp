@@ -4,6 +4,7 @@
 #include "app/commands/causes_text.h"
 #include "app/commands/commands.h"
 #include "app/commands/json_text.h"
+#include "app/commands/recipes.h"
 #include "app/commands/table_text.h"
 #include "app/commands/trial_text.h"
 #include "core/analysis/explain.h"
@@ -22,8 +23,8 @@ using base::Result;
 using SessionPointer = std::shared_ptr<const analysis::Session>;
 
 // Words that never open the window.
-constexpr std::array<std::string_view, 8> of_the_command_line{"trial", "laps",      "compare", "causes",
-                                                              "sheet", "--version", "--help",  "-h"};
+constexpr std::array<std::string_view, 9> of_the_command_line{"recipe", "trial",     "laps",   "compare", "causes",
+                                                              "sheet",  "--version", "--help", "-h"};
 
 int refuse(const base::Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
@@ -37,14 +38,23 @@ Result<std::optional<track::TrackRecord>> track_of(const Arguments& arguments) {
     return std::optional(std::move(record).value());
 }
 
+// A session of one of the files, read with the recipe that was made for its shape.
+Result<SessionPointer> load(const std::string& file, const std::vector<import::Recipe>& recipes,
+                            const std::optional<track::TrackRecord>& record) {
+    analysis::SessionOptions options;
+    options.track = record;
+    options.import.recipe = recipe_for(file, recipes);
+    return analysis::load_session(file, options);
+}
+
 int run_laps(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto record = track_of(arguments);
     if (!record) return refuse(record.error(), err);
-    analysis::SessionOptions options;
-    options.track = *record;
+    const auto recipes = read_recipes(arguments.recipe_files);
+    if (!recipes) return refuse(recipes.error(), err);
     std::vector<SessionPointer> sessions;
     for (const std::string& file : arguments.files) {
-        auto session = analysis::load_session(file, options);
+        auto session = load(file, *recipes, *record);
         if (!session) return refuse(session.error(), err);
         sessions.push_back(std::move(session).value());
     }
@@ -56,14 +66,14 @@ int run_laps(const Arguments& arguments, std::ostream& out, std::ostream& err) {
 Result<std::shared_ptr<const analysis::Pairing>> pairing_of(const Arguments& arguments) {
     const auto record = track_of(arguments);
     if (!record) return record.error();
-    analysis::SessionOptions options;
-    options.track = *record;
+    const auto recipes = read_recipes(arguments.recipe_files);
+    if (!recipes) return recipes.error();
     const bool same_file = arguments.files[1] == arguments.files[0];
     // Both at once: a machine in the trailer has two cores at least.
     std::future<Result<SessionPointer>> loading_b;
     if (!same_file)
-        loading_b = std::async(std::launch::async, [&] { return analysis::load_session(arguments.files[1], options); });
-    const auto a = analysis::load_session(arguments.files[0], options);
+        loading_b = std::async(std::launch::async, [&] { return load(arguments.files[1], *recipes, *record); });
+    const auto a = load(arguments.files[0], *recipes, *record);
     const auto b = same_file ? a : loading_b.get();
     if (!a) return a.error();
     if (!b) return b.error();
@@ -125,11 +135,11 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
 int run_trial(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto record = track_of(arguments);
     if (!record) return refuse(record.error(), err);
-    analysis::SessionOptions options;
-    options.track = *record;
+    const auto recipes = read_recipes(arguments.recipe_files);
+    if (!recipes) return refuse(recipes.error(), err);
     std::vector<analysis::TrialSession> sessions;
     for (std::size_t i = 0; i < arguments.files.size(); ++i) {
-        auto session = analysis::load_session(arguments.files[i], options);
+        auto session = load(arguments.files[i], *recipes, *record);
         if (!session) return refuse(session.error(), err);
         const bool changed = std::ranges::find(arguments.changed, i + 1) != arguments.changed.end();
         sessions.push_back({std::move(session).value(), changed});
@@ -137,6 +147,13 @@ int run_trial(const Arguments& arguments, std::ostream& out, std::ostream& err) 
     const auto report = analysis::run_trial(sessions, *record);
     if (!report) return refuse(report.error(), err);
     out << (arguments.json ? trial_json(*report) : trial_table(*report));
+    return 0;
+}
+
+int run_recipe(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    const auto text = recipe_text_of(arguments.files.front());
+    if (!text) return refuse(text.error(), err);
+    out << *text;
     return 0;
 }
 
@@ -168,6 +185,8 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
         return run_sheet(*parsed.arguments, err, write_sheet);
     case Command::trial:
         return run_trial(*parsed.arguments, out, err);
+    case Command::recipe:
+        return run_recipe(*parsed.arguments, out, err);
     case Command::version:
         out << "lapwright " LAPWRIGHT_VERSION "\n";
         return 0;

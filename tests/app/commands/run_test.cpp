@@ -3,6 +3,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/table_text.h"
 
+#include <fstream>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -157,6 +158,34 @@ TEST(CommandLine, ATrialNeedsTheBaselineOnBothSides) {
     const Outcome no_return = call({"trial", hatch, changed, "--changed", "2"});
     EXPECT_EQ(no_return.status, 1);
     EXPECT_THAT(no_return.err, HasSubstr("drive the baseline once more"));
+}
+
+TEST(CommandLine, ARecipeCorrectsTheColumnsOfAFile) {
+    const Outcome written = call({"recipe", hatch});
+    ASSERT_EQ(written.status, 0) << written.err;
+    auto recipe = nlohmann::json::parse(written.out);
+    // Somebody insists that the brake pedal is a throttle and that there is no throttle.
+    for (auto& column : recipe["columns"]) {
+        if (column["header"].get<std::string>().starts_with("Throttle"))
+            column = {{"header", column["header"]}, {"use", "skip"}};
+        else if (column["header"].get<std::string>().starts_with("Brake"))
+            column["meaning"] = "throttle";
+    }
+    const std::string file = testing::TempDir() + "lapwright-recipe-test.json";
+    std::ofstream(file) << recipe.dump();
+    const Outcome o = call({"laps", hatch, coupe, "--recipe", file, "--json"});
+    ASSERT_EQ(o.status, 0) << o.err;
+    const auto sessions = nlohmann::json::parse(o.out)["sessions"];
+    std::string throttle;
+    for (const auto& channel : sessions[0]["channels"])
+        if (channel["meaning"] == "throttle") throttle = channel["name"];
+    EXPECT_TRUE(throttle.starts_with("Brake")) << throttle;
+    // The other file has another shape: the recipe is not for it.
+    for (const auto& channel : sessions[1]["channels"]) {
+        const bool brake = std::string(channel["name"]).starts_with("Brake");
+        EXPECT_FALSE(brake && channel["meaning"] == "throttle");
+    }
+    EXPECT_EQ(call({"laps", hatch, "--recipe", "no/such.json"}).status, 1);
 }
 
 TEST(Aligned, CountsCharactersNotBytes) {
