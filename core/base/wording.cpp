@@ -57,6 +57,12 @@ std::string lap_time_with_margin(double time_s, std::optional<double> sd) {
     return lap_time_text(time_s, decimals_for(half_width, 3)) + " " + plus_minus_text(half_width, 3);
 }
 
+std::string behind_text(double time_s, double fastest_s) {
+    const double behind_s = time_s - fastest_s;
+    if (!std::isfinite(behind_s) || behind_s == 0.0) return "";
+    return "+" + fixed_text(behind_s, 2);
+}
+
 std::string known_figure(double si_value, std::optional<double> sd, Quantity quantity, UnitSystem system,
                          int most_decimals, bool with_margin) {
     if (!sd || !with_margin) {

@@ -26,6 +26,9 @@ namespace lapwright::base {
 // "1:29.921", with " ±0.006" behind it where the sd is known.
 [[nodiscard]] std::string lap_time_with_margin(double time_s, std::optional<double> sd);
 
+// How far behind the fastest: "+0.17"; empty for the fastest itself.
+[[nodiscard]] std::string behind_text(double time_s, double fastest_s);
+
 // A figure rounded to what is known: decimals_for its sd, at most `most_decimals`; with margin where asked: "148.3
 // ±0.2".
 [[nodiscard]] std::string known_figure(double si_value, std::optional<double> sd, Quantity quantity, UnitSystem system,

@@ -22,14 +22,13 @@ QApplication& application() {
     static char name[] = "ui_replot_bench";
     static char* argv[] = {name, nullptr};
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-    static QApplication app(argc, argv);
-    return app;
+    static auto* app = new QApplication(argc, argv); // never deleted: it must outlive what Qt keeps until the end
+    return *app;
 }
 
 // The stack alone, as large as the whole window: ribbon, speed, longitudinal acceleration, gap, gains.
 struct Stack {
     explicit Stack(bool noisy) {
-        application();
         fixture::PairingOptions options;
         options.points = points;
         options.noisy = noisy;
@@ -43,6 +42,7 @@ struct Stack {
         QApplication::processEvents();
     }
 
+    QApplication& app = application(); // before the first widget
     std::shared_ptr<const analysis::Pairing> pairing;
     plots::PlotStack stack;
 };

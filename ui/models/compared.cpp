@@ -40,8 +40,7 @@ std::vector<double> favour_on_line(const track::ReferenceLine& line, const compa
 
 ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing) {
     auto result = std::make_shared<Compared>();
-    const auto segments = comparison::corners_with_their_straights(pairing->track.segments);
-    result->summed = comparison::compare_laps(pairing->a.trace, pairing->b.trace, segments).segments;
+    result->summed = comparison::summed_with_straights(pairing->comparison, pairing->a.trace, pairing->b.trace);
     result->favour = favour_on_line(pairing->track.line, pairing->comparison.gap);
     result->pairing = std::move(pairing);
     return result;

@@ -69,6 +69,8 @@ QVariant SegmentTable::data(const QModelIndex& index, int role) const {
     case Qt::TextAlignmentRole:
         return QVariant::fromValue(
             Qt::Alignment(Qt::AlignVCenter | (index.column() <= bar_column ? Qt::AlignLeft : Qt::AlignRight)));
+    case Qt::ToolTipRole: // marked as rich text and escaped: a name is never read as mark-up
+        return QStringLiteral("<qt>%1</qt>").arg(spoken(row).toHtmlEscaped());
     case BarRole:
         return largest_gain_s_ > 0.0 ? row.gain_s.value / largest_gain_s_ : 0.0;
     case MarginRole:

@@ -16,9 +16,10 @@ QRect title_row(const QRect& room, int height) {
 
 } // namespace
 
-Cursor::Cursor(QCPAxisRect* rect, ReadOut read_out, const QColor& line, const QFont& font, int title_height)
+Cursor::Cursor(QCPAxisRect* rect, ReadOut read_out, const QColor& line, const QFont& font, int title_height,
+               const Drawing* writing)
     : Drawing(rect, QStringLiteral("overlay")), read_out_(std::move(read_out)), line_(line), font_(font),
-      title_height_(title_height) {}
+      title_height_(title_height), writing_(writing) {}
 
 QRect Cursor::clipRect() const {
     return room().adjusted(0, -title_height_, 0, 0);
@@ -26,12 +27,14 @@ QRect Cursor::clipRect() const {
 
 void Cursor::draw(QCPPainter* painter) {
     if (view().contains(place_m_)) {
+        painter->save();
+        keep_clear_of(writing_, *painter);
         painter->setAntialiasing(false);
         painter->setPen(QPen(line_, 1.0));
         const double x = std::round(x_pixel(place_m_));
         painter->drawLine(QPointF(x, room().top()), QPointF(x, room().bottom()));
+        painter->restore();
     }
-    painter->setAntialiasing(true);
     draw_read_out(*painter);
 }
 

@@ -19,7 +19,8 @@ using ReadOut = std::function<std::vector<Piece>(double place_m)>;
 
 class Cursor : public Drawing {
   public:
-    Cursor(QCPAxisRect* rect, ReadOut read_out, const QColor& line, const QFont& font, int title_height);
+    Cursor(QCPAxisRect* rect, ReadOut read_out, const QColor& line, const QFont& font, int title_height,
+           const Drawing* writing);
 
     void set(double place_m) { place_m_ = place_m; }
 
@@ -34,6 +35,7 @@ class Cursor : public Drawing {
     QColor line_;
     QFont font_;
     int title_height_;
+    const Drawing* writing_; // of the same panel, may be null
     double place_m_ = 0.0;
 };
 

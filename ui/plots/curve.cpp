@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plots/curve.h"
 
+#include "ui/plots/stroke_raster.h"
+
+#include <algorithm>
+
 namespace lapwright::plots {
 namespace {
 
 constexpr double line_width_px = 1.6;
 constexpr double dash_px = 7.0;
 constexpr double hole_px = 3.5;
+constexpr double vector_columns = 4.0; // a pixel, where the picture may be enlarged
 
 void draw_line(QCPPainter& painter, const Polyline& line) {
     painter.drawPolyline(line.data(), static_cast<int>(line.size()));
@@ -18,16 +23,44 @@ Curve::Curve(QCPAxisRect* rect, std::span<const double> xs, std::span<const doub
              Stroke stroke)
     : Drawing(rect, QStringLiteral("main")), xs_(xs), ys_(ys), colour_(colour), stroke_(stroke) {}
 
-// Qt's own dashed pens cost hundreds of milliseconds on such lines; dashes cut here cost as much as a solid line.
 void Curve::draw(QCPPainter* painter) {
-    painter->setPen(QPen(colour_, line_width_px, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin));
-    painter->setBrush(Qt::NoBrush);
-    for (const Polyline& line : thinned(xs_, ys_, view().lower_m, view().upper_m, pixel_map(), pixel_ratio())) {
+    if (painter->modes().testFlag(QCPPainter::pmVectorized)) {
+        draw_lines(*painter);
+    } else {
+        draw_pixels(*painter);
+    }
+}
+
+void Curve::draw_pixels(QCPPainter& painter) const {
+    const double ratio = pixel_ratio();
+    const auto from = static_cast<std::size_t>(std::ranges::lower_bound(xs_, view().lower_m) - xs_.begin());
+    const auto to = static_cast<std::size_t>(std::ranges::upper_bound(xs_, view().upper_m) - xs_.begin());
+    const std::size_t begin = from > 0 ? from - 1 : 0;
+    const std::size_t end = std::min({to + 1, xs_.size(), ys_.size()});
+    if (begin >= end) return;
+    PixelMap map = pixel_map();
+    map = {map.x_scale * ratio, map.x_offset * ratio, map.y_scale * ratio, map.y_offset * ratio};
+    const QRect pixels =
+        QRectF(room().x() * ratio, room().y() * ratio, room().width() * ratio, room().height() * ratio).toRect();
+    const bool dashed = stroke_ == Stroke::dashed;
+    RasterStroke stroke =
+        raster_stroke(xs_.subspan(begin, end - begin), ys_.subspan(begin, end - begin), map, pixels,
+                      {colour_, line_width_px * ratio, dashed ? dash_px * ratio : 0.0, dashed ? hole_px * ratio : 0.0});
+    if (stroke.image.isNull()) return;
+    stroke.image.setDevicePixelRatio(ratio);
+    painter.setAntialiasing(false); // whole pixels
+    painter.drawImage(QPointF(stroke.at) / ratio, stroke.image);
+}
+
+void Curve::draw_lines(QCPPainter& painter) const {
+    painter.setPen(QPen(colour_, line_width_px, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin));
+    painter.setBrush(Qt::NoBrush);
+    for (const Polyline& line : thinned(xs_, ys_, view().lower_m, view().upper_m, pixel_map(), vector_columns)) {
         if (stroke_ == Stroke::solid) {
-            draw_line(*painter, line);
+            draw_line(painter, line);
         } else {
             for (const Polyline& dash : dashes(line, dash_px, hole_px))
-                draw_line(*painter, dash);
+                draw_line(painter, dash);
         }
     }
 }

@@ -21,6 +21,9 @@ class Curve : public Drawing {
     void draw(QCPPainter* painter) override;
 
   private:
+    void draw_pixels(QCPPainter& painter) const; // on the screen
+    void draw_lines(QCPPainter& painter) const;  // on paper
+
     std::span<const double> xs_;
     std::span<const double> ys_;
     QColor colour_;

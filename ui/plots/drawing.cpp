@@ -9,4 +9,12 @@ PixelMap Drawing::pixel_map() const {
     return {x_pixel(1.0) - x0, x0, y_pixel(1.0) - y0, y0};
 }
 
+void Drawing::keep_clear_of(const Drawing* other, QCPPainter& painter) const {
+    if (other == nullptr) return;
+    QRegion region(clipRect());
+    for (const QRectF& box : other->written())
+        region -= box.toAlignedRect();
+    painter.setClipRegion(region);
+}
+
 } // namespace lapwright::plots

@@ -6,12 +6,16 @@
 #include "ui/plots/view_range.h"
 
 #include <qcustomplot.h>
+#include <vector>
 
 namespace lapwright::plots {
 
 class Drawing : public QCPLayerable {
   public:
     Drawing(QCPAxisRect* rect, const QString& layer) : QCPLayerable(rect->parentPlot(), layer), rect_(rect) {}
+
+    // Where it writes names or numbers: the lines of other drawings keep clear of them.
+    [[nodiscard]] virtual std::vector<QRectF> written() const { return {}; }
 
   protected:
     [[nodiscard]] const QCPAxis& x_axis() const { return *rect_->axis(QCPAxis::atBottom); }
@@ -24,6 +28,8 @@ class Drawing : public QCPLayerable {
     [[nodiscard]] double pixel_ratio() const { return mParentPlot->bufferDevicePixelRatio(); }
 
     QRect clipRect() const override { return rect_->rect(); }
+    // Clips the painter to this drawing's room without what `other` (may be null) has written.
+    void keep_clear_of(const Drawing* other, QCPPainter& painter) const;
     void applyDefaultAntialiasingHint(QCPPainter* painter) const override { painter->setAntialiasing(true); }
 
   private:

@@ -20,33 +20,51 @@ GainBars::GainBars(QCPAxisRect* rect, std::vector<comparison::SegmentComparison>
 void GainBars::draw(QCPPainter* painter) {
     painter->setAntialiasing(false);
     painter->setFont(font_);
-    for (const auto& segment : segments_)
-        draw_bar(*painter, segment);
-    const QRectF whole(room());
     painter->setPen(QPen(ink_, 1.0));
+    for (const Bar& bar : bars()) {
+        painter->fillRect(bar.room, bar.won_by_a ? a_ : b_);
+        painter->drawText(bar.number_room, Qt::AlignCenter | Qt::TextSingleLine, bar.number);
+    }
+    const QRectF whole(room());
     painter->drawLine(QPointF(whole.left(), whole.center().y()), QPointF(whole.right(), whole.center().y()));
 }
 
-void GainBars::draw_bar(QCPPainter& painter, const comparison::SegmentComparison& segment) const {
+std::vector<QRectF> GainBars::written() const {
+    std::vector<QRectF> boxes;
+    for (const Bar& bar : bars())
+        if (!bar.number.isEmpty()) boxes.push_back(bar.number_room);
+    return boxes;
+}
+
+std::vector<GainBars::Bar> GainBars::bars() const {
+    std::vector<Bar> all;
+    if (!(largest_gain_s_ > 0.0)) return all;
+    const QRectF whole(room());
+    for (const auto& segment : segments_) {
+        const double left = std::max(x_pixel(segment.segment.start_m), whole.left());
+        const double right = std::min(x_pixel(segment.segment.end_m), whole.right());
+        if (right > left) all.push_back(bar_of(segment, left, right));
+    }
+    return all;
+}
+
+GainBars::Bar GainBars::bar_of(const comparison::SegmentComparison& segment, double left, double right) const {
     const QRectF whole(room());
     const QFontMetricsF metrics(font_);
-    const double tallest = whole.height() / 2 - metrics.height() - 1.0; // the number keeps its room
     const double gain = segment.gain_s.value;
-    if (!(largest_gain_s_ > 0.0) || tallest <= 2.0) return;
-    const double left = std::max(x_pixel(segment.segment.start_m), whole.left());
-    const double right = std::min(x_pixel(segment.segment.end_m), whole.right());
-    if (right <= left) return;
+    const double tallest = std::max(whole.height() / 2 - metrics.height() - 1.0, 1.0); // the number keeps its room
     const double height = tallest * std::abs(gain) / largest_gain_s_;
     const double middle = whole.center().y();
-    const QRectF bar(left + 0.5, gain > 0 ? middle - height : middle, std::max(right - left - 1.0, 1.0), height);
-    painter.fillRect(bar, gain > 0 ? a_ : b_);
-
+    Bar bar;
+    bar.won_by_a = gain > 0.0;
+    bar.room = {left + 0.5, bar.won_by_a ? middle - height : middle, std::max(right - left - 1.0, 1.0), height};
     const QString number = models::text(base::gain_text(gain, segment.gain_s.sd));
-    const double width = metrics.horizontalAdvance(number);
-    if (width + 2.0 > right - left) return;
-    const double top = gain > 0 ? bar.top() - metrics.height() : bar.bottom() + 1.0;
-    painter.setPen(ink_);
-    painter.drawText(QRectF(left, top, right - left, metrics.height()), Qt::AlignCenter | Qt::TextSingleLine, number);
+    const double width = std::ceil(metrics.horizontalAdvance(number)) + 2.0;
+    if (width > right - left) return bar;
+    bar.number = number;
+    const double top = bar.won_by_a ? bar.room.top() - metrics.height() : bar.room.bottom() + 1.0;
+    bar.number_room = {0.5 * (left + right - width), top, width, metrics.height()};
+    return bar;
 }
 
 } // namespace lapwright::plots

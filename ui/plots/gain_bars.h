@@ -15,11 +15,21 @@ class GainBars : public Drawing {
     GainBars(QCPAxisRect* rect, std::vector<comparison::SegmentComparison> segments, const QColor& a, const QColor& b,
              const QColor& ink, const QFont& font);
 
+    [[nodiscard]] std::vector<QRectF> written() const override;
+
   protected:
     void draw(QCPPainter* painter) override;
 
   private:
-    void draw_bar(QCPPainter& painter, const comparison::SegmentComparison& segment) const;
+    struct Bar {
+        QRectF room;
+        bool won_by_a = true;
+        QString number; // empty where it has no room
+        QRectF number_room;
+    };
+
+    [[nodiscard]] std::vector<Bar> bars() const;
+    [[nodiscard]] Bar bar_of(const comparison::SegmentComparison& segment, double left, double right) const;
 
     std::vector<comparison::SegmentComparison> segments_;
     double largest_gain_s_ = 0.0;

@@ -61,6 +61,9 @@ void PlotStack::set_view(ViewRange view) {
     view_ = view;
     for (const auto& panel : panels_)
         panel->rect->axis(QCPAxis::atBottom)->setRange(view_.lower_m, view_.upper_m);
+    if (content_.fill_values)
+        for (const auto& panel : panels_)
+            fit_values(*panel);
     plot_->replot(QCustomPlot::rpQueuedReplot);
     Q_EMIT view_changed();
 }

@@ -34,6 +34,7 @@ struct StackContent {
     std::vector<models::ChannelChoice> channels;         // of the same pairing
     base::UnitSystem units = base::UnitSystem::metric;
     bool show_band = true;
+    bool fill_values = false; // value axes fit what is in view, not the whole lap
 };
 
 class PlotStack : public QWidget {
@@ -84,7 +85,7 @@ class PlotStack : public QWidget {
     void add_gains();
     Panel& add_panel(const QString& title, int least_height, int stretch);
     void add_pair(Panel& panel, const std::vector<double>* a, const std::vector<double>* b);
-    void fit_values(Panel& panel, std::pair<double, double> extent);
+    void fit_values(const Panel& panel);
     void show_distance_axis();
     void space_distance_ticks();
     void add_overlays();

@@ -109,18 +109,18 @@ PlotStack::Panel& PlotStack::add_panel(const QString& title, int least_height, i
     const int left = QFontMetrics(theme::small()).horizontalAdvance(QStringLiteral("−00.00")) + 8;
     rect->setMargins(QMargins(left, title_height(), right_margin_px, 0));
     rect->setMinimumSize(100, least_height);
-    panels_.push_back(std::make_unique<Panel>(Panel{title, rect, {}}));
+    panels_.push_back(std::make_unique<Panel>(Panel{title, rect, {}, nullptr, {}, false}));
     new Corners(rect, content_.pairing->track, palette_.tint);
     return *panels_.back();
 }
 
 void PlotStack::add_ribbon() {
     const track::Track& track = content_.pairing->track;
-    const int height = 34 + Ribbon::name_rows * QFontMetrics(theme::small()).height();
+    const int height = 37 + Ribbon::name_rows * QFontMetrics(theme::small()).height();
     Panel& panel = add_panel(tr("Track, unrolled: bumps up are left-handers"), height, 1);
     panel.rect->setMaximumSize(QWIDGETSIZE_MAX, height);
     panel.rect->axis(QCPAxis::atLeft)->setVisible(false);
-    new Ribbon(panel.rect, track, palette_.ribbon, palette_.ink, theme::small());
+    panel.writing = new Ribbon(panel.rect, track, palette_.ribbon, palette_.ink, theme::small());
     const base::UnitSystem units = content_.units;
     panel.read_out = [this, units](double place) -> std::vector<Piece> {
         std::vector<Piece> pieces;
@@ -167,16 +167,30 @@ void PlotStack::add_channel(const models::ChannelChoice& choice) {
 void PlotStack::add_pair(Panel& panel, const std::vector<double>* a, const std::vector<double>* b) {
     const auto& xs_a = content_.pairing->a.trace.best.distance_m;
     const auto& xs_b = content_.pairing->b.trace.best.distance_m;
-    if (b != nullptr) new Curve(panel.rect, xs_b, *b, palette_.b, Stroke::dashed);
-    if (a != nullptr) new Curve(panel.rect, xs_a, *a, palette_.a, Stroke::solid);
-    const auto extent_a = a != nullptr ? extent(*a) : extent(*b);
-    fit_values(panel, b != nullptr ? joined(extent_a, extent(*b)) : extent_a);
+    if (b != nullptr) {
+        new Curve(panel.rect, xs_b, *b, palette_.b, Stroke::dashed);
+        panel.series.push_back({xs_b, *b});
+    }
+    if (a != nullptr) {
+        new Curve(panel.rect, xs_a, *a, palette_.a, Stroke::solid);
+        panel.series.push_back({xs_a, *a});
+    }
+    fit_values(panel);
 }
 
-void PlotStack::fit_values(Panel& panel, std::pair<double, double> shown) {
-    const double span = std::max(shown.second - shown.first, 1e-9);
+// To the whole lap's values, or to those in view.
+void PlotStack::fit_values(const Panel& panel) {
+    if (panel.series.empty()) return;
+    std::optional<std::pair<double, double>> shown;
+    for (const Series& series : panel.series) {
+        const auto own = content_.fill_values ? extent(within(series.xs, series.ys, view_.lower_m, view_.upper_m))
+                                              : extent(series.ys);
+        shown = shown ? joined(*shown, own) : own;
+    }
+    if (panel.with_zero && !content_.fill_values) shown = joined(*shown, {0.0, 0.0});
+    const double span = std::max(shown->second - shown->first, 1e-9);
     panel.rect->axis(QCPAxis::atLeft)
-        ->setRange(shown.first - room_above_values * span, shown.second + room_above_values * span);
+        ->setRange(shown->first - room_above_values * span, shown->second + room_above_values * span);
 }
 
 void PlotStack::add_gap() {
@@ -185,15 +199,17 @@ void PlotStack::add_gap() {
     Panel& panel = add_panel(
         banded ? tr("Gap with 95 % band, s: above zero A is ahead") : tr("Gap, s: above zero A is ahead"), 70, 5);
     panel.rect->axis(QCPAxis::atLeft)->setTicker(QSharedPointer<UnitTicker>::create(base::Unit::second, 4));
-    auto shown = joined(extent(gap.gap_s), {0.0, 0.0});
+    panel.with_zero = true;
+    panel.series.push_back({gap.distance_m, gap.gap_s});
     if (banded) {
         QColor fill = palette_.edge;
         fill.setAlpha(band_alpha);
         new Band(panel.rect, gap.distance_m, gap.low_s, gap.high_s, fill);
-        shown = joined(shown, joined(extent(gap.low_s), extent(gap.high_s)));
+        panel.series.push_back({gap.distance_m, gap.low_s});
+        panel.series.push_back({gap.distance_m, gap.high_s});
     }
     new Curve(panel.rect, gap.distance_m, gap.gap_s, palette_.ink, Stroke::solid);
-    fit_values(panel, shown);
+    fit_values(panel);
     panel.read_out = [this, &gap](double place) -> std::vector<Piece> {
         const double value = value_at(gap.distance_m, gap.gap_s, place);
         const double sd = gap.sd_s.empty() ? std::nan("") : value_at(gap.distance_m, gap.sd_s, place);
@@ -207,7 +223,7 @@ void PlotStack::add_gap() {
 void PlotStack::add_gains() {
     Panel& panel = add_panel(tr("Time won in each segment, s: A up, B down"), 76, 4);
     panel.rect->axis(QCPAxis::atLeft)->setVisible(false);
-    new GainBars(panel.rect, content_.segments, palette_.a, palette_.b, palette_.ink, theme::small());
+    panel.writing = new GainBars(panel.rect, content_.segments, palette_.a, palette_.b, palette_.ink, theme::small());
     panel.read_out = [this](double place) -> std::vector<Piece> {
         const auto segment = segment_at(place);
         if (!segment) return {};
@@ -248,10 +264,11 @@ void PlotStack::add_overlays() {
     std::optional<ViewRange> stretch;
     if (chosen_) stretch = {content_.segments[*chosen_].segment.start_m, content_.segments[*chosen_].segment.end_m};
     for (const auto& panel : panels_) {
-        stretches_.push_back(new ChosenStretch(panel->rect, palette_.chosen, palette_.edge));
+        stretches_.push_back(new ChosenStretch(panel->rect, palette_.chosen, palette_.edge, panel->writing));
         stretches_.back()->set(stretch);
         new Title(panel->rect, panel->title, palette_.quiet, theme::small(), title_height());
-        cursors_.push_back(new Cursor(panel->rect, panel->read_out, palette_.ink, theme::small(), title_height()));
+        cursors_.push_back(
+            new Cursor(panel->rect, panel->read_out, palette_.ink, theme::small(), title_height(), panel->writing));
         cursors_.back()->set(cursor_m_);
     }
 }

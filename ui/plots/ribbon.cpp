@@ -2,7 +2,6 @@
 #include "ui/plots/ribbon.h"
 
 #include "ui/models/text.h"
-#include "ui/plots/label_layout.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,6 +10,7 @@ namespace lapwright::plots {
 namespace {
 
 constexpr double name_space_px = 6.0;
+constexpr double room_below_px = 3.0; // for the feet of the letters
 
 } // namespace
 
@@ -29,10 +29,30 @@ Ribbon::Ribbon(QCPAxisRect* rect, const track::Track& track, const QColor& fill,
 }
 
 void Ribbon::draw(QCPPainter* painter) {
-    const double names_height = name_rows * QFontMetricsF(font_).height();
     const QRectF whole(room());
-    draw_bumps(*painter, whole.adjusted(0, 0, 0, -names_height));
-    draw_names(*painter, QRectF(whole.left(), whole.bottom() - names_height, whole.width(), names_height));
+    draw_bumps(*painter, QRectF(whole.topLeft(), QPointF(whole.right(), names_room().top())));
+    painter->setFont(font_);
+    painter->setPen(ink_);
+    for (const PlacedName& name : placed_names())
+        painter->drawText(box_of(name), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine, name.text);
+}
+
+QRectF Ribbon::names_room() const {
+    const QRectF whole(room());
+    const double height = name_rows * QFontMetricsF(font_).height();
+    return {whole.left(), whole.bottom() - height - room_below_px, whole.width(), height};
+}
+
+QRectF Ribbon::box_of(const PlacedName& name) const {
+    const double height = QFontMetricsF(font_).height();
+    return {name.left, names_room().top() + name.row * height, name.width + 1.0, height};
+}
+
+std::vector<QRectF> Ribbon::written() const {
+    std::vector<QRectF> boxes;
+    for (const PlacedName& name : placed_names())
+        boxes.push_back(box_of(name));
+    return boxes;
 }
 
 void Ribbon::draw_bumps(QCPPainter& painter, const QRectF& room) const {
@@ -51,7 +71,7 @@ void Ribbon::draw_bumps(QCPPainter& painter, const QRectF& room) const {
     painter.drawLine(QPointF(room.left(), map.y_offset), QPointF(room.right(), map.y_offset));
 }
 
-void Ribbon::draw_names(QCPPainter& painter, const QRectF& room) const {
+std::vector<PlacedName> Ribbon::placed_names() const {
     std::vector<Name> names;
     for (const track::Segment& segment : track_.segments) {
         if (segment.kind != track::SegmentKind::corner) continue;
@@ -59,16 +79,11 @@ void Ribbon::draw_names(QCPPainter& painter, const QRectF& room) const {
                          std::abs(segment.turned_rad)});
     }
     const QFontMetricsF metrics(font_);
-    const auto placed = place_names(
+    const QRectF room = names_room();
+    return place_names(
         names, room.left(), room.right(), name_rows, name_space_px,
         [&](const QString& text) { return std::ceil(metrics.horizontalAdvance(text)) + 1.0; },
         [&](const QString& text, double width) { return metrics.elidedText(text, Qt::ElideRight, width); });
-    painter.setFont(font_);
-    painter.setPen(ink_);
-    for (const PlacedName& name : placed) {
-        const QRectF box(name.left, room.top() + name.row * metrics.height(), name.width + 1.0, metrics.height());
-        painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine, name.text);
-    }
 }
 
 } // namespace lapwright::plots

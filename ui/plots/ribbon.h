@@ -4,6 +4,7 @@
 
 #include "core/track/track.h"
 #include "ui/plots/drawing.h"
+#include "ui/plots/label_layout.h"
 
 namespace lapwright::plots {
 
@@ -13,13 +14,16 @@ class Ribbon : public Drawing {
     Ribbon(QCPAxisRect* rect, const track::Track& track, const QColor& fill, const QColor& ink, const QFont& font);
 
     static constexpr int name_rows = 2;
+    [[nodiscard]] std::vector<QRectF> written() const override;
 
   protected:
     void draw(QCPPainter* painter) override;
 
   private:
     void draw_bumps(QCPPainter& painter, const QRectF& room) const;
-    void draw_names(QCPPainter& painter, const QRectF& room) const;
+    [[nodiscard]] QRectF names_room() const;
+    [[nodiscard]] std::vector<PlacedName> placed_names() const;
+    [[nodiscard]] QRectF box_of(const PlacedName& name) const;
 
     const track::Track& track_;
     std::vector<double> stations_m_; // one more than the line's nodes: it ends where it begins

@@ -19,8 +19,8 @@ void Corners::draw(QCPPainter* painter) {
     }
 }
 
-ChosenStretch::ChosenStretch(QCPAxisRect* rect, const QColor& fill, const QColor& line)
-    : Drawing(rect, QStringLiteral("background")), fill_(fill), line_(line) {}
+ChosenStretch::ChosenStretch(QCPAxisRect* rect, const QColor& fill, const QColor& line, const Drawing* writing)
+    : Drawing(rect, QStringLiteral("background")), fill_(fill), line_(line), writing_(writing) {}
 
 void ChosenStretch::draw(QCPPainter* painter) {
     if (!stretch_) return;
@@ -29,6 +29,7 @@ void ChosenStretch::draw(QCPPainter* painter) {
     const double left = std::round(x_pixel(stretch_->lower_m));
     const double right = std::round(x_pixel(stretch_->upper_m));
     painter->fillRect(QRectF(left, whole.top(), right - left, whole.height()), fill_);
+    keep_clear_of(writing_, *painter);
     painter->setPen(QPen(line_, 1.0));
     for (const double x : {left, right}) {
         painter->drawLine(QPointF(x, whole.top()), QPointF(x, whole.bottom()));

@@ -24,7 +24,7 @@ class Corners : public Drawing {
 
 class ChosenStretch : public Drawing {
   public:
-    ChosenStretch(QCPAxisRect* rect, const QColor& fill, const QColor& line);
+    ChosenStretch(QCPAxisRect* rect, const QColor& fill, const QColor& line, const Drawing* writing);
 
     void set(std::optional<ViewRange> stretch) { stretch_ = stretch; }
 
@@ -35,6 +35,7 @@ class ChosenStretch : public Drawing {
     std::optional<ViewRange> stretch_;
     QColor fill_;
     QColor line_;
+    const Drawing* writing_; // of the same panel, may be null
 };
 
 } // namespace lapwright::plots

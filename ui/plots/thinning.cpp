@@ -95,6 +95,13 @@ double value_at(std::span<const double> xs, std::span<const double> ys, double x
     return ys[next - 1] + part * (ys[next] - ys[next - 1]);
 }
 
+std::span<const double> within(std::span<const double> xs, std::span<const double> ys, double lower, double upper) {
+    const auto from = static_cast<std::size_t>(std::ranges::lower_bound(xs, lower) - xs.begin());
+    const auto to = static_cast<std::size_t>(std::ranges::upper_bound(xs, upper) - xs.begin());
+    const std::size_t end = std::min(to, ys.size());
+    return from < end ? ys.subspan(from, end - from) : ys.first(0);
+}
+
 std::pair<double, double> extent(std::span<const double> values) {
     double low = std::numeric_limits<double>::infinity();
     double high = -low;

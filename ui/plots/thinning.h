@@ -32,6 +32,10 @@ using Polyline = std::vector<QPointF>;
 // Index of the first x >= value, and value_at: linear between samples, NaN outside and beside a NaN.
 [[nodiscard]] double value_at(std::span<const double> xs, std::span<const double> ys, double x);
 
+// The values whose x lies in lower…upper.
+[[nodiscard]] std::span<const double> within(std::span<const double> xs, std::span<const double> ys, double lower,
+                                             double upper);
+
 // Least and greatest finite value; (0, 1) when there is none.
 [[nodiscard]] std::pair<double, double> extent(std::span<const double> values);
 

@@ -141,8 +141,12 @@ void TrackMap::paint_key(QPainter& painter) const {
     const QFontMetricsF metrics(font());
     const double height = metrics.height();
     const QRectF row(6.0, this->height() - height - 4.0, width() - 12.0, height);
-    const QString a = tr("A wins time");
-    const QString b = tr("B wins time");
+    QString a = tr("A wins time");
+    QString b = tr("B wins time");
+    if (metrics.horizontalAdvance(a + b) + 2 * 18.0 + 14.0 > row.width()) {
+        a = QStringLiteral("A");
+        b = QStringLiteral("B");
+    }
     double left = row.left();
     for (const auto& [text, colour] : {std::pair(a, palette_.a), std::pair(b, palette_.b)}) {
         painter.fillRect(QRectF(left, row.center().y() - 2.0, 14.0, 4.0), colour);

@@ -57,6 +57,7 @@ Actions::Actions(QMenuBar& bar)
     view_menu->addSeparator();
     channels_menu = view_menu->addMenu(tr("&Further channels"));
     band = act(view_menu, "Uncertainty b&and on the gap", Qt::Key_U, true);
+    values_filled = act(view_menu, "&Values fill the view", Qt::Key_V, true);
     summed = act(view_menu, "&Join each corner with its straight", Qt::Key_J, true);
     view_menu->addSeparator();
     add_units(bar);
@@ -110,9 +111,9 @@ std::vector<QAction*> Actions::of_sessions_page() const {
 }
 
 std::vector<QAction*> Actions::of_compare_page() const {
-    return {zoom_in,       zoom_out,        whole_lap,    close_up,         view_back, view_on,
-            band,          summed,          next_segment, previous_segment, cursor_on, cursor_back,
-            cursor_far_on, cursor_far_back, cursor_start, cursor_end};
+    return {zoom_in,     zoom_out,      whole_lap,       close_up,     view_back,        view_on,
+            band,        values_filled, summed,          next_segment, previous_segment, cursor_on,
+            cursor_back, cursor_far_on, cursor_far_back, cursor_start, cursor_end};
 }
 
 std::vector<QMenu*> Actions::menus() const {

@@ -45,6 +45,7 @@ struct Actions {
     QAction* view_back;
     QAction* view_on;
     QAction* band;
+    QAction* values_filled;
     QAction* summed;
     QActionGroup* units;
     QAction* next_units;

@@ -61,6 +61,7 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     apply_look();
     apply_units();
     compare_page_->set_band_shown(preferences_.band_shown);
+    compare_page_->set_values_filled(preferences_.values_filled);
     compare_page_->set_summed(preferences_.summed);
     compare_page_->set_channels(preferences_.channels);
     resize(1440, 860);

@@ -197,6 +197,12 @@ void MainWindow::connect_compare_actions() {
     on(a.cursor_end, [plots] { plots->set_cursor(plots->length_m()); });
     a.band->setChecked(preferences_.band_shown);
     a.summed->setChecked(preferences_.summed);
+    a.values_filled->setChecked(preferences_.values_filled);
+    on(a.values_filled, [this](bool filled) {
+        preferences_.values_filled = filled;
+        compare_page_->set_values_filled(filled);
+        save();
+    });
     on(a.band, [this](bool shown) {
         preferences_.band_shown = shown;
         compare_page_->set_band_shown(shown);

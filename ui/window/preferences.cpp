@@ -40,6 +40,7 @@ Preferences load_preferences(const QSettings& settings) {
     }
     p.channels = settings.value(QStringLiteral("compare/channels")).toStringList();
     p.band_shown = settings.value(QStringLiteral("compare/band"), p.band_shown).toBool();
+    p.values_filled = settings.value(QStringLiteral("compare/values_filled"), p.values_filled).toBool();
     p.summed = settings.value(QStringLiteral("compare/summed"), p.summed).toBool();
     p.folder = settings.value(QStringLiteral("folder")).toString();
     p.geometry = settings.value(QStringLiteral("window/geometry")).toByteArray();
@@ -55,6 +56,7 @@ void save_preferences(QSettings& settings, const Preferences& p) {
     }
     settings.setValue(QStringLiteral("compare/channels"), p.channels);
     settings.setValue(QStringLiteral("compare/band"), p.band_shown);
+    settings.setValue(QStringLiteral("compare/values_filled"), p.values_filled);
     settings.setValue(QStringLiteral("compare/summed"), p.summed);
     settings.setValue(QStringLiteral("folder"), p.folder);
     settings.setValue(QStringLiteral("window/geometry"), p.geometry);

@@ -19,6 +19,7 @@ struct Preferences {
     theme::Choice look = theme::Choice::system;
     QStringList channels;
     bool band_shown = true;
+    bool values_filled = false;
     bool summed = false;
     QString folder; // of the files opened last
     QByteArray geometry;

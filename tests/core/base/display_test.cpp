@@ -31,6 +31,7 @@ TEST(Display, DecimalsFollowTheUncertainty) {
 TEST(Display, FiguresComeInTheAskedUnits) {
     EXPECT_EQ(figure_with_unit(44.704, Quantity::speed, UnitSystem::us, 1), "100.0\u00a0mph");
     EXPECT_EQ(figure_with_unit(44.704, Quantity::speed, UnitSystem::metric, 0), "161\u00a0km/h");
+    EXPECT_EQ(figure_with_unit(1.0, Quantity::angle, UnitSystem::metric, 0), "57°");
     EXPECT_EQ(figure_with_unit(304.8, Quantity::length, UnitSystem::us, 0), "1000\u00a0ft");
 }
 

@@ -40,6 +40,11 @@ TEST(Wording, FiguresAreRoundedInTheUnitThatIsShown) {
     EXPECT_EQ(known_figure(41.11, std::nullopt, Quantity::speed, UnitSystem::metric, 0, true), "148");
 }
 
+TEST(Wording, TheFastestIsNotBehind) {
+    EXPECT_EQ(behind_text(90.4, 90.4), "");
+    EXPECT_EQ(behind_text(90.573, 90.4), "+0.17");
+}
+
 TEST(Wording, PlacesAreSaidByWhoIsLater) {
     EXPECT_EQ(later_text(1042.0, 1010.0, UnitSystem::metric), "A 32\u00a0m later");
     EXPECT_EQ(later_text(1010.0, 1042.0, UnitSystem::us), "B 105\u00a0ft later");

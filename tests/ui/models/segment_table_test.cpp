@@ -85,6 +85,12 @@ TEST(Compared, SummedSegmentsWinTheSameTimeAndTheMapFollowsTheGap) {
         all += row.gain_s.value;
     EXPECT_NEAR(all, pairing->comparison.gap_at_end_s.value, 1e-9);
     EXPECT_LT(compared->summed.size(), pairing->comparison.segments.size());
+    // A straight, then the corner "Gate" with the straight behind it.
+    const auto& own = pairing->comparison.segments;
+    EXPECT_EQ(compared->summed[1].a.min_speed_mps->value, own[1].a.min_speed_mps->value);
+    EXPECT_EQ(compared->summed[1].a.top_speed_mps->value, own[2].a.top_speed_mps->value);
+    EXPECT_EQ(compared->summed[1].a.exit_speed_mps.value, own[2].a.exit_speed_mps.value);
+    EXPECT_NEAR(compared->summed[1].gain_s.value, own[1].gain_s.value + own[2].gain_s.value, 1e-12);
     ASSERT_EQ(compared->favour.size(), pairing->track.line.position_m.size());
     for (const double favour : compared->favour) {
         EXPECT_GE(favour, -1.0);

@@ -2,8 +2,10 @@
 // Grabs the window's pages as pictures, for people to look at and for the README:
 //   make_pictures OUT_FOLDER WIDTH HEIGHT light|dark [FILE_A FILE_B]
 // Without files it shows a pairing made by hand (tests/ui/fixture).  QT_SCALE_FACTOR=2 doubles the pixels.
-#include "tests/ui/fixture/pairing_fixture.h"
+#include "tests/ui/fixture/invented_stages.h"
 #include "tests/ui/fixture/waiting.h"
+#include "ui/dialogs/about.h"
+#include "ui/dialogs/keys_help.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/plots/plot_stack.h"
 #include "ui/window/actions.h"
@@ -33,19 +35,6 @@ struct Shoot {
     }
 };
 
-bridge::Stages invented_stages(bool crowded) {
-    return {[](const std::string& path, const base::Progress&) -> base::Result<bridge::SessionPointer> {
-                const bool a = path.find("ines") != std::string::npos;
-                return a ? fixture::session(path, "Ines Haldane", "silver hatch, splitter and wing", 89.9)
-                         : fixture::session(path, "Tomas Brandvold", "green coupé, small lip", 90.4);
-            },
-            [crowded](const bridge::Wanted&, const base::Progress&) -> base::Result<models::ComparedPointer> {
-                fixture::PairingOptions options;
-                options.crowded = crowded;
-                return models::compared(fixture::pairing(options));
-            }};
-}
-
 void press(const QAction* action) {
     const_cast<QAction*>(action)->trigger();
 }
@@ -68,10 +57,12 @@ int main(int argc, char** argv) {
     const QStringList files = words.mid(5);
     const bool crowded = files == QStringList{QStringLiteral("crowded")};
     const bool real = !files.isEmpty() && !crowded;
-    window::MainWindow window(real ? bridge::analysis_stages() : invented_stages(crowded), settings);
+    fixture::PairingOptions options;
+    options.crowded = crowded;
+    window::MainWindow window(real ? bridge::analysis_stages() : fixture::invented_stages(options), settings);
     window.resize(words[2].toInt(), words[3].toInt());
     window.show();
-    window.start(real ? files : QStringList{QStringLiteral("ines-s3.csv"), QStringLiteral("tomas-s3.txt")});
+    window.start(real ? files : QStringList{QStringLiteral("one.csv"), QStringLiteral("two.txt")});
     if (!fixture::wait_for([&] { return window.on_compare_page(); }, 20000)) {
         std::cerr << "no comparison came\n";
         return 1;
@@ -86,5 +77,14 @@ int main(int argc, char** argv) {
     shoot("summed-channels");
     press(window.actions().show_sessions);
     shoot("sessions");
+    dialogs::KeysHelp keys(window.actions().key_groups(), &window);
+    keys.show();
+    fixture::settle();
+    keys.grab().save(shoot.stem + QStringLiteral("keys.png"));
+    keys.close();
+    dialogs::About about(QStringLiteral("0.1.0"), &window);
+    about.show();
+    fixture::settle();
+    about.grab().save(shoot.stem + QStringLiteral("about.png"));
     return 0;
 }

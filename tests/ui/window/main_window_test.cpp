@@ -2,7 +2,7 @@
 // The window operated as a person would, with invented sessions.
 #include "ui/window/main_window.h"
 
-#include "tests/ui/fixture/pairing_fixture.h"
+#include "tests/ui/fixture/invented_stages.h"
 #include "tests/ui/fixture/waiting.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/compare/segment_view.h"
@@ -30,25 +30,13 @@ using models::Side;
 
 namespace {
 
-bridge::Stages invented_stages() {
-    return {[](const std::string& path, const base::Progress&) -> base::Result<bridge::SessionPointer> {
-                if (path.find("bad") != std::string::npos) {
-                    return base::Error{base::ErrorCode::not_a_table, {path, 7, ""}, "<b>no table</b>", "export again"};
-                }
-                return fixture::session(path, path.find("one") != std::string::npos ? "Ines" : "Tomas", "hatch", 90.0);
-            },
-            [](const bridge::Wanted&, const base::Progress&) -> base::Result<models::ComparedPointer> {
-                return models::compared(fixture::pairing());
-            }};
-}
-
 class MainWindow : public testing::Test {
   protected:
     void SetUp() override { open_window(); }
 
     void open_window() {
         window.reset();
-        window = std::make_unique<window::MainWindow>(invented_stages(), settings);
+        window = std::make_unique<window::MainWindow>(fixture::invented_stages(), settings);
         window->resize(1366, 768);
         window->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));

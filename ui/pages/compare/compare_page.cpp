@@ -49,8 +49,9 @@ ComparePage::ComparePage(QWidget* parent)
     auto* right = new QWidget;
     auto* right_column = new QVBoxLayout(right);
     right_column->setContentsMargins(6, 0, 0, 0);
-    right_column->addWidget(view_, 1);
-    right_column->addWidget(lower, 0);
+    // The table takes what its rows need, map and card the rest.
+    right_column->addWidget(view_, 1000);
+    right_column->addWidget(lower, 1);
 
     auto* halves = new QSplitter(Qt::Horizontal);
     halves->setObjectName(QStringLiteral("halves"));
@@ -110,6 +111,11 @@ void ComparePage::set_band_shown(bool shown) {
     fill_stack();
 }
 
+void ComparePage::set_values_filled(bool filled) {
+    values_filled_ = filled;
+    fill_stack();
+}
+
 void ComparePage::set_summed(bool summed) {
     if (summed == summed_) return;
     const double place = chosen_ >= 0 ? rows()[static_cast<std::size_t>(chosen_)].segment.start_m : stack_->cursor_m();
@@ -126,7 +132,7 @@ void ComparePage::fill_stack() {
     for (const auto& choice : models::channels_of(*compared_->pairing)) {
         if (channels_.contains(choice.id)) shown.push_back(choice);
     }
-    stack_->set_content({compared_->pairing, rows(), std::move(shown), units_, band_shown_});
+    stack_->set_content({compared_->pairing, rows(), std::move(shown), units_, band_shown_, values_filled_});
 }
 
 void ComparePage::choose(int segment) {

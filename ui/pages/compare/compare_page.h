@@ -34,7 +34,8 @@ class ComparePage : public QWidget {
     void set_units(base::UnitSystem units);
     void set_channels(const QStringList& ids); // those that this pairing does not have are left out
     void set_band_shown(bool shown);
-    void set_summed(bool summed); // corners with the straights they feed
+    void set_values_filled(bool filled); // value axes fit what is in view
+    void set_summed(bool summed);        // corners with the straights they feed
 
     [[nodiscard]] const models::ComparedPointer& compared() const { return compared_; }
     [[nodiscard]] plots::PlotStack& stack() { return *stack_; }
@@ -61,6 +62,7 @@ class ComparePage : public QWidget {
     QStringList channels_;
     base::UnitSystem units_ = base::UnitSystem::metric;
     bool band_shown_ = true;
+    bool values_filled_ = false;
     bool summed_ = false;
     int chosen_ = -1;
 };

@@ -9,6 +9,7 @@
 #include "ui/theme/fonts.h"
 
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
 #include <cmath>
@@ -36,7 +37,7 @@ QString speed(const MaybeFigure& figure, base::UnitSystem units) {
 
 QString place(const MaybeFigure& figure, base::UnitSystem units) {
     if (!figure) return absent;
-    return text(base::known_figure(figure->value, figure->sd, Quantity::length, units, 0, true));
+    return text(base::known_figure(figure->value, figure->sd, Quantity::length, units, figure->sd ? 1 : 0, true));
 }
 
 QString shape_words(const track::Segment& segment, base::UnitSystem units) {
@@ -71,9 +72,9 @@ QString repeat_words(const comparison::Repeatability& repeatability) {
 } // namespace
 
 SegmentCard::SegmentCard(QWidget* parent)
-    : QFrame(parent), title_(new theme::ElidedLabel(this)), shape_(new theme::ElidedLabel(this)),
-      grid_(new QGridLayout), dots_title_(plain_label(this)), dots_(new plots::DotStrip(this)),
-      verdict_(plain_label(this)), palette_(theme::paper()) {
+    : QFrame(parent), title_(new theme::ElidedLabel(this)), gain_(plain_label(this)),
+      shape_(new theme::ElidedLabel(this)), grid_(new QGridLayout), dots_title_(plain_label(this)),
+      dots_(new plots::DotStrip(this)), verdict_(plain_label(this)), palette_(theme::paper()) {
     setObjectName(QStringLiteral("card"));
     setAccessibleName(tr("Chosen segment"));
     auto* column = new QVBoxLayout(this);
@@ -81,7 +82,11 @@ SegmentCard::SegmentCard(QWidget* parent)
     column->setSpacing(3);
     title_->setFont(theme::strong(theme::body()));
     shape_->setFont(theme::small());
-    column->addWidget(title_);
+    gain_->setFont(theme::strong(theme::body()));
+    auto* top = new QHBoxLayout;
+    top->addWidget(title_, 1);
+    top->addWidget(gain_);
+    column->addLayout(top);
     column->addWidget(shape_);
     grid_->setHorizontalSpacing(10);
     grid_->setVerticalSpacing(1);
@@ -99,6 +104,7 @@ SegmentCard::SegmentCard(QWidget* parent)
 
 void SegmentCard::show_nothing() {
     title_->set_text(tr("No segment chosen"));
+    gain_->clear();
     shape_->set_text(tr("Choose a row or a stretch"));
     show_rows({});
     for (QWidget* part :
@@ -109,8 +115,9 @@ void SegmentCard::show_nothing() {
 
 void SegmentCard::show_segment(const comparison::SegmentComparison& segment,
                                const comparison::Repeatability* repeatability, base::UnitSystem units) {
-    title_->set_text(text(segment.segment.name) + QStringLiteral(": ") +
-                     text(base::gain_with_margin(segment.gain_s.value, segment.gain_s.sd)) + tr(" s"));
+    title_->set_text(text(segment.segment.name));
+    gain_->setText(text(base::gain_with_margin(segment.gain_s.value, segment.gain_s.sd)) + tr(" s"));
+    won_by_a_ = segment.gain_s.value >= 0.0;
     shape_->set_text(shape_words(segment.segment, units));
     show_rows(rows_of(segment, units));
     show_dots(segment, repeatability);
@@ -189,6 +196,9 @@ void SegmentCard::set_palette(const theme::Palette& palette) {
 }
 
 void SegmentCard::colour_cells() {
+    QPalette winner = gain_->palette();
+    winner.setColor(QPalette::WindowText, won_by_a_ ? palette_.a : palette_.b);
+    gain_->setPalette(winner);
     for (std::size_t i = 0; i < cells_.size(); ++i) {
         const QColor colours[] = {palette_.quiet, i == 0 ? palette_.a : palette_.ink,
                                   i == 0 ? palette_.b : palette_.ink, palette_.ink};

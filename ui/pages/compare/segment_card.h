@@ -48,6 +48,7 @@ class SegmentCard : public QFrame {
     void colour_cells();
 
     theme::ElidedLabel* title_;
+    QLabel* gain_;
     theme::ElidedLabel* shape_;
     QGridLayout* grid_;
     std::vector<std::vector<QLabel*>> cells_;
@@ -55,6 +56,7 @@ class SegmentCard : public QFrame {
     plots::DotStrip* dots_;
     QLabel* verdict_;
     theme::Palette palette_;
+    bool won_by_a_ = true;
 };
 
 } // namespace lapwright::pages

@@ -124,6 +124,12 @@ SegmentView::SegmentView(models::SegmentTable* table, QWidget* parent)
     horizontalHeader()->setMinimumSectionSize(20);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     horizontalHeader()->setSectionResizeMode(SegmentTable::name_column, QHeaderView::Stretch);
+    connect(table, &QAbstractItemModel::modelReset, this, &SegmentView::fit_height);
+}
+
+void SegmentView::fit_height() {
+    setMaximumHeight(horizontalHeader()->sizeHint().height() +
+                     model()->rowCount() * verticalHeader()->defaultSectionSize() + 4);
 }
 
 void SegmentView::set_palette(const theme::Palette& palette) {
@@ -142,6 +148,11 @@ void SegmentView::choose(int row) {
         scrollTo(model()->index(row, column));
     }
     choosing_ = false;
+}
+
+void SegmentView::resizeEvent(QResizeEvent* event) {
+    QTableView::resizeEvent(event);
+    if (currentIndex().isValid()) scrollTo(currentIndex());
 }
 
 void SegmentView::currentChanged(const QModelIndex& current, const QModelIndex& previous) {

@@ -38,13 +38,18 @@ class SegmentView : public QTableView {
     void set_palette(const theme::Palette& palette);
     void choose(int row); // −1: none
 
+    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 120}; }
+
   Q_SIGNALS:
     void row_chosen(int row);
 
   protected:
+    void resizeEvent(QResizeEvent* event) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 
   private:
+    void fit_height();
+
     SegmentDelegate* delegate_;
     bool choosing_ = false;
 };

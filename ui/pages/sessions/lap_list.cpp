@@ -118,6 +118,10 @@ void LapList::paint_row(QPainter& painter, int row) const {
     };
     column(number_width, Qt::AlignLeft, tr("lap %1").arg(text(base::integer_text(lap.number))), palette_.ink);
     column(time_width, Qt::AlignRight, text(base::lap_time_with_margin(lap.time_s(), lap.time_sd_s)), palette_.ink);
+    const bool flying = lap.kind == lap::LapKind::flying && session_->fastest() != nullptr;
+    const int behind_width = widest.horizontalAdvance(QStringLiteral("+00.00"));
+    column(behind_width, Qt::AlignRight,
+           flying ? text(base::behind_text(lap.time_s(), session_->fastest()->time_s())) : QString(), palette_.quiet);
     const QRectF room(left, whole.top() + 4.0, std::max(whole.right() - kind_width - space_px - left, 10),
                       whole.height() - 8.0);
     paint_bar(painter, room, lap);
