@@ -1,9 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/sheet_material.h"
 
+#include "core/base/number_text.h"
+#include "core/findings/findings.h"
+#include "core/findings/wording.h"
 #include "core/sheet/compose_sheet.h"
+#include "core/sheet/setup_difference.h"
 
+#include <algorithm>
+#include <cmath>
 #include <filesystem>
+#include <functional>
+#include <utility>
 
 namespace lapwright::analysis {
 namespace {
@@ -24,9 +32,59 @@ std::string date_of(const Pairing& pairing) {
     return {};
 }
 
+// "21 °C, air 1.176 kg/m³", as far as it is known.
+std::string conditions(const car::SetupSheet& setup, const car::CarFigures& figures, base::UnitSystem units) {
+    std::string text;
+    if (setup.conditions.temperature_k)
+        text = base::figure_with_unit(*setup.conditions.temperature_k, base::Quantity::temperature, units, 0) + ", ";
+    return text + "air " + base::fixed_text(figures.typical.density_kg_m3, 3) + " kg/m³";
+}
+
+sheet::Pair cause_pair(std::string name, const causes::Seconds& seconds) {
+    sheet::Pair pair{std::move(name), findings::worth_text(seconds.value, seconds.low, seconds.high),
+                     findings::Favours::neither};
+    if (seconds.told_apart_from_zero())
+        pair.favours = seconds.value > 0.0 ? findings::Favours::a : findings::Favours::b;
+    return pair;
+}
+
+// The greatest first, what is left over last.
+std::vector<sheet::Pair> cause_pairs(const causes::Explanation& e) {
+    std::vector<causes::Cause> order;
+    for (const causes::Cause cause : causes::all_causes) {
+        if (!(e.per_kilogram && cause == causes::Cause::mass)) order.push_back(cause);
+    }
+    std::ranges::sort(order, std::greater<>{}, [&](causes::Cause cause) { return std::abs(e.total.of(cause).value); });
+    std::vector<sheet::Pair> pairs;
+    for (const causes::Cause cause : order)
+        pairs.push_back(cause_pair(std::string(causes::name(cause)), e.total.of(cause)));
+    pairs.push_back(cause_pair("aero: downforce and drag", e.total.aero));
+    pairs.push_back(cause_pair("driver & rest", e.total.driver_and_rest));
+    return pairs;
+}
+
+std::vector<sheet::Finding> sheet_findings(const Pairing& pairing, const causes::Explanation& explanation,
+                                           base::UnitSystem units) {
+    std::vector<sheet::Finding> all;
+    for (const findings::Finding& f :
+         findings::findings(pairing.comparison, pairing.repeatability, &explanation, units))
+        all.push_back({f.claim, f.evidence, f.try_next, f.worth, f.favours, f.start_m, f.end_m});
+    return all;
+}
+
+void add_explanation(sheet::Material& material, const Pairing& pairing, const SheetExtras& extras,
+                     base::UnitSystem units) {
+    const causes::Explanation& explanation = *extras.explanation;
+    material.findings = sheet_findings(pairing, explanation, units);
+    material.causes = cause_pairs(explanation);
+    material.a.conditions = conditions(extras.setup_a, explanation.car_a, units);
+    material.b.conditions = conditions(extras.setup_b, explanation.car_b, units);
+}
+
 } // namespace
 
-sheet::Sheet debrief_sheet(const Pairing& pairing, base::UnitSystem units, const std::string& version) {
+sheet::Sheet debrief_sheet(const Pairing& pairing, base::UnitSystem units, const std::string& version,
+                           const SheetExtras& extras) {
     sheet::Material material;
     material.track = &pairing.track;
     material.comparison = &pairing.comparison;
@@ -38,6 +96,9 @@ sheet::Sheet debrief_sheet(const Pairing& pairing, base::UnitSystem units, const
     for (const recording::Warning& warning : pairing.warnings)
         material.remarks.push_back(warning.message);
     material.version = version;
+    material.notes = extras.notes;
+    material.setup = sheet::setup_difference(extras.setup_a, extras.setup_b, units);
+    if (extras.explanation != nullptr) add_explanation(material, pairing, extras, units);
     return sheet::compose_sheet(material, units);
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bridge/worker.h"
 
+#include "core/analysis/explain.h"
 #include "core/analysis/run.h"
+#include "core/causes/what_if.h"
 
 #include <QElapsedTimer>
 #include <QFile>
@@ -29,20 +31,33 @@ Stages analysis_stages() {
             if (!pairing.ok()) return pairing.error();
             return models::compared(pairing.value());
         },
+        [](const Question& question, const base::Progress& progress) {
+            analysis::CausesOptions options;
+            options.setup_a = question.setup_a;
+            options.setup_b = question.setup_b;
+            return analysis::explain(*question.compared->pairing, options, progress);
+        },
     };
 }
 
 Worker::Worker(Stages stages, QObject* parent)
     : QObject(parent), stages_(std::move(stages)), stop_loads_(std::make_shared<std::atomic<bool>>(false)),
-      stop_comparison_(std::make_shared<std::atomic<bool>>(false)) {
+      stop_comparison_(std::make_shared<std::atomic<bool>>(false)),
+      stop_explanation_(std::make_shared<std::atomic<bool>>(false)),
+      newest_prediction_(std::make_shared<std::atomic<int>>(0)) {
     pool_.setMaxThreadCount(files_at_once);
+    predictions_.setMaxThreadCount(1);
 }
 
 Worker::~Worker() {
     *stop_loads_ = true;
     *stop_comparison_ = true;
+    *stop_explanation_ = true;
+    ++*newest_prediction_;
     pool_.clear();
+    predictions_.clear();
     pool_.waitForDone();
+    predictions_.waitForDone();
 }
 
 void Worker::load(const QStringList& paths) {
@@ -75,11 +90,43 @@ void Worker::compare(const Wanted& wanted) {
     });
 }
 
+void Worker::explain(const Question& question) {
+    *stop_explanation_ = true;
+    stop_explanation_ = std::make_shared<std::atomic<bool>>(false);
+    run(stop_explanation_, [this, question](const base::Progress& progress) -> std::function<void()> {
+        auto result = stages_.explain(question, progress);
+        return [this, result = std::move(result)] {
+            if (result.ok()) {
+                Q_EMIT explanation_ready(result.value());
+            } else {
+                Q_EMIT explanation_refused(result.error());
+            }
+        };
+    });
+}
+
+void Worker::predict(CarPointer car, std::vector<causes::Change> changes) {
+    const int number = ++*newest_prediction_;
+    predictions_.start([this, number, newest = newest_prediction_, car = std::move(car), changes = std::move(changes)] {
+        std::vector<causes::Prediction> predictions;
+        for (const causes::Change& change : changes) {
+            if (*newest != number) return;
+            predictions.push_back(causes::what_if(*car, change));
+        }
+        QMetaObject::invokeMethod(
+            this,
+            [this, number, newest, predictions = std::move(predictions)] {
+                if (*newest == number) Q_EMIT predictions_ready(predictions);
+            },
+            Qt::QueuedConnection);
+    });
+}
+
 void Worker::cancel() {
-    *stop_loads_ = true;
-    *stop_comparison_ = true;
-    stop_loads_ = std::make_shared<std::atomic<bool>>(false);
-    stop_comparison_ = std::make_shared<std::atomic<bool>>(false);
+    for (Stop* stop : {&stop_loads_, &stop_comparison_, &stop_explanation_}) {
+        **stop = true;
+        *stop = std::make_shared<std::atomic<bool>>(false);
+    }
 }
 
 // `work` runs in the pool and gives back what is to be told on the owner's thread, unless it was called off by then.

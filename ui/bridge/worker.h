@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Long work off the UI thread: reads files, compares laps, tells how far it is, and can be called off.  One signal for
-// each finished stage; of several comparisons asked for, only the newest is answered.  All signals arrive on the thread
-// that owns the worker.
+// Long work off the UI thread: reads files, compares laps, explains the gap, tells how far it is, and can be called
+// off. One signal for each finished stage; of several comparisons, explanations or predictions asked for, only the
+// newest is answered.  All signals arrive on the thread that owns the worker.
 #pragma once
 
 #include "core/analysis/analysis.h"
 #include "core/base/error.h"
 #include "core/base/progress.h"
 #include "core/base/result.h"
+#include "core/car/setup_sheet.h"
+#include "core/causes/explanation.h"
 #include "ui/models/compared.h"
 
 #include <QObject>
@@ -18,11 +20,14 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <vector>
 
 namespace lapwright::bridge {
 
 using SessionPointer = std::shared_ptr<const analysis::Session>;
 using models::ComparedPointer;
+using ExplanationPointer = std::shared_ptr<const causes::Explanation>;
+using CarPointer = std::shared_ptr<const causes::CarModel>;
 
 // The two laps that are to be compared; no number: the session's fastest clean lap.
 struct Wanted {
@@ -32,10 +37,18 @@ struct Wanted {
     std::optional<int> lap_b;
 };
 
+// The pairing whose gap is to be explained, with what is known of both cars.
+struct Question {
+    ComparedPointer compared;
+    car::SetupSheet setup_a;
+    car::SetupSheet setup_b;
+};
+
 // What the worker calls; the window gives it the analysis' own functions, a test may give it slow or failing ones.
 struct Stages {
     std::function<base::Result<SessionPointer>(const std::string& path, const base::Progress& progress)> load;
     std::function<base::Result<ComparedPointer>(const Wanted& wanted, const base::Progress& progress)> compare;
+    std::function<base::Result<ExplanationPointer>(const Question& question, const base::Progress& progress)> explain{};
 };
 
 [[nodiscard]] Stages analysis_stages();
@@ -49,6 +62,9 @@ class Worker : public QObject {
 
     void load(const QStringList& paths);
     void compare(const Wanted& wanted);
+    void explain(const Question& question);
+    // Changes of one car, each for itself; some milliseconds each, so neither progress nor busy is told.
+    void predict(CarPointer car, std::vector<causes::Change> changes);
     // Calls off all that is running or waiting; nothing of it is answered any more.
     void cancel();
     [[nodiscard]] bool busy() const { return running_ > 0; }
@@ -58,6 +74,9 @@ class Worker : public QObject {
     void file_refused(const QString& path, const lapwright::base::Error& error);
     void pairing_ready(const lapwright::models::ComparedPointer& compared);
     void comparison_refused(const lapwright::base::Error& error);
+    void explanation_ready(const lapwright::bridge::ExplanationPointer& explanation);
+    void explanation_refused(const lapwright::base::Error& error);
+    void predictions_ready(const std::vector<lapwright::causes::Prediction>& predictions);
     void progressed(const QString& stage, double part_done);
     void busy_changed(bool busy);
 
@@ -71,6 +90,9 @@ class Worker : public QObject {
     QThreadPool pool_;
     Stop stop_loads_;
     Stop stop_comparison_;
+    Stop stop_explanation_;
+    QThreadPool predictions_; // beside the long work
+    std::shared_ptr<std::atomic<int>> newest_prediction_;
     int running_ = 0;
 };
 

@@ -25,6 +25,7 @@ struct Panel {
 
 // More points than this are not told apart on paper.
 constexpr std::size_t most_points = 1200;
+constexpr double mark_radius = 6.0;
 
 QPainterPath curve(const Panel& panel, const std::vector<double>& distance, const std::vector<double>& values) {
     QPainterPath path;
@@ -67,16 +68,21 @@ void paint_grid(QPainter& painter, const Panel& panel, const QString& unit, int 
 
 void paint_marks(QPainter& painter, const Panel& top, const Panel& bottom, const sheet::Sheet& sheet) {
     int number = 0;
+    double free_from = top.area.left(); // marks of one place stand side by side
+    double last_start_m = -1.0;
     for (const sheet::Finding& finding : sheet.findings) {
         ++number;
         if (finding.end_m <= finding.start_m) continue;
         const QRectF band(QPointF(top.x(finding.start_m), top.area.top()),
                           QPointF(top.x(finding.end_m), bottom.area.bottom()));
         painter.fillRect(band, shade);
-        const QPointF centre(band.center().x(), top.area.top() - 7);
+        const bool again = finding.start_m == last_start_m;
+        const QPointF centre(again ? free_from + mark_radius : band.center().x(), top.area.top() - 18);
+        last_start_m = finding.start_m;
+        free_from = centre.x() + mark_radius + 2;
         painter.setBrush(ink);
         painter.setPen(Qt::NoPen);
-        painter.drawEllipse(centre, 6.0, 6.0);
+        painter.drawEllipse(centre, mark_radius, mark_radius);
         painter.setPen(Qt::white);
         painter.setFont(type(8, true));
         painter.drawText(QRectF(centre.x() - 6, centre.y() - 6, 12, 12), Qt::AlignCenter, QString::number(number));
@@ -114,7 +120,7 @@ void paint_plot(QPainter& painter, const QRectF& area, const sheet::Sheet& sheet
     if (plot.distance_m.size() < 2) return;
     constexpr double left = 30;
     constexpr double between = 16;
-    constexpr double above = 14;
+    constexpr double above = 26;
     const double height = area.height() - above - between - 12;
     const QRectF upper(area.left() + left, area.top() + above, area.width() - left, 0.62 * height);
     const QRectF lower(upper.left(), upper.bottom() + between, upper.width(), 0.38 * height);

@@ -25,18 +25,21 @@ base::Error not_writable(const std::string& path, const QString& why) {
             "choose another folder or file name"};
 }
 
+QPageSize page_size(PaperSize paper) {
+    return QPageSize(paper == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter);
+}
+
 QByteArray painted(const sheet::Sheet& sheet, const PdfOptions& options) {
     QBuffer buffer;
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer(&buffer);
     writer.setResolution(dots_per_inch);
-    const QPageSize size(options.paper == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter);
-    writer.setPageLayout(QPageLayout(size, QPageLayout::Portrait, QMarginsF()));
+    writer.setPageLayout(QPageLayout(page_size(options.paper), QPageLayout::Portrait, QMarginsF()));
     writer.setTitle(QString::fromStdString(sheet.headline));
     writer.setCreator(QStringLiteral("Lapwright"));
     QPainter painter(&writer);
     painter.scale(dots_per_inch / points_per_inch, dots_per_inch / points_per_inch);
-    const QSizeF page = size.size(QPageSize::Point);
+    const QSizeF page = page_size_pt(options.paper);
     paint_sheet(painter, page, sheet, Page::first);
     if (options.all_segments) {
         writer.newPage();
@@ -47,6 +50,10 @@ QByteArray painted(const sheet::Sheet& sheet, const PdfOptions& options) {
 }
 
 } // namespace
+
+QSizeF page_size_pt(PaperSize paper) {
+    return page_size(paper).size(QPageSize::Point);
+}
 
 std::optional<base::Error> write_pdf(const sheet::Sheet& sheet, const std::string& path, const PdfOptions& options) {
     const QByteArray pdf = painted(sheet, options);

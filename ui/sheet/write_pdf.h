@@ -5,6 +5,7 @@
 #include "core/base/error.h"
 #include "core/sheet/sheet.h"
 
+#include <QSizeF>
 #include <optional>
 #include <string>
 
@@ -16,6 +17,8 @@ struct PdfOptions {
     PaperSize paper = PaperSize::a4;
     bool all_segments = false; // a second page
 };
+
+[[nodiscard]] QSizeF page_size_pt(PaperSize paper); // upright
 
 // Needs a QGuiApplication (any platform plugin, also one without a display).  What is wrong, or nothing.
 [[nodiscard]] std::optional<base::Error> write_pdf(const sheet::Sheet& sheet, const std::string& path,

@@ -44,9 +44,14 @@ Actions::Actions(QMenuBar& bar)
     take_b = act(pairing_menu, "Make this lap &B", Qt::Key_B);
     swap = act(pairing_menu, "&Swap A and B", Qt::Key_X);
     compare = act(pairing_menu, "&Compare A and B", QList<QKeySequence>{Qt::Key_Return, Qt::Key_Enter});
+    pairing_menu->addSeparator();
+    setup = act(pairing_menu, "Set&up of both cars…", QKeySequence(Qt::CTRL | Qt::Key_E));
+    save_sheet = act(pairing_menu, "Save the debrief sheet as &PDF…", QKeySequence(Qt::CTRL | Qt::Key_P));
 
     show_sessions = act(view_menu, "&Sessions", QKeySequence(Qt::CTRL | Qt::Key_1), true);
     show_compare = act(view_menu, "&Compare", QKeySequence(Qt::CTRL | Qt::Key_2), true);
+    show_causes = act(view_menu, "Ca&uses", QKeySequence(Qt::CTRL | Qt::Key_3), true);
+    show_debrief = act(view_menu, "&Debrief", QKeySequence(Qt::CTRL | Qt::Key_4), true);
     view_menu->addSeparator();
     zoom_in = act(view_menu, "Show &less of the lap", QList<QKeySequence>{Qt::Key_Plus, Qt::Key_Equal});
     zoom_out = act(view_menu, "Show &more of the lap", Qt::Key_Minus);

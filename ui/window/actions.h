@@ -36,8 +36,12 @@ struct Actions {
     QAction* take_b;
     QAction* swap;
     QAction* compare;
+    QAction* setup;
+    QAction* save_sheet;
     QAction* show_sessions;
     QAction* show_compare;
+    QAction* show_causes;
+    QAction* show_debrief;
     QAction* zoom_in;
     QAction* zoom_out;
     QAction* whole_lap;

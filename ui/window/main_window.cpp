@@ -5,11 +5,16 @@
 #include "core/base/error.h"
 #include "core/base/number_text.h"
 #include "ui/models/text.h"
+#include "ui/pages/causes/causes_page.h"
+#include "ui/pages/causes/causes_view.h"
 #include "ui/pages/compare/compare_page.h"
+#include "ui/pages/debrief/debrief_page.h"
 #include "ui/pages/sessions/sessions_page.h"
 #include "ui/plots/plot_stack.h"
 #include "ui/theme/fonts.h"
 #include "ui/window/actions.h"
+#include "ui/window/debriefing.h"
+#include "ui/window/explaining.h"
 #include "ui/window/notices.h"
 
 #include <QApplication>
@@ -44,6 +49,11 @@ QString lap_of(const analysis::Side& side) {
         .arg(driver.empty() ? text(side.session->title()) : text(driver), text(base::integer_text(side.lap.number)));
 }
 
+// The same whenever these two laps are compared.
+QString name_of(const models::LapPick& pick) {
+    return pick.path + QLatin1Char('#') + QString::number(pick.lap);
+}
+
 } // namespace
 
 MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* parent)
@@ -58,6 +68,7 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     connect_worker();
     connect_actions();
     connect_compare_actions();
+    connect_why_and_sheet();
     apply_look();
     apply_units();
     compare_page_->set_band_shown(preferences_.band_shown);
@@ -141,7 +152,9 @@ void MainWindow::show_compared(const models::ComparedPointer& compared) {
     compare_page_->show_pairing(compared);
     fill_channels_menu();
     setWindowTitle(tr("%1 against %2").arg(lap_of(compared->pairing->a), lap_of(compared->pairing->b)));
-    show_page(compare_page_);
+    explaining_->set_pairing(compared, compared_.first->path, compared_.second->path);
+    debriefing_->set_pairing(compared, name_of(*compared_.first) + QLatin1Char('\n') + name_of(*compared_.second));
+    show_page(page_wanted_ != nullptr ? page_wanted_ : compare_page_);
     save();
 }
 
@@ -153,10 +166,12 @@ bool MainWindow::on_compare_page() const {
     return stack_->currentWidget() == compare_page_;
 }
 
-// Laps that were picked since the last comparison are compared before the page is shown.
+// Laps that were picked since the last comparison are compared before a page of the pairing is shown.
 void MainWindow::show_page(QWidget* page) {
-    if (page == compare_page_) {
+    page_wanted_ = nullptr;
+    if (page != sessions_page_) {
         if (shelf_->complete() && picks() != compared_) {
+            page_wanted_ = page;
             compare();
             follow_page();
             return;
@@ -169,18 +184,28 @@ void MainWindow::show_page(QWidget* page) {
     stack_->setCurrentWidget(page);
     follow_page();
     if (page == compare_page_) compare_page_->stack().setFocus();
+    if (page == causes_page_) causes_page_->matrix().setFocus();
+    if (page == causes_page_ || page == debrief_page_) explaining_->want();
 }
 
 void MainWindow::follow_page() {
+    const QWidget* page = stack_->currentWidget();
     const bool comparing = on_compare_page();
-    actions_->show_sessions->setChecked(!comparing);
-    actions_->show_compare->setChecked(comparing);
-    actions_->show_compare->setEnabled(shelf_->complete() || compare_page_->compared() != nullptr);
+    const bool any = shelf_->complete() || compare_page_->compared() != nullptr;
+    actions_->show_sessions->setChecked(page == sessions_page_);
+    for (const auto& [action, shown] : {std::pair<QAction*, QWidget*>(actions_->show_compare, compare_page_),
+                                        std::pair<QAction*, QWidget*>(actions_->show_causes, causes_page_),
+                                        std::pair<QAction*, QWidget*>(actions_->show_debrief, debrief_page_)}) {
+        action->setChecked(page == shown);
+        action->setEnabled(any);
+    }
     for (QAction* action : actions_->of_compare_page())
         action->setEnabled(comparing);
     for (QAction* action : actions_->of_sessions_page())
-        action->setEnabled(!comparing);
-    actions_->compare->setEnabled(!comparing && shelf_->complete());
+        action->setEnabled(page == sessions_page_);
+    actions_->compare->setEnabled(page == sessions_page_ && shelf_->complete());
+    actions_->setup->setEnabled(compare_page_->compared() != nullptr);
+    actions_->save_sheet->setEnabled(compare_page_->compared() != nullptr);
     actions_->channels_menu->setEnabled(comparing);
 }
 
@@ -192,6 +217,8 @@ void MainWindow::apply_units() {
     const QString length = text(base::symbol(base::shown_unit(base::Quantity::length, preferences_.units)));
     units_button_->setText(speed + QStringLiteral(", ") + length);
     compare_page_->set_units(preferences_.units);
+    causes_page_->set_units(preferences_.units);
+    debriefing_->set_units(preferences_.units);
 }
 
 void MainWindow::apply_look() {
@@ -203,6 +230,8 @@ void MainWindow::apply_look() {
     setStyleSheet(theme::style_sheet(palette));
     sessions_page_->set_palette(palette);
     compare_page_->set_palette(palette);
+    causes_page_->set_palette(palette);
+    debrief_page_->set_palette(palette);
 }
 
 void MainWindow::ask_for_files() {

@@ -19,13 +19,17 @@ class QStackedWidget;
 class QToolButton;
 
 namespace lapwright::pages {
+class CausesPage;
 class ComparePage;
+class DebriefPage;
 class SessionsPage;
 } // namespace lapwright::pages
 
 namespace lapwright::window {
 
 struct Actions;
+class Debriefing;
+class Explaining;
 class Notices;
 
 class MainWindow : public QMainWindow {
@@ -42,6 +46,10 @@ class MainWindow : public QMainWindow {
 
     [[nodiscard]] models::SessionShelf& shelf() { return *shelf_; }
     [[nodiscard]] pages::ComparePage& compare_page() { return *compare_page_; }
+    [[nodiscard]] pages::CausesPage& causes_page() { return *causes_page_; }
+    [[nodiscard]] pages::DebriefPage& debrief_page() { return *debrief_page_; }
+    [[nodiscard]] Explaining& explaining() { return *explaining_; }
+    [[nodiscard]] Debriefing& debriefing() { return *debriefing_; }
     [[nodiscard]] pages::SessionsPage& sessions_page() { return *sessions_page_; }
     [[nodiscard]] const Actions& actions() const { return *actions_; }
     [[nodiscard]] const Notices& notices() const { return *notices_; }
@@ -68,6 +76,7 @@ class MainWindow : public QMainWindow {
     void connect_worker();
     void connect_actions();
     void connect_compare_actions();
+    void connect_why_and_sheet();
     void load(const QStringList& files, Plan plan);
     void file_done(const QString& path);
     void fulfil_plan();
@@ -92,6 +101,11 @@ class MainWindow : public QMainWindow {
     QStackedWidget* stack_;
     pages::SessionsPage* sessions_page_;
     pages::ComparePage* compare_page_;
+    pages::CausesPage* causes_page_;
+    pages::DebriefPage* debrief_page_;
+    Explaining* explaining_;
+    Debriefing* debriefing_;
+    QWidget* page_wanted_ = nullptr; // to be shown when the comparison is there
     Notices* notices_;
     QLabel* stage_;
     QProgressBar* progress_;

@@ -5,11 +5,15 @@
 #include "ui/dialogs/keys_help.h"
 #include "ui/models/channels.h"
 #include "ui/models/text.h"
+#include "ui/pages/causes/causes_page.h"
 #include "ui/pages/compare/compare_page.h"
+#include "ui/pages/debrief/debrief_page.h"
 #include "ui/pages/sessions/sessions_page.h"
 #include "ui/plots/plot_stack.h"
 #include "ui/theme/fonts.h"
 #include "ui/window/actions.h"
+#include "ui/window/debriefing.h"
+#include "ui/window/explaining.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
 
@@ -69,6 +73,8 @@ QWidget* MainWindow::make_strip() {
     row->addSpacing(12);
     row->addWidget(button_for(actions_->show_sessions, QStringLiteral("page"), strip));
     row->addWidget(button_for(actions_->show_compare, QStringLiteral("page"), strip));
+    row->addWidget(button_for(actions_->show_causes, QStringLiteral("page"), strip));
+    row->addWidget(button_for(actions_->show_debrief, QStringLiteral("page"), strip));
     row->addStretch(1);
     row->addWidget(stage_);
     row->addWidget(progress_);
@@ -97,7 +103,13 @@ void MainWindow::make_pages() {
     sessions_page_ = new pages::SessionsPage(shelf_, stack_);
     compare_page_ = new pages::ComparePage(stack_);
     stack_->addWidget(sessions_page_);
+    causes_page_ = new pages::CausesPage(stack_);
+    debrief_page_ = new pages::DebriefPage(stack_);
+    explaining_ = new Explaining(*worker_, *causes_page_, settings_, this);
+    debriefing_ = new Debriefing(*debrief_page_, settings_, this);
     stack_->addWidget(compare_page_);
+    stack_->addWidget(causes_page_);
+    stack_->addWidget(debrief_page_);
     column->addLayout(notice_row);
     column->addWidget(stack_, 1);
     setCentralWidget(centre);
@@ -145,6 +157,7 @@ void MainWindow::connect_actions() {
     on(a.cancel, [this] {
         worker_->cancel();
         plan_ = {};
+        explaining_->called_off();
     });
     on(a.dismiss, [this] { notices_->dismiss(); });
     on(a.quit, [this] { close(); });
@@ -152,11 +165,13 @@ void MainWindow::connect_actions() {
     on(a.take_b, [this] { sessions_page_->pick_focused(models::Side::b); });
     on(a.swap, [this] {
         shelf_->swap();
-        if (on_compare_page()) compare();
+        if (stack_->currentWidget() != sessions_page_) show_page(stack_->currentWidget());
     });
     on(a.compare, [this] { show_page(compare_page_); });
     on(a.show_sessions, [this] { show_page(sessions_page_); });
     on(a.show_compare, [this] { show_page(compare_page_); });
+    on(a.show_causes, [this] { show_page(causes_page_); });
+    on(a.show_debrief, [this] { show_page(debrief_page_); });
     on(a.find, [this] { find(); });
     on(a.keys, [this] { dialogs::KeysHelp(actions_->key_groups(), this).exec(); });
     on(a.about, [this] { dialogs::About(QStringLiteral(LAPWRIGHT_VERSION), this).exec(); });
@@ -212,6 +227,24 @@ void MainWindow::connect_compare_actions() {
         preferences_.summed = summed;
         compare_page_->set_summed(summed);
         save();
+    });
+}
+
+void MainWindow::connect_why_and_sheet() {
+    connect(actions_->setup, &QAction::triggered, this, [this] { explaining_->edit_setups(preferences_.units, this); });
+    connect(actions_->save_sheet, &QAction::triggered, this, [this] {
+        show_page(debrief_page_);
+        debriefing_->ask_and_save(this);
+    });
+    connect(causes_page_, &pages::CausesPage::setup_asked, actions_->setup, &QAction::trigger);
+    connect(debrief_page_, &pages::DebriefPage::save_asked, actions_->save_sheet, &QAction::trigger);
+    connect(causes_page_, &pages::CausesPage::place_asked, this, [this](double start_m, double end_m) {
+        show_page(compare_page_);
+        compare_page_->go_to(0.5 * (start_m + end_m));
+        compare_page_->show_chosen_stretch();
+    });
+    connect(explaining_, &Explaining::changed, this, [this] {
+        debriefing_->set_explanation(explaining_->explanation(), explaining_->setup_a(), explaining_->setup_b());
     });
 }
 

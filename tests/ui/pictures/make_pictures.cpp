@@ -6,7 +6,10 @@
 #include "tests/ui/fixture/waiting.h"
 #include "ui/dialogs/about.h"
 #include "ui/dialogs/keys_help.h"
+#include "ui/pages/causes/causes_page.h"
+#include "ui/pages/causes/what_if_card.h"
 #include "ui/pages/compare/compare_page.h"
+#include "ui/pages/debrief/debrief_page.h"
 #include "ui/plots/plot_stack.h"
 #include "ui/window/actions.h"
 #include "ui/window/main_window.h"
@@ -16,6 +19,7 @@
 #include <QLocale>
 #include <QPixmap>
 #include <QSettings>
+#include <QSlider>
 #include <QStyleFactory>
 #include <QTemporaryDir>
 #include <iostream>
@@ -86,5 +90,21 @@ int main(int argc, char** argv) {
     about.show();
     fixture::settle();
     about.grab().save(shoot.stem + QStringLiteral("about.png"));
+    press(window.actions().show_causes);
+    if (!fixture::wait_for([&] { return window.causes_page().explanation() != nullptr; }, 60000)) {
+        std::cerr << "no explanation came: " << window.causes_page().sentence().toStdString() << '\n';
+        return 1;
+    }
+    pages::WhatIfCard& what_if = window.causes_page().what_if();
+    what_if.slider(findings::Lever::downforce).setValue(5);
+    what_if.slider(findings::Lever::drag).setValue(2);
+    if (!fixture::wait_for([&] { return what_if.prediction_text().contains(QStringLiteral("predicted:")); }, 20000))
+        std::cerr << "no prediction came\n";
+    shoot("causes");
+    window.debrief_page().set_notes(
+        {QStringLiteral("Sweep: felt planted, could lift later"), QStringLiteral("Pin: missed the apex on lap 6")});
+    press(window.actions().show_debrief);
+    Q_EMIT window.debrief_page().notes_changed();
+    shoot("debrief");
     return 0;
 }

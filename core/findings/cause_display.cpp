@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/findings/cause_display.h"
+
+#include "core/base/number_text.h"
+#include "core/base/units.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace lapwright::findings {
+namespace {
+
+using base::Quantity;
+using base::UnitSystem;
+using causes::Explanation;
+using causes::Seconds;
+
+constexpr int cell_decimals = 2;
+constexpr double least_told_s = 0.005; // less is nothing at two decimals
+
+std::string with_letter(double seconds, int decimals) {
+    const std::string text = base::fixed_text(std::abs(seconds), decimals);
+    return (seconds >= 0.0 ? "A " : "B ") + text;
+}
+
+// "1479 ±160" of a figure in a unit.
+std::string figure(const car::CarFigure& f, base::Unit unit, int most_decimals) {
+    const double factor = base::definition(unit).factor;
+    const double half = f.half_width() / factor;
+    const int decimals = base::decimals_for(half, most_decimals);
+    return base::fixed_text(base::from_si(f.value, unit), decimals) + " ±" + base::fixed_text(half, decimals);
+}
+
+FigureLine line(std::string name, const std::optional<car::CarFigure>& a, const std::optional<car::CarFigure>& b,
+                base::Unit unit, int most_decimals) {
+    FigureLine result;
+    const std::string symbol(base::symbol(unit));
+    result.name = std::move(name);
+    if (!symbol.empty()) result.name += ", " + symbol;
+    if (a) {
+        result.a = figure(*a, unit, most_decimals);
+        result.decided_a = car::name(a->decided_by);
+    }
+    if (b) {
+        result.b = figure(*b, unit, most_decimals);
+        result.decided_b = car::name(b->decided_by);
+    }
+    return result;
+}
+
+car::CarFigure scaled(car::CarFigure f, double factor) {
+    f.value *= factor;
+    f.low *= factor;
+    f.high *= factor;
+    return f;
+}
+
+std::string signed_text(double value, int decimals) {
+    const std::string text = base::fixed_text(std::abs(value), decimals);
+    if (text.find_first_not_of("0.") == std::string::npos) return text;
+    return (value >= 0.0 ? "+" : "−") + text;
+}
+
+base::Unit unit_of(Lever lever, UnitSystem units) {
+    switch (lever) {
+    case Lever::power:
+        return base::shown_unit(Quantity::power, units);
+    case Lever::mass:
+        return base::shown_unit(Quantity::mass, units);
+    default:
+        return base::Unit::percent;
+    }
+}
+
+// "downforce earns A 2.12 s" as a part of a sentence.
+std::string part(const char* what, const Seconds& s) {
+    const int decimals = std::clamp(base::decimals_for(s.half_width(), cell_decimals), 1, cell_decimals);
+    return std::string(what) + " " + with_letter(s.value, decimals) + " " +
+           base::plus_minus_text(s.half_width(), cell_decimals) + " s";
+}
+
+} // namespace
+
+Cell cell(const Seconds& seconds) {
+    const std::string text = base::fixed_text(std::abs(seconds.value), cell_decimals);
+    if (std::abs(seconds.value) < least_told_s) return {"·", Favours::neither, seconds.told_apart_from_zero()};
+    return {(seconds.value >= 0.0 ? "A " : "B ") + text, seconds.value >= 0.0 ? Favours::a : Favours::b,
+            seconds.told_apart_from_zero()};
+}
+
+std::string interval_cell(const Seconds& seconds) {
+    return base::plus_minus_text(seconds.half_width(), cell_decimals);
+}
+
+std::string seconds_in_full(const Seconds& seconds) {
+    return with_letter(seconds.value, cell_decimals) + " s, 95 % between " + with_letter(seconds.low, cell_decimals) +
+           " and " + with_letter(seconds.high, cell_decimals);
+}
+
+std::vector<FigureLine> figure_lines(const Explanation& e, UnitSystem units) {
+    const auto& a = e.car_a;
+    const auto& b = e.car_b;
+    const std::string at = base::figure_with_unit(e.force_speed_mps, Quantity::speed, units, 0);
+    const base::Unit force = base::shown_unit(Quantity::force, units);
+    const base::Unit none = base::Unit::none;
+    std::vector<FigureLine> lines;
+    lines.push_back(line("tyre grip", a.grip, b.grip, none, 3));
+    lines.push_back(line("grip as used", a.grip_as_used, b.grip_as_used, none, 3));
+    if (e.per_kilogram) {
+        // Square metres on a tonne read more easily than on a kilogram.
+        constexpr double tonne_kg = 1000.0;
+        lines.push_back(line("downforce area, m² on a tonne", scaled(a.downforce_area_m2_per_kg, tonne_kg),
+                             scaled(b.downforce_area_m2_per_kg, tonne_kg), none, 2));
+        lines.push_back(line("drag area, m² on a tonne", scaled(a.drag_area_m2_per_kg, tonne_kg),
+                             scaled(b.drag_area_m2_per_kg, tonne_kg), none, 2));
+        lines.push_back(line("power at the wheels, W on a kg", a.power_w_per_kg, b.power_w_per_kg, none, 1));
+    } else {
+        lines.push_back(line("downforce at " + at, e.forces_a.downforce_n, e.forces_b.downforce_n, force, 0));
+        lines.push_back(line("drag at " + at, e.forces_a.drag_n, e.forces_b.drag_n, force, 0));
+        lines.push_back(line("downforce area, m²", a.downforce_area_m2, b.downforce_area_m2, none, 2));
+        lines.push_back(line("drag area, m²", a.drag_area_m2, b.drag_area_m2, none, 2));
+        lines.push_back(line("power at the wheels", a.power_w, b.power_w, base::shown_unit(Quantity::power, units), 1));
+    }
+    lines.push_back(line("mass", a.mass_kg, b.mass_kg, base::shown_unit(Quantity::mass, units), 0));
+    return lines;
+}
+
+std::string aero_sentence(const Explanation& e) {
+    using causes::Cause;
+    return "Aero, downforce and drag together: " + part("whole lap", e.total.aero) + " (" +
+           part("downforce", e.total.of(Cause::downforce)) + ", " + part("drag", e.total.of(Cause::drag)) + ").";
+}
+
+std::string missing_mass_sentence(const Explanation& e) {
+    if (!e.per_kilogram) return {};
+    const bool a = e.car_a.mass_kg.has_value();
+    const bool b = e.car_b.mass_kg.has_value();
+    const std::string who = !a && !b ? "neither car" : !a ? "car A" : "car B";
+    const std::string what = !a && !b ? "The mass of " + who + " is known" : "The mass of " + who + " is not known";
+    return what + ": figures are per kilogram, and mass is not a cause of its own. Enter it under Setup.";
+}
+
+std::string use_text(const causes::SegmentRow& row) {
+    const auto percent = [](double share) { return base::fixed_text(100.0 * share, 0) + " %"; };
+    const char* what = row.segment.kind == track::SegmentKind::corner ? "Tyres used: A " : "Engine used: A ";
+    return what + percent(row.use_a) + ", B " + percent(row.use_b);
+}
+
+std::string name(Lever lever) {
+    switch (lever) {
+    case Lever::grip:
+        return "tyre grip";
+    case Lever::downforce:
+        return "downforce";
+    case Lever::drag:
+        return "drag";
+    case Lever::power:
+        return "power";
+    case Lever::mass:
+        return "mass";
+    }
+    return {};
+}
+
+LeverSteps steps(Lever lever, UnitSystem units) {
+    switch (lever) {
+    case Lever::grip:
+        return {0.005, 20};
+    case Lever::downforce:
+    case Lever::drag:
+        return {0.02, 25};
+    case Lever::power:
+        return {2.0 * base::definition(unit_of(lever, units)).factor, 25};
+    case Lever::mass:
+        return {(units == UnitSystem::us ? 10.0 : 5.0) * base::definition(unit_of(lever, units)).factor, 30};
+    }
+    return {};
+}
+
+void add(causes::Change& change, Lever lever, double amount) {
+    switch (lever) {
+    case Lever::grip:
+        change.grip_share += amount;
+        break;
+    case Lever::downforce:
+        change.downforce_share += amount;
+        break;
+    case Lever::drag:
+        change.drag_share += amount;
+        break;
+    case Lever::power:
+        change.power_w += amount;
+        break;
+    case Lever::mass:
+        change.mass_kg += amount;
+        break;
+    }
+}
+
+std::string change_text(Lever lever, double amount, UnitSystem units) {
+    const base::Unit unit = unit_of(lever, units);
+    const double shown = base::from_si(amount, unit);
+    const std::string text = signed_text(shown, lever == Lever::grip ? 1 : 0);
+    if (text.find_first_not_of("0.") == std::string::npos) return "as it is";
+    return text + "\u00a0" + std::string(base::symbol(unit));
+}
+
+std::string lap_change_text(const Seconds& change) {
+    const int decimals = std::clamp(base::decimals_for(change.half_width(), 3), cell_decimals, 3);
+    return signed_text(change.value, decimals) + " ±" + base::fixed_text(change.half_width(), decimals) + "\u00a0s";
+}
+
+std::string predicted_lap_text(double lap_time_s, const Seconds& change) {
+    return base::lap_time_text(lap_time_s + change.value, std::clamp(base::decimals_for(change.half_width(), 3), 1, 3));
+}
+
+std::string where_it_changes(const Explanation& e, const causes::Prediction& prediction) {
+    std::vector<std::size_t> order;
+    for (std::size_t k = 0; k < prediction.segments.size() && k < e.segments.size(); ++k) {
+        if (std::abs(prediction.segments[k].value) >= least_told_s) order.push_back(k);
+    }
+    std::ranges::sort(order, std::greater<>{}, [&](std::size_t k) { return std::abs(prediction.segments[k].value); });
+    if (order.empty()) return {};
+    std::string text = "Most in ";
+    for (std::size_t i = 0; i < std::min<std::size_t>(3, order.size()); ++i) {
+        text += (i == 0 ? "" : ", ") + e.segments[order[i]].segment.name + " " +
+                signed_text(prediction.segments[order[i]].value, cell_decimals);
+    }
+    return text + "\u00a0s.";
+}
+
+} // namespace lapwright::findings

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The Causes page operated with keys and mouse, on an explanation made by hand.
+#include "ui/pages/causes/causes_page.h"
+
+#include "core/causes/what_if.h"
+#include "tests/ui/fixture/explanation_fixture.h"
+#include "tests/ui/fixture/pairing_fixture.h"
+#include "tests/ui/fixture/waiting.h"
+#include "ui/pages/causes/causes_table.h"
+#include "ui/pages/causes/causes_view.h"
+#include "ui/pages/causes/finding_list.h"
+#include "ui/pages/causes/setup_form.h"
+#include "ui/pages/causes/what_if_card.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QSignalSpy>
+#include <QSlider>
+#include <QTest>
+#include <QToolButton>
+#include <gtest/gtest.h>
+
+using namespace lapwright;
+using pages::CausesTable;
+
+namespace {
+
+class CausesPage : public testing::Test {
+  protected:
+    void SetUp() override { show({}); }
+
+    void show(const fixture::ExplanationOptions& options) {
+        compared = models::compared(fixture::pairing());
+        explanation = fixture::explanation(*compared->pairing, options);
+        page = std::make_unique<pages::CausesPage>();
+        page->resize(1366, 700);
+        page->show_pairing(compared);
+        page->show_explanation(explanation);
+        page->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(page.get()));
+        QApplication::setActiveWindow(page.get());
+        fixture::settle();
+    }
+    QString cell(int row, int column) { return page->matrix().model()->index(row, column).data().toString(); }
+    [[nodiscard]] int segments() const { return static_cast<int>(explanation->segments.size()); }
+
+    models::ComparedPointer compared;
+    std::shared_ptr<const causes::Explanation> explanation;
+    std::unique_ptr<pages::CausesPage> page;
+};
+
+} // namespace
+
+TEST_F(CausesPage, EveryCellNamesWhomItFavours) {
+    const int downforce = CausesTable::first_cause_column + static_cast<int>(causes::Cause::downforce);
+    const int grip = CausesTable::first_cause_column + static_cast<int>(causes::Cause::tyre_grip);
+    EXPECT_EQ(cell(0, downforce), QStringLiteral("A 0.33"));
+    EXPECT_EQ(cell(1, grip), QStringLiteral("B 0.04"));
+    EXPECT_EQ(cell(0, grip), QStringLiteral("·"));
+    EXPECT_EQ(cell(segments(), CausesTable::name_column), QStringLiteral("Whole lap"));
+    EXPECT_EQ(cell(segments() + 1, downforce), QStringLiteral("±0.12"));
+}
+
+TEST_F(CausesPage, WhatMayBeChanceIsMarkedApart) {
+    const auto told = [&](int row, causes::Cause cause) {
+        return page->matrix()
+            .model()
+            ->index(row, CausesTable::first_cause_column + static_cast<int>(cause))
+            .data(CausesTable::ToldRole)
+            .toBool();
+    };
+    EXPECT_TRUE(told(0, causes::Cause::downforce));
+    EXPECT_FALSE(told(1, causes::Cause::tyre_grip));
+}
+
+TEST_F(CausesPage, ASegmentThatTheModelDoesNotFitSaysSo) {
+    EXPECT_TRUE(cell(2, CausesTable::rest_column).contains(QStringLiteral("no fit")));
+    const QString full = page->matrix().model()->index(2, CausesTable::rest_column).data(Qt::ToolTipRole).toString();
+    EXPECT_TRUE(full.contains(QStringLiteral("cannot be made to take 3.2 s")));
+}
+
+TEST_F(CausesPage, EnterOnARowAsksForItsPlace) {
+    QSignalSpy asked(page.get(), &pages::CausesPage::place_asked);
+    page->matrix().setFocus();
+    fixture::settle();
+    QTest::keyClick(&page->matrix(), Qt::Key_Down);
+    QTest::keyClick(&page->matrix(), Qt::Key_Return);
+    ASSERT_EQ(asked.size(), 1);
+    EXPECT_DOUBLE_EQ(asked[0][0].toDouble(), explanation->segments[1].segment.start_m);
+    EXPECT_DOUBLE_EQ(asked[0][1].toDouble(), explanation->segments[1].segment.end_m);
+}
+
+TEST_F(CausesPage, AFindingLeadsToItsPlaceAndTheRestIsShownOnDemand) {
+    QSignalSpy asked(page.get(), &pages::CausesPage::place_asked);
+    EXPECT_EQ(page->findings().shown(), 3);
+    for (auto* button : page->findings().findChildren<QToolButton*>()) {
+        if (button->text() == QStringLiteral("1")) QTest::mouseClick(button, Qt::LeftButton);
+    }
+    EXPECT_EQ(asked.size(), 1);
+    page->findings().set_all_shown(true);
+    EXPECT_GT(page->findings().shown(), 3);
+}
+
+TEST_F(CausesPage, ArrowKeysOnAControlGiveOnePredictionForThemAll) {
+    pages::WhatIfCard& card = page->what_if();
+    QSignalSpy asked(&card, &pages::WhatIfCard::predictions_asked);
+    QSlider& slider = card.slider(findings::Lever::downforce);
+    for (int i = 0; i < 5; ++i)
+        QTest::keyClick(&slider, Qt::Key_Right);
+    ASSERT_TRUE(fixture::wait_for([&] { return asked.size() > 0; }));
+    QTest::qWait(80);
+    ASSERT_EQ(asked.size(), 1);
+    const auto changes = asked[0][1].value<std::vector<causes::Change>>();
+    ASSERT_EQ(changes.size(), 1U);
+    EXPECT_NEAR(changes[0].downforce_share, 0.10, 1e-12);
+    const auto prediction = causes::what_if(*explanation->model_a, changes[0]);
+    EXPECT_LT(prediction.lap.value, 0.0); // more downforce is quicker on this course
+    card.show_predictions({prediction});
+    EXPECT_TRUE(card.prediction_text().contains(QStringLiteral("predicted: −")))
+        << card.prediction_text().toStdString();
+    card.reset();
+    EXPECT_EQ(slider.value(), 0);
+    EXPECT_FALSE(card.prediction_text().contains(QStringLiteral("predicted:")));
+}
+
+TEST_F(CausesPage, WithoutAMassItWorksPerKilogramAndSaysSo) {
+    show({false, true});
+    EXPECT_TRUE(page->notes().contains(QStringLiteral("mass of car A is not known")));
+    EXPECT_TRUE(page->notes().contains(QStringLiteral("per kilogram")));
+    const int mass = CausesTable::first_cause_column + static_cast<int>(causes::Cause::mass);
+    EXPECT_EQ(cell(0, mass), QStringLiteral("—"));
+    EXPECT_FALSE(page->what_if().slider(findings::Lever::mass).isEnabled());
+    EXPECT_TRUE(page->what_if().slider(findings::Lever::downforce).isEnabled());
+}
+
+TEST_F(CausesPage, UnitsAreChangedEverywhere) {
+    const auto shows = [&](const QString& words) {
+        const auto labels = page->findChildren<QLabel*>();
+        return std::ranges::any_of(labels, [&](const QLabel* label) { return label->text().contains(words); });
+    };
+    EXPECT_TRUE(shows(QStringLiteral("180 km/h")) || shows(QStringLiteral("180\u00a0km/h")));
+    page->set_units(base::UnitSystem::us);
+    EXPECT_TRUE(shows(QStringLiteral("mph")));
+    EXPECT_TRUE(shows(QStringLiteral("power at the wheels, hp")));
+}
+
+TEST(SetupForm, TakesWhatIsTypedAndKeepsOpenOnAMistake) {
+    pages::SetupForm form({}, {}, base::UnitSystem::us);
+    form.show();
+    auto* mass = form.findChild<QLineEdit*>(QStringLiteral("massA"));
+    auto* temperature = form.findChild<QLineEdit*>(QStringLiteral("air temperatureA"));
+    ASSERT_TRUE(mass != nullptr && temperature != nullptr);
+    QTest::keyClicks(mass, QStringLiteral("heavy"));
+    form.accept();
+    EXPECT_EQ(form.result(), 0);
+    EXPECT_TRUE(form.isVisible());
+    mass->selectAll();
+    QTest::keyClicks(mass, QStringLiteral("2921"));
+    QTest::keyClicks(temperature, QStringLiteral("68,0"));
+    form.accept();
+    EXPECT_EQ(form.result(), QDialog::Accepted);
+    ASSERT_TRUE(form.setup_a().mass);
+    EXPECT_NEAR(form.setup_a().mass->value_kg, 1324.94, 0.01); // 2921 × 0.45359237
+    EXPECT_NEAR(*form.setup_a().conditions.temperature_k, 293.15, 1e-6);
+    EXPECT_FALSE(form.setup_b().mass);
+}

@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/causes/causes_page.h"
+
+#include "core/findings/cause_display.h"
+#include "core/findings/findings.h"
+#include "ui/models/text.h"
+#include "ui/pages/causes/causes_table.h"
+#include "ui/pages/causes/causes_view.h"
+#include "ui/pages/causes/figures_card.h"
+#include "ui/pages/causes/finding_list.h"
+#include "ui/pages/causes/what_if_card.h"
+#include "ui/plots/evidence_plot.h"
+#include "ui/theme/fonts.h"
+
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <utility>
+
+namespace lapwright::pages {
+namespace {
+
+using models::text;
+
+QLabel* wrapped(QWidget* parent, const QFont& font) {
+    auto* label = new QLabel(parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setFont(font);
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    label->setFocusPolicy(Qt::NoFocus);
+    return label;
+}
+
+QFont answer_font() {
+    QFont font = theme::verdict();
+    font.setPointSizeF(14.0);
+    return font;
+}
+
+QScrollArea* scrolled(QWidget* content) {
+    auto* scroll = new QScrollArea;
+    scroll->setWidget(content);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    return scroll;
+}
+
+QFrame* plot_card(const QString& title, plots::EvidencePlot* plot) {
+    auto* card = new QFrame;
+    card->setObjectName(QStringLiteral("card"));
+    auto* column = new QVBoxLayout(card);
+    column->setContentsMargins(10, 6, 10, 6);
+    column->setSpacing(2);
+    auto* head = new QLabel(title, card);
+    head->setFont(theme::strong(theme::small()));
+    head->setWordWrap(true);
+    column->addWidget(head);
+    column->addWidget(plot, 1);
+    return card;
+}
+
+} // namespace
+
+CausesPage::CausesPage(QWidget* parent)
+    : QWidget(parent), sentence_(wrapped(this, answer_font())), notes_(wrapped(this, theme::small())),
+      setup_words_(wrapped(this, theme::small())), setup_(new QToolButton(this)), table_(new CausesTable(this)),
+      matrix_(new CausesView(table_)), findings_(new FindingList), figures_(new FiguresCard),
+      cornering_(new plots::EvidencePlot(tr("Cornering acceleration against speed"))),
+      driving_(new plots::EvidencePlot(tr("Driving acceleration against speed"))), what_if_(new WhatIfCard) {
+    setup_->setObjectName(QStringLiteral("plain"));
+    setup_->setText(tr("Setup…"));
+    setup_->setFocusPolicy(Qt::StrongFocus);
+    connect(setup_, &QToolButton::clicked, this, &CausesPage::setup_asked);
+    auto* halves = new QSplitter(Qt::Horizontal);
+    halves->addWidget(make_left());
+    halves->addWidget(make_right());
+    halves->setStretchFactor(0, 56);
+    halves->setStretchFactor(1, 44);
+    halves->setChildrenCollapsible(false);
+    halves->setSizes({560, 440});
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(14, 8, 12, 8);
+    column->setSpacing(4);
+    column->addWidget(sentence_);
+    column->addWidget(notes_);
+    auto* row = new QHBoxLayout;
+    row->addWidget(setup_words_, 1);
+    row->addWidget(setup_);
+    column->addLayout(row);
+    column->addWidget(halves, 1);
+    connect(findings_, &FindingList::place_asked, this, &CausesPage::place_asked);
+    connect(matrix_, &CausesView::segment_asked, this, [this](int segment_row) {
+        if (const track::Segment* segment = table_->segment(segment_row))
+            Q_EMIT place_asked(segment->start_m, segment->end_m);
+    });
+}
+
+QWidget* CausesPage::make_left() {
+    auto* left = new QWidget;
+    auto* column = new QVBoxLayout(left);
+    column->setContentsMargins(0, 0, 6, 0);
+    column->setSpacing(8);
+    column->addWidget(matrix_);
+    column->addWidget(scrolled(findings_), 1);
+    return left;
+}
+
+QWidget* CausesPage::make_right() {
+    auto* content = new QWidget;
+    auto* column = new QVBoxLayout(content);
+    column->setContentsMargins(0, 0, 6, 0);
+    column->setSpacing(8);
+    column->addWidget(figures_);
+    auto* plots_row = new QHBoxLayout;
+    plots_row->setSpacing(8);
+    plots_row->addWidget(
+        plot_card(tr("Cornering acceleration and fitted limit: A filled, B hollow; triangle: flat out"), cornering_));
+    plots_row->addWidget(plot_card(tr("Acceleration at full throttle and fitted curve: A solid, B dashed"), driving_));
+    column->addLayout(plots_row, 1);
+    column->addWidget(what_if_);
+    auto* scroll = scrolled(content);
+    scroll->setMinimumWidth(440);
+    return scroll;
+}
+
+void CausesPage::show_pairing(models::ComparedPointer compared) {
+    compared_ = std::move(compared);
+    explanation_.reset();
+    without_ = tr("Working out why…");
+    fill();
+}
+
+void CausesPage::show_explanation(std::shared_ptr<const causes::Explanation> explanation) {
+    explanation_ = std::move(explanation);
+    fill();
+}
+
+void CausesPage::show_refusal(const QString& sentence) {
+    explanation_.reset();
+    without_ = sentence;
+    fill();
+}
+
+void CausesPage::set_setup_words(const QString& words) {
+    setup_words_->setText(words);
+}
+
+void CausesPage::set_units(base::UnitSystem units) {
+    units_ = units;
+    cornering_->set_units(units);
+    driving_->set_units(units);
+    what_if_->set_units(units);
+    fill();
+}
+
+void CausesPage::fill() {
+    table_->set_explanation(explanation_);
+    fill_notes();
+    if (!explanation_ || !compared_) {
+        sentence_->setText(without_);
+        figures_->show_nothing();
+        what_if_->show_nothing();
+        cornering_->set_evidence({});
+        driving_->set_evidence({});
+        findings_->show_findings({});
+        return;
+    }
+    const analysis::Pairing& pairing = *compared_->pairing;
+    sentence_->setText(text(findings::causes_sentence(*explanation_)));
+    figures_->show_figures(*explanation_, units_);
+    what_if_->show_explanation(explanation_, pairing.a.trace.best.lap_time_s(), pairing.b.trace.best.lap_time_s());
+    cornering_->set_evidence(plots::cornering_evidence(*explanation_));
+    driving_->set_evidence(plots::driving_evidence(*explanation_));
+    findings_->show_findings(findings::findings(pairing.comparison, pairing.repeatability, explanation_.get(), units_));
+}
+
+void CausesPage::fill_notes() {
+    QStringList lines;
+    if (explanation_) {
+        lines << text(findings::aero_sentence(*explanation_));
+        const QString missing = text(findings::missing_mass_sentence(*explanation_));
+        if (!missing.isEmpty()) lines << missing;
+        QStringList warnings;
+        for (const std::string& warning : explanation_->warnings)
+            warnings << text(warning);
+        notes_->setToolTip(warnings.join(QLatin1Char('\n')));
+        lines << tr("Each number is seconds, with the letter and in the colour of whoever it favours; a row adds up to "
+                    "what was measured. Filled: surely so. Dotted: may be chance.");
+    }
+    notes_->setText(lines.join(QLatin1Char('\n')));
+    notes_->setVisible(!lines.isEmpty());
+}
+
+QString CausesPage::sentence() const {
+    return sentence_->text();
+}
+
+QString CausesPage::notes() const {
+    return notes_->text();
+}
+
+void CausesPage::set_palette(const theme::Palette& palette) {
+    for (QLabel* quiet : {notes_, setup_words_}) {
+        QPalette own = quiet->palette();
+        own.setColor(QPalette::WindowText, palette.quiet);
+        quiet->setPalette(own);
+    }
+    matrix_->set_palette(palette);
+    figures_->set_palette(palette);
+    findings_->set_palette(palette);
+    cornering_->set_palette(palette);
+    driving_->set_palette(palette);
+    what_if_->set_palette(palette);
+}
+
+} // namespace lapwright::pages

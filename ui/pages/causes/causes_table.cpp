@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/causes/causes_table.h"
+
+#include "core/findings/cause_display.h"
+#include "ui/models/text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::pages {
+namespace {
+
+QString words(const std::string& utf8) {
+    return models::text(utf8);
+}
+
+const causes::Seconds& of_column(const causes::Row& row, int column) {
+    if (column == CausesTable::measured_column) return row.gain;
+    if (column == CausesTable::rest_column) return row.driver_and_rest;
+    return row.causes[static_cast<std::size_t>(column - CausesTable::first_cause_column)];
+}
+
+double greatest(const causes::Row& row) {
+    double most = std::max(std::abs(row.gain.value), std::abs(row.driver_and_rest.value));
+    for (const causes::Seconds& cause : row.causes)
+        most = std::max(most, std::abs(cause.value));
+    return most;
+}
+
+} // namespace
+
+void CausesTable::set_explanation(std::shared_ptr<const causes::Explanation> explanation) {
+    beginResetModel();
+    explanation_ = std::move(explanation);
+    greatest_s_ = 0.0;
+    greatest_total_s_ = 0.0;
+    if (explanation_) {
+        for (const causes::SegmentRow& row : explanation_->segments)
+            greatest_s_ = std::max(greatest_s_, greatest(row.row));
+        greatest_total_s_ = greatest(explanation_->total);
+    }
+    endResetModel();
+}
+
+int CausesTable::segment_count() const {
+    return explanation_ ? static_cast<int>(explanation_->segments.size()) : 0;
+}
+
+int CausesTable::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() || !explanation_ ? 0 : segment_count() + 2;
+}
+
+int CausesTable::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : columns;
+}
+
+const track::Segment* CausesTable::segment(int row) const {
+    if (row < 0 || row >= segment_count()) return nullptr;
+    return &explanation_->segments[static_cast<std::size_t>(row)].segment;
+}
+
+const causes::Seconds* CausesTable::seconds(int row, int column) const {
+    if (!explanation_ || column == name_column) return nullptr;
+    const int mass_column = first_cause_column + static_cast<int>(causes::Cause::mass);
+    if (explanation_->per_kilogram && column == mass_column) return nullptr;
+    if (row < segment_count()) return &of_column(explanation_->segments[static_cast<std::size_t>(row)].row, column);
+    return &of_column(explanation_->total, column);
+}
+
+QString CausesTable::text(int row, int column) const {
+    if (column == name_column) {
+        if (is_total(row)) return tr("Whole lap");
+        if (is_interval(row)) return tr("95 % interval");
+        return words(segment(row)->name);
+    }
+    const causes::Seconds* s = seconds(row, column);
+    if (s == nullptr) return QStringLiteral("—");
+    if (is_interval(row)) return words(findings::interval_cell(*s));
+    const QString cell = words(findings::cell(*s).text);
+    const bool fits = is_total(row) || explanation_->segments[static_cast<std::size_t>(row)].does_not_fit.empty();
+    return fits || column != rest_column ? cell : tr("%1 no fit").arg(cell);
+}
+
+QString CausesTable::in_full(int row, int column) const {
+    const causes::Seconds* s = seconds(row, column);
+    QString full = text(row, name_column);
+    if (s == nullptr) return full;
+    full += QStringLiteral(", ") + headerData(column, Qt::Horizontal, Qt::DisplayRole).toString() +
+            QStringLiteral(": ") + words(findings::seconds_in_full(*s));
+    if (row >= segment_count()) return full;
+    const causes::SegmentRow& segment_row = explanation_->segments[static_cast<std::size_t>(row)];
+    if (column == rest_column) {
+        full += QStringLiteral("\n") + words(findings::use_text(segment_row));
+        if (!segment_row.does_not_fit.empty())
+            full += QStringLiteral("\n") + tr("The model does not fit here: ") + words(segment_row.does_not_fit);
+    }
+    return full;
+}
+
+QVariant CausesTable::data(const QModelIndex& index, int role) const {
+    if (!index.isValid() || !explanation_) return {};
+    const int row = index.row();
+    const int column = index.column();
+    const causes::Seconds* s = is_interval(row) ? nullptr : seconds(row, column);
+    switch (role) {
+    case Qt::DisplayRole:
+        return text(row, column);
+    case Qt::ToolTipRole:
+    case Qt::AccessibleTextRole:
+        return in_full(row, column);
+    case Qt::TextAlignmentRole:
+        return QVariant::fromValue(Qt::Alignment(column == name_column ? Qt::AlignLeft : Qt::AlignHCenter) |
+                                   Qt::AlignVCenter);
+    case PartRole: {
+        const double most = is_total(row) ? greatest_total_s_ : greatest_s_;
+        if (s == nullptr || !(most > 0.0) || findings::cell(*s).favours == findings::Favours::neither) return {};
+        return s->value / most;
+    }
+    case ToldRole:
+        return s != nullptr && s->told_apart_from_zero();
+    case StrongRole:
+        return is_total(row) || (segment(row) != nullptr && segment(row)->kind == track::SegmentKind::corner);
+    case ApartRole:
+        return is_total(row);
+    default:
+        return {};
+    }
+}
+
+QVariant CausesTable::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal) return {};
+    if (role == Qt::TextAlignmentRole) {
+        return QVariant::fromValue(Qt::Alignment(section == name_column ? Qt::AlignLeft : Qt::AlignHCenter) |
+                                   Qt::AlignVCenter);
+    }
+    if (role != Qt::DisplayRole) return {};
+    if (section == name_column) return tr("Segment");
+    if (section == measured_column) return tr("measured");
+    if (section == rest_column) return tr("driver & rest");
+    return models::text(causes::name(causes::all_causes[static_cast<std::size_t>(section - first_cause_column)]));
+}
+
+} // namespace lapwright::pages

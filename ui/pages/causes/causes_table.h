@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Segments down, causes across, seconds in the cells; under them the whole lap and its 95 % interval.
+#pragma once
+
+#include "core/causes/explanation.h"
+
+#include <QAbstractTableModel>
+#include <memory>
+#include <vector>
+
+namespace lapwright::pages {
+
+class CausesTable : public QAbstractTableModel {
+    Q_OBJECT
+
+  public:
+    static constexpr int name_column = 0;
+    static constexpr int measured_column = 1;
+    static constexpr int first_cause_column = 2;
+    static constexpr int rest_column = first_cause_column + static_cast<int>(causes::cause_count);
+    static constexpr int columns = rest_column + 1;
+
+    enum Role {
+        PartRole = Qt::UserRole, // −1 B's most … 1 A's most, of the greatest cell; nothing without seconds
+        ToldRole,                // the interval leaves no doubt about the sign
+        StrongRole,              // corner, or the whole lap
+        ApartRole,               // first row under the segments
+    };
+
+    using QAbstractTableModel::QAbstractTableModel;
+
+    void set_explanation(std::shared_ptr<const causes::Explanation> explanation);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+    // The segment of a row; null for the rows under them.
+    [[nodiscard]] const track::Segment* segment(int row) const;
+
+  private:
+    [[nodiscard]] int segment_count() const;
+    [[nodiscard]] bool is_total(int row) const { return row == segment_count(); }
+    [[nodiscard]] bool is_interval(int row) const { return row == segment_count() + 1; }
+    // The seconds behind a cell; null where there are none.
+    [[nodiscard]] const causes::Seconds* seconds(int row, int column) const;
+    [[nodiscard]] QString text(int row, int column) const;
+    [[nodiscard]] QString in_full(int row, int column) const;
+
+    std::shared_ptr<const causes::Explanation> explanation_;
+    double greatest_s_ = 0.0;       // of a segment's cell
+    double greatest_total_s_ = 0.0; // of the whole lap's
+};
+
+} // namespace lapwright::pages

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/causes/finding_list.h"
+
+#include "core/base/number_text.h"
+#include "ui/models/text.h"
+#include "ui/theme/fonts.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace lapwright::pages {
+namespace {
+
+using models::text;
+
+constexpr std::size_t on_top = 3;
+
+QLabel* words(const QString& sentence, const QFont& font, const QColor& ink, QWidget* parent) {
+    auto* label = new QLabel(sentence, parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setFont(font);
+    label->setWordWrap(true);
+    QPalette own = label->palette();
+    own.setColor(QPalette::WindowText, ink);
+    label->setPalette(own);
+    return label;
+}
+
+} // namespace
+
+FindingList::FindingList(QWidget* parent)
+    : QWidget(parent), title_(new QLabel(tr("Findings"), this)), more_(new QToolButton(this)),
+      column_(new QVBoxLayout(this)), palette_(theme::paper()) {
+    title_->setFont(theme::strong(theme::body()));
+    more_->setObjectName(QStringLiteral("plain"));
+    more_->setCheckable(true);
+    more_->setText(tr("Show all"));
+    connect(more_, &QToolButton::toggled, this, &FindingList::set_all_shown);
+    auto* head = new QHBoxLayout;
+    head->addWidget(title_);
+    head->addStretch(1);
+    head->addWidget(more_);
+    column_->setContentsMargins(0, 0, 0, 0);
+    column_->setSpacing(6);
+    column_->addLayout(head);
+    column_->addStretch(1);
+    fill();
+}
+
+void FindingList::show_findings(std::vector<findings::Finding> findings) {
+    findings_ = std::move(findings);
+    fill();
+}
+
+void FindingList::set_palette(const theme::Palette& palette) {
+    palette_ = palette;
+    fill();
+}
+
+void FindingList::set_all_shown(bool all) {
+    all_ = all;
+    more_->setChecked(all);
+    fill();
+}
+
+void FindingList::fill() {
+    for (QWidget* row : rows_)
+        row->deleteLater();
+    rows_.clear();
+    title_->setVisible(!findings_.empty());
+    more_->setVisible(findings_.size() > on_top);
+    more_->setText(all_ ? tr("Show the first three") : tr("Show all"));
+    const std::size_t count = all_ ? findings_.size() : std::min(on_top, findings_.size());
+    for (std::size_t i = 0; i < count; ++i)
+        add(i);
+}
+
+void FindingList::add(std::size_t index) {
+    const findings::Finding& finding = findings_[index];
+    auto* row = new QWidget(this);
+    auto* grid = new QGridLayout(row);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(8);
+    grid->setVerticalSpacing(1);
+    grid->setColumnStretch(1, 1);
+    auto* go = new QToolButton(row);
+    go->setObjectName(QStringLiteral("plain"));
+    go->setText(text(base::integer_text(static_cast<std::int64_t>(index) + 1)));
+    const bool placed = finding.end_m > finding.start_m;
+    go->setEnabled(placed);
+    go->setToolTip(placed ? tr("Show this place on the Compare page") : QString());
+    go->setAccessibleName(tr("Finding %1: show it on the Compare page").arg(go->text()));
+    connect(go, &QToolButton::clicked, this,
+            [this, start = finding.start_m, end = finding.end_m] { Q_EMIT place_asked(start, end); });
+    grid->addWidget(go, 0, 0, 2, 1, Qt::AlignTop);
+    grid->addWidget(words(text(finding.claim), theme::strong(theme::small()), palette_.ink, row), 0, 1);
+    const QColor owner = finding.favours == findings::Favours::a   ? palette_.a
+                         : finding.favours == findings::Favours::b ? palette_.b
+                                                                   : palette_.quiet;
+    auto* worth = words(text(finding.worth), theme::strong(theme::small()), owner, row);
+    worth->setWordWrap(false);
+    grid->addWidget(worth, 0, 2, Qt::AlignRight | Qt::AlignTop);
+    QString under = text(finding.evidence);
+    if (!finding.try_next.empty()) {
+        if (!under.isEmpty()) under += QLatin1Char(' ');
+        under += tr("Try next: %1").arg(text(finding.try_next));
+    }
+    if (!under.isEmpty()) grid->addWidget(words(under, theme::small(), palette_.quiet, row), 1, 1, 1, 2);
+    column_->insertWidget(column_->count() - 1, row);
+    rows_.push_back(row);
+    row->show();
+}
+
+} // namespace lapwright::pages

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/debrief/debrief_page.h"
+
+#include "ui/pages/debrief/sheet_view.h"
+#include "ui/theme/fonts.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTimer>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <utility>
+
+namespace lapwright::pages {
+namespace {
+
+constexpr int pause_ms = 250;
+constexpr int side_width_px = 250;
+
+} // namespace
+
+DebriefPage::DebriefPage(QWidget* parent)
+    : QWidget(parent), paper_(new QComboBox), all_segments_(new QCheckBox(tr("All segments on a &second page"))),
+      whole_page_(new QCheckBox(tr("Show the whole page"))), notes_(new QPlainTextEdit), save_(new QToolButton),
+      said_(new QLabel), scroll_(new QScrollArea), view_(new SheetView), pause_(new QTimer(this)) {
+    scroll_->setWidget(view_);
+    scroll_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    scroll_->setAccessibleName(tr("The debrief sheet"));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(14, 10, 4, 4);
+    row->setSpacing(10);
+    row->addWidget(make_side());
+    row->addWidget(scroll_, 1);
+    pause_->setSingleShot(true);
+    pause_->setInterval(pause_ms);
+    connect(pause_, &QTimer::timeout, this, &DebriefPage::notes_changed);
+    connect(notes_, &QPlainTextEdit::textChanged, this, [this] {
+        if (!setting_) pause_->start();
+    });
+    connect(paper_, &QComboBox::currentIndexChanged, this, &DebriefPage::take_options);
+    connect(all_segments_, &QCheckBox::toggled, this, &DebriefPage::take_options);
+    connect(whole_page_, &QCheckBox::toggled, this, &DebriefPage::fit);
+    connect(save_, &QToolButton::clicked, this, &DebriefPage::save_asked);
+}
+
+QWidget* DebriefPage::make_side() {
+    auto* side = new QWidget;
+    side->setFixedWidth(side_width_px);
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 6);
+    column->setSpacing(6);
+    const auto title = [&](const QString& words, QWidget* buddy) {
+        auto* label = new QLabel(words, side);
+        label->setFont(theme::strong(theme::body()));
+        label->setBuddy(buddy);
+        column->addWidget(label);
+    };
+    save_->setObjectName(QStringLiteral("plain"));
+    save_->setText(tr("Save as PDF…   Ctrl+P"));
+    save_->setFocusPolicy(Qt::StrongFocus);
+    column->addWidget(save_);
+    said_->setTextFormat(Qt::PlainText);
+    said_->setWordWrap(true);
+    said_->setFont(theme::small());
+    column->addWidget(said_);
+    said_->hide();
+    title(tr("&Paper"), paper_);
+    paper_->addItem(QStringLiteral("A4"));
+    paper_->addItem(tr("US Letter"));
+    column->addWidget(paper_);
+    column->addWidget(all_segments_);
+    column->addWidget(whole_page_);
+    title(tr("&Notes, a line each"), notes_);
+    notes_->setPlaceholderText(tr("Sweep: felt planted, could lift later"));
+    notes_->setTabChangesFocus(true);
+    notes_->setAccessibleName(tr("Notes for the sheet"));
+    column->addWidget(notes_, 1);
+    return side;
+}
+
+void DebriefPage::show_sheet(std::optional<sheet::Sheet> sheet) {
+    view_->set_sheet(std::move(sheet));
+}
+
+void DebriefPage::set_notes(const QStringList& lines) {
+    setting_ = true;
+    notes_->setPlainText(lines.join(QLatin1Char('\n')));
+    setting_ = false;
+}
+
+QStringList DebriefPage::notes() const {
+    QStringList lines;
+    const auto all = notes_->toPlainText().split(QLatin1Char('\n'));
+    for (const QString& line : all) {
+        if (!line.trimmed().isEmpty()) lines << line.trimmed();
+    }
+    return lines;
+}
+
+void DebriefPage::set_options(const paper::PdfOptions& options) {
+    setting_ = true;
+    options_ = options;
+    paper_->setCurrentIndex(options.paper == paper::PaperSize::a4 ? 0 : 1);
+    all_segments_->setChecked(options.all_segments);
+    setting_ = false;
+    view_->set_options(options);
+    fit();
+}
+
+void DebriefPage::take_options() {
+    if (setting_) return;
+    options_.paper = paper_->currentIndex() == 0 ? paper::PaperSize::a4 : paper::PaperSize::us_letter;
+    options_.all_segments = all_segments_->isChecked();
+    view_->set_options(options_);
+    fit();
+    Q_EMIT options_changed();
+}
+
+void DebriefPage::say(const QString& sentence) {
+    said_->setText(sentence);
+    said_->setVisible(!sentence.isEmpty());
+}
+
+void DebriefPage::set_palette(const theme::Palette& palette) {
+    QColor shadow = palette.edge;
+    shadow.setAlpha(palette.dark ? 40 : 90);
+    view_->set_ground(shadow);
+    QPalette own = said_->palette();
+    own.setColor(QPalette::WindowText, palette.quiet);
+    said_->setPalette(own);
+}
+
+void DebriefPage::fit() {
+    view_->fit(scroll_->viewport()->size(), whole_page_->isChecked());
+}
+
+void DebriefPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fit();
+}
+
+void DebriefPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    fit();
+}
+
+} // namespace lapwright::pages

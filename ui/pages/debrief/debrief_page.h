@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The debrief sheet being written: paper, pages and notes on the left, the sheet as it will print beside them.
+#pragma once
+
+#include "core/sheet/sheet.h"
+#include "ui/sheet/write_pdf.h"
+#include "ui/theme/palette.h"
+
+#include <QStringList>
+#include <QWidget>
+#include <optional>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QPlainTextEdit;
+class QScrollArea;
+class QTimer;
+class QToolButton;
+
+namespace lapwright::pages {
+
+class SheetView;
+
+class DebriefPage : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit DebriefPage(QWidget* parent = nullptr);
+
+    void show_sheet(std::optional<sheet::Sheet> sheet);
+    void set_notes(const QStringList& lines); // without telling of it
+    [[nodiscard]] QStringList notes() const;  // without empty lines
+    void set_options(const paper::PdfOptions& options);
+    [[nodiscard]] const paper::PdfOptions& options() const { return options_; }
+    void set_palette(const theme::Palette& palette);
+    void say(const QString& sentence); // what became of the last PDF
+
+    [[nodiscard]] SheetView& view() { return *view_; }
+    [[nodiscard]] QPlainTextEdit& notes_field() { return *notes_; }
+    [[nodiscard]] QComboBox& paper_field() { return *paper_; }
+    [[nodiscard]] QCheckBox& all_segments_field() { return *all_segments_; }
+
+  Q_SIGNALS:
+    void notes_changed(); // a moment after the last letter
+    void options_changed();
+    void save_asked();
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
+  private:
+    QWidget* make_side();
+    void take_options();
+    void fit();
+
+    paper::PdfOptions options_;
+    QComboBox* paper_;
+    QCheckBox* all_segments_;
+    QCheckBox* whole_page_;
+    QPlainTextEdit* notes_;
+    QToolButton* save_;
+    QLabel* said_;
+    QScrollArea* scroll_;
+    SheetView* view_;
+    QTimer* pause_;
+    bool setting_ = false;
+};
+
+} // namespace lapwright::pages

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/debrief/sheet_view.h"
+
+#include "ui/sheet/paint_sheet.h"
+
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::pages {
+namespace {
+
+constexpr int around_px = 14;
+constexpr double least_scale = 0.4;
+constexpr double most_scale = 2.2;
+
+} // namespace
+
+SheetView::SheetView(QWidget* parent) : QWidget(parent), shadow_(0, 0, 0, 60) {
+    setAccessibleName(tr("The debrief sheet as it will print"));
+}
+
+void SheetView::set_sheet(std::optional<sheet::Sheet> sheet) {
+    sheet_ = std::move(sheet);
+    repaint_pages();
+}
+
+void SheetView::set_options(const paper::PdfOptions& options) {
+    options_ = options;
+    repaint_pages();
+}
+
+void SheetView::set_ground(const QColor& shadow) {
+    shadow_ = shadow;
+    update();
+}
+
+void SheetView::fit(QSize room, bool whole_page) {
+    const QSizeF page = paper::page_size_pt(options_.paper);
+    const double wide = (room.width() - 2 * around_px) / page.width();
+    const double high = (room.height() - 2 * around_px) / page.height();
+    const double scale = std::clamp(whole_page ? std::min(wide, high) : wide, least_scale, most_scale);
+    if (scale == scale_ && !picture_.isNull()) return;
+    scale_ = scale;
+    repaint_pages();
+}
+
+QSize SheetView::sizeHint() const {
+    const QSizeF page = paper::page_size_pt(options_.paper) * scale_;
+    return {static_cast<int>(std::ceil(page.width())) + 2 * around_px,
+            pages() * (static_cast<int>(std::ceil(page.height())) + around_px) + around_px};
+}
+
+void SheetView::repaint_pages() {
+    const QSize size = sizeHint();
+    const double ratio = devicePixelRatioF();
+    picture_ = QPixmap(size * ratio);
+    picture_.setDevicePixelRatio(ratio);
+    picture_.fill(Qt::transparent);
+    if (sheet_) {
+        QPainter painter(&picture_);
+        const QSizeF page = paper::page_size_pt(options_.paper);
+        for (int i = 0; i < pages(); ++i) {
+            const double top = around_px + i * (std::ceil(page.height() * scale_) + around_px);
+            painter.save();
+            painter.translate(around_px, top);
+            painter.fillRect(QRectF(QPointF(2.0, 3.0), page * scale_), shadow_);
+            painter.scale(scale_, scale_);
+            paper::paint_sheet(painter, page, *sheet_, i == 0 ? paper::Page::first : paper::Page::all_segments);
+            painter.restore();
+        }
+    }
+    setFixedSize(size);
+    update();
+}
+
+void SheetView::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.drawPixmap(0, 0, picture_);
+}
+
+} // namespace lapwright::pages

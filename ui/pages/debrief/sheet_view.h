@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The debrief sheet on the screen, painted with the strokes of the printed one, page under page.
+#pragma once
+
+#include "core/sheet/sheet.h"
+#include "ui/sheet/write_pdf.h"
+
+#include <QColor>
+#include <QPixmap>
+#include <QWidget>
+#include <optional>
+
+namespace lapwright::pages {
+
+class SheetView : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit SheetView(QWidget* parent = nullptr);
+
+    void set_sheet(std::optional<sheet::Sheet> sheet);
+    void set_options(const paper::PdfOptions& options);
+    // The room that the pages have, in pixels; they are as wide as fits, or so small that a whole page is seen.
+    void fit(QSize room, bool whole_page);
+    void set_ground(const QColor& shadow);
+
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] double scale() const { return scale_; } // pixels a point
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    [[nodiscard]] int pages() const { return options_.all_segments ? 2 : 1; }
+    void repaint_pages();
+
+    std::optional<sheet::Sheet> sheet_;
+    paper::PdfOptions options_;
+    QPixmap picture_; // of all pages at the present scale
+    QColor shadow_;
+    double scale_ = 1.0;
+};
+
+} // namespace lapwright::pages

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/debriefing.h"
+
+#include "ui/models/text.h"
+#include "ui/pages/debrief/debrief_page.h"
+
+#include <QCryptographicHash>
+#include <QDir>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QSettings>
+#include <utility>
+
+namespace lapwright::window {
+namespace {
+
+using models::text;
+
+const QString folder_key = QStringLiteral("sheet/folder");
+const QString letter_key = QStringLiteral("sheet/us_letter");
+const QString all_segments_key = QStringLiteral("sheet/all_segments");
+
+QString notes_key(const QString& pairing) {
+    const QByteArray digest = QCryptographicHash::hash(pairing.toUtf8(), QCryptographicHash::Sha256).toHex();
+    return QStringLiteral("notes/") + QString::fromLatin1(digest.left(24));
+}
+
+} // namespace
+
+Debriefing::Debriefing(pages::DebriefPage& page, QSettings& settings, QObject* parent)
+    : QObject(parent), page_(page), settings_(settings) {
+    paper::PdfOptions options;
+    if (settings.value(letter_key).toBool()) options.paper = paper::PaperSize::us_letter;
+    options.all_segments = settings.value(all_segments_key).toBool();
+    page.set_options(options);
+    connect(&page, &pages::DebriefPage::notes_changed, this, [this] {
+        keep_notes();
+        compose();
+    });
+    connect(&page, &pages::DebriefPage::options_changed, this, [this] {
+        settings_.setValue(letter_key, page_.options().paper == paper::PaperSize::us_letter);
+        settings_.setValue(all_segments_key, page_.options().all_segments);
+    });
+}
+
+void Debriefing::set_pairing(const models::ComparedPointer& compared, const QString& name) {
+    if (compared_) keep_notes();
+    compared_ = compared;
+    name_ = name;
+    explanation_.reset();
+    page_.set_notes(settings_.value(notes_key(name)).toStringList());
+    page_.say({});
+    compose();
+}
+
+void Debriefing::set_explanation(std::shared_ptr<const causes::Explanation> explanation, const car::SetupSheet& setup_a,
+                                 const car::SetupSheet& setup_b) {
+    explanation_ = std::move(explanation);
+    setup_a_ = setup_a;
+    setup_b_ = setup_b;
+    compose();
+}
+
+void Debriefing::set_units(base::UnitSystem units) {
+    units_ = units;
+    compose();
+}
+
+void Debriefing::keep_notes() {
+    const QStringList lines = page_.notes();
+    if (lines.isEmpty()) {
+        settings_.remove(notes_key(name_));
+    } else {
+        settings_.setValue(notes_key(name_), lines);
+    }
+}
+
+std::optional<sheet::Sheet> Debriefing::composed() const {
+    if (!compared_) return std::nullopt;
+    analysis::SheetExtras extras;
+    extras.explanation = explanation_.get();
+    extras.setup_a = setup_a_;
+    extras.setup_b = setup_b_;
+    const QStringList notes = page_.notes();
+    for (const QString& line : notes)
+        extras.notes.push_back(line.toStdString());
+    return analysis::debrief_sheet(*compared_->pairing, units_, LAPWRIGHT_VERSION, extras);
+}
+
+void Debriefing::compose() {
+    page_.show_sheet(composed());
+}
+
+std::optional<base::Error> Debriefing::save(const QString& path) {
+    keep_notes();
+    compose();
+    const auto sheet = composed();
+    if (!sheet) return std::nullopt;
+    const auto problem = paper::write_pdf(*sheet, QFile::encodeName(path).toStdString(), page_.options());
+    page_.say(problem ? text(base::one_line(*problem)) : tr("%1 is written.").arg(QDir::toNativeSeparators(path)));
+    return problem;
+}
+
+void Debriefing::ask_and_save(QWidget* parent) {
+    if (!compared_) return;
+    const QString folder = settings_.value(folder_key, QDir::homePath()).toString();
+    QString path =
+        QFileDialog::getSaveFileName(parent, tr("Save the debrief sheet"),
+                                     QDir(folder).filePath(QStringLiteral("debrief.pdf")), tr("PDF files (*.pdf)"));
+    if (path.isEmpty()) return;
+    if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".pdf");
+    settings_.setValue(folder_key, QFileInfo(path).absolutePath());
+    (void)save(path);
+}
+
+} // namespace lapwright::window

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The debrief sheet of the present pairing: composed anew when anything that it says changes, saved as a PDF.  Notes
+// and paper are kept in the settings, notes for each pairing of laps.
+#pragma once
+
+#include "core/analysis/sheet_material.h"
+#include "ui/models/compared.h"
+
+#include <QObject>
+#include <QString>
+#include <memory>
+#include <optional>
+
+class QSettings;
+class QWidget;
+
+namespace lapwright::pages {
+class DebriefPage;
+}
+
+namespace lapwright::window {
+
+class Debriefing : public QObject {
+    Q_OBJECT
+
+  public:
+    // Page and settings outlive it.
+    Debriefing(pages::DebriefPage& page, QSettings& settings, QObject* parent = nullptr);
+
+    // `name`: of the two laps, the same whenever they are compared.
+    void set_pairing(const models::ComparedPointer& compared, const QString& name);
+    void set_explanation(std::shared_ptr<const causes::Explanation> explanation, const car::SetupSheet& setup_a,
+                         const car::SetupSheet& setup_b);
+    void set_units(base::UnitSystem units);
+
+    // Asks for a file; what became of it stands on the page.
+    void ask_and_save(QWidget* parent);
+    // What is wrong, or nothing.
+    [[nodiscard]] std::optional<base::Error> save(const QString& path);
+
+  private:
+    void compose();
+    void keep_notes();
+    [[nodiscard]] std::optional<sheet::Sheet> composed() const;
+
+    pages::DebriefPage& page_;
+    QSettings& settings_;
+    models::ComparedPointer compared_;
+    QString name_;
+    std::shared_ptr<const causes::Explanation> explanation_;
+    car::SetupSheet setup_a_;
+    car::SetupSheet setup_b_;
+    base::UnitSystem units_ = base::UnitSystem::metric;
+};
+
+} // namespace lapwright::window

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/explaining.h"
+
+#include "core/base/error.h"
+#include "core/car/write_setup_sheet.h"
+#include "ui/models/text.h"
+#include "ui/pages/causes/causes_page.h"
+#include "ui/pages/causes/setup_form.h"
+#include "ui/pages/causes/what_if_card.h"
+
+#include <QCryptographicHash>
+#include <QFile>
+#include <QFileInfo>
+#include <QSettings>
+
+namespace lapwright::window {
+namespace {
+
+using models::text;
+
+QString settings_key(const QString& file) {
+    const QByteArray digest = QCryptographicHash::hash(file.toUtf8(), QCryptographicHash::Sha256).toHex();
+    return QStringLiteral("setups/") + QString::fromLatin1(digest.left(24));
+}
+
+QString beside(const QString& file) {
+    const QFileInfo info(file);
+    return info.path() + QLatin1Char('/') + info.completeBaseName() + QStringLiteral(".setup.json");
+}
+
+bool same(const car::SetupSheet& one, const car::SetupSheet& other) {
+    return car::setup_sheet_text(one) == car::setup_sheet_text(other);
+}
+
+} // namespace
+
+Explaining::Explaining(bridge::Worker& worker, pages::CausesPage& page, QSettings& settings, QObject* parent)
+    : QObject(parent), worker_(worker), page_(page), settings_(settings) {
+    connect(&worker, &bridge::Worker::explanation_ready, this, [this](const bridge::ExplanationPointer& explanation) {
+        on_its_way_ = false;
+        explanation_ = explanation;
+        page_.show_explanation(explanation);
+        Q_EMIT changed();
+    });
+    connect(&worker, &bridge::Worker::explanation_refused, this, [this](const base::Error& error) {
+        on_its_way_ = false;
+        page_.show_refusal(text(base::one_line(error)));
+    });
+    connect(&page.what_if(), &pages::WhatIfCard::predictions_asked, &worker, &bridge::Worker::predict);
+    connect(&worker, &bridge::Worker::predictions_ready, &page.what_if(), &pages::WhatIfCard::show_predictions);
+}
+
+void Explaining::set_pairing(const models::ComparedPointer& compared, const QString& file_a, const QString& file_b) {
+    compared_ = compared;
+    files_ = {file_a, file_b};
+    for (std::size_t side = 0; side < 2; ++side)
+        known_[side] = known_of(files_[side]);
+    tell_setups();
+    forget_explanation();
+}
+
+void Explaining::want() {
+    if (!compared_ || explanation_ || on_its_way_) return;
+    on_its_way_ = true;
+    worker_.explain({compared_, known_[0].sheet, known_[1].sheet});
+}
+
+void Explaining::called_off() {
+    if (!on_its_way_) return;
+    on_its_way_ = false;
+    page_.show_refusal(tr("Stopped: the causes were not worked out. Choose the page again to start anew."));
+}
+
+void Explaining::forget_explanation() {
+    explanation_.reset();
+    on_its_way_ = false;
+    page_.show_pairing(compared_);
+    Q_EMIT changed();
+}
+
+void Explaining::edit_setups(base::UnitSystem units, QWidget* parent) {
+    if (!compared_) return;
+    pages::SetupForm form(setup_a(), setup_b(), units, parent);
+    if (form.exec() == QDialog::Accepted) enter_setups(form.setup_a(), form.setup_b());
+}
+
+void Explaining::enter_setups(const car::SetupSheet& a, const car::SetupSheet& b) {
+    const std::array<const car::SetupSheet*, 2> entered{&a, &b};
+    bool any = false;
+    for (std::size_t side = 0; side < 2; ++side) {
+        if (same(*entered[side], known_[side].sheet)) continue;
+        any = true;
+        keep(files_[side], *entered[side]);
+    }
+    if (!any) return;
+    for (std::size_t side = 0; side < 2; ++side)
+        known_[side] = known_of(files_[side]);
+    tell_setups();
+    forget_explanation();
+    want();
+}
+
+Explaining::Known Explaining::known_of(const QString& file) const {
+    const QByteArray entered = settings_.value(settings_key(file)).toByteArray();
+    if (!entered.isEmpty()) {
+        const auto sheet = car::parse_setup_sheet(entered.toStdString(), file.toStdString());
+        if (sheet.ok()) return {sheet.value(), tr("as entered here")};
+    }
+    const QString path = beside(file);
+    if (!QFileInfo::exists(path)) return {{}, tr("none")};
+    const auto sheet = car::read_setup_sheet(QFile::encodeName(path).toStdString());
+    if (!sheet.ok()) return {{}, text(base::one_line(sheet.error()))};
+    return {sheet.value(), tr("from %1, which lies beside it").arg(QFileInfo(path).fileName())};
+}
+
+void Explaining::keep(const QString& file, const car::SetupSheet& sheet) {
+    settings_.setValue(settings_key(file), QByteArray::fromStdString(car::setup_sheet_text(sheet)));
+    settings_.sync();
+}
+
+void Explaining::tell_setups() {
+    page_.set_setup_words(tr("Setup of A: %1. Setup of B: %2.").arg(known_[0].words, known_[1].words));
+}
+
+} // namespace lapwright::window

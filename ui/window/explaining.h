@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The explanation of the present pairing: made when a page wants it, made anew when a setup changes.  A setup comes
+// from what was entered for that session, else from the file that lies beside it (run.csv: run.setup.json).
+#pragma once
+
+#include "core/base/display.h"
+#include "ui/bridge/worker.h"
+
+#include <QObject>
+#include <QString>
+#include <array>
+
+class QSettings;
+class QWidget;
+
+namespace lapwright::pages {
+class CausesPage;
+}
+
+namespace lapwright::window {
+
+class Explaining : public QObject {
+    Q_OBJECT
+
+  public:
+    // Worker, page and settings outlive it.
+    Explaining(bridge::Worker& worker, pages::CausesPage& page, QSettings& settings, QObject* parent = nullptr);
+
+    void set_pairing(const models::ComparedPointer& compared, const QString& file_a, const QString& file_b);
+    void want(); // starts the work unless it is done or on its way
+    void called_off();
+    void edit_setups(base::UnitSystem units, QWidget* parent);
+    // As if entered: kept for the session, explained anew.
+    void enter_setups(const car::SetupSheet& a, const car::SetupSheet& b);
+
+    [[nodiscard]] const bridge::ExplanationPointer& explanation() const { return explanation_; }
+    [[nodiscard]] const car::SetupSheet& setup_a() const { return known_[0].sheet; }
+    [[nodiscard]] const car::SetupSheet& setup_b() const { return known_[1].sheet; }
+
+  Q_SIGNALS:
+    void changed(); // explanation or setups
+
+  private:
+    struct Known {
+        car::SetupSheet sheet;
+        QString words; // where it comes from
+    };
+
+    [[nodiscard]] Known known_of(const QString& file) const;
+    void keep(const QString& file, const car::SetupSheet& sheet);
+    void forget_explanation();
+    void tell_setups();
+
+    bridge::Worker& worker_;
+    pages::CausesPage& page_;
+    QSettings& settings_;
+    models::ComparedPointer compared_;
+    std::array<QString, 2> files_;
+    std::array<Known, 2> known_;
+    bridge::ExplanationPointer explanation_;
+    bool on_its_way_ = false;
+};
+
+} // namespace lapwright::window
