@@ -124,7 +124,7 @@ std::optional<Ensemble> ensemble_of(const Estimation& estimation, const Ensemble
 
 std::optional<Ensemble> ensemble(const Estimation& estimation, const EnsembleOptions& options,
                                  const base::Progress& progress) {
-    return options.use.aids ? ensemble_of<11>(estimation, options, progress)
+    return options.use.aids ? ensemble_of<10>(estimation, options, progress)
                             : ensemble_of<8>(estimation, options, progress);
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace lapwright::motion {
 namespace {
@@ -18,10 +19,10 @@ constexpr std::array<double, sensors> harmless{0.3, 0.3, 0.5, 2.0, 2.0, 0.5, 0.5
 
 struct Prior {
     double position_sd_m = 100.0;
+    double origin_sd_m = 1e-3; // without positions: the path begins at the origin
     double velocity_sd_mps = 60.0;
     double acceleration_sd_mps2 = 8.0;
     double accelerometer_bias_sd_mps2 = 0.5;
-    double wheel_scale_sd = 0.05;
 };
 
 bool known(double value) {
@@ -60,7 +61,7 @@ class Observer {
             add(by_longitudinal, {2, 6, 8}, {t.east, t.north, 1.0}, node.longitudinal_mps2, 1.0);
         if (known(node.lateral_mps2)) add(by_lateral, {2, 6, 9}, {-t.north, t.east, 1.0}, node.lateral_mps2, 1.0);
         if (known(node.wheel_speed_mps) && !known(node.speed_mps))
-            add(by_wheel, {1, 5, 10}, {t.east, t.north, at.speed_mps}, node.wheel_speed_mps / levels_.wheel_scale, 1.0);
+            add(by_wheel, {1, 5, 0}, {t.east, t.north, 0.0}, node.wheel_speed_mps / levels_.wheel_scale, 1.0);
     }
 
   private:
@@ -89,13 +90,13 @@ class Observer {
     std::vector<math::Observation>& to_;
 };
 
-// The first position at or behind a node, else the last before it.
-Vec2 position_near(std::span<const Node> nodes, std::size_t at) {
+// The first position at or behind a node, else the last before it; nothing where none was measured.
+std::optional<Vec2> position_near(std::span<const Node> nodes, std::size_t at) {
     for (std::size_t i = at; i < nodes.size(); ++i)
         if (known(nodes[i].position_m.east)) return nodes[i].position_m;
     for (std::size_t i = at; i-- > 0;)
         if (known(nodes[i].position_m.east)) return nodes[i].position_m;
-    return {};
+    return std::nullopt;
 }
 
 template <int state_size>
@@ -103,15 +104,15 @@ typename math::StateSpace<MotionTransition<state_size>>::Prior prior_near(std::s
                                                                           const NoiseLevels& levels) {
     const Prior prior;
     typename math::StateSpace<MotionTransition<state_size>>::Prior result;
-    const Vec2 near = position_near(nodes, at);
-    result.mean[0] = near.east;
-    result.mean[4] = near.north;
+    const std::optional<Vec2> near = position_near(nodes, at);
+    if (near) {
+        result.mean[0] = near->east;
+        result.mean[4] = near->north;
+    }
     for (const int axis : {0, 4})
-        result.sd.template segment<4>(axis) << prior.position_sd_m, prior.velocity_sd_mps, prior.acceleration_sd_mps2,
-            levels.bias_sd_m;
-    if constexpr (state_size > 8)
-        result.sd.template tail<3>() << prior.accelerometer_bias_sd_mps2, prior.accelerometer_bias_sd_mps2,
-            prior.wheel_scale_sd;
+        result.sd.template segment<4>(axis) << (near ? prior.position_sd_m : prior.origin_sd_m), prior.velocity_sd_mps,
+            prior.acceleration_sd_mps2, levels.bias_sd_m;
+    if constexpr (state_size > 8) result.sd.template tail<2>().setConstant(prior.accelerometer_bias_sd_mps2);
     return result;
 }
 
@@ -124,7 +125,6 @@ MotionTransition<state_size> transition(double step_s, const Situation& situatio
     result.bias_variance = -levels.bias_sd_m * levels.bias_sd_m * std::expm1(-2.0 * step_s / levels.bias_correlation_s);
     result.bias_variance += situation.bias_jump_sd_m * situation.bias_jump_sd_m;
     result.walk_variance = levels.accelerometer_walk * levels.accelerometer_walk * step_s;
-    result.scale_variance = levels.scale_walk * levels.scale_walk * step_s;
     return result;
 }
 
@@ -162,7 +162,7 @@ motion_model(std::span<const Node> nodes, std::span<const Situation> situations,
 
 template math::StateSpace<MotionTransition<8>> motion_model<8>(std::span<const Node>, std::span<const Situation>,
                                                                const NoiseLevels&, Use);
-template math::StateSpace<MotionTransition<11>> motion_model<11>(std::span<const Node>, std::span<const Situation>,
+template math::StateSpace<MotionTransition<10>> motion_model<10>(std::span<const Node>, std::span<const Situation>,
                                                                  const NoiseLevels&, Use);
 
 } // namespace lapwright::motion

@@ -4,10 +4,10 @@
 // State, per axis (east 0..3, north 4..7): position p, velocity v, acceleration a driven by white jerk of spectral
 // density q (m²/s⁵), and the receiver's position error b, first-order Gauss-Markov with standard deviation σ and
 // correlation time τ.  With accelerometers or wheels also: 8, 9 biases of the longitudinal and lateral accelerometer
-// (random walks), 10 relative error of the wheel speed's scale (random walk).
+// (random walks).
 // Observations are linear about a heading t (unit vector, n to its left) and a speed s of an earlier pass:
 //   position = p + b;  speed·cos δ = t·v;  speed·sin δ = n·v (δ: course minus heading);
-//   longitudinal = t·a + bias;  lateral = n·a + bias;  wheel speed = scale (t·v + s · relative error).
+//   longitudinal = t·a + bias;  lateral = n·a + bias;  wheel speed = scale · t·v.
 #pragma once
 
 #include "core/math/gaussian_draws.h"
@@ -53,7 +53,6 @@ struct NoiseLevels {
     double bias_sd_m = 0.7;
     double bias_correlation_s = 120.0; // not estimated: a session says too little of it
     double accelerometer_walk = 0.05;  // m/s² per √s
-    double scale_walk = 2e-4;          // per √s
     double jerk = 20.0;                // typical q
     double wheel_scale = 1.0;          // reading = scale * truth
 };
@@ -62,14 +61,13 @@ template <int state_size>
 struct MotionTransition {
     static constexpr int size = state_size;
     static constexpr bool has_aids = state_size > 8;
-    static_assert(size == 8 || size == 11);
+    static_assert(size == 8 || size == 10);
 
     double step_s = 0.0;
     double jerk = 0.0;
     double bias_decay = 1.0;
     double bias_variance = 0.0;
-    double walk_variance = 0.0;  // of the accelerometers' biases over the step
-    double scale_variance = 0.0; // of the wheel speed's scale
+    double walk_variance = 0.0; // of the accelerometers' biases over the step
 
     template <typename State>
     void forward(State& x) const {
@@ -110,7 +108,6 @@ struct MotionTransition {
         if constexpr (has_aids) {
             p(8, 8) += walk_variance;
             p(9, 9) += walk_variance;
-            p(10, 10) += scale_variance;
         }
     }
 
@@ -133,7 +130,6 @@ struct MotionTransition {
         if constexpr (has_aids) {
             w.row(8) *= std::sqrt(walk_variance);
             w.row(9) *= std::sqrt(walk_variance);
-            w.row(10) *= std::sqrt(scale_variance);
         }
         return w;
     }
@@ -142,7 +138,7 @@ struct MotionTransition {
 // What may be used of the nodes.
 struct Use {
     bool velocity = true; // speed and course
-    bool aids = true;     // accelerometers and wheels; needs state_size 11
+    bool aids = true;     // accelerometers and wheels; needs state_size 10
 };
 
 // The first node, and every node that starts afresh, begins from a wide prior about its surroundings.

@@ -283,7 +283,7 @@ bool refine(Estimation& estimation, const Pass& pass, const base::Progress& prog
     path.acceleration_mps2.resize(estimation.nodes.size());
     if (!base::go_on(progress, "learning the noise", part_done)) return false;
     const bool done = do_all(ranges.size(), pass.threads, [&](std::size_t i) {
-        results[i] = pass.use.aids ? smooth_piece<11>(estimation, ranges[i], pass, jerk, seen_position)
+        results[i] = pass.use.aids ? smooth_piece<10>(estimation, ranges[i], pass, jerk, seen_position)
                                    : smooth_piece<8>(estimation, ranges[i], pass, jerk, seen_position);
         return true;
     });

@@ -3,6 +3,7 @@
 // come in, then accelerometers and wheels, while noise levels settle; the last pass makes the ensemble.
 #include "core/motion/smooth_motion.h"
 
+#include "core/motion/dead_reckoning.h"
 #include "core/motion/ensemble.h"
 #include "core/motion/latency.h"
 #include "core/motion/nodes.h"
@@ -114,18 +115,7 @@ class Smoothing {
         : measured_(measured), options_(options), progress_(progress), known_(known) {}
 
     // False: cancelled.
-    bool run() {
-        estimation_ = begin(position_nodes(measured_), known_.value_or(NoiseLevels{}));
-        if (!passes(2, {{false, false}, open_gate, true, true})) return false;
-        if (has_velocity() || has_aids()) relate_velocity();
-        estimation_ = continued(estimation_, all_nodes(measured_, latencies(relations_)));
-        // How noisy the velocities are must be known before any can be refused, and refused before the car follows
-        // them.
-        if (has_velocity() && !passes(1, {{true, false}, open_gate, true, false})) return false;
-        if (!passes(1, {{true, false}, wide_gate, true, true})) return false;
-        if (has_aids()) relate_aids();
-        return passes(2, {use(), wide_gate, true, true});
-    }
+    bool run() { return measured_.has_positions() ? run_with_positions() : run_without_positions(); }
 
     base::Result<MotionEstimate> result() const {
         const std::optional<Ensemble> drawn =
@@ -142,6 +132,36 @@ class Smoothing {
     }
 
   private:
+    bool run_with_positions() {
+        estimation_ = begin(position_nodes(measured_), known_.value_or(NoiseLevels{}));
+        if (!passes(2, {{false, false}, open_gate, true, true})) return false;
+        if (has_velocity() || has_aids()) relate_velocity();
+        estimation_ = continued(estimation_, all_nodes(measured_, latencies(relations_)));
+        // How noisy the velocities are must be known before any can be refused, and refused before the car follows
+        // them.
+        if (has_velocity() && !passes(1, {{true, false}, open_gate, true, false})) return false;
+        if (!passes(1, {{true, false}, wide_gate, true, true})) return false;
+        if (has_aids()) relate_aids();
+        return passes(2, {use(), wide_gate, true, true});
+    }
+
+    // The course is all that there is to head by.
+    bool run_without_positions() {
+        estimation_ = begin(all_nodes(measured_, {}), known_.value_or(NoiseLevels{}));
+        for (std::size_t i = 0; i < estimation_.nodes.size(); ++i) {
+            const Node& node = estimation_.nodes[i];
+            Situation& situation = estimation_.situations[i];
+            if (i > 0) situation.heading = estimation_.situations[i - 1].heading;
+            if (!std::isnan(node.course_rad))
+                situation.heading = {std::sin(node.course_rad), std::cos(node.course_rad)};
+            if (!std::isnan(node.speed_mps)) situation.speed_mps = node.speed_mps;
+        }
+        if (!passes(1, {{true, false}, open_gate, true, false})) return false;
+        if (!passes(1, {{true, false}, wide_gate, true, true})) return false;
+        if (has_aids()) relate_aids();
+        return passes(2, {use(), wide_gate, true, true});
+    }
+
     [[nodiscard]] bool has_velocity() const { return !measured_.speed.empty() || !measured_.course.empty(); }
     [[nodiscard]] bool has_aids() const {
         return !measured_.longitudinal_mps2.empty() || !measured_.lateral_mps2.empty() ||
@@ -249,15 +269,28 @@ class Smoothing {
     int passes_done_ = 0;
 };
 
+base::Result<MotionEstimate> reckoned(const Measurements& measured, const Options& options,
+                                      const base::Progress& progress, const std::optional<NoiseLevels>& known) {
+    const Measurements aimed = with_reckoned_course(measured);
+    Smoothing smoothing(aimed, options, progress, known);
+    if (!smoothing.run()) return base::cancelled();
+    base::Result<MotionEstimate> result = smoothing.result();
+    if (!result) return result.error();
+    MotionEstimate motion = std::move(result).value();
+    add_scale_errors(motion, options.seed);
+    return motion;
+}
+
 } // namespace
 
 base::Result<MotionEstimate> smooth_motion(const Measurements& measured, const Options& options,
                                            const base::Progress& progress, const std::optional<NoiseLevels>& known) {
-    if (!measured.has_positions())
+    if (!measured.has_positions() && measured.speed.empty() && measured.wheel_speed.empty())
         return base::Error{base::ErrorCode::no_motion,
                            {},
-                           "the session has no positions that follow each other",
-                           "export the session with latitude and longitude"};
+                           "neither positions nor a speed were recorded",
+                           "export the session with latitude and longitude, or with a speed"};
+    if (!measured.has_positions()) return reckoned(measured, options, progress, known);
     Smoothing smoothing(measured, options, progress, known);
     if (!smoothing.run()) return base::cancelled();
     return smoothing.result();

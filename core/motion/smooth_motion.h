@@ -10,9 +10,9 @@
 
 namespace lapwright::motion {
 
-// Needs positions.  Stamps are those of positions, speed and course, and some between where these are missing for long.
-// `known` are noise levels that need not be learnt: nothing but the car's jerk is then (the yardstick of the tests).
-// Errors no_motion, cancelled.
+// Without positions it reckons from speed and turning (dead_reckoning.h).  Stamps are those of positions, speed and
+// course, and some between where these are missing for long. `known` are noise levels that need not be learnt: nothing
+// but the car's jerk is then (the yardstick of the tests). Errors no_motion, cancelled.
 [[nodiscard]] base::Result<MotionEstimate> smooth_motion(const Measurements& measured, const Options& options,
                                                          const base::Progress& progress,
                                                          const std::optional<NoiseLevels>& known = {});
