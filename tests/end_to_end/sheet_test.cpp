@@ -1,59 +1,58 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// `lapwright sheet` without a display: the PDF's text, read back with poppler's pdftotext, says what `compare --json`
-// says.
-#include "core/base/display.h"
-#include "core/base/number_text.h"
+// `lapwright sheet`: a whole PDF, or none and nothing left behind.
 #include "tests/end_to_end/program.h"
 
 #include <gmock/gmock.h>
 
-#include <algorithm>
-#include <cmath>
-#include <cstdlib>
+#include <iterator>
 
 namespace lapwright::end_to_end {
 namespace {
 
-using nlohmann::json;
+namespace fs = std::filesystem;
+using ::testing::EndsWith;
 using ::testing::HasSubstr;
+using ::testing::StartsWith;
 
 const std::string hatch = sample("plover-saturday-2.csv");
 const std::string coupe = sample("dunlin-saturday-2.txt");
 
-std::string text_of(const std::filesystem::path& pdf) {
-    const std::filesystem::path text = pdf.string() + ".text";
-    const std::string command = "pdftotext -layout '" + pdf.string() + "' '" + text.string() + "'";
-    EXPECT_EQ(std::system(command.c_str()), 0) << command; // NOLINT(cert-env33-c): a test's own command
-    return read(text);
+std::ptrdiff_t entries(const fs::path& folder) {
+    return std::distance(fs::directory_iterator(folder), fs::directory_iterator());
 }
 
-TEST(Sheet, SaysWhatTheComparisonSays) {
+TEST(Sheet, IsAWholePdf) {
     const Scratch scratch;
-    const auto pdf = scratch.folder() / "sheet.pdf";
-    const Outcome outcome = run({"sheet", hatch, coupe, "--out", pdf.string()});
-    ASSERT_EQ(outcome.status, 0) << outcome.err;
-    EXPECT_EQ(outcome.out, "");
-    const std::string text = text_of(pdf);
-    const json compared = document({"compare", "--json", hatch, coupe});
-    for (const char* side : {"a", "b"})
-        EXPECT_THAT(text, HasSubstr(base::lap_time_text(compared[side]["time_s"].get<double>())));
-    for (const json& segment : compared["segments"]) {
-        if (segment["kind"] != "corner") continue;
-        const double gain = segment["gain_s"].get<double>();
-        EXPECT_THAT(text, HasSubstr((gain >= 0.0 ? "A " : "B ") + base::fixed_text(std::abs(gain), 2)))
-            << segment["name"];
+    const std::string pdf = (scratch.folder() / "sheet.pdf").string();
+    const Outcome result = run({"sheet", hatch, coupe, "--out", pdf});
+    ASSERT_EQ(result.status, 0) << result.err;
+    EXPECT_THAT(read(pdf), StartsWith("%PDF-"));
+    EXPECT_THAT(read(pdf), EndsWith("%%EOF\n"));
+    EXPECT_EQ(entries(scratch.folder()), 1) << "nothing is left beside it";
+}
+
+TEST(Sheet, TakesThePlaceOfAnOlderOneAtOnce) {
+    const Scratch scratch;
+    const std::string pdf = scratch.file("sheet.pdf", "older");
+    EXPECT_EQ(run({"sheet", hatch, coupe, "--out", pdf}).status, 0);
+    EXPECT_THAT(read(pdf), StartsWith("%PDF-"));
+}
+
+TEST(Sheet, AnInputThatCannotBeUsedLeavesTheOlderOneAlone) {
+    const Scratch scratch;
+    const std::string pdf = scratch.file("sheet.pdf", "older");
+    EXPECT_EQ(run({"sheet", hatch, "/nowhere.csv", "--out", pdf}).status, 1);
+    EXPECT_EQ(read(pdf), "older");
+    EXPECT_EQ(entries(scratch.folder()), 1);
+}
+
+TEST(Sheet, APlaceThatCannotBeWrittenIsSaid) {
+    for (const char* place : {"/nowhere/sheet.pdf", "/dev/full"}) {
+        const Outcome result = run({"sheet", hatch, coupe, "--out", place});
+        EXPECT_EQ(result.status, 1) << place;
+        EXPECT_THAT(result.err, StartsWith(std::string(place) + ":"));
+        EXPECT_THAT(result.err, HasSubstr(" — "));
     }
-}
-
-TEST(Sheet, AFolderThatDoesNotExistIsOneLineAndStatusOne) {
-    const Scratch scratch;
-    const auto pdf = scratch.folder() / "missing" / "sheet.pdf";
-    const Outcome outcome = run({"sheet", hatch, coupe, "--out", pdf.string()});
-    EXPECT_EQ(outcome.status, 1);
-    EXPECT_EQ(outcome.out, "");
-    EXPECT_EQ(std::count(outcome.err.begin(), outcome.err.end(), '\n'), 1) << outcome.err;
-    EXPECT_THAT(outcome.err, HasSubstr(" — "));
-    EXPECT_FALSE(std::filesystem::exists(pdf.parent_path()));
 }
 
 } // namespace
