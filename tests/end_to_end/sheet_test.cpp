@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 
 #include <iterator>
+#include <sys/stat.h>
 
 namespace lapwright::end_to_end {
 namespace {
@@ -46,13 +47,18 @@ TEST(Sheet, AnInputThatCannotBeUsedLeavesTheOlderOneAlone) {
     EXPECT_EQ(entries(scratch.folder()), 1);
 }
 
+// A pipe stands for what is no ordinary file: a new file in its place would be a loss.
 TEST(Sheet, APlaceThatCannotBeWrittenIsSaid) {
-    for (const char* place : {"/nowhere/sheet.pdf", "/dev/full"}) {
+    const Scratch scratch;
+    const std::string pipe = (scratch.folder() / "pipe").string();
+    ASSERT_EQ(mkfifo(pipe.c_str(), 0600), 0);
+    for (const std::string& place : {std::string("/nowhere/sheet.pdf"), scratch.folder().string(), pipe}) {
         const Outcome result = run({"sheet", hatch, coupe, "--out", place});
         EXPECT_EQ(result.status, 1) << place;
-        EXPECT_THAT(result.err, StartsWith(std::string(place) + ":"));
+        EXPECT_THAT(result.err, StartsWith(place + ":"));
         EXPECT_THAT(result.err, HasSubstr(" — "));
     }
+    EXPECT_TRUE(fs::is_fifo(pipe));
 }
 
 } // namespace

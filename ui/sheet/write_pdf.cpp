@@ -5,6 +5,7 @@
 
 #include <QBuffer>
 #include <QFile>
+#include <QFileInfo>
 #include <QGuiApplication>
 #include <QPageSize>
 #include <QPainter>
@@ -56,8 +57,11 @@ QSizeF page_size_pt(PaperSize paper) {
 }
 
 std::optional<base::Error> write_pdf(const sheet::Sheet& sheet, const std::string& path, const PdfOptions& options) {
+    const QFileInfo place(QFile::decodeName(path.c_str()));
+    // A new file takes the place of what bears the name: of a device or a pipe that would be a loss.
+    if (place.exists() && !place.isFile()) return not_writable(path, QStringLiteral("this is a folder or a device"));
     const QByteArray pdf = painted(sheet, options);
-    QSaveFile file(QFile::decodeName(path.c_str()));
+    QSaveFile file(place.filePath());
     if (!file.open(QIODevice::WriteOnly)) return not_writable(path, file.errorString());
     // A full disk may show itself only when the last block is flushed, which commit() alone does not report.
     if (file.write(pdf) != pdf.size() || !file.flush() || !file.commit()) return not_writable(path, file.errorString());
