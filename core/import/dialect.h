@@ -43,7 +43,8 @@ struct Layout {
     bool decimal_mark_unsure = false;                       // "1,234" could be a number of thousands too
 };
 
-// Nothing where no table is found; a table of more than most_columns columns has one more than that.  The text is UTF-8 (a byte order mark may stand before it) or Windows-1252.
+// Nothing where no table is found; a table of more than most_columns columns has one more than that.  The text is UTF-8
+// (a byte order mark may stand before it) or Windows-1252.
 [[nodiscard]] std::optional<Layout> find_layout(std::string_view text, Encoding encoding = Encoding::utf8);
 
 // A number, a clock reading, a date, a hemisphere letter, degrees with marks, or a word for "absent".
