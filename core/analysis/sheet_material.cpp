@@ -58,7 +58,7 @@ std::vector<sheet::Pair> cause_pairs(const causes::Explanation& e) {
     std::vector<sheet::Pair> pairs;
     for (const causes::Cause cause : order)
         pairs.push_back(cause_pair(std::string(causes::name(cause)), e.total.of(cause)));
-    pairs.push_back(cause_pair("aero: downforce and drag", e.total.aero));
+    pairs.push_back(cause_pair("of it aero", e.total.aero));
     pairs.push_back(cause_pair("driver & rest", e.total.driver_and_rest));
     return pairs;
 }

@@ -13,6 +13,7 @@ namespace lapwright::paper {
 namespace {
 
 constexpr double margin_pt = 40.0;
+constexpr double foot_height = 34.0;
 
 QString text(const std::string& utf8) {
     return QString::fromStdString(utf8);
@@ -100,7 +101,7 @@ double paint_table(QPainter& painter, double x, double y, double width, const sh
     const double start = y;
     constexpr double row_height = 13;
     constexpr double bar_width = 36;
-    const std::vector<double> shares{0.27, 0.24, 0.30, 0.19};
+    const std::vector<double> shares{0.24, 0.30, 0.28, 0.18};
     const double for_text = width - bar_width;
     const double largest = largest_gain(rows);
     const auto cell = [&](std::size_t column, double top) {
@@ -130,22 +131,35 @@ double paint_table(QPainter& painter, double x, double y, double width, const sh
     return y - start;
 }
 
-double paint_pairs(QPainter& painter, double x, double y, double width, const QString& heading,
+// Rows that do not fit above `bottom` are counted instead; long values wrap.
+double paint_pairs(QPainter& painter, double x, double y, double width, double bottom, const QString& heading,
                    const std::vector<sheet::Pair>& pairs) {
-    if (pairs.empty()) return 0.0;
+    constexpr double least_row = 12;
+    if (pairs.empty() || y + 3 * least_row > bottom) return 0.0;
     const double start = y;
+    const double name_width = 0.36 * width;
     y += paint_heading(painter, x, y, width, heading);
-    for (const sheet::Pair& pair : pairs) {
+    for (std::size_t i = 0; i < pairs.size(); ++i) {
+        const sheet::Pair& pair = pairs[i];
         painter.setFont(type(8));
-        painter.setPen(ink);
-        painter.drawText(QRectF(x, y, 0.5 * width, 13), Qt::AlignLeft | Qt::AlignVCenter, text(pair.name));
+        const QRectF room(x + name_width, y + 1, width - name_width, 200);
+        const int flags = Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap;
+        const double high = painter.boundingRect(room, flags, text(pair.text)).height();
+        const bool last = i + 1 == pairs.size();
+        if (y + high + 2 + (last ? 0.0 : least_row) > bottom) {
+            const QString left_out = QStringLiteral("and %1 more").arg(pairs.size() - i);
+            return y + paint_text(painter, x, y, width, left_out, type(8), faint_ink) + 8 - start;
+        }
         painter.setPen(colour_of(pair.favours));
-        painter.drawText(QRectF(x + 0.4 * width, y, 0.6 * width, 13), Qt::AlignRight | Qt::AlignVCenter,
-                         text(pair.text));
-        y += 13;
+        painter.drawText(room, flags, text(pair.text));
+        painter.setPen(ink);
+        const QString name =
+            painter.fontMetrics().elidedText(text(pair.name), Qt::ElideRight, static_cast<int>(name_width) - 4);
+        painter.drawText(QRectF(x, y + 1, name_width, high), Qt::AlignLeft | Qt::AlignTop, name);
+        y += high + 2;
         paint_rule(painter, x, y, width);
     }
-    return y + 10 - start;
+    return y + 8 - start;
 }
 
 double paint_list(QPainter& painter, double x, double y, double width, const QString& heading,
@@ -160,7 +174,7 @@ double paint_list(QPainter& painter, double x, double y, double width, const QSt
 
 void paint_foot(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet) {
     const double width = page.width() - 2 * margin_pt;
-    const double y = page.height() - margin_pt - 34;
+    const double y = page.height() - margin_pt - foot_height;
     paint_rule(painter, margin_pt, y, width);
     const double height = paint_text(painter, margin_pt, y + 4, width, text(sheet.cautions), type(7), faint_ink);
     paint_text(painter, margin_pt, y + 5 + height, width, text(sheet.made_from), type(7), faint_ink);
@@ -170,7 +184,7 @@ void paint_first(QPainter& painter, const QSizeF& page, const sheet::Sheet& shee
     const double width = page.width() - 2 * margin_pt;
     double y = margin_pt;
     y += paint_top(painter, margin_pt, y, width, sheet);
-    constexpr double plot_height = 270;
+    constexpr double plot_height = 215;
     paint_plot(painter, QRectF(margin_pt, y, width, plot_height), sheet);
     y += plot_height + 10;
     y += paint_findings(painter, margin_pt, y, width, sheet);
@@ -182,10 +196,11 @@ void paint_first(QPainter& painter, const QSizeF& page, const sheet::Sheet& shee
     const double right = margin_pt + column + 24;
     const double room = width - column - 24;
     double at = y;
-    at += paint_pairs(painter, right, at, room, QStringLiteral("Causes, whole lap"), sheet.causes);
-    at += paint_pairs(painter, right, at, room, QStringLiteral("Setup, A · B"), sheet.setup);
+    const double bottom = page.height() - margin_pt - foot_height - 4;
+    at += paint_pairs(painter, right, at, room, bottom, QStringLiteral("Causes, whole lap"), sheet.causes);
     at += paint_list(painter, right, at, room, QStringLiteral("Notes"), sheet.notes);
-    paint_list(painter, right, at, room, QStringLiteral("To keep in mind"), sheet.remarks);
+    at += paint_pairs(painter, right, at, room, bottom, QStringLiteral("Setup, A · B"), sheet.setup);
+    if (at + 40 < bottom) paint_list(painter, right, at, room, QStringLiteral("To keep in mind"), sheet.remarks);
 }
 
 void paint_all_segments(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet) {

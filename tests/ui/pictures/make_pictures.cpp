@@ -12,6 +12,7 @@
 #include "ui/pages/debrief/debrief_page.h"
 #include "ui/plots/plot_stack.h"
 #include "ui/window/actions.h"
+#include "ui/window/debriefing.h"
 #include "ui/window/main_window.h"
 
 #include <QApplication>
@@ -106,5 +107,6 @@ int main(int argc, char** argv) {
     press(window.actions().show_debrief);
     Q_EMIT window.debrief_page().notes_changed();
     shoot("debrief");
+    if (window.debriefing().save(shoot.stem + QStringLiteral("sheet.pdf"))) std::cerr << "no sheet was written\n";
     return 0;
 }
