@@ -43,6 +43,10 @@ std::string gain_with_margin(double gain_s, std::optional<double> sd) {
     return gain_text(gain_s, sd) + (sd ? " " + gain_margin_text(sd) : "");
 }
 
+bool stands_out(double gain_s, std::optional<double> sd) {
+    return !sd || std::abs(gain_s) > half_width_95(*sd);
+}
+
 std::string gap_text(double gap_s, std::optional<double> sd) {
     const int decimals = gain_decimals(sd);
     if (!std::isfinite(gap_s)) return "—";

@@ -20,6 +20,9 @@ namespace lapwright::base {
 // The whole of it: "A 0.18 ±0.03".
 [[nodiscard]] std::string gain_with_margin(double gain_s, std::optional<double> sd);
 
+// Whether the gain is larger than its 95 % half-width; true without an sd, where nothing is claimed about it.
+[[nodiscard]] bool stands_out(double gain_s, std::optional<double> sd);
+
 // "A ahead 0.18 s", "B ahead 0.06 s", "level".
 [[nodiscard]] std::string gap_text(double gap_s, std::optional<double> sd);
 

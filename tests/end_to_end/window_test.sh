@@ -75,7 +75,7 @@ changes_picture() { # SENTENCE COMMAND…
     [ "$before" != "$after" ] || fail "$sentence"
 }
 
-start "$samples/plover-saturday-2.csv" "$samples/dunlin-saturday-2.txt"
+start "$samples/ternbank.track.json" "$samples/plover-saturday-2.csv" "$samples/dunlin-saturday-2.txt"
 wait_for "the two files are not compared" title_has " against Odran Pell lap "
 xdotool key --clearmodifiers Home
 changes_picture "the arrow key moves no cursor" xdotool key --clearmodifiers shift+Right

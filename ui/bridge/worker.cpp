@@ -20,13 +20,16 @@ constexpr qint64 progress_pause_ms = 40; // a person sees no more
 
 Stages analysis_stages() {
     return {
-        [](const std::string& path, const base::Progress& progress) {
-            return analysis::load_session(path, {}, progress);
+        [](const std::string& path, const std::optional<track::TrackRecord>& track, const base::Progress& progress) {
+            analysis::SessionOptions options;
+            options.track = track;
+            return analysis::load_session(path, options, progress);
         },
         [](const Wanted& wanted, const base::Progress& progress) -> base::Result<ComparedPointer> {
             analysis::PairingOptions options;
             options.lap_a = wanted.lap_a;
             options.lap_b = wanted.lap_b;
+            options.track = wanted.track;
             const auto pairing = analysis::compare(wanted.a, wanted.b, options, progress);
             if (!pairing.ok()) return pairing.error();
             return models::compared(pairing.value());
@@ -60,10 +63,10 @@ Worker::~Worker() {
     predictions_.waitForDone();
 }
 
-void Worker::load(const QStringList& paths) {
+void Worker::load(const QStringList& paths, const std::optional<track::TrackRecord>& track) {
     for (const QString& path : paths) {
-        run(stop_loads_, [this, path](const base::Progress& progress) -> std::function<void()> {
-            auto result = stages_.load(QFile::encodeName(path).toStdString(), progress);
+        run(stop_loads_, [this, path, track](const base::Progress& progress) -> std::function<void()> {
+            auto result = stages_.load(QFile::encodeName(path).toStdString(), track, progress);
             return [this, path, result = std::move(result)] {
                 if (result.ok()) {
                     Q_EMIT session_ready(path, result.value());

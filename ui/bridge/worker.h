@@ -10,6 +10,7 @@
 #include "core/base/result.h"
 #include "core/car/setup_sheet.h"
 #include "core/causes/explanation.h"
+#include "core/track/track_record.h"
 #include "ui/models/compared.h"
 
 #include <QObject>
@@ -35,6 +36,7 @@ struct Wanted {
     SessionPointer b;
     std::optional<int> lap_a;
     std::optional<int> lap_b;
+    std::optional<track::TrackRecord> track; // its gate and segments, else those that the program finds
 };
 
 // The pairing whose gap is to be explained, with what is known of both cars.
@@ -46,7 +48,10 @@ struct Question {
 
 // What the worker calls; the window gives it the analysis' own functions, a test may give it slow or failing ones.
 struct Stages {
-    std::function<base::Result<SessionPointer>(const std::string& path, const base::Progress& progress)> load;
+    // With a track its gate times the laps.
+    std::function<base::Result<SessionPointer>(const std::string& path, const std::optional<track::TrackRecord>& track,
+                                               const base::Progress& progress)>
+        load;
     std::function<base::Result<ComparedPointer>(const Wanted& wanted, const base::Progress& progress)> compare;
     std::function<base::Result<ExplanationPointer>(const Question& question, const base::Progress& progress)> explain{};
 };
@@ -60,7 +65,7 @@ class Worker : public QObject {
     explicit Worker(Stages stages, QObject* parent = nullptr);
     ~Worker() override; // calls everything off and waits for it
 
-    void load(const QStringList& paths);
+    void load(const QStringList& paths, const std::optional<track::TrackRecord>& track = {});
     void compare(const Wanted& wanted);
     void explain(const Question& question);
     // Changes of one car, each for itself; some milliseconds each, so neither progress nor busy is told.

@@ -77,6 +77,8 @@ QVariant SegmentTable::data(const QModelIndex& index, int role) const {
         return index.column() == gain_column ? text(base::gain_margin_text(row.gain_s.sd)) : QString();
     case CornerRole:
         return is_corner(row);
+    case StandsOutRole:
+        return base::stands_out(row.gain_s.value, row.gain_s.sd);
     case CursorRole:
         return index.row() == cursor_row_;
     default:

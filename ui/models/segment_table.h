@@ -17,7 +17,7 @@ class SegmentTable : public QAbstractTableModel {
   public:
     enum Column { name_column, bar_column, gain_column, slow_a_column, slow_b_column, exit_a_column, exit_b_column };
     static constexpr int columns = exit_b_column + 1;
-    enum Role { BarRole = Qt::UserRole + 1, MarginRole, CornerRole, CursorRole };
+    enum Role { BarRole = Qt::UserRole + 1, MarginRole, CornerRole, CursorRole, StandsOutRole };
 
     using QAbstractTableModel::QAbstractTableModel;
 

@@ -14,16 +14,32 @@
 namespace lapwright::plots {
 namespace {
 
-constexpr double dot_px = 3.6;
-constexpr double ring_px = 6.2;
+constexpr double dot_px = 3.0;
+constexpr double ring_px = 5.2;
 constexpr double side_px = 18.0; // for the letters
-constexpr double row_px = 22.0;
+constexpr double row_px = 27.0;
 constexpr double least_span_s = 0.02;
 
-double rise(std::size_t index) {
-    // Dots that would lie on one another step up and down in turn.
-    static constexpr double steps[] = {0.0, -4.5, 4.5, -2.2, 2.2};
-    return steps[index % std::size(steps)];
+// Rises of dots above one another; none of two that stand side by side touch.
+constexpr double levels[] = {0.0, -7.4, 7.4};
+
+// For dots in the order of their x: the first level at which the dot touches none before it, else the emptiest.
+std::vector<double> rises(const std::vector<double>& xs) {
+    std::vector<double> rises;
+    double last_x[std::size(levels)] = {-1e9, -1e9, -1e9};
+    for (const double x : xs) {
+        std::size_t best = 0;
+        for (std::size_t level = 0; level < std::size(levels); ++level) {
+            if (x - last_x[level] >= 2.0 * dot_px + 1.0) {
+                best = level;
+                break;
+            }
+            if (last_x[level] < last_x[best]) best = level;
+        }
+        last_x[best] = x;
+        rises.push_back(levels[best]);
+    }
+    return rises;
 }
 
 } // namespace
@@ -95,18 +111,17 @@ void DotStrip::paint_row(QPainter& painter, const Scale& scale, double y, bool i
     painter.drawText(QRectF(0, y - 0.5 * row_px, side_px, row_px), Qt::AlignLeft | Qt::AlignVCenter,
                      is_a ? QStringLiteral("A") : QStringLiteral("B"));
     painter.setFont(font());
-    double last_x = -1e9;
-    std::size_t crowd = 0;
+    std::vector<double> xs;
+    for (const double time : times)
+        xs.push_back(scale.x(time));
+    const std::vector<double> up = rises(xs);
     bool ringed = false;
-    for (const double time : times) {
-        const double x = scale.x(time);
-        crowd = x - last_x < 2.0 * dot_px ? crowd + 1 : 0;
-        last_x = x;
-        const QPointF centre(x, y + rise(crowd));
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        const QPointF centre(xs[i], y + up[i]);
         painter.setPen(QPen(colour, 1.5));
         painter.setBrush(is_a ? QBrush(colour) : QBrush(palette_.card));
         painter.drawEllipse(centre, dot_px, dot_px);
-        if (own && !ringed && std::abs(*own - time) < 1e-9) {
+        if (own && !ringed && std::abs(*own - times[i]) < 1e-6) {
             ringed = true;
             painter.setBrush(Qt::NoBrush);
             painter.setPen(QPen(palette_.ink, 1.2));

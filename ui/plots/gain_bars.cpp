@@ -20,11 +20,19 @@ GainBars::GainBars(QCPAxisRect* rect, std::vector<comparison::SegmentComparison>
 void GainBars::draw(QCPPainter* painter) {
     painter->setAntialiasing(false);
     painter->setFont(font_);
-    painter->setPen(QPen(ink_, 1.0));
     for (const Bar& bar : bars()) {
-        painter->fillRect(bar.room, bar.won_by_a ? a_ : b_);
+        const QColor& colour = bar.won_by_a ? a_ : b_;
+        if (bar.stands_out) {
+            painter->fillRect(bar.room, colour);
+        } else {
+            painter->setPen(QPen(colour, 1.0));
+            painter->setBrush(Qt::NoBrush);
+            painter->drawRect(bar.room.adjusted(0.5, 0.5, -0.5, -0.5));
+        }
+        painter->setPen(QPen(ink_, 1.0));
         painter->drawText(bar.number_room, Qt::AlignCenter | Qt::TextSingleLine, bar.number);
     }
+    painter->setPen(QPen(ink_, 1.0));
     const QRectF whole(room());
     painter->drawLine(QPointF(whole.left(), whole.center().y()), QPointF(whole.right(), whole.center().y()));
 }
@@ -57,6 +65,7 @@ GainBars::Bar GainBars::bar_of(const comparison::SegmentComparison& segment, dou
     const double middle = whole.center().y();
     Bar bar;
     bar.won_by_a = gain > 0.0;
+    bar.stands_out = base::stands_out(gain, segment.gain_s.sd);
     bar.room = {left + 0.5, bar.won_by_a ? middle - height : middle, std::max(right - left - 1.0, 1.0), height};
     const QString number = models::text(base::gain_text(gain, segment.gain_s.sd));
     const double width = std::ceil(metrics.horizontalAdvance(number)) + 2.0;

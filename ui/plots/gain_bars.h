@@ -24,7 +24,8 @@ class GainBars : public Drawing {
     struct Bar {
         QRectF room;
         bool won_by_a = true;
-        QString number; // empty where it has no room
+        bool stands_out = true; // of its error
+        QString number;         // empty where it has no room
         QRectF number_room;
     };
 

@@ -35,6 +35,7 @@ Actions::Actions(QMenuBar& bar)
     open = act(session_menu, "&Open files…", QKeySequence::Open);
     close_session = act(session_menu, "&Close this session", Qt::Key_Delete);
     session_menu->addSeparator();
+    forget_track = act(session_menu, "Forget the &track file", QList<QKeySequence>{});
     cancel = act(session_menu, "Stop what is &running", QKeySequence(Qt::CTRL | Qt::Key_Period));
     dismiss = act(session_menu, "&Dismiss the notices", Qt::Key_Escape);
     session_menu->addSeparator();

@@ -29,6 +29,7 @@ struct Actions {
 
     QAction* open;
     QAction* close_session;
+    QAction* forget_track;
     QAction* cancel;
     QAction* dismiss;
     QAction* quit;

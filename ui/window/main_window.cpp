@@ -20,6 +20,7 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMimeData>
@@ -41,6 +42,13 @@ QStringList local_files(const QMimeData& data) {
         if (url.isLocalFile()) files << url.toLocalFile();
     }
     return files;
+}
+
+QStringList absolute(const QStringList& files) {
+    QStringList paths;
+    for (const QString& file : files)
+        paths << QFileInfo(file).absoluteFilePath();
+    return paths;
 }
 
 QString lap_of(const analysis::Side& side) {
@@ -83,10 +91,9 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
 MainWindow::~MainWindow() = default;
 
 void MainWindow::start(const QStringList& files) {
-    if (!files.isEmpty()) {
-        QStringList paths;
-        for (const QString& file : files)
-            paths << QFileInfo(file).absoluteFilePath();
+    QStringList paths = absolute(files);
+    const bool own_track = take_track(paths);
+    if (!paths.isEmpty()) {
         Plan plan;
         plan.sides = paths.mid(0, 2);
         plan.compare = paths.size() >= 2;
@@ -94,6 +101,7 @@ void MainWindow::start(const QStringList& files) {
         return;
     }
     if (!preferences_.last_a || !preferences_.last_b) return;
+    if (!own_track && !preferences_.track_file.isEmpty()) use_track(preferences_.track_file);
     QStringList last{preferences_.last_a->path};
     if (preferences_.last_b->path != last.front()) last << preferences_.last_b->path;
     Plan plan;
@@ -103,14 +111,61 @@ void MainWindow::start(const QStringList& files) {
 }
 
 void MainWindow::open(const QStringList& files) {
-    QStringList paths;
-    for (const QString& file : files)
-        paths << QFileInfo(file).absoluteFilePath();
+    QStringList paths = absolute(files);
     paths.removeDuplicates();
     if (paths.isEmpty()) return;
     preferences_.folder = QFileInfo(paths.front()).absolutePath();
-    show_page(sessions_page_);
-    load(paths, {});
+    const bool reload = take_track(paths);
+    if (!paths.isEmpty()) {
+        show_page(sessions_page_);
+        load(paths, {});
+    }
+    if (reload) reload_all();
+}
+
+bool MainWindow::take_track(QStringList& files) {
+    bool changed = false;
+    for (const QString& file : QStringList(files)) {
+        if (!file.endsWith(QLatin1String(".json"), Qt::CaseInsensitive)) continue;
+        files.removeAll(file);
+        changed = use_track(file) || changed;
+    }
+    return changed;
+}
+
+bool MainWindow::use_track(const QString& path) {
+    const auto record = track::read_track_record(QFile::encodeName(path).toStdString());
+    if (!record.ok()) {
+        notices_->add(text(base::one_line(record.error())));
+        return false;
+    }
+    track_ = record.value();
+    preferences_.track_file = path;
+    sessions_page_->set_track(text(track_->name), QFileInfo(path).fileName());
+    actions_->forget_track->setEnabled(true);
+    return true;
+}
+
+void MainWindow::forget_track() {
+    track_.reset();
+    preferences_.track_file.clear();
+    sessions_page_->set_track({}, {});
+    actions_->forget_track->setEnabled(false);
+    save();
+    reload_all();
+}
+
+// Another gate times other laps: every open session is understood again, and the pairing compared again.
+void MainWindow::reload_all() {
+    QStringList paths;
+    for (const auto& entry : shelf_->entries())
+        paths << entry.path;
+    if (paths.isEmpty()) return;
+    Plan plan;
+    for (const Side side : {Side::a, Side::b})
+        if (shelf_->picked(side)) plan.sides << shelf_->picked(side)->path;
+    plan.compare = on_compare_page();
+    load(paths, std::move(plan));
 }
 
 void MainWindow::load(const QStringList& files, Plan plan) {
@@ -119,7 +174,7 @@ void MainWindow::load(const QStringList& files, Plan plan) {
     plan.awaited = plan_.awaited + once; // files of an earlier call may still be on their way
     plan_ = std::move(plan);
     shelf_->expect(once);
-    worker_->load(once);
+    worker_->load(once, track_);
 }
 
 void MainWindow::file_done(const QString& path) {
@@ -142,7 +197,7 @@ void MainWindow::compare() {
     const models::LapPick a = *shelf_->picked(Side::a);
     const models::LapPick b = *shelf_->picked(Side::b);
     wanted_ = {a, b};
-    worker_->compare({shelf_->session(a.path), shelf_->session(b.path), a.lap, b.lap});
+    worker_->compare({shelf_->session(a.path), shelf_->session(b.path), a.lap, b.lap, track_});
 }
 
 void MainWindow::show_compared(const models::ComparedPointer& compared) {

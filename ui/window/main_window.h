@@ -78,6 +78,11 @@ class MainWindow : public QMainWindow {
     void connect_compare_actions();
     void connect_why_and_sheet();
     void load(const QStringList& files, Plan plan);
+    // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
+    bool take_track(QStringList& files);
+    bool use_track(const QString& path);
+    void forget_track();
+    void reload_all();
     void file_done(const QString& path);
     void fulfil_plan();
     void compare();
@@ -111,6 +116,7 @@ class MainWindow : public QMainWindow {
     QProgressBar* progress_;
     QToolButton* cancel_;
     QToolButton* units_button_;
+    std::optional<track::TrackRecord> track_;
     Plan plan_;
     Picks compared_; // the laps that the compare page shows
     Picks wanted_;   // the laps that are being compared

@@ -154,6 +154,8 @@ void MainWindow::connect_actions() {
     const auto on = [this](QAction* action, auto work) { connect(action, &QAction::triggered, this, work); };
     on(a.open, [this] { ask_for_files(); });
     on(a.close_session, [this] { sessions_page_->close_focused(); });
+    a.forget_track->setEnabled(false);
+    on(a.forget_track, [this] { forget_track(); });
     on(a.cancel, [this] {
         worker_->cancel();
         plan_ = {};

@@ -21,7 +21,8 @@ struct Preferences {
     bool band_shown = true;
     bool values_filled = false;
     bool summed = false;
-    QString folder; // of the files opened last
+    QString track_file; // whose gate and segments are used; empty: none
+    QString folder;     // of the files opened last
     QByteArray geometry;
     std::optional<models::LapPick> last_a;
     std::optional<models::LapPick> last_b;

@@ -20,6 +20,12 @@ TEST(Wording, AGainIsRoundedToItsMargin) {
     EXPECT_EQ(gain_margin_text(std::nullopt), "");
 }
 
+TEST(Wording, AGainStandsOutWhenItsIntervalLeavesZeroOut) {
+    EXPECT_TRUE(stands_out(0.06, 0.03)); // half-width 0.0588
+    EXPECT_FALSE(stands_out(-0.058, 0.03));
+    EXPECT_TRUE(stands_out(0.001, std::nullopt));
+}
+
 TEST(Wording, AGapSaysWhoIsAhead) {
     EXPECT_EQ(gap_text(0.18, std::nullopt), "A ahead 0.18\u00a0s");
     EXPECT_EQ(gap_text(-0.5, std::nullopt), "B ahead 0.50\u00a0s");

@@ -21,7 +21,8 @@ struct SlowStages {
     std::atomic<int> called_off{0};
 
     Stages stages() {
-        return {[](const std::string& path, const base::Progress&) -> base::Result<bridge::SessionPointer> {
+        return {[](const std::string& path, const std::optional<track::TrackRecord>&,
+                   const base::Progress&) -> base::Result<bridge::SessionPointer> {
                     if (path.find("bad") != std::string::npos) {
                         return base::Error{
                             base::ErrorCode::not_a_table, {path, 3, ""}, "this is no table", "export again"};
@@ -74,10 +75,10 @@ TEST(Worker, TheNewestComparisonWinsAndTheOlderIsCalledOff) {
     QObject::connect(&worker, &Worker::pairing_ready, &worker, [&](const models::ComparedPointer& compared) {
         answered.push_back(compared->pairing->a.lap.number);
     });
-    worker.compare({nullptr, nullptr, 1, 1});
+    worker.compare({nullptr, nullptr, 1, 1, {}});
     ASSERT_TRUE(fixture::wait_for([&] { return worker.busy(); }));
     QThread::msleep(20);
-    worker.compare({nullptr, nullptr, 2, 1});
+    worker.compare({nullptr, nullptr, 2, 1, {}});
     slow.release = slow.called_off > 0 || fixture::wait_for([&] { return slow.called_off > 0; });
     ASSERT_TRUE(fixture::wait_for([&] { return !worker.busy(); }));
     fixture::settle();
@@ -93,7 +94,7 @@ TEST(Worker, WhatWasStoppedIsNotAnswered) {
     QObject::connect(&worker, &Worker::pairing_ready, &worker, [&] { ++answers; });
     QObject::connect(&worker, &Worker::comparison_refused, &worker, [&] { ++answers; });
     QObject::connect(&worker, &Worker::progressed, &worker, [&](const QString& name, double) { stage = name; });
-    worker.compare({nullptr, nullptr, 1, 1});
+    worker.compare({nullptr, nullptr, 1, 1, {}});
     ASSERT_TRUE(fixture::wait_for([&] { return !stage.isEmpty(); }));
     EXPECT_EQ(stage, QStringLiteral("comparing"));
     worker.cancel();
@@ -106,7 +107,7 @@ TEST(Worker, MayBeDestroyedWhileItWorks) {
     SlowStages slow;
     {
         Worker worker(slow.stages());
-        worker.compare({nullptr, nullptr, 1, 1});
+        worker.compare({nullptr, nullptr, 1, 1, {}});
         QThread::msleep(10);
     }
     fixture::settle();

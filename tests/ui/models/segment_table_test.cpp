@@ -38,6 +38,7 @@ TEST(SegmentTable, SaysWhoWonHowMuchAndWhatIsNotThere) {
     EXPECT_EQ(table.data(table.index(0, SegmentTable::gain_column), SegmentTable::MarginRole).toString(),
               QStringLiteral("±0.06"));
     EXPECT_EQ(cell(table, 1, SegmentTable::gain_column), QStringLiteral("B\u00a00.36"));
+    EXPECT_TRUE(table.data(table.index(0, 0), SegmentTable::StandsOutRole).toBool());
     EXPECT_DOUBLE_EQ(table.data(table.index(0, 0), SegmentTable::BarRole).toDouble(), 0.5);
     EXPECT_DOUBLE_EQ(table.data(table.index(1, 0), SegmentTable::BarRole).toDouble(), -1.0);
     EXPECT_EQ(cell(table, 0, SegmentTable::slow_a_column), QStringLiteral("72.0"));

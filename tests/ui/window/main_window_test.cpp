@@ -258,6 +258,17 @@ TEST_F(MainWindow, SettingsAndPairingComeBack) {
     EXPECT_TRUE(window->actions().channels_menu->actions()[1]->isChecked());
 }
 
+TEST_F(MainWindow, ATrackFileIsNoSession) {
+    start({QStringLiteral(SAMPLE_SESSIONS "/ternbank.track.json"), path("one.csv"), path("two.csv")});
+    ASSERT_TRUE(fixture::wait_for([this] { return window->on_compare_page(); }));
+    EXPECT_EQ(window->shelf().entries().size(), 2U);
+    EXPECT_FALSE(window->notices().isVisible());
+    EXPECT_TRUE(window->actions().forget_track->isEnabled());
+    window->actions().forget_track->trigger();
+    EXPECT_FALSE(window->actions().forget_track->isEnabled());
+    EXPECT_TRUE(settings.value(QStringLiteral("track_file")).toString().isEmpty());
+}
+
 TEST_F(MainWindow, EveryActionCanBeReachedByKeyboard) {
     for (const QMenu* menu : window->actions().menus()) {
         EXPECT_TRUE(menu->title().contains(QLatin1Char('&'))) << menu->title().toStdString();

@@ -92,13 +92,14 @@ SegmentCard::SegmentCard(QWidget* parent)
     grid_->setVerticalSpacing(1);
     grid_->setColumnStretch(3, 1);
     column->addLayout(grid_);
-    column->addStretch(1);
+    column->addSpacing(6);
     dots_title_->setText(tr("All clean laps, quick is left; the ring is this lap"));
     dots_title_->setWordWrap(true);
     verdict_->setWordWrap(true);
     column->addWidget(dots_title_);
     column->addWidget(dots_);
     column->addWidget(verdict_);
+    column->addStretch(1);
     show_nothing();
 }
 

@@ -48,22 +48,30 @@ void SegmentDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
     painter->setRenderHint(QPainter::Antialiasing);
     if (index.column() == SegmentTable::bar_column) {
-        paint_bar(*painter, option.rect.adjusted(side_px, 0, -side_px, 0),
-                  index.data(SegmentTable::BarRole).toDouble());
+        paint_bar(*painter, option.rect.adjusted(side_px, 0, -side_px, 0), index.data(SegmentTable::BarRole).toDouble(),
+                  index.data(SegmentTable::StandsOutRole).toBool());
     } else {
         paint_text(*painter, option, index);
     }
     painter->restore();
 }
 
-void SegmentDelegate::paint_bar(QPainter& painter, const QRect& room, double part) const {
+// Full where the gain stands out of its error, else an outline.
+void SegmentDelegate::paint_bar(QPainter& painter, const QRect& room, double part, bool stands_out) const {
     painter.setRenderHint(QPainter::Antialiasing, false);
     const QRectF trough(room.left(), room.center().y() - 0.5 * bar_height_px, room.width(), bar_height_px);
     painter.fillRect(trough, palette_.tint);
     const double half = 0.5 * trough.width();
     const double length = std::abs(part) * half;
     const double left = part >= 0.0 ? trough.center().x() : trough.center().x() - length;
-    painter.fillRect(QRectF(left, trough.top(), length, trough.height()), part >= 0.0 ? palette_.a : palette_.b);
+    const QColor colour = part >= 0.0 ? palette_.a : palette_.b;
+    const QRectF bar(left, trough.top(), length, trough.height());
+    if (stands_out) {
+        painter.fillRect(bar, colour);
+    } else {
+        painter.setPen(QPen(colour, 1.0));
+        painter.drawRect(bar.adjusted(0.5, 0.5, -0.5, -0.5));
+    }
     painter.setPen(QPen(palette_.edge, 1.0));
     painter.drawLine(QPointF(trough.center().x(), trough.top() - 2), QPointF(trough.center().x(), trough.bottom() + 2));
 }
@@ -92,7 +100,8 @@ void SegmentDelegate::paint_text(QPainter& painter, const QStyleOptionViewItem& 
     }
     const bool quiet = index.column() == SegmentTable::name_column && !index.data(SegmentTable::CornerRole).toBool();
     const double won = index.data(SegmentTable::BarRole).toDouble();
-    const bool coloured = index.column() == SegmentTable::gain_column;
+    const bool coloured =
+        index.column() == SegmentTable::gain_column && index.data(SegmentTable::StandsOutRole).toBool();
     painter.setPen(coloured ? (won >= 0.0 ? palette_.a : palette_.b) : quiet ? palette_.quiet : palette_.ink);
     const auto alignment = index.data(Qt::TextAlignmentRole).value<Qt::Alignment>();
     painter.drawText(room, static_cast<int>(alignment) | Qt::TextSingleLine,

@@ -24,7 +24,7 @@ class SegmentDelegate : public QStyledItemDelegate {
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
   private:
-    void paint_bar(QPainter& painter, const QRect& room, double part) const;
+    void paint_bar(QPainter& painter, const QRect& room, double part, bool stands_out) const;
     void paint_text(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index) const;
 
     theme::Palette palette_ = theme::paper();

@@ -36,7 +36,7 @@ SessionsPage::SessionsPage(models::SessionShelf* shelf, QWidget* parent)
     auto* open = new QPushButton(tr("Open files…"), this);
     hint_->setTextFormat(Qt::PlainText);
     hint_->setWordWrap(true);
-    hint_->setText(tr("Drop logger files anywhere in this window, or open them. Files are read and never changed."));
+    set_track({}, {});
     auto* top = new QHBoxLayout;
     top->addWidget(open);
     top->addWidget(hint_, 1);
@@ -73,6 +73,12 @@ QWidget* SessionsPage::make_pairing_bar() {
     row->addWidget(swap_);
     row->addWidget(compare_);
     return bar;
+}
+
+void SessionsPage::set_track(const QString& name, const QString& file) {
+    QString words = tr("Drop logger files anywhere in this window, or open them. Files are read and never changed.");
+    if (!file.isEmpty()) words += QLatin1Char(' ') + tr("Line and corners of %1 come from %2.").arg(name, file);
+    hint_->setText(words);
 }
 
 void SessionsPage::set_palette(const theme::Palette& palette) {

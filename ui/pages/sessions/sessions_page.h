@@ -28,6 +28,8 @@ class SessionsPage : public QWidget {
     explicit SessionsPage(models::SessionShelf* shelf, QWidget* parent = nullptr);
 
     void set_palette(const theme::Palette& palette);
+    // The track file in use; empty: none.
+    void set_track(const QString& name, const QString& file);
     // The lap with the focus becomes A or B; without one nothing happens.
     void pick_focused(models::Side side);
     void close_focused();

@@ -31,7 +31,8 @@ class CausesInWindow : public testing::Test {
     void open_window() {
         window.reset();
         bridge::Stages stages;
-        stages.load = [](const std::string& path, const base::Progress&) -> base::Result<bridge::SessionPointer> {
+        stages.load = [](const std::string& path, const std::optional<track::TrackRecord>&,
+                         const base::Progress&) -> base::Result<bridge::SessionPointer> {
             return fixture::session(path, path.find("one") != std::string::npos ? "Ines" : "Tomas", "hatch", 90.0);
         };
         stages.compare = [](const bridge::Wanted&, const base::Progress&) -> base::Result<models::ComparedPointer> {
