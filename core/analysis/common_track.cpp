@@ -2,6 +2,7 @@
 #include "core/analysis/common_track.h"
 
 #include "core/analysis/stages.h"
+#include "core/lap/align.h"
 #include "core/lap/find_laps.h"
 #include "core/motion/in_frame.h"
 #include "core/track/find_segments.h"
@@ -70,6 +71,21 @@ std::vector<track::Stretch> all_stretches(const std::vector<Placed>& sessions) {
     return stretches;
 }
 
+// The sessions' maps are brought to the first one's, along the line of its laps; then laps are found anew.
+void align(std::vector<Placed>& sessions, const track::Gate& gate) {
+    const auto line = track::build_line(likely_laps(sessions.front().laps, *sessions.front().motion), gate);
+    if (!line) return;
+    std::vector<lap::SessionOnRoad> on_road;
+    for (const Placed& placed : sessions)
+        on_road.push_back({placed.motion.get(), placed.laps});
+    std::vector<motion::MotionEstimate> aligned = lap::aligned(on_road, *line);
+    for (std::size_t i = 0; i < sessions.size(); ++i) {
+        Placed& placed = sessions[i];
+        placed.motion = std::make_shared<const motion::MotionEstimate>(std::move(aligned[i]));
+        placed.laps = lap::find_laps(*placed.motion, gate, *placed.session->recording);
+    }
+}
+
 } // namespace
 
 Result<CommonTrack> place_together(const std::vector<std::shared_ptr<const Session>>& sessions,
@@ -94,6 +110,7 @@ Result<CommonTrack> place_together(const std::vector<std::shared_ptr<const Sessi
                      "this session never drives the lap of " + first.recording->source_file,
                      "choose sessions of the same track and direction");
     }
+    align(common.sessions, gate);
     const auto line = track::build_line(all_stretches(common.sessions), gate);
     if (!line)
         return about(first, ErrorCode::no_laps, "there is no whole lap in it",

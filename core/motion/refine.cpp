@@ -189,7 +189,7 @@ void learn_walks(Estimation& estimation, const std::vector<PieceResult>& results
         walk.add(result.walk);
     }
     NoiseLevels& levels = estimation.levels;
-    constexpr double least_bias_sd_m = 0.05;
+    constexpr double least_bias_sd_m = 0.01;
     if (knows_velocity)
         levels.bias_sd_m =
             std::max(least_bias_sd_m,

@@ -1,0 +1,304 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Notation: y_l the shift seen in lap l, d_l the shift of a draw's lap against the best path's, both relative to the
+// level (mean over laps); C the covariance of true shifts, R that of what habits make of them; K = C (C + R)^-1.
+#include "core/lap/align.h"
+
+#include "core/math/normal_random.h"
+#include "core/track/projection.h"
+
+#include <Eigen/Dense>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace lapwright::lap {
+namespace {
+
+using Eigen::Vector2d;
+using track::Vec2;
+
+constexpr double sample_spacing_m = 8.0;
+constexpr double furthest_offset_m = 25.0;
+constexpr double cell_m = 20.0;    // a lap is averaged in these
+constexpr double block_m = 160.0;  // offsets of a habit hang together over so much
+constexpr double huber_m = 1.0;    // a lap that leaves the usual line by more counts for less
+constexpr double widest_gap = 0.2; // share of the lap that may be missing
+
+// A stamp of the path beside the line.
+struct Sample {
+    std::size_t index;
+    double station_m;
+    Vector2d normal;
+    double offset_m;
+};
+
+struct TracedLap {
+    double middle_s = 0.0;
+    std::vector<Sample> samples;
+};
+
+std::vector<Sample> samples_of(const motion::Path& path, const Lap& lap, const track::ReferenceLine& line) {
+    std::vector<Sample> samples;
+    double hint = 0.0;
+    double hint_time = lap.start_s;
+    double covered = -sample_spacing_m;
+    for (std::size_t i = path.index_before(lap.start_s) + 1; i < path.size() && (*path.time_s)[i] < lap.end_s; ++i) {
+        const Vec2& v = path.velocity_mps[i];
+        const double station = hint + std::hypot(v.east, v.north) * ((*path.time_s)[i] - hint_time);
+        if (station - covered < sample_spacing_m) continue;
+        const auto foot = track::project_near(line, path.position_m[i], station, 20.0 + 0.2 * (station - hint));
+        if (!foot || std::fabs(foot->offset_m) > furthest_offset_m) continue;
+        hint = foot->station_m;
+        hint_time = (*path.time_s)[i];
+        covered = hint;
+        if (hint < 0.0 || hint >= line.length_m) continue;
+        const Vec2 t = line.tangent_at(hint);
+        samples.push_back({i, hint, {-t.north, t.east}, foot->offset_m});
+    }
+    return samples;
+}
+
+std::vector<TracedLap> traced_laps(const SessionOnRoad& session, const track::ReferenceLine& line) {
+    std::vector<TracedLap> laps;
+    const double whole = line.length_m / sample_spacing_m;
+    for (const Lap& lap : session.laps) {
+        if (lap.kind != LapKind::flying) continue;
+        TracedLap traced{0.5 * (lap.start_s + lap.end_s), samples_of(session.motion->best, lap, line)};
+        // Samples are up to a stamp's way further apart than asked for.
+        if (static_cast<double>(traced.samples.size()) > (1.0 - widest_gap) * 0.6 * whole)
+            laps.push_back(std::move(traced));
+    }
+    return laps;
+}
+
+// Offsets in cells along the line, NaN where there are none.
+using Profile = std::vector<double>;
+
+Profile profile(const std::vector<Sample>& samples, std::size_t cells) {
+    Profile sum(cells, 0.0);
+    std::vector<double> count(cells, 0.0);
+    for (const Sample& sample : samples) {
+        const auto cell = std::min(cells - 1, static_cast<std::size_t>(sample.station_m / cell_m));
+        sum[cell] += sample.offset_m;
+        count[cell] += 1.0;
+    }
+    for (std::size_t i = 0; i < cells; ++i)
+        sum[i] = count[i] > 0.0 ? sum[i] / count[i] : std::nan("");
+    return sum;
+}
+
+Profile mean_profile(const std::vector<Profile>& profiles) {
+    Profile mean(profiles.front().size(), std::nan(""));
+    for (std::size_t i = 0; i < mean.size(); ++i) {
+        std::vector<double> values;
+        for (const Profile& one : profiles)
+            if (!std::isnan(one[i])) values.push_back(one[i]);
+        if (values.empty()) continue;
+        const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+        std::ranges::nth_element(values, middle);
+        mean[i] = *middle;
+    }
+    return mean;
+}
+
+struct Shift {
+    Vector2d value = Vector2d::Zero();
+    double variance = 0.0; // per axis, from what is left over in blocks along the lap
+};
+
+// Huber's regression of offsets on the normals.
+Shift shift_of(const Profile& offsets, const track::ReferenceLine& line) {
+    std::vector<Vector2d> normals(offsets.size());
+    for (std::size_t i = 0; i < offsets.size(); ++i) {
+        const Vec2 t = line.tangent_at((static_cast<double>(i) + 0.5) * cell_m);
+        normals[i] = {-t.north, t.east};
+    }
+    Shift shift;
+    Eigen::Matrix2d information;
+    const auto weight = [&](std::size_t i) {
+        const double off = std::fabs(offsets[i] - normals[i].dot(shift.value));
+        return off <= huber_m ? 1.0 : huber_m / off;
+    };
+    for (int round = 0; round < 10; ++round) {
+        information.setZero();
+        Vector2d vector = Vector2d::Zero();
+        for (std::size_t i = 0; i < offsets.size(); ++i) {
+            if (std::isnan(offsets[i])) continue;
+            const double w = weight(i);
+            information += w * normals[i] * normals[i].transpose();
+            vector += w * offsets[i] * normals[i];
+        }
+        shift.value = information.ldlt().solve(vector);
+    }
+    Eigen::Matrix2d scatter = Eigen::Matrix2d::Zero();
+    const auto per_block = static_cast<std::size_t>(block_m / cell_m);
+    for (std::size_t first = 0; first < offsets.size(); first += per_block) {
+        Vector2d pull = Vector2d::Zero();
+        for (std::size_t i = first; i < std::min(first + per_block, offsets.size()); ++i)
+            if (!std::isnan(offsets[i])) pull += weight(i) * (offsets[i] - normals[i].dot(shift.value)) * normals[i];
+        scatter += pull * pull.transpose();
+    }
+    const auto blocks = static_cast<double>(1 + (offsets.size() - 1) / per_block);
+    scatter *= blocks / std::max(1.0, blocks - 2.0); // two figures were fitted
+    const Eigen::Matrix2d inverse = information.inverse();
+    shift.variance = 0.5 * (inverse * scatter * inverse).trace();
+    return shift;
+}
+
+// Mean shift of a draw's lap against the best path's: the regression of their difference along the normals.
+Vector2d draw_shift(const motion::Path& draw, const motion::Path& best, const TracedLap& lap) {
+    Eigen::Matrix2d information = Eigen::Matrix2d::Zero();
+    Vector2d vector = Vector2d::Zero();
+    for (const Sample& sample : lap.samples) {
+        const Vec2& p = draw.position_m[sample.index];
+        const Vec2& q = best.position_m[sample.index];
+        const double off = sample.normal.dot(Vector2d{p.east - q.east, p.north - q.north});
+        information += sample.normal * sample.normal.transpose();
+        vector += off * sample.normal;
+    }
+    return information.ldlt().solve(vector);
+}
+
+// Rows: laps; columns: east, north.
+using Shifts = Eigen::MatrixX2d;
+
+// What one session shows.
+struct Seen {
+    std::vector<double> middle_s;
+    Shift level;
+    Shifts drift;                   // y
+    Eigen::VectorXd drift_variance; // R, diagonal
+    std::vector<Vector2d> draw_level;
+    std::vector<Shifts> draw_drift; // d
+    double level_variance = 0.0;    // of the draws, per axis
+    double walk_variance = 0.0;     // from lap to lap
+};
+
+Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>& laps,
+             const track::ReferenceLine& line) {
+    const auto cells = static_cast<std::size_t>(std::max(1.0, line.length_m / cell_m));
+    const auto n = static_cast<Eigen::Index>(laps.size());
+    Seen seen;
+    std::vector<Profile> profiles;
+    for (const TracedLap& lap : laps) {
+        seen.middle_s.push_back(lap.middle_s);
+        profiles.push_back(profile(lap.samples, cells));
+    }
+    const Profile usual = mean_profile(profiles);
+    seen.level = shift_of(usual, line);
+    seen.drift = Shifts::Zero(n, 2);
+    seen.drift_variance = Eigen::VectorXd::Ones(n);
+    for (Eigen::Index l = 0; l < n; ++l) {
+        Profile own = profiles[static_cast<std::size_t>(l)];
+        for (std::size_t i = 0; i < own.size(); ++i)
+            own[i] -= usual[i];
+        const Shift shift = shift_of(own, line);
+        seen.drift.row(l) = shift.value.transpose();
+        seen.drift_variance[l] = shift.variance + 1e-6;
+    }
+    for (const motion::Path& draw : motion.draws) {
+        Shifts shifts(n, 2);
+        for (Eigen::Index l = 0; l < n; ++l)
+            shifts.row(l) = draw_shift(draw, motion.best, laps[static_cast<std::size_t>(l)]).transpose();
+        const Vector2d level = shifts.colwise().mean().transpose();
+        seen.draw_level.push_back(level);
+        seen.draw_drift.push_back(shifts.rowwise() - level.transpose());
+        seen.level_variance += 0.5 * level.squaredNorm() / static_cast<double>(motion.draws.size());
+        for (Eigen::Index l = 0; l + 1 < n; ++l)
+            seen.walk_variance += 0.5 * (shifts.row(l + 1) - shifts.row(l)).squaredNorm() /
+                                  static_cast<double>(motion.draws.size() * static_cast<std::size_t>(n - 1));
+    }
+    return seen;
+}
+
+// K for the drift: a random walk over laps, its mean taken out.
+Eigen::MatrixXd drift_gain(const Seen& seen) {
+    const auto n = static_cast<Eigen::Index>(seen.middle_s.size());
+    Eigen::MatrixXd walk(n, n);
+    for (Eigen::Index i = 0; i < n; ++i)
+        for (Eigen::Index j = 0; j < n; ++j)
+            walk(i, j) = seen.walk_variance * static_cast<double>(std::min(i, j));
+    const Eigen::MatrixXd centre =
+        Eigen::MatrixXd::Identity(n, n) - Eigen::MatrixXd::Constant(n, n, 1.0 / static_cast<double>(n));
+    const Eigen::MatrixXd c = centre * walk * centre;
+    const Eigen::MatrixXd sum = c + Eigen::MatrixXd(seen.drift_variance.asDiagonal());
+    return sum.ldlt().solve(c).transpose();
+}
+
+// Takes a shift that is linear between the laps' middles off a path.
+void take_off(motion::Path& path, const std::vector<double>& middle_s, const Shifts& shifts) {
+    std::size_t at = 0;
+    for (std::size_t i = 0; i < path.size(); ++i) {
+        const double t = (*path.time_s)[i];
+        while (at + 1 < middle_s.size() && middle_s[at + 1] <= t)
+            ++at;
+        const auto row = static_cast<Eigen::Index>(at);
+        Eigen::RowVector2d shift = shifts.row(row);
+        if (t > middle_s[at] && at + 1 < middle_s.size()) {
+            const double u = (t - middle_s[at]) / (middle_s[at + 1] - middle_s[at]);
+            const Eigen::RowVector2d step = shifts.row(row + 1) - shifts.row(row);
+            shift += u * step;
+            const double rate = 1.0 / (middle_s[at + 1] - middle_s[at]);
+            path.velocity_mps[i].east -= rate * step[0];
+            path.velocity_mps[i].north -= rate * step[1];
+        }
+        path.position_m[i].east -= shift[0];
+        path.position_m[i].north -= shift[1];
+    }
+}
+
+Shifts noise(Eigen::Index rows, math::NormalStream& normals) {
+    Shifts z(rows, 2);
+    for (Eigen::Index i = 0; i < rows; ++i)
+        z.row(i) << normals.next(), normals.next();
+    return z;
+}
+
+// The first session defines the map: its level is taken off its draws, and no shift off its best path but the drift.
+motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen& own, const Seen& first, bool is_first,
+                               std::uint64_t seed) {
+    motion::MotionEstimate result = motion;
+    const Eigen::MatrixXd gain = drift_gain(own);
+    const double beforehand = own.level_variance + first.level_variance;
+    const double level_gain = is_first ? 0.0 : beforehand / (beforehand + own.level.variance);
+    const auto with_level = [](Shifts drift, const Vector2d& level) {
+        drift.rowwise() += level.transpose();
+        return drift;
+    };
+    take_off(result.best, own.middle_s, with_level(gain * own.drift, level_gain * own.level.value));
+    const Eigen::VectorXd drift_sd = own.drift_variance.cwiseSqrt();
+    for (std::size_t d = 0; d < result.draws.size(); ++d) {
+        math::NormalStream normals(seed, (1U << 21U) + d);
+        const Vector2d habit = std::sqrt(own.level.variance) * noise(1, normals).transpose();
+        const Shifts habits = drift_sd.asDiagonal() * noise(own.drift.rows(), normals);
+        const Vector2d map = d < first.draw_level.size() ? first.draw_level[d] : Vector2d::Zero();
+        const Vector2d level = map + level_gain * (own.level.value + own.draw_level[d] - map + habit);
+        take_off(result.draws[d], own.middle_s, with_level(gain * (own.drift + own.draw_drift[d] + habits), level));
+    }
+    return result;
+}
+
+} // namespace
+
+std::vector<motion::MotionEstimate> aligned(std::span<const SessionOnRoad> sessions, const track::ReferenceLine& line,
+                                            std::uint64_t seed) {
+    std::vector<motion::MotionEstimate> result;
+    std::optional<Seen> first;
+    for (std::size_t i = 0; i < sessions.size(); ++i) {
+        const motion::MotionEstimate& motion = *sessions[i].motion;
+        const bool usable = !motion.draws.empty() && motion.source != motion::PositionSource::dead_reckoning;
+        const std::vector<TracedLap> laps = usable ? traced_laps(sessions[i], line) : std::vector<TracedLap>{};
+        if (laps.empty() || (i > 0 && !first)) {
+            result.push_back(motion);
+            continue;
+        }
+        const Seen own = look_at(motion, laps, line);
+        if (i == 0) first = own;
+        const bool is_first = motion.best.time_s == sessions.front().motion->best.time_s;
+        result.push_back(shifted(motion, own, *first, is_first, seed + (is_first ? 0 : i)));
+    }
+    return result;
+}
+
+} // namespace lapwright::lap
