@@ -57,7 +57,7 @@ car::CarFigure scaled(car::CarFigure f, double factor) {
 }
 
 std::string signed_text(double value, int decimals) {
-    const std::string text = base::fixed_text(std::abs(value), decimals);
+    std::string text = base::fixed_text(std::abs(value), decimals);
     if (text.find_first_not_of("0.") == std::string::npos) return text;
     return (value >= 0.0 ? "+" : "−") + text;
 }
