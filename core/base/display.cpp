@@ -94,7 +94,7 @@ std::string figure_text(double si_value, Quantity quantity, UnitSystem system, i
 
 std::string figure_with_unit(double si_value, Quantity quantity, UnitSystem system, int decimals) {
     const std::string_view unit = symbol(shown_unit(quantity, system));
-    const std::string figure = figure_text(si_value, quantity, system, decimals);
+    std::string figure = figure_text(si_value, quantity, system, decimals);
     if (unit.empty()) return figure;
     const bool close = unit == symbol(Unit::degree); // the one symbol without a space before it (SI brochure, 5.4.3)
     return figure + (close ? "" : "\u00a0") + std::string(unit);
