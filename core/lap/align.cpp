@@ -139,7 +139,8 @@ Shift shift_of(const Profile& offsets, const track::ReferenceLine& line) {
             if (!std::isnan(offsets[i])) pull += weight(i) * (offsets[i] - normals[i].dot(shift.value)) * normals[i];
         scatter += pull * pull.transpose();
     }
-    const auto blocks = static_cast<double>(1 + (offsets.size() - 1) / per_block);
+    const std::size_t block_count = 1 + (offsets.size() - 1) / per_block;
+    const auto blocks = static_cast<double>(block_count);
     scatter *= blocks / std::max(1.0, blocks - 2.0); // two figures were fitted
     const Eigen::Matrix2d inverse = information.inverse();
     shift.variance = 0.5 * (inverse * scatter * inverse).trace();
