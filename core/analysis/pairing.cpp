@@ -6,6 +6,8 @@
 #include "core/comparison/compare_laps.h"
 #include "core/lap/trace_lap.h"
 
+#include <algorithm>
+
 namespace lapwright::analysis {
 namespace {
 
@@ -13,26 +15,44 @@ using base::Error;
 using base::ErrorCode;
 using base::Result;
 
+// Seconds that two laps share.
+double shared_s(const lap::Lap& a, const lap::Lap& b) {
+    return std::min(a.end_s, b.end_s) - std::max(a.start_s, b.start_s);
+}
+
+// The flying lap that shares most with the one of that number in the session's own count: with another timing line the
+// same drive is counted otherwise, and people ask for the number that they were shown.
+Result<lap::Lap> numbered_lap(const Placed& side, int number) {
+    const lap::Lap* asked = side.session->lap(number);
+    const lap::Lap* best = nullptr;
+    if (asked && asked->kind == lap::LapKind::flying)
+        for (const lap::Lap& lap : side.laps)
+            if (lap.kind == lap::LapKind::flying && shared_s(lap, *asked) > (best ? shared_s(*best, *asked) : 0.0))
+                best = &lap;
+    if (!best)
+        return Error{ErrorCode::lap_not_found,
+                     {side.session->recording->source_file, {}, {}},
+                     "there is no flying lap with the number " + base::integer_text(number),
+                     "lapwright laps lists them"};
+    lap::Lap found = *best;
+    found.number = number;
+    return found;
+}
+
 // The lap that was asked for, or the fastest clean one.
 Result<lap::Lap> chosen_lap(const Placed& side, std::optional<int> number) {
-    const std::string& file = side.session->recording->source_file;
+    if (number) return numbered_lap(side, *number);
     const lap::Lap* best = nullptr;
     for (const lap::Lap& lap : side.laps) {
         if (lap.kind != lap::LapKind::flying) continue;
-        if (number) {
-            if (lap.number == *number) return lap;
-        } else if (!best || (lap.clean && !best->clean) ||
-                   (lap.clean == best->clean && lap.time_s() < best->time_s())) {
+        if (!best || (lap.clean && !best->clean) || (lap.clean == best->clean && lap.time_s() < best->time_s()))
             best = &lap;
-        }
     }
     if (best) return *best;
-    if (number)
-        return Error{ErrorCode::lap_not_found,
-                     {file, {}, {}},
-                     "there is no flying lap with the number " + base::integer_text(*number),
-                     "lapwright laps lists them"};
-    return Error{ErrorCode::no_laps, {file, {}, {}}, "there is no flying lap in it", "choose another session"};
+    return Error{ErrorCode::no_laps,
+                 {side.session->recording->source_file, {}, {}},
+                 "there is no flying lap in it",
+                 "choose another session"};
 }
 
 Result<Side> traced(const Placed& placed, std::optional<int> number, const track::Track& track, double step_m) {
