@@ -43,13 +43,14 @@ void Curve::draw_pixels(QCPPainter& painter) const {
     const QRect pixels =
         QRectF(room().x() * ratio, room().y() * ratio, room().width() * ratio, room().height() * ratio).toRect();
     const bool dashed = stroke_ == Stroke::dashed;
-    RasterStroke stroke =
+    std::vector<RasterTile> tiles =
         raster_stroke(xs_.subspan(begin, end - begin), ys_.subspan(begin, end - begin), map, pixels,
                       {colour_, line_width_px * ratio, dashed ? dash_px * ratio : 0.0, dashed ? hole_px * ratio : 0.0});
-    if (stroke.image.isNull()) return;
-    stroke.image.setDevicePixelRatio(ratio);
     painter.setAntialiasing(false); // whole pixels
-    painter.drawImage(QPointF(stroke.at) / ratio, stroke.image);
+    for (RasterTile& tile : tiles) {
+        tile.image.setDevicePixelRatio(ratio);
+        painter.drawImage(QPointF(tile.at) / ratio, tile.image);
+    }
 }
 
 void Curve::draw_lines(QCPPainter& painter) const {

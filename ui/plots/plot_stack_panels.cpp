@@ -221,7 +221,7 @@ void PlotStack::add_gap() {
 }
 
 void PlotStack::add_gains() {
-    Panel& panel = add_panel(tr("Time won in each segment, s: A up, B down; an outline is within its error"), 76, 4);
+    Panel& panel = add_panel(tr("Time won, s: A up, B down; outline: within its error"), 76, 4);
     panel.rect->axis(QCPAxis::atLeft)->setVisible(false);
     panel.writing = new GainBars(panel.rect, content_.segments, palette_.a, palette_.b, palette_.ink, theme::small());
     panel.read_out = [this](double place) -> std::vector<Piece> {

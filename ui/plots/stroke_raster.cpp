@@ -2,13 +2,17 @@
 #include "ui/plots/stroke_raster.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
+#include <optional>
+#include <utility>
 #include <vector>
 
 namespace lapwright::plots {
 namespace {
 
+constexpr int tile_px = 48;
 constexpr int per_pixel = 4;     // narrow columns a pixel
 constexpr double steep_px = 1.0; // of a step from column to column, above which a hole is cut across rows
 
@@ -183,68 +187,96 @@ QRgb covered(const QColor& colour, float coverage) {
     return qRgba(part(colour.redF()), part(colour.greenF()), part(colour.blueF()), static_cast<int>(alpha + 0.5F));
 }
 
-QImage painted(const std::vector<Interval>& thick, int margin, const QRect& room, int top, int rows,
-               const Dashes* dashes, const StrokeStyle& style) {
-    QImage image(room.width(), rows, QImage::Format_ARGB32_Premultiplied);
+// Pixel columns first…end − 1 of the room.
+struct Stretch {
+    int first = 0;
+    int end = 0;
+};
+
+// The line as it is ready to be painted.
+struct Line {
+    QRect room;
+    int margin = 0;
+    std::vector<Interval> thick;
+    std::optional<Dashes> dashes;
+    std::array<QRgb, 256> shades{}; // the colour at each coverage
+
+    [[nodiscard]] std::size_t narrow(int pixel) const { return static_cast<std::size_t>(pixel * per_pixel + margin); }
+};
+
+// Where the line lies there; empty when it is not in the room.
+Interval rows_of(const Line& line, Stretch stretch) {
+    Interval rows;
+    for (std::size_t i = line.narrow(stretch.first); i < line.narrow(stretch.end); ++i)
+        if (!line.thick[i].empty()) rows.take(line.thick[i].low, line.thick[i].high);
+    rows.low = std::max(std::floor(rows.low), static_cast<double>(line.room.top()));
+    rows.high = std::min(std::ceil(rows.high), static_cast<double>(line.room.bottom()));
+    return rows;
+}
+
+QImage painted(const Line& line, Stretch stretch, int top, int rows) {
+    QImage image(stretch.end - stretch.first, rows, QImage::Format_ARGB32_Premultiplied);
     image.fill(Qt::transparent);
-    QRgb shades[256];
-    for (int i = 0; i < 256; ++i)
-        shades[i] = covered(style.colour, static_cast<float>(i) / 255.0F);
     auto* bits = reinterpret_cast<QRgb*>(image.bits());
     const std::ptrdiff_t stride = image.bytesPerLine() / static_cast<std::ptrdiff_t>(sizeof(QRgb));
     PixelColumn column(rows);
-    for (int x = 0; x < room.width(); ++x) {
-        for (int k = 0; k < per_pixel; ++k) {
-            const auto i = static_cast<std::size_t>(x * per_pixel + margin + k);
-            if (thick[i].empty() || (dashes != nullptr && dashes->hole(i))) continue;
-            column.add(thick[i].low - top, thick[i].high - top);
+    for (int x = 0; x < image.width(); ++x) {
+        for (std::size_t i = line.narrow(stretch.first + x); i < line.narrow(stretch.first + x + 1); ++i) {
+            if (line.thick[i].empty() || (line.dashes && line.dashes->hole(i))) continue;
+            column.add(line.thick[i].low - top, line.thick[i].high - top);
         }
         column.finish([&](int row, float coverage) {
-            if (row < rows) bits[row * stride + x] = shades[static_cast<int>(coverage * 255.0F + 0.5F)];
+            if (row < rows) bits[row * stride + x] = line.shades[static_cast<std::size_t>(coverage * 255.0F + 0.5F)];
         });
     }
     return image;
 }
 
-void cut(QImage& image, const std::vector<RowHole>& holes, int top) {
-    for (const RowHole& hole : holes) {
-        const int first = std::max(0, static_cast<int>(std::lround(hole.rows.low)) - top);
-        const int end = std::min(image.height(), static_cast<int>(std::lround(hole.rows.high)) - top);
-        for (int row = first; row < end; ++row) {
-            auto* line = reinterpret_cast<QRgb*>(image.scanLine(row));
-            for (int x = std::max(0, hole.left); x <= std::min(hole.right, image.width() - 1); ++x)
-                line[x] = 0;
+// Holes come from left to right and are equally wide.
+void cut(QImage& image, const std::vector<RowHole>& holes, int left, int top) {
+    const auto end = std::ranges::upper_bound(holes, left + image.width() - 1, {}, &RowHole::left);
+    for (auto hole = std::ranges::lower_bound(holes, left, {}, &RowHole::right); hole < end; ++hole) {
+        const int first = std::max(0, static_cast<int>(std::lround(hole->rows.low)) - top);
+        const int last = std::min(image.height(), static_cast<int>(std::lround(hole->rows.high)) - top);
+        const int right = std::min(hole->right - left, image.width() - 1);
+        for (int row = first; row < last; ++row) {
+            auto* pixels = reinterpret_cast<QRgb*>(image.scanLine(row));
+            for (int x = std::max(0, hole->left - left); x <= right; ++x)
+                pixels[x] = 0;
         }
     }
 }
 
-} // namespace
-
-RasterStroke raster_stroke(std::span<const double> xs, std::span<const double> ys, const PixelMap& map,
-                           const QRect& room, const StrokeStyle& style) {
+Line prepared(std::span<const double> xs, std::span<const double> ys, const PixelMap& map, const QRect& room,
+              const StrokeStyle& style) {
     const double radius = 0.5 * style.width_px;
     Columns columns(room, radius);
-    const std::size_t size = std::min(xs.size(), ys.size());
-    for (std::size_t i = 1; i < size; ++i) {
+    for (std::size_t i = 1; i < std::min(xs.size(), ys.size()); ++i)
         if (std::isfinite(ys[i]) && std::isfinite(ys[i - 1]))
             columns.add(map.point(xs[i - 1], ys[i - 1]), map.point(xs[i], ys[i]));
+    Line line{room, columns.margin(), thickened(columns.spans(), columns.margin(), radius), std::nullopt, {}};
+    if (style.dash_px > 0.0) line.dashes.emplace(columns.spans(), columns.margin(), style);
+    for (std::size_t i = 0; i < line.shades.size(); ++i)
+        line.shades[i] = covered(style.colour, static_cast<float>(i) / 255.0F);
+    return line;
+}
+
+} // namespace
+
+std::vector<RasterTile> raster_stroke(std::span<const double> xs, std::span<const double> ys, const PixelMap& map,
+                                      const QRect& room, const StrokeStyle& style) {
+    std::vector<RasterTile> tiles;
+    const Line line = prepared(xs, ys, map, room, style);
+    for (int first = 0; first < room.width(); first += tile_px) {
+        const Stretch stretch{first, std::min(first + tile_px, room.width())};
+        const Interval rows = rows_of(line, stretch);
+        if (rows.empty()) continue;
+        const int top = static_cast<int>(rows.low);
+        QImage image = painted(line, stretch, top, static_cast<int>(rows.high) - top + 1);
+        if (line.dashes) cut(image, line.dashes->row_holes(), first, top);
+        tiles.push_back({std::move(image), {room.left() + first, top}});
     }
-    const std::vector<Interval> thick = thickened(columns.spans(), columns.margin(), radius);
-    Interval all;
-    for (const Interval& span : thick) {
-        if (!span.empty()) all.take(span.low, span.high);
-    }
-    if (all.empty()) return {};
-    const int top = std::max(room.top(), static_cast<int>(std::floor(std::max(all.low, -1e6))));
-    const int bottom = std::min(room.bottom(), static_cast<int>(std::ceil(std::min(all.high, 1e6))));
-    if (top > bottom) return {};
-    if (style.dash_px <= 0.0) {
-        return {painted(thick, columns.margin(), room, top, bottom - top + 1, nullptr, style), {room.left(), top}};
-    }
-    const Dashes dashes(columns.spans(), columns.margin(), style);
-    QImage image = painted(thick, columns.margin(), room, top, bottom - top + 1, &dashes, style);
-    cut(image, dashes.row_holes(), top);
-    return {std::move(image), {room.left(), top}};
+    return tiles;
 }
 
 } // namespace lapwright::plots

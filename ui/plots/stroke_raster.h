@@ -11,6 +11,7 @@
 #include <QImage>
 #include <QRect>
 #include <span>
+#include <vector>
 
 namespace lapwright::plots {
 
@@ -21,14 +22,15 @@ struct StrokeStyle {
     double hole_px = 0.0;
 };
 
-struct RasterStroke {
-    QImage image; // premultiplied; null when nothing is in the room
+// A piece of the line, as high as the line is there: little more is painted than what the line covers.
+struct RasterTile {
+    QImage image; // premultiplied
     QPoint at;    // of its upper left pixel
 };
 
 // Everything in pixels of the image: `map` gives them, `room` is what may be painted.  xs increasing; a NaN breaks the
-// line.
-[[nodiscard]] RasterStroke raster_stroke(std::span<const double> xs, std::span<const double> ys, const PixelMap& map,
-                                         const QRect& room, const StrokeStyle& style);
+// line.  Tiles from left to right, none where there is nothing.
+[[nodiscard]] std::vector<RasterTile> raster_stroke(std::span<const double> xs, std::span<const double> ys,
+                                                    const PixelMap& map, const QRect& room, const StrokeStyle& style);
 
 } // namespace lapwright::plots

@@ -33,12 +33,12 @@ QString margin_of(const QModelIndex& index) {
 
 QSize SegmentDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
     const QFontMetrics metrics(font_of(index));
-    if (index.column() == SegmentTable::bar_column) return {bar_width_px + 2 * side_px, metrics.height() + 6};
+    if (index.column() == SegmentTable::bar_column) return {bar_width_px + 2 * side_px, metrics.height() + 5};
     int width = metrics.horizontalAdvance(index.data().toString()) + 2 * side_px + 2;
     if (index.column() == SegmentTable::name_column) width += mark_px;
     const QString margin = margin_of(index);
     if (!margin.isEmpty()) width += margin_space_px + metrics.horizontalAdvance(margin);
-    return {width, metrics.height() + 6};
+    return {width, metrics.height() + 5};
 }
 
 void SegmentDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
@@ -126,7 +126,7 @@ SegmentView::SegmentView(models::SegmentTable* table, QWidget* parent)
     verticalHeader()->hide();
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     verticalHeader()->setMinimumSectionSize(10);
-    verticalHeader()->setDefaultSectionSize(QFontMetrics(theme::small()).height() + 6);
+    verticalHeader()->setDefaultSectionSize(QFontMetrics(theme::small()).height() + 5);
     horizontalHeader()->setFont(theme::small());
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionsClickable(false);
