@@ -141,8 +141,8 @@ void add_figures(CarFigures& figures, const Fits& fits, const CarData& data) {
     const auto per_kg = [](double force, const CarDraw& d) { return 2.0 * force / d.density_kg_m3 / d.car.mass_kg; };
     figures.downforce_area_m2_per_kg =
         figure_of(draws, [&](const CarDraw& d) { return per_kg(d.car.downforce_n_per_mps2, d); });
-    figures.downforce_area_m2_per_kg.decided_by =
-        judged(0.5 * figures.downforce_area_m2_per_kg.half_width(), downforce_area_sd / mass);
+    figures.downforce_area_m2_per_kg.decided_by = judged(0.5 * figures.downforce_area_m2_per_kg.half_width(),
+                                                         2.0 * fits.grip_prior.k_sd_cut() / data.air.value_kg_m3);
     figures.apparent_downforce_area_m2_per_kg = figure_of(
         draws, [&](const CarDraw& d) { return d.car.load_exponent * per_kg(d.car.downforce_n_per_mps2, d); },
         figures.downforce_area_m2_per_kg.decided_by);

@@ -30,7 +30,10 @@ constexpr double exponent_sd = 0.07;
 constexpr double braking_mean = -0.0834; // ln 0.92
 constexpr double braking_sd = 0.06;
 constexpr double drift_sd = 0.06;
-constexpr double spread_scale[3] = {0.02, 0.04, 0.05};
+// Medians and logarithmic spreads of σ_b and σ_d; σ_δ is half-normal.
+constexpr double usual_spread[2] = {0.020, 0.035};
+constexpr double usual_spread_sd = 0.25;
+constexpr double drift_spread = 0.05;
 
 double normal_log(double x, double sd) {
     return -0.5 * x * x / (sd * sd) - std::log(sd);
@@ -55,7 +58,7 @@ class Posterior {
     [[nodiscard]] double log_density(const Parameters& p) const {
         const double n = p[place_n];
         const double k = 1e-3 * p[place_k];
-        if (n > 1.0 || n < 0.7 || k < -2.5e-4 || k > 4e-3) return -1e300;
+        if (n > 1.0 || n < 0.7 || k < least_downforce_factor || k > 4e-3) return -1e300;
         double sum = log_prior(p);
         const double sigma = std::exp(p[place_b]);
         for (const LimitCorner& c : evidence_.corners)
@@ -109,11 +112,11 @@ class Posterior {
         sum += normal_log(p[place_n] - exponent_mean, exponent_sd);
         sum += normal_log(p[place_beta] - braking_mean, braking_sd);
         sum += normal_log(p[place_drift], drift_sd);
-        for (int i = 0; i < 3; ++i) {
-            const double x = std::exp(p[place_b + i]) / spread_scale[i];
-            sum += -0.5 * x * x + p[place_b + i]; // half-normal, in the logarithm
-            if (x < 0.05) sum -= 0.5 * std::pow(std::log(x / 0.05), 2);
-        }
+        for (int i = 0; i < 2; ++i)
+            sum += normal_log(p[place_b + i] - std::log(usual_spread[i]), usual_spread_sd);
+        const double x = std::exp(p[place_delta]) / drift_spread;
+        sum += -0.5 * x * x + p[place_delta]; // half-normal, in the logarithm
+        if (x < 0.05) sum -= 0.5 * std::pow(std::log(x / 0.05), 2);
         return sum;
     }
 
@@ -129,6 +132,15 @@ Parameters start_at(const GripPrior& prior) {
 }
 
 } // namespace
+
+// Standard deviation of a normal cut off below: sd √(1 + α λ − λ²), λ = φ(α) / Φ(−α), α the cut in its own units
+// (Johnson, Kotz and Balakrishnan 1994, ch. 13, from memory).
+double GripPrior::k_sd_cut() const {
+    constexpr double root_two_pi = 2.5066282746310002;
+    const double cut = (least_downforce_factor - k_mean) / k_sd;
+    const double hazard = std::exp(-0.5 * cut * cut - math::log_normal_cdf(-cut)) / root_two_pi;
+    return k_sd * std::sqrt(1.0 + cut * hazard - hazard * hazard);
+}
 
 GripPosterior fit_grip(const LimitEvidence& evidence, const GripPrior& prior, std::size_t draws, std::uint64_t seed) {
     const Posterior posterior(evidence, prior);

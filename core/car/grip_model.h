@@ -13,7 +13,9 @@
 //
 // Stated priors (common practice, no source, unless named): limit 1.2 g ± 25 %; k from ClA 1.5 ± 2.0 m² on the car's
 // mass; n 0.94 ± 0.07 up to 1 (handbooks: 0.7…0.9 of one tyre over a wide range of load); β ln 0.92 ± 0.06; δ 0 ± 0.06;
-// σ_b, σ_d, σ_δ half-normal 0.02, 0.04, 0.05.
+// σ_b and σ_d log-normal about 0.020 and 0.035, a quarter either way; σ_δ half-normal 0.05.  A half-normal σ_b would
+// let a few corners that happen to lie on one curve pass for a driver who uses them all alike, and the interval be too
+// narrow.
 #pragma once
 
 #include "core/car/limit_evidence.h"
@@ -26,7 +28,12 @@ namespace lapwright::car {
 struct GripPrior {
     double k_mean = 0.0; // 1/m
     double k_sd = 0.0;
+
+    // Of the prior as it is, a normal cut off at least_downforce_factor.
+    [[nodiscard]] double k_sd_cut() const;
 };
+
+inline constexpr double least_downforce_factor = -2.5e-4; // of k, 1/m: a car that lifts
 
 struct GripDraw {
     double log_limit = 0.0; // m

@@ -75,10 +75,13 @@ CarData known_data(const truth::TrackShape& shape, const truth::CarTruth& car, c
     return data;
 }
 
+// The priors were chosen while looking at seeds 0..79; what is tested are others.
+constexpr int first_seed = 200;
+
 Recovery recover(const truth::CarTruth& car, double fast_corner, int seeds) {
     const truth::TrackShape shape = truth::ternbank();
     Recovery recovery;
-    for (int i = 0; i < seeds; ++i) {
+    for (int i = first_seed; i < first_seed + seeds; ++i) {
         const auto seed = static_cast<std::uint64_t>(i);
         test::KnownNoise noise;
         noise.rate_hz = i % 2 == 0 ? 25.0 : 10.0;
@@ -105,7 +108,7 @@ TEST(CarFigures, AeroCarThatTakesTheFastCornerBelowItsLimit) {
 }
 
 TEST(CarFigures, PowerfulCarWithLittleAero) {
-    const Recovery r = recover(truth::heavy_powerful_coupe(), 1.0, 20);
+    const Recovery r = recover(truth::heavy_powerful_coupe(), 1.0, 40);
     r.print("power car:");
     for (const Coverage* c : {&r.grip, &r.downforce, &r.drag, &r.power})
         EXPECT_GE(c->share(), 0.90) << c->name;

@@ -104,17 +104,19 @@ const Known& power_car() {
 TEST(Explain, TrueTotalsLieInsideTheirIntervals) {
     const truth::TrackShape shape = truth::ternbank();
     constexpr int seeds = 20;
+    constexpr int first_seed = 200;
     int inside[cause_count] = {};
     double error[cause_count] = {};
     double half_width[cause_count] = {};
     int aero_inside = 0;
     double gap = 0.0;
     double slowest_s = 0.0;
-    // Three drivers of A, over and over: the true exchange belongs to the driver.
+    // Three drivers of A, over and over: the true exchange belongs to the driver.  Smaller seeds and other drivers
+    // were looked at while the method was made.
     std::map<std::uint64_t, truth::TrueCauses> truths;
-    for (int i = 0; i < seeds; ++i) {
+    for (int i = first_seed; i < first_seed + seeds; ++i) {
         const auto seed = static_cast<std::uint64_t>(10 * i + 1);
-        const auto style = 300 + static_cast<std::uint64_t>(i % 3);
+        const auto style = 3000 + static_cast<std::uint64_t>(i % 3);
         const truth::DriverTruth driver_a = driver_of(style, 0.92);
         const Known a = know(shape, truth::light_aero_hatch(), driver_a, i % 2 == 0 ? 25.0 : 10.0, seed, true, 100);
         const Known b = know(shape, truth::heavy_powerful_coupe(), driver_of(700 + seed, 1.0), i % 2 == 0 ? 10.0 : 25.0,
