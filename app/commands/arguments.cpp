@@ -77,6 +77,7 @@ Parsed parse(const std::vector<std::string>& words) {
 
     CLI::App* sheet = app.add_subcommand("sheet", "the debrief sheet as a PDF");
     add_pairing(*sheet, arguments);
+    add_setups(*sheet, arguments);
     sheet->add_option("--out", arguments.out_file, "the PDF to write")->required();
     std::string paper = "a4";
     sheet->add_option("--paper", paper, "size of the page")

@@ -99,17 +99,24 @@ Result<car::SetupSheet> setup_of(const std::string& file, std::optional<double> 
     return sheet;
 }
 
+// Both setup sheets of the arguments, as the causes are reckoned with.
+Result<analysis::CausesOptions> setups_of(const Arguments& arguments) {
+    auto setup_a = setup_of(arguments.setup_a, arguments.mass_a_kg);
+    if (!setup_a) return setup_a.error();
+    auto setup_b = setup_of(arguments.setup_b, arguments.mass_b_kg);
+    if (!setup_b) return setup_b.error();
+    analysis::CausesOptions options;
+    options.setup_a = std::move(setup_a).value();
+    options.setup_b = std::move(setup_b).value();
+    return options;
+}
+
 int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err) {
-    const auto setup_a = setup_of(arguments.setup_a, arguments.mass_a_kg);
-    if (!setup_a) return refuse(setup_a.error(), err);
-    const auto setup_b = setup_of(arguments.setup_b, arguments.mass_b_kg);
-    if (!setup_b) return refuse(setup_b.error(), err);
+    const auto options = setups_of(arguments);
+    if (!options) return refuse(options.error(), err);
     const auto pairing = pairing_of(arguments);
     if (!pairing) return refuse(pairing.error(), err);
-    analysis::CausesOptions options;
-    options.setup_a = *setup_a;
-    options.setup_b = *setup_b;
-    const auto explanation = analysis::explain(**pairing, options);
+    const auto explanation = analysis::explain(**pairing, *options);
     if (!explanation) return refuse(explanation.error(), err);
     const auto found =
         findings::findings((*pairing)->comparison, (*pairing)->repeatability, explanation->get(), arguments.units);
@@ -123,9 +130,20 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
         err << "lapwright: this build has no sheet: it was made without the window\n";
         return 1;
     }
+    const auto options = setups_of(arguments);
+    if (!options) return refuse(options.error(), err);
     const auto pairing = pairing_of(arguments);
     if (!pairing) return refuse(pairing.error(), err);
-    const sheet::Sheet sheet = analysis::debrief_sheet(**pairing, arguments.units, LAPWRIGHT_VERSION);
+    analysis::SheetExtras extras;
+    extras.setup_a = options->setup_a;
+    extras.setup_b = options->setup_b;
+    // Two laps make a sheet even where nothing can be learned of the cars; it then says less, and so does this.
+    const auto explanation = analysis::explain(**pairing, *options);
+    if (explanation)
+        extras.explanation = explanation->get();
+    else
+        err << base::one_line(explanation.error()) << "; the sheet is without causes\n";
+    const sheet::Sheet sheet = analysis::debrief_sheet(**pairing, arguments.units, LAPWRIGHT_VERSION, extras);
     if (const auto problem = write_sheet(sheet, {arguments.out_file, arguments.us_letter, arguments.all_segments}))
         return refuse(*problem, err);
     err << arguments.out_file << " is written\n";

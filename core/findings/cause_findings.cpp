@@ -92,7 +92,7 @@ std::string sensitivity_text(const Explanation& e, bool loser_is_a, std::string_
     const Seconds& lap = found->prediction.lap;
     const bool gains = lap.value < 0.0;
     return found->what + (gains ? " would be worth " : " would cost ") +
-           amount(lap.value, std::max(0.01, lap.half_width())) + " a lap to " + (loser_is_a ? "A" : "B");
+           amount(lap.value, std::max(0.02, lap.half_width())) + " a lap to " + (loser_is_a ? "A" : "B");
 }
 
 std::string next_try(const Explanation& e, Cause cause, bool a_wins) {

@@ -3,11 +3,13 @@
 #include "app/commands/commands.h"
 #include "app/commands/table_text.h"
 
+#include <algorithm>
 #include <fstream>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 #include <numeric>
+#include <optional>
 #include <sstream>
 
 using namespace lapwright::commands;
@@ -63,6 +65,57 @@ TEST(CommandLine, LapsKeepsItsContract) {
     EXPECT_EQ(laps[0]["kind"], "out");
     EXPECT_EQ(laps[4]["clean"], false) << "lap 4 is in traffic";
     EXPECT_NEAR(laps[6]["time_s"].get<double>(), 90.434, 0.06);
+}
+
+// What the sheet says is looked at before it is painted.
+TEST(CommandLine, TheSheetSaysWhySetupsAndAll) {
+    lapwright::sheet::Sheet written;
+    SheetRequest request;
+    const SheetWriter keep = [&](const lapwright::sheet::Sheet& sheet, const SheetRequest& asked) {
+        written = sheet;
+        request = asked;
+        return std::optional<lapwright::base::Error>();
+    };
+    std::ostringstream out;
+    std::ostringstream err;
+    const int status =
+        run({"sheet", hatch, coupe, "--setup-a", sample("plover-saturday-2.setup.json"), "--setup-b",
+             sample("dunlin-saturday-2.setup.json"), "--mass-a", "1320", "--out", "wall.pdf", "--paper", "letter"},
+            out, err, keep);
+    ASSERT_EQ(status, 0) << err.str();
+    EXPECT_EQ(request.path, "wall.pdf");
+    EXPECT_TRUE(request.us_letter);
+    ASSERT_EQ(written.findings.size(), 3U);
+    EXPECT_THAT(written.findings[0].claim, HasSubstr("aero"));
+    ASSERT_EQ(written.causes.size(), 7U) << "five causes, aero, driver and rest";
+    const auto mass = std::ranges::find(written.setup, "mass", &lapwright::sheet::Pair::name);
+    ASSERT_NE(mass, written.setup.end());
+    EXPECT_THAT(mass->text, HasSubstr("1320")) << "the named mass goes before the sheet's";
+    EXPECT_THAT(mass->text, HasSubstr("1465"));
+    EXPECT_THAT(written.side_a, HasSubstr("air"));
+}
+
+TEST(CommandLine, TheSheetWithoutSetupsKnowsForcesPerMassAlone) {
+    lapwright::sheet::Sheet written;
+    std::ostringstream out;
+    std::ostringstream err;
+    const int status =
+        run({"sheet", hatch, coupe, "--out", "wall.pdf"}, out, err,
+            [&](const lapwright::sheet::Sheet& sheet, const SheetRequest&) -> std::optional<lapwright::base::Error> {
+                written = sheet;
+                return std::nullopt;
+            });
+    ASSERT_EQ(status, 0) << err.str();
+    EXPECT_EQ(written.causes.size(), 6U) << "mass is no cause of its own";
+    EXPECT_TRUE(written.setup.empty());
+    bool asked = false;
+    const SheetWriter never = [&](const lapwright::sheet::Sheet&, const SheetRequest&) {
+        asked = true;
+        return std::optional<lapwright::base::Error>();
+    };
+    EXPECT_EQ(run({"sheet", hatch, coupe, "--out", "wall.pdf", "--setup-b", "/nowhere.json"}, out, err, never), 1);
+    EXPECT_THAT(err.str(), HasSubstr("/nowhere.json"));
+    EXPECT_FALSE(asked) << "nothing is written";
 }
 
 TEST(CommandLine, CompareKeepsItsContract) {
