@@ -39,11 +39,11 @@ Result<std::optional<track::TrackRecord>> track_of(const Arguments& arguments) {
 }
 
 // A session of one of the files, read with the recipe that was made for its shape.
-Result<SessionPointer> load(const std::string& file, const std::vector<import::Recipe>& recipes,
+Result<SessionPointer> load(const std::string& file, const std::vector<import::KeptRecipe>& recipes,
                             const std::optional<track::TrackRecord>& record) {
     analysis::SessionOptions options;
     options.track = record;
-    options.import.recipe = recipe_for(file, recipes);
+    options.import.recipe = import::recipe_for(file, recipes);
     return analysis::load_session(file, options);
 }
 

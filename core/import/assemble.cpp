@@ -82,7 +82,7 @@ void tell_doubts(Recording& recording, const Layout& layout, const std::vector<C
         if (guess.role == Role::skip || guess.settled) continue;
         if (!guess.doubt.empty())
             recording.warnings.push_back({"column_unsure", "column \"" + guess.name + "\": " + guess.doubt, {}});
-        else if (guess.confidence < doubtful_below && guess.role == Role::channel && guess.meaning != Meaning::other)
+        else if (is_doubtful(guess))
             recording.warnings.push_back({"column_unsure",
                                           "column \"" + guess.name + "\": taken for " + spoken(guess.meaning) +
                                               ", which its name does not say for sure",

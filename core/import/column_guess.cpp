@@ -109,6 +109,12 @@ void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& 
 
 } // namespace
 
+bool is_doubtful(const ColumnGuess& guess) {
+    if (guess.role == Role::skip || guess.settled) return false;
+    const bool unsure = guess.confidence < doubtful_below && guess.role == Role::channel;
+    return !guess.doubt.empty() || (unsure && guess.meaning != Meaning::other);
+}
+
 std::vector<ColumnGuess> guess_columns(const Layout& layout, const Samples& samples) {
     std::vector<ColumnGuess> guesses;
     std::vector<ColumnValues> values;

@@ -36,6 +36,9 @@ struct ColumnGuess {
 
 inline constexpr double doubtful_below = 0.6;
 
+// Whether the program asks: a second reading is plausible, or the name does not say for sure what is read.
+[[nodiscard]] bool is_doubtful(const ColumnGuess& guess);
+
 [[nodiscard]] std::vector<ColumnGuess> guess_columns(const Layout& layout, const Samples& samples);
 
 } // namespace lapwright::import

@@ -55,15 +55,16 @@ bool begins_table(const std::vector<Row>& rows, std::size_t first, std::size_t c
     return rows[first].cells.size() == columns && rows[first].is_data() && 2 * fitting >= end - first;
 }
 
-// The width that makes the best table of these rows, and its first row.
-Block find_block(const std::vector<Row>& rows) {
+// The width that makes the best table of these rows, and its first row; `from` is the first that may be one of data.
+Block find_block(const std::vector<Row>& rows, std::size_t from) {
     struct Sum {
         double rows = 0.0;
         double filled = 0.0;
         double data = 0.0;
     };
     std::map<std::size_t, Sum> sums;
-    for (const Row& row : rows) {
+    for (std::size_t i = from; i < rows.size(); ++i) {
+        const Row& row = rows[i];
         if (row.cells.size() < 2 || !row.is_data()) continue;
         Sum& sum = sums[row.cells.size()];
         sum.rows += 1.0;
@@ -75,7 +76,7 @@ Block find_block(const std::vector<Row>& rows) {
         const double share = sum.data / sum.filled;
         const double score = sum.rows * std::sqrt(static_cast<double>(columns)) * share * share * share;
         if (score <= best.score) continue;
-        for (std::size_t first = 0; first < rows.size(); ++first) {
+        for (std::size_t first = from; first < rows.size(); ++first) {
             if (!begins_table(rows, first, columns)) continue;
             best = {first, columns, score};
             break;
@@ -173,17 +174,31 @@ std::vector<HeadLine> head_lines(std::string_view text, std::size_t most) {
     return lines;
 }
 
-std::optional<Layout> find_layout(std::string_view text, Encoding encoding) {
+std::vector<HeadLine> judged_lines(std::string_view text) {
     auto head = head_lines(text, most_preamble_lines + judged_rows);
     if (!head.empty() && head.front().text.starts_with(utf8_mark)) {
         head.front().text.remove_prefix(utf8_mark.size());
         head.front().offset = utf8_mark.size();
     }
+    return head;
+}
+
+std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding) {
+    line = trimmed(line);
+    if (is_comment(line)) line.remove_prefix(std::min(line.find_first_not_of("#%/ "), line.size()));
+    return split_cells(to_utf8(line, encoding).text, delimiter);
+}
+
+std::optional<Layout> find_layout(std::string_view text, Encoding encoding, const LayoutChoice& choice) {
+    const auto head = judged_lines(text);
     std::optional<Candidate> best;
     for (const Delimiter delimiter : delimiters) {
+        if (choice.delimiter && delimiter != *choice.delimiter) continue;
         Candidate candidate{delimiter, judge_style(head, delimiter), {}, {}};
         candidate.rows = split_rows(head, delimiter, candidate.verdict.style, encoding);
-        candidate.block = find_block(candidate.rows);
+        const auto behind_header = std::ranges::find_if(
+            candidate.rows, [&](const Row& row) { return row.line >= choice.header_line.value_or(0); });
+        candidate.block = find_block(candidate.rows, static_cast<std::size_t>(behind_header - candidate.rows.begin()));
         // Blanks part almost any text: only when nothing else does as well.
         const double handicap = delimiter.blanks ? 0.5 : 1.0;
         candidate.block.score *= handicap;
@@ -203,7 +218,10 @@ std::optional<Layout> find_layout(std::string_view text, Encoding encoding) {
     layout.data_offset = first_data.offset;
     layout.data_line = first_data.number;
     layout.short_rows = 10 * short_rows(*best) > best->rows.size() - first_row;
-    read_header(layout, head, best->rows, first_row);
+    if (choice.header_line)
+        read_named_header(layout, head, best->rows, first_row, *choice.header_line);
+    else
+        read_header(layout, head, best->rows, first_row);
     return layout;
 }
 

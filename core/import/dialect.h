@@ -26,6 +26,9 @@ struct HeadLine {
 // line.
 [[nodiscard]] std::vector<HeadLine> head_lines(std::string_view text, std::size_t most);
 
+// "column 3" of index 2: what a column is called that has no name.
+[[nodiscard]] std::string name_by_number(std::size_t column);
+
 struct Layout {
     Encoding encoding = Encoding::utf8; // of the bytes; names, units and facts are UTF-8
     Delimiter delimiter;
@@ -34,6 +37,7 @@ struct Layout {
     std::vector<std::string> names; // as many as columns; "column 3" where the file has none
     std::vector<std::string> units; // as many as columns; from a row of their own, else empty
     bool has_names = false;
+    std::size_t header_line = 0; // counted from 1; 0 where no line names the columns
     std::size_t data_offset = 0; // bytes to the first line of data
     std::size_t data_line = 1;
     std::size_t header_cells = 0;                           // in the line that names the columns; 0 where there is none
@@ -43,9 +47,24 @@ struct Layout {
     bool decimal_mark_unsure = false;                       // "1,234" could be a number of thousands too
 };
 
+// What a person or a recipe says of the layout in place of a guess.
+struct LayoutChoice {
+    std::optional<Delimiter> delimiter;
+    std::optional<std::size_t> header_line; // that names the columns, counted from 1; 0: there is none
+
+    bool operator==(const LayoutChoice&) const = default;
+};
+
+// The lines of a text that may hold its preamble, its header and enough rows to judge by.
+[[nodiscard]] std::vector<HeadLine> judged_lines(std::string_view text);
+
+// The cells of a line that names columns, UTF-8, without a comment mark before them.
+[[nodiscard]] std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding);
+
 // Nothing where no table is found; a table of more than most_columns columns has one more than that.  The text is UTF-8
 // (a byte order mark may stand before it) or Windows-1252.
-[[nodiscard]] std::optional<Layout> find_layout(std::string_view text, Encoding encoding = Encoding::utf8);
+[[nodiscard]] std::optional<Layout> find_layout(std::string_view text, Encoding encoding = Encoding::utf8,
+                                                const LayoutChoice& choice = {});
 
 // A number, a clock reading, a date, a hemisphere letter, degrees with marks, or a word for "absent".
 [[nodiscard]] bool looks_like_data(std::string_view cell, NumberStyle style);

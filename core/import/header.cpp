@@ -91,6 +91,7 @@ void read_commented_header(Layout& layout, const std::vector<HeadLine>& head, st
         const auto cells = split_cells(to_utf8(line, layout.encoding).text, layout.delimiter);
         if (cells.size() != layout.columns || known_names(cells) == 0) continue;
         layout.has_names = true;
+        layout.header_line = head[data_line - back].number;
         layout.names = cells;
         return;
     }
@@ -108,9 +109,9 @@ void read_facts(Layout& layout, const std::vector<HeadLine>& head, std::size_t e
     }
 }
 
-void name_by_number(Layout& layout) {
+void name_all_by_number(Layout& layout) {
     for (std::size_t i = 0; i < layout.columns; ++i)
-        layout.names.push_back("column " + base::integer_text(static_cast<std::int64_t>(i + 1)));
+        layout.names.push_back(name_by_number(i));
 }
 
 // Rows that did not look like data are still told by the reader: they may be damaged, or part of a quoted cell.
@@ -122,29 +123,63 @@ void begin_behind_header(Layout& layout, const std::vector<HeadLine>& head, cons
     layout.data_line = line.number;
 }
 
+void take_names(Layout& layout, const HeadLine& line, std::vector<std::string> cells, const std::vector<Row>& rows,
+                std::size_t data_row) {
+    const std::size_t width = cells.size();
+    layout.has_names = true;
+    layout.header_line = line.number;
+    layout.header_text = std::string(trimmed(line.text));
+    layout.header_cells = width;
+    if (width > layout.columns && rows_end_early(rows, data_row, width)) {
+        layout.columns = width;
+        layout.short_rows = true;
+    }
+    layout.names = fitted(std::move(cells), layout.columns);
+}
+
 } // namespace
+
+std::string name_by_number(std::size_t column) {
+    return "column " + base::integer_text(static_cast<std::int64_t>(column + 1));
+}
 
 void read_header(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows,
                  std::size_t data_row) {
     const HeaderRows found = find_header_rows(layout, rows, data_row);
     if (found.names) {
         const Row& row = rows[*found.names];
-        const std::size_t width = row.cells.size();
-        layout.has_names = true;
-        layout.header_text = std::string(trimmed(head[row.line].text));
-        layout.header_cells = width;
-        if (width > layout.columns && rows_end_early(rows, data_row, width)) {
-            layout.columns = width;
-            layout.short_rows = true;
-        }
-        layout.names = fitted(row.cells, layout.columns);
+        take_names(layout, head[row.line], row.cells, rows, data_row);
     }
     layout.units.resize(layout.columns);
     if (found.units && found.names) layout.units = fitted(rows[*found.units].cells, layout.columns);
     if (!layout.has_names) read_commented_header(layout, head, rows[data_row].line);
-    if (!layout.has_names) name_by_number(layout);
+    if (!layout.has_names) name_all_by_number(layout);
     if (found.names) begin_behind_header(layout, head, rows, std::max(*found.names, found.units.value_or(0)));
     read_facts(layout, head, found.first < rows.size() ? rows[found.first].line : 0);
+}
+
+void read_named_header(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows,
+                       std::size_t data_row, std::size_t header_line) {
+    std::size_t preamble_lines = rows[data_row].line;
+    if (header_line >= 1 && header_line <= rows[data_row].line) {
+        const HeadLine& line = head[header_line - 1];
+        take_names(layout, line, header_cells(line.text, layout.delimiter, layout.encoding), rows, data_row);
+        preamble_lines = header_line - 1;
+    }
+    layout.units.resize(layout.columns);
+    if (layout.has_names) {
+        const auto behind = std::ranges::find_if(rows, [&](const Row& row) { return row.line >= header_line; });
+        const bool units_follow = behind != rows.end() && !behind->is_data() && is_unit_row(*behind);
+        if (units_follow) layout.units = fitted(behind->cells, layout.columns);
+        const auto first = units_follow ? behind + 1 : behind;
+        if (first != rows.end()) {
+            layout.data_offset = head[first->line].offset;
+            layout.data_line = head[first->line].number;
+        }
+    } else {
+        name_all_by_number(layout);
+    }
+    read_facts(layout, head, preamble_lines);
 }
 
 } // namespace lapwright::import

@@ -12,4 +12,8 @@ namespace lapwright::import {
 // the first row of data.  The layout's delimiter, style, encoding and columns are set.
 void read_header(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows, std::size_t data_row);
 
+// The same where a person or a recipe says which line names the columns (0: none does).
+void read_named_header(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows,
+                       std::size_t data_row, std::size_t header_line);
+
 } // namespace lapwright::import

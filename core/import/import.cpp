@@ -27,7 +27,12 @@ base::Result<Recording> import_table(const TextSource& source, const std::string
         return error;
     }
     if (!base::go_on(progress, "putting channels together", 0.95)) return base::cancelled();
-    return assemble(std::move(table).value(), known->layout, known->guesses, options, name);
+    auto recording = assemble(std::move(table).value(), known->layout, known->guesses, options, name);
+    if (!recording || !known->recipe_fits) return recording;
+    Recording told = std::move(recording).value();
+    told.warnings.insert(told.warnings.begin(),
+                         {"recipe_used", "columns are read as " + words(*options.recipe) + " says", {}});
+    return told;
 }
 
 base::Result<Recording> import_text(const TextSource& source, const std::string& name, const Options& options,

@@ -19,6 +19,8 @@ struct Options {
     std::optional<double> row_rate_hz;
     // What a person said of files of this shape; columns that it does not name keep the program's guess.
     std::optional<Recipe> recipe;
+    // What a person says of the layout while a recipe is being made; the recipe knows it again by the names.
+    LayoutChoice layout;
     // Worker threads, 0: as many as the machine has cores.
     unsigned threads = 0;
 };

@@ -57,6 +57,7 @@ base::Result<Preview> preview_source(const ByteSource& bytes, const std::string&
     }
     for (std::size_t i = 0; i < known->guesses.size(); ++i)
         preview.columns.push_back({known->guesses[i], table->columns[i].values});
+    preview.rows = table->lines.size();
     auto recording = assemble(std::move(table).value(), layout, known->guesses, options, name);
     if (recording)
         preview.recording = std::move(recording).value();

@@ -22,6 +22,7 @@ struct Preview {
     Layout layout;
     std::vector<PreviewColumn> columns;
     Recipe recipe;            // what the columns were taken for: edit it and ask again
+    std::size_t rows = 0;     // that were read
     bool recipe_fits = false; // the given recipe was made for this shape
     // Of the first rows; nothing where they do not make one, and then the sentence says why.
     std::optional<recording::Recording> recording;

@@ -138,6 +138,10 @@ class Reader {
 
 } // namespace
 
+std::string words(const Recipe& recipe) {
+    return recipe.title.empty() ? "a recipe without a title" : "the recipe \"" + recipe.title + "\"";
+}
+
 std::string_view name(Role role) {
     return std::ranges::find(role_names, role, [](const auto& pair) { return pair.first; })->second;
 }
@@ -197,7 +201,7 @@ void apply(const Recipe& recipe, Layout& layout, std::vector<ColumnGuess>& guess
         guess.form = found->form;
         guess.scale = found->scale;
         guess.confidence = 1.0;
-        guess.reason = "said by the recipe" + (recipe.title.empty() ? std::string() : " \"" + recipe.title + "\"");
+        guess.reason = "said by " + words(recipe);
         guess.doubt.clear();
         guess.settled = true;
     }

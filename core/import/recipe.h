@@ -41,6 +41,9 @@ struct Recipe {
     bool operator==(const Recipe&) const = default;
 };
 
+// "the recipe "my dash logger"", or "a recipe without a title".
+[[nodiscard]] std::string words(const Recipe& recipe);
+
 [[nodiscard]] std::string_view name(Role role);
 [[nodiscard]] std::optional<Role> parse_role(std::string_view text);
 

@@ -50,7 +50,45 @@ bool commas_in_conflict(const Layout& layout) {
     return layout.delimiter == Delimiter{','} && layout.header_cells >= 2 && layout.columns > layout.header_cells + 1;
 }
 
+// Where the recipe's names stand in the text: a delimiter and a header that a person had to choose once are found again
+// by them.
+std::optional<LayoutChoice> choice_of(const Recipe& recipe, std::string_view head, Encoding encoding) {
+    const auto names_all = [&](const std::vector<std::string>& cells) {
+        return std::ranges::equal(recipe.columns, cells, {}, &RecipeColumn::header);
+    };
+    for (const HeadLine& line : judged_lines(head))
+        if (names_all(header_cells(line.text, recipe.delimiter, encoding)))
+            return LayoutChoice{recipe.delimiter, line.number};
+    for (std::size_t i = 0; i < recipe.columns.size(); ++i)
+        if (recipe.columns[i].header != name_by_number(i)) return std::nullopt;
+    return LayoutChoice{recipe.delimiter, 0};
+}
+
+struct FoundLayout {
+    std::optional<Layout> layout;
+    bool recipe_fits = false;
+};
+
+// As the person says, else as the recipe says where that makes its shape, else as the program sees it.
+FoundLayout layout_with(std::string_view head, Encoding encoding, const Recipe* recipe, const LayoutChoice& said) {
+    FoundLayout found{find_layout(head, encoding, said), false};
+    if (!recipe) return found;
+    found.recipe_fits = found.layout && fits(*recipe, *found.layout);
+    if (found.recipe_fits || said != LayoutChoice{}) return found;
+    const auto choice = choice_of(*recipe, head, encoding);
+    if (!choice) return found;
+    auto own = find_layout(head, encoding, *choice);
+    if (own && fits(*recipe, *own)) found = {std::move(own), true};
+    return found;
+}
+
 } // namespace
+
+bool has_shape_of(const TextSource& source, const Recipe& recipe) {
+    std::string buffer;
+    const auto head = source.bytes.piece(0, std::min(source.bytes.size(), head_bytes), buffer);
+    return head && layout_with(*head, source.encoding, &recipe, {}).recipe_fits;
+}
 
 std::optional<std::string_view> whole_text(const ByteSource& bytes, std::string& buffer) {
     return bytes.piece(0, bytes.size(), buffer);
@@ -98,7 +136,8 @@ base::Result<KnownTable> know_table(const TextSource& source, const std::string&
     std::string buffer;
     const auto head = source.bytes.piece(0, std::min(source.bytes.size(), head_bytes), buffer);
     if (!head) return unreadable(name);
-    auto layout = find_layout(*head, source.encoding);
+    const Recipe* const recipe = options.recipe ? &*options.recipe : nullptr;
+    auto [layout, recipe_fits] = layout_with(*head, source.encoding, recipe, options.layout);
     if (!layout) return without_table(name);
     if (layout->columns > most_columns)
         return Error{ErrorCode::not_a_table,
@@ -111,8 +150,7 @@ base::Result<KnownTable> know_table(const TextSource& source, const std::string&
             {name, layout->data_line, ""},
             "rows have more cells than there are names, as if commas were decimal marks and delimiters at once",
             "export with semicolons or tabs, or with decimal points"};
-    KnownTable known{std::move(*layout), {}, false};
-    known.recipe_fits = options.recipe && fits(*options.recipe, known.layout);
+    KnownTable known{std::move(*layout), {}, recipe_fits};
     if (options.recipe) known.layout.style.decimal_mark = options.recipe->decimal_mark;
     known.guesses = guess_columns(known.layout, take_samples(source.bytes, known.layout));
     if (options.recipe) apply(*options.recipe, known.layout, known.guesses);

@@ -36,6 +36,9 @@ struct KnownTable {
 [[nodiscard]] base::Result<KnownTable> know_table(const TextSource& source, const std::string& name,
                                                   const Options& options);
 
+// Whether the recipe was made for files like this table.
+[[nodiscard]] bool has_shape_of(const TextSource& source, const Recipe& recipe);
+
 // The whole of a source as one text; nothing where it cannot be read.
 [[nodiscard]] std::optional<std::string_view> whole_text(const ByteSource& bytes, std::string& buffer);
 

@@ -5,9 +5,11 @@
 #include "core/import/wording.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 #include <span>
+#include <string_view>
 
 namespace lapwright::import {
 namespace {
@@ -145,6 +147,13 @@ std::optional<double> wheel_speed_scale(const Recording& recording) {
     const auto middle = ratios.begin() + static_cast<std::ptrdiff_t>(ratios.size() / 2);
     std::ranges::nth_element(ratios, middle);
     return *middle;
+}
+
+bool asks(const Recording& recording) {
+    static constexpr std::array<std::string_view, 3> questions{"column_unsure", "decimal_mark_unsure", "no_header"};
+    return std::ranges::any_of(recording.warnings, [](const Warning& warning) {
+        return std::ranges::find(questions, warning.code) != questions.end();
+    });
 }
 
 std::vector<Warning> tell_trust(const Recording& recording) {

@@ -33,4 +33,7 @@ inline constexpr double least_gap_s = 0.05;
 // Gaps, positions that stand still between repeats of a faster table, wheel speed against satellite speed.
 [[nodiscard]] std::vector<recording::Warning> tell_trust(const recording::Recording& recording);
 
+// Whether the import had to guess where a person could say: what the columns are, which comma is a decimal mark.
+[[nodiscard]] bool asks(const recording::Recording& recording);
+
 } // namespace lapwright::import

@@ -4,6 +4,7 @@
 #include "core/analysis/explain.h"
 #include "core/analysis/run.h"
 #include "core/causes/what_if.h"
+#include "core/import/recipe_folder.h"
 
 #include <QElapsedTimer>
 #include <QFile>
@@ -18,11 +19,13 @@ constexpr qint64 progress_pause_ms = 40; // a person sees no more
 
 } // namespace
 
-Stages analysis_stages() {
+Stages analysis_stages(const std::string& recipe_folder) {
     return {
-        [](const std::string& path, const std::optional<track::TrackRecord>& track, const base::Progress& progress) {
+        [recipe_folder](const std::string& path, const std::optional<track::TrackRecord>& track,
+                        const base::Progress& progress) {
             analysis::SessionOptions options;
             options.track = track;
+            options.import.recipe = import::recipe_for(path, import::RecipeFolder(recipe_folder).list().recipes);
             return analysis::load_session(path, options, progress);
         },
         [](const Wanted& wanted, const base::Progress& progress) -> base::Result<ComparedPointer> {
@@ -40,6 +43,12 @@ Stages analysis_stages() {
             options.setup_b = question.setup_b;
             return analysis::explain(*question.compared->pairing, options, progress);
         },
+        [](const std::string& path, const import::Options& options) -> base::Result<PreviewPointer> {
+            auto preview = import::preview_file(path, options);
+            if (!preview.ok()) return preview.error();
+            return PreviewPointer(std::make_shared<const import::Preview>(std::move(preview).value()));
+        },
+        recipe_folder,
     };
 }
 
@@ -47,9 +56,11 @@ Worker::Worker(Stages stages, QObject* parent)
     : QObject(parent), stages_(std::move(stages)), stop_loads_(std::make_shared<std::atomic<bool>>(false)),
       stop_comparison_(std::make_shared<std::atomic<bool>>(false)),
       stop_explanation_(std::make_shared<std::atomic<bool>>(false)),
-      newest_prediction_(std::make_shared<std::atomic<int>>(0)) {
+      newest_prediction_(std::make_shared<std::atomic<int>>(0)),
+      newest_preview_(std::make_shared<std::atomic<int>>(0)) {
     pool_.setMaxThreadCount(files_at_once);
     predictions_.setMaxThreadCount(1);
+    previews_.setMaxThreadCount(1);
 }
 
 Worker::~Worker() {
@@ -59,6 +70,9 @@ Worker::~Worker() {
     ++*newest_prediction_;
     pool_.clear();
     predictions_.clear();
+    ++*newest_preview_;
+    previews_.clear();
+    previews_.waitForDone();
     pool_.waitForDone();
     predictions_.waitForDone();
 }
@@ -120,6 +134,25 @@ void Worker::predict(CarPointer car, std::vector<causes::Change> changes) {
             this,
             [this, number, newest, predictions = std::move(predictions)] {
                 if (*newest == number) Q_EMIT predictions_ready(predictions);
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+void Worker::preview(const QString& path, const import::Options& options) {
+    const int number = ++*newest_preview_;
+    previews_.start([this, number, newest = newest_preview_, path, options] {
+        if (*newest != number) return;
+        auto result = stages_.preview(QFile::encodeName(path).toStdString(), options);
+        QMetaObject::invokeMethod(
+            this,
+            [this, number, newest, path, result = std::move(result)] {
+                if (*newest != number) return;
+                if (result.ok()) {
+                    Q_EMIT preview_ready(path, result.value());
+                } else {
+                    Q_EMIT preview_refused(path, result.error());
+                }
             },
             Qt::QueuedConnection);
     });

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Long work off the UI thread: reads files, compares laps, explains the gap, tells how far it is, and can be called
-// off. One signal for each finished stage; of several comparisons, explanations or predictions asked for, only the
-// newest is answered.  All signals arrive on the thread that owns the worker.
+// off. One signal for each finished stage; of several comparisons, explanations, predictions or previews asked for,
+// only the newest is answered.  All signals arrive on the thread that owns the worker.
 #pragma once
 
 #include "core/analysis/analysis.h"
@@ -10,6 +10,7 @@
 #include "core/base/result.h"
 #include "core/car/setup_sheet.h"
 #include "core/causes/explanation.h"
+#include "core/import/preview.h"
 #include "core/track/track_record.h"
 #include "ui/models/compared.h"
 
@@ -28,6 +29,7 @@ namespace lapwright::bridge {
 using SessionPointer = std::shared_ptr<const analysis::Session>;
 using models::ComparedPointer;
 using ExplanationPointer = std::shared_ptr<const causes::Explanation>;
+using PreviewPointer = std::shared_ptr<const import::Preview>;
 using CarPointer = std::shared_ptr<const causes::CarModel>;
 
 // The two laps that are to be compared; no number: the session's fastest clean lap.
@@ -54,9 +56,13 @@ struct Stages {
         load;
     std::function<base::Result<ComparedPointer>(const Wanted& wanted, const base::Progress& progress)> compare;
     std::function<base::Result<ExplanationPointer>(const Question& question, const base::Progress& progress)> explain{};
+    // What the columns of a table are taken for, from its first rows; none: there is no column dialog.
+    std::function<base::Result<PreviewPointer>(const std::string& path, const import::Options& options)> preview{};
+    std::string recipe_folder{}; // where a person's recipes are kept
 };
 
-[[nodiscard]] Stages analysis_stages();
+// Files are read with the recipe of that folder that was made for their shape.
+[[nodiscard]] Stages analysis_stages(const std::string& recipe_folder = {});
 
 class Worker : public QObject {
     Q_OBJECT
@@ -70,6 +76,8 @@ class Worker : public QObject {
     void explain(const Question& question);
     // Changes of one car, each for itself; some milliseconds each, so neither progress nor busy is told.
     void predict(CarPointer car, std::vector<causes::Change> changes);
+    // The first rows of a file, some milliseconds: neither progress nor busy is told.
+    void preview(const QString& path, const import::Options& options);
     // Calls off all that is running or waiting; nothing of it is answered any more.
     void cancel();
     [[nodiscard]] bool busy() const { return running_ > 0; }
@@ -82,6 +90,8 @@ class Worker : public QObject {
     void explanation_ready(const lapwright::bridge::ExplanationPointer& explanation);
     void explanation_refused(const lapwright::base::Error& error);
     void predictions_ready(const std::vector<lapwright::causes::Prediction>& predictions);
+    void preview_ready(const QString& path, const lapwright::bridge::PreviewPointer& preview);
+    void preview_refused(const QString& path, const lapwright::base::Error& error);
     void progressed(const QString& stage, double part_done);
     void busy_changed(bool busy);
 
@@ -98,6 +108,8 @@ class Worker : public QObject {
     Stop stop_explanation_;
     QThreadPool predictions_; // beside the long work
     std::shared_ptr<std::atomic<int>> newest_prediction_;
+    QThreadPool previews_;
+    std::shared_ptr<std::atomic<int>> newest_preview_;
     int running_ = 0;
 };
 

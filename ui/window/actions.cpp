@@ -33,6 +33,9 @@ Actions::Actions(QMenuBar& bar)
     : session_menu(bar.addMenu(tr("&Session"))), pairing_menu(bar.addMenu(tr("&Pairing"))),
       view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))), help_menu(bar.addMenu(tr("&Help"))) {
     open = act(session_menu, "&Open files…", QKeySequence::Open);
+    columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
+    recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));
+    session_menu->addSeparator();
     close_session = act(session_menu, "&Close this session", Qt::Key_Delete);
     session_menu->addSeparator();
     forget_track = act(session_menu, "Forget the &track file", QList<QKeySequence>{});
@@ -113,7 +116,7 @@ void Actions::add_looks(QMenuBar& bar) {
 }
 
 std::vector<QAction*> Actions::of_sessions_page() const {
-    return {close_session, take_a, take_b, compare};
+    return {columns, close_session, take_a, take_b, compare};
 }
 
 std::vector<QAction*> Actions::of_compare_page() const {

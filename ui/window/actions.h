@@ -28,6 +28,8 @@ struct Actions {
     QMenu* help_menu;
 
     QAction* open;
+    QAction* columns;
+    QAction* recipes;
     QAction* close_session;
     QAction* forget_track;
     QAction* cancel;

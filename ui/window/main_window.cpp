@@ -15,6 +15,7 @@
 #include "ui/window/actions.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
+#include "ui/window/importing.h"
 #include "ui/window/notices.h"
 
 #include <QApplication>
@@ -67,7 +68,7 @@ QString name_of(const models::LapPick& pick) {
 MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* parent)
     : QMainWindow(parent), settings_(settings), preferences_(load_preferences(settings)),
       desktop_(QApplication::palette()), shelf_(new models::SessionShelf(this)),
-      worker_(new bridge::Worker(std::move(stages), this)) {
+      worker_(new bridge::Worker(stages, this)), importing_(new Importing(*worker_, stages.recipe_folder, this)) {
     setWindowTitle(QStringLiteral("Lapwright"));
     setAcceptDrops(true);
     setFont(theme::body());
@@ -77,6 +78,8 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     connect_actions();
     connect_compare_actions();
     connect_why_and_sheet();
+    connect_importing();
+    actions_->recipes->setEnabled(!stages.recipe_folder.empty());
     apply_look();
     apply_units();
     compare_page_->set_band_shown(preferences_.band_shown);
@@ -179,7 +182,21 @@ void MainWindow::load(const QStringList& files, Plan plan) {
 
 void MainWindow::file_done(const QString& path) {
     plan_.awaited.removeOne(path);
-    if (plan_.awaited.isEmpty()) fulfil_plan();
+    go_on_with_plan();
+}
+
+// Files that ask are answered for before their laps are compared.
+void MainWindow::go_on_with_plan() {
+    if (plan_.awaited.isEmpty() && !importing_->ask_next()) fulfil_plan();
+}
+
+// Its columns mean something else now; a comparison that shows it is made anew when it is looked at.
+void MainWindow::read_again(const QString& path) {
+    const auto shows = [&](const std::optional<models::LapPick>& pick) { return pick && pick->path == path; };
+    if (shows(compared_.first) || shows(compared_.second)) compared_ = {};
+    plan_.awaited << path;
+    shelf_->expect({path});
+    worker_->load({path}, track_);
 }
 
 void MainWindow::fulfil_plan() {
@@ -274,6 +291,7 @@ void MainWindow::apply_units() {
     compare_page_->set_units(preferences_.units);
     causes_page_->set_units(preferences_.units);
     debriefing_->set_units(preferences_.units);
+    importing_->set_units(preferences_.units);
 }
 
 void MainWindow::apply_look() {
@@ -287,6 +305,7 @@ void MainWindow::apply_look() {
     compare_page_->set_palette(palette);
     causes_page_->set_palette(palette);
     debrief_page_->set_palette(palette);
+    importing_->set_palette(palette);
 }
 
 void MainWindow::ask_for_files() {

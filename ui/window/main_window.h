@@ -30,6 +30,7 @@ namespace lapwright::window {
 struct Actions;
 class Debriefing;
 class Explaining;
+class Importing;
 class Notices;
 
 class MainWindow : public QMainWindow {
@@ -48,6 +49,7 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] pages::ComparePage& compare_page() { return *compare_page_; }
     [[nodiscard]] pages::CausesPage& causes_page() { return *causes_page_; }
     [[nodiscard]] pages::DebriefPage& debrief_page() { return *debrief_page_; }
+    [[nodiscard]] Importing& importing() { return *importing_; }
     [[nodiscard]] Explaining& explaining() { return *explaining_; }
     [[nodiscard]] Debriefing& debriefing() { return *debriefing_; }
     [[nodiscard]] pages::SessionsPage& sessions_page() { return *sessions_page_; }
@@ -77,6 +79,7 @@ class MainWindow : public QMainWindow {
     void connect_actions();
     void connect_compare_actions();
     void connect_why_and_sheet();
+    void connect_importing();
     void load(const QStringList& files, Plan plan);
     // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
     bool take_track(QStringList& files);
@@ -84,6 +87,8 @@ class MainWindow : public QMainWindow {
     void forget_track();
     void reload_all();
     void file_done(const QString& path);
+    void go_on_with_plan();
+    void read_again(const QString& path);
     void fulfil_plan();
     void compare();
     void show_compared(const models::ComparedPointer& compared);
@@ -102,6 +107,7 @@ class MainWindow : public QMainWindow {
     QPalette desktop_;
     models::SessionShelf* shelf_;
     bridge::Worker* worker_;
+    Importing* importing_;
     std::unique_ptr<Actions> actions_;
     QStackedWidget* stack_;
     pages::SessionsPage* sessions_page_;

@@ -14,6 +14,7 @@
 #include "ui/window/actions.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
+#include "ui/window/importing.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
 
@@ -122,10 +123,12 @@ void MainWindow::connect_worker() {
     using bridge::Worker;
     connect(worker_, &Worker::session_ready, this, [this](const QString& path, const bridge::SessionPointer& session) {
         shelf_->add(path, session);
+        importing_->note_session(path, *session->recording);
         file_done(path);
     });
     connect(worker_, &Worker::file_refused, this, [this](const QString& path, const base::Error& error) {
         notices_->add(text(base::one_line(error)));
+        importing_->note_refusal(path, error);
         file_done(path);
     });
     connect(worker_, &Worker::pairing_ready, this, &MainWindow::show_compared);
@@ -248,6 +251,15 @@ void MainWindow::connect_why_and_sheet() {
     connect(explaining_, &Explaining::changed, this, [this] {
         debriefing_->set_explanation(explaining_->explanation(), explaining_->setup_a(), explaining_->setup_b());
     });
+}
+
+void MainWindow::connect_importing() {
+    connect(actions_->columns, &QAction::triggered, this, [this] { sessions_page_->ask_for_columns(); });
+    connect(actions_->recipes, &QAction::triggered, this, [this] { importing_->show_recipes(); });
+    connect(sessions_page_, &pages::SessionsPage::columns_asked, importing_, &Importing::ask);
+    connect(importing_, &Importing::read_again, this, &MainWindow::read_again);
+    connect(importing_, &Importing::answered, this, &MainWindow::go_on_with_plan);
+    connect(importing_, &Importing::refused, notices_, &Notices::add);
 }
 
 // Channels that this pairing does not have keep their place in the settings.

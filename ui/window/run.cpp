@@ -5,9 +5,11 @@
 #include "ui/window/main_window.h"
 
 #include <QApplication>
+#include <QFile>
 #include <QIcon>
 #include <QLocale>
 #include <QSettings>
+#include <QStandardPaths>
 #include <QStyleFactory>
 #include <iostream>
 
@@ -22,6 +24,12 @@ namespace {
 bool display_named() {
     return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
            qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+// Beside nothing that another program owns: ~/.local/share/lapwright/recipes.
+std::string recipe_folder() {
+    const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
+    return QFile::encodeName(data + QStringLiteral("/lapwright/recipes")).toStdString();
 }
 
 } // namespace
@@ -43,7 +51,7 @@ int run(int argc, char** argv) {
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/lapwright.svg")));
     QSettings settings;
-    MainWindow window(bridge::analysis_stages(), settings);
+    MainWindow window(bridge::analysis_stages(recipe_folder()), settings);
     window.show();
     window.start(QApplication::arguments().mid(1));
     return QApplication::exec();

@@ -43,7 +43,8 @@ TEST(Recipe, OverridesTheGuesses) {
     EXPECT_DOUBLE_EQ(recording->find(Meaning::speed)->values[0], 10.0);
     EXPECT_DOUBLE_EQ(recording->find(Meaning::air_temperature)->values[0], 293.15);
     EXPECT_EQ(recording->channels.size(), 2U);
-    EXPECT_TRUE(recording->warnings.empty());
+    ASSERT_EQ(recording->warnings.size(), 1U) << "no doubt is told of what a person said";
+    EXPECT_EQ(recording->warnings[0].code, "recipe_used");
     const auto again = preview_bytes(file, "x.csv", options);
     ASSERT_TRUE(again.ok());
     EXPECT_TRUE(again->recipe_fits);

@@ -5,7 +5,9 @@
 #include "tests/ui/fixture/invented_stages.h"
 #include "tests/ui/fixture/waiting.h"
 #include "ui/dialogs/about.h"
+#include "ui/dialogs/column_dialog.h"
 #include "ui/dialogs/keys_help.h"
+#include "ui/dialogs/recipe_list.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/causes/what_if_card.h"
 #include "ui/pages/compare/compare_page.h"
@@ -62,17 +64,34 @@ int main(int argc, char** argv) {
     const QStringList files = words.mid(5);
     const bool crowded = files == QStringList{QStringLiteral("crowded")};
     const bool real = !files.isEmpty() && !crowded;
+    const std::string recipe_folder = folder.filePath(QStringLiteral("recipes")).toStdString();
     fixture::PairingOptions options;
     options.crowded = crowded;
-    window::MainWindow window(real ? bridge::analysis_stages() : fixture::invented_stages(options), settings);
+    window::MainWindow window(real ? bridge::analysis_stages(recipe_folder) : fixture::invented_stages(options),
+                              settings);
     window.resize(words[2].toInt(), words[3].toInt());
     window.show();
     window.start(real ? files : QStringList{QStringLiteral("one.csv"), QStringLiteral("two.txt")});
+    const Shoot shoot{window, words[1] + QLatin1Char('/') + words[2] + QLatin1Char('-') + words[4] + QLatin1Char('-')};
+    const auto asking = [&]() -> dialogs::ColumnDialog* {
+        auto* dialog = window.findChild<dialogs::ColumnDialog*>();
+        return dialog != nullptr && dialog->isVisible() ? dialog : nullptr;
+    };
+    const auto asks_or_compares = [&] { return window.on_compare_page() || asking() != nullptr; };
+    while (fixture::wait_for(asks_or_compares, 20000) && asking() != nullptr) {
+        fixture::settle();
+        asking()->grab().save(shoot.stem + QStringLiteral("columns.png"));
+        models::ColumnTable& columns = asking()->table();
+        const int doubtful = columns.next_doubtful(-1);
+        import::RecipeColumn column = columns.recipe().columns[static_cast<std::size_t>(doubtful)];
+        column.unit = base::Unit::kilometre_per_hour;
+        columns.set_column(doubtful, column);
+        asking()->accept();
+    }
     if (!fixture::wait_for([&] { return window.on_compare_page(); }, 20000)) {
         std::cerr << "no comparison came\n";
         return 1;
     }
-    const Shoot shoot{window, words[1] + QLatin1Char('/') + words[2] + QLatin1Char('-') + words[4] + QLatin1Char('-')};
     shoot("compare");
     press(window.actions().close_up);
     shoot("close-up");
@@ -91,6 +110,13 @@ int main(int argc, char** argv) {
     about.show();
     fixture::settle();
     about.grab().save(shoot.stem + QStringLiteral("about.png"));
+    if (real) {
+        dialogs::RecipeList recipes{import::RecipeFolder(recipe_folder), base::UnitSystem::metric,
+                                    theme::palette_for(theme::Choice::system, QApplication::palette()), &window};
+        recipes.show();
+        fixture::settle();
+        recipes.grab().save(shoot.stem + QStringLiteral("recipes.png"));
+    }
     press(window.actions().show_causes);
     if (!fixture::wait_for([&] { return window.causes_page().explanation() != nullptr; }, 60000)) {
         std::cerr << "no explanation came: " << window.causes_page().sentence().toStdString() << '\n';

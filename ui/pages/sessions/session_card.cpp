@@ -82,6 +82,10 @@ SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* pare
     close->setObjectName(QStringLiteral("plain"));
     close->setText(tr("Close"));
     close->setToolTip(tr("Takes the session off this page; its file stays as it is"));
+    auto* columns = new QToolButton(this);
+    columns->setObjectName(QStringLiteral("plain"));
+    columns->setText(tr("Columns…"));
+    columns->setToolTip(tr("What each column of the file was taken for; correct it here"));
     title_->setFont(theme::strong(theme::body()));
     title_->set_text(title_words(*entry.session));
     facts_->setFont(theme::small());
@@ -93,6 +97,7 @@ SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* pare
 
     auto* top = new QHBoxLayout;
     top->addWidget(title_, 1);
+    top->addWidget(columns);
     top->addWidget(close);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(14, 10, 14, 12);
@@ -105,6 +110,7 @@ SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* pare
     column->addStretch(1);
 
     connect(laps_, &LapList::picked, this, [this](int lap, bool as_a) { Q_EMIT picked(path_, lap, as_a); });
+    connect(columns, &QToolButton::clicked, this, [this] { Q_EMIT columns_asked(path_); });
     connect(close, &QToolButton::clicked, this, [this] { Q_EMIT close_asked(path_); });
 }
 

@@ -31,6 +31,7 @@ class SessionCard : public QFrame {
   Q_SIGNALS:
     void picked(const QString& path, int lap, bool as_a);
     void close_asked(const QString& path);
+    void columns_asked(const QString& path);
 
   private:
     QString path_;

@@ -106,6 +106,7 @@ void SessionsPage::rebuild() {
         connect(card, &SessionCard::picked, this, [this](const QString& path, int lap, bool as_a) {
             shelf_->pick(as_a ? Side::a : Side::b, {path, lap});
         });
+        connect(card, &SessionCard::columns_asked, this, &SessionsPage::columns_asked);
         // The card is deleted by what it asks for: only after its signal has returned.
         connect(card, &SessionCard::close_asked, shelf_, &models::SessionShelf::remove, Qt::QueuedConnection);
         cards_.push_back(card);
@@ -177,6 +178,12 @@ SessionCard* SessionsPage::focused() const {
 
 void SessionsPage::pick_focused(Side side) {
     if (SessionCard* card = focused()) shelf_->pick(side, {card->path(), card->laps().current_lap()});
+}
+
+void SessionsPage::ask_for_columns() {
+    const SessionCard* card = focused();
+    if (card == nullptr && cards_.size() == 1) card = cards_.front();
+    if (card != nullptr) Q_EMIT columns_asked(card->path());
 }
 
 void SessionsPage::close_focused() {

@@ -33,11 +33,14 @@ class SessionsPage : public QWidget {
     // The lap with the focus becomes A or B; without one nothing happens.
     void pick_focused(models::Side side);
     void close_focused();
+    // Of the session with the focus, or the only one.
+    void ask_for_columns();
     [[nodiscard]] const std::vector<SessionCard*>& cards() const { return cards_; }
 
   Q_SIGNALS:
     void open_asked();
     void compare_asked();
+    void columns_asked(const QString& path);
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

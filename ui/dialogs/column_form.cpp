@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/dialogs/column_form.h"
+
+#include "core/base/number_text.h"
+#include "ui/models/text.h"
+#include "ui/plots/small_plot.h"
+#include "ui/theme/fonts.h"
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace lapwright::dialogs {
+namespace {
+
+using models::text;
+
+constexpr int plot_height_px = 130;
+
+QLabel* plain(const QFont& font, QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setFont(font);
+    return label;
+}
+
+QComboBox* choice(const QString& name, QWidget* parent) {
+    auto* box = new QComboBox(parent);
+    box->setObjectName(name);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(18);
+    return box;
+}
+
+} // namespace
+
+ColumnForm::ColumnForm(models::ColumnTable* table, const theme::Palette& palette, QWidget* parent)
+    : QFrame(parent), table_(table), name_(plain(theme::strong(theme::body()), this)),
+      cells_(plain(theme::small(), this)), plot_(new plots::SmallPlot(this)), range_(plain(theme::small(), this)),
+      use_(choice(QStringLiteral("use"), this)), unit_(choice(QStringLiteral("unit"), this)),
+      form_(choice(QStringLiteral("form"), this)), scale_(new QLineEdit(this)), reason_(plain(theme::small(), this)) {
+    setObjectName(QStringLiteral("card"));
+    plot_->setAccessibleName(tr("Values of the first rows"));
+    plot_->set_colour(palette.a);
+    plot_->setFixedHeight(plot_height_px);
+    scale_->setObjectName(QStringLiteral("scale"));
+    auto* grid = new QGridLayout;
+    grid->setColumnStretch(1, 1);
+    int row = 0;
+    const auto field = [&](const QString& words, QWidget* widget) {
+        auto* label = new QLabel(words, this);
+        label->setTextFormat(Qt::PlainText);
+        label->setBuddy(widget);
+        widget->setAccessibleName(QString(words).remove(QLatin1Char('&')));
+        grid->addWidget(label, row, 0);
+        grid->addWidget(widget, row++, 1);
+    };
+    field(tr("&Taken for"), use_);
+    field(tr("&Unit"), unit_);
+    field(tr("&Written as"), form_);
+    field(tr("&Multiplied by"), scale_);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(14, 10, 14, 12);
+    column->addWidget(name_);
+    column->addWidget(cells_);
+    column->addWidget(plot_);
+    column->addWidget(range_);
+    column->addLayout(grid);
+    column->addWidget(reason_);
+    column->addStretch(1);
+    for (const import::ColumnUse& use : import::all_uses())
+        use_->addItem(text(import::words(use)));
+    connect(use_, &QComboBox::activated, this,
+            [this](int index) { table_->set_use(row_, import::all_uses()[static_cast<std::size_t>(index)]); });
+    connect(unit_, &QComboBox::activated, this, &ColumnForm::take_unit);
+    connect(form_, &QComboBox::activated, this, &ColumnForm::take_form);
+    connect(scale_, &QLineEdit::editingFinished, this, &ColumnForm::take_scale);
+    connect(table_, &QAbstractItemModel::dataChanged, this, &ColumnForm::follow);
+    connect(table_, &QAbstractItemModel::modelReset, this, [this] { show_column(table_->rowCount() > 0 ? 0 : -1); });
+    show_column(-1);
+}
+
+void ColumnForm::show_column(int row) {
+    row_ = row;
+    setEnabled(row >= 0);
+    follow();
+}
+
+void ColumnForm::follow() {
+    if (row_ < 0 || row_ >= table_->rowCount()) {
+        for (QLabel* label : {name_, cells_, range_, reason_})
+            label->clear();
+        plot_->set_values({});
+        return;
+    }
+    const import::RecipeColumn& column = table_->recipe().columns[static_cast<std::size_t>(row_)];
+    name_->setText(table_->index(row_, models::ColumnTable::name_column).data().toString());
+    cells_->setText(table_->cells(row_));
+    plot_->set_values(table_->values(row_));
+    const QString range = table_->range(row_);
+    range_->setText(range.isEmpty() ? tr("not read") : tr("read as %1").arg(range));
+    reason_->setText(table_->reason(row_));
+    reason_->setVisible(!reason_->text().isEmpty());
+    fill_choices(column);
+}
+
+void ColumnForm::fill_choices(const import::RecipeColumn& column) {
+    const auto& uses = import::all_uses();
+    const auto use = import::use_of(column);
+    use_->setCurrentIndex(static_cast<int>(std::ranges::find(uses, use) - uses.begin()));
+    unit_->clear();
+    form_->clear();
+    const bool read = column.role != import::Role::skip;
+    if (read) {
+        for (const base::Unit unit : import::units_for(column)) {
+            unit_->addItem(text(import::unit_words(unit)), static_cast<int>(unit));
+            if (unit == column.unit) unit_->setCurrentIndex(unit_->count() - 1);
+        }
+        for (const import::CellForm form : import::forms_for(use)) {
+            form_->addItem(text(import::words(form)), static_cast<int>(form));
+            if (form == column.form) form_->setCurrentIndex(form_->count() - 1);
+        }
+    }
+    unit_->setEnabled(unit_->count() > 1);
+    form_->setEnabled(form_->count() > 1);
+    const bool scalable = read && column.form == import::CellForm::number;
+    scale_->setEnabled(scalable);
+    if (!scale_->hasFocus() || !scale_->isModified())
+        scale_->setText(scalable ? text(base::exact_text(column.scale)) : QString());
+}
+
+void ColumnForm::take_unit(int choice) {
+    import::RecipeColumn column = table_->recipe().columns[static_cast<std::size_t>(row_)];
+    column.unit = static_cast<base::Unit>(unit_->itemData(choice).toInt());
+    table_->set_column(row_, column);
+}
+
+void ColumnForm::take_form(int choice) {
+    const import::RecipeColumn& column = table_->recipe().columns[static_cast<std::size_t>(row_)];
+    table_->set_column(row_, import::with_form(column, static_cast<import::CellForm>(form_->itemData(choice).toInt())));
+}
+
+// What is no usable number leaves the field as it was.
+void ColumnForm::take_scale() {
+    if (row_ < 0 || !scale_->isEnabled()) return;
+    QString words = scale_->text().trimmed();
+    const auto value = base::parse_number(words.replace(QLatin1Char(','), QLatin1Char('.')).toStdString());
+    import::RecipeColumn column = table_->recipe().columns[static_cast<std::size_t>(row_)];
+    scale_->setModified(false);
+    if (value && *value != 0.0) column.scale = *value;
+    table_->set_column(row_, column);
+    follow();
+}
+
+} // namespace lapwright::dialogs

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What files mean, asked and remembered: the column dialog for a session's file, by itself where the import had to
+// guess, and the recipes that are kept of the answers.
+#pragma once
+
+#include "core/base/display.h"
+#include "core/base/error.h"
+#include "core/import/recipe_folder.h"
+#include "core/recording/recording.h"
+#include "ui/bridge/worker.h"
+#include "ui/theme/palette.h"
+
+#include <QObject>
+#include <QPointer>
+#include <QSet>
+#include <QString>
+#include <QStringList>
+#include <string>
+
+class QWidget;
+
+namespace lapwright::dialogs {
+class ColumnDialog;
+}
+
+namespace lapwright::window {
+
+class Importing : public QObject {
+    Q_OBJECT
+
+  public:
+    // Worker and window outlive it.
+    Importing(bridge::Worker& worker, const std::string& recipe_folder, QWidget* window);
+
+    void set_units(base::UnitSystem units) { units_ = units; }
+    void set_palette(const theme::Palette& palette) { palette_ = palette; }
+
+    // A file that was read with guesses, or could not be read for want of an answer, is asked about once a run.
+    void note_session(const QString& path, const recording::Recording& recording);
+    void note_refusal(const QString& path, const base::Error& error);
+    // Opens the dialog for the next file that asks; false when there is none.
+    bool ask_next();
+    // The dialog for this file, whether it asks or not.
+    void ask(const QString& path);
+    void show_recipes();
+
+  Q_SIGNALS:
+    void read_again(const QString& path);  // the answer is kept: the file means something else now
+    void answered();                       // kept or not, the next may ask
+    void refused(const QString& sentence); // there is nothing to be asked of this file
+
+  private:
+    void open(const QString& path, bool by_itself);
+    void opened_preview(const QString& path, const bridge::PreviewPointer& preview);
+
+    bridge::Worker& worker_;
+    import::RecipeFolder folder_;
+    QWidget* window_;
+    base::UnitSystem units_ = base::UnitSystem::metric;
+    theme::Palette palette_ = theme::paper();
+    QStringList waiting_;
+    QSet<QString> asked_;
+    QPointer<dialogs::ColumnDialog> dialog_;
+    bool by_itself_ = false;
+};
+
+} // namespace lapwright::window
