@@ -10,11 +10,15 @@ namespace {
 
 using nlohmann::ordered_json;
 
-ordered_json channel_json(const recording::Channel& channel) {
+ordered_json channel_json(const recording::Channel& channel, const import::ChannelTrust& trust) {
     return {{"name", channel.name},
             {"meaning", recording::name(channel.meaning)},
             {"unit", base::symbol(base::si_unit(recording::quantity(channel.meaning)))},
-            {"rate_hz", number_json(channel.rate_hz())}};
+            {"rate_hz", number_json(trust.rate_hz)},
+            {"least", number_json(trust.least)},
+            {"most", number_json(trust.most)},
+            {"gaps", trust.gaps},
+            {"longest_gap_s", number_json(trust.longest_gap_s)}};
 }
 
 ordered_json lap_json(const lap::Lap& lap) {
@@ -33,8 +37,8 @@ ordered_json session_json(const analysis::Session& session) {
     for (ordered_json& warning : warnings_json(session.warnings))
         warnings.push_back(std::move(warning));
     ordered_json channels = ordered_json::array();
-    for (const recording::Channel& channel : recording.channels)
-        channels.push_back(channel_json(channel));
+    for (std::size_t i = 0; i < recording.channels.size(); ++i)
+        channels.push_back(channel_json(recording.channels[i], session.trust.channels[i]));
     ordered_json laps = ordered_json::array();
     for (const lap::Lap& lap : session.laps)
         laps.push_back(lap_json(lap));
@@ -47,6 +51,7 @@ ordered_json session_json(const analysis::Session& session) {
             {"gate_from", session.gate_origin},
             {"warnings", warnings},
             {"channels", channels},
+            {"wheel_speed_scale", maybe_json(session.trust.wheel_speed_scale)},
             {"laps", laps}};
 }
 

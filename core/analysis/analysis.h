@@ -6,6 +6,7 @@
 #include "core/comparison/comparison.h"
 #include "core/comparison/repeatability.h"
 #include "core/findings/headline.h"
+#include "core/import/trust.h"
 #include "core/lap/lap.h"
 #include "core/motion/motion_estimate.h"
 #include "core/recording/recording.h"
@@ -26,6 +27,7 @@ struct Session {
     std::string gate_origin; // in words: "lap column of the file"
     std::vector<lap::Lap> laps;
     std::vector<recording::Warning> warnings; // of the stages behind the import
+    import::Trust trust;                      // how far the recording can be trusted
 
     [[nodiscard]] const lap::Lap* lap(int number) const;
     // The fastest clean lap, else the fastest flying one, else null.

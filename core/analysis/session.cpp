@@ -120,6 +120,7 @@ Result<std::shared_ptr<const Session>> understand(recording::Recording recording
         session->laps =
             judged_laps(lap::find_laps(*session->motion, session->gate, recording), *session->motion, *line);
     }
+    session->trust = import::judge(recording);
     session->recording = std::make_shared<const recording::Recording>(std::move(recording));
     return std::shared_ptr<const Session>(std::move(session));
 }

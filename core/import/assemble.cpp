@@ -26,6 +26,8 @@ using recording::Warning;
 // A reading beyond this is a moment since 1970, not the time since the session began.
 constexpr double moment_from_s = 1e8;
 
+constexpr std::string_view assembling = "putting channels together";
+
 void warn(Recording& recording, const std::string& code, const std::string& message, const LineTally& tally) {
     if (tally.count > 0)
         recording.warnings.push_back({code, message + " (" + lines_text(tally) + ")", tally.first_lines.front()});
@@ -164,7 +166,7 @@ std::vector<ColumnPlan> plan_columns(const std::vector<ColumnGuess>& guesses) {
 }
 
 base::Result<Recording> assemble(Table table, const Layout& layout, const std::vector<ColumnGuess>& guesses,
-                                 const Options& options, const std::string& name) {
+                                 const Options& options, const std::string& name, const base::Progress& progress) {
     const SessionFacts session = understand(layout.facts);
     Recording recording;
     recording.source_file = name;
@@ -195,6 +197,7 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
         return without_time(name, layout.data_line);
     }
     const ClockKind kind = is_clock(time) ? ClockKind::time_of_day : ClockKind::elapsed;
+    if (!base::go_on(progress, assembling, 0.95)) return base::cancelled();
     TimeAxis axis = make_time_axis(reading_s, table.lines, kind, lap_numbers(table, guesses));
     reading_s = {};
     if (axis.time_s.size() < 2)
@@ -207,6 +210,7 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     recording.duration_s = axis.time_s.back();
     set_start(recording, session, time, axis.first_reading_s,
               first_date(table, guesses, axis.rows.empty() ? 0 : axis.rows.front()));
+    if (!base::go_on(progress, assembling, 0.96)) return base::cancelled();
     const auto positions = mend_positions(table, guesses);
     recording.warnings.insert(recording.warnings.end(), positions.begin(), positions.end());
 
@@ -214,6 +218,9 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     SharedRows rows(std::move(axis.time_s), std::move(table.lines));
     for (std::size_t i = 0; i < guesses.size(); ++i) {
         if (guesses[i].role != Role::channel || guesses[i].form == CellForm::text) continue;
+        if (!base::go_on(progress, assembling,
+                         0.97 + 0.02 * static_cast<double>(i) / static_cast<double>(guesses.size())))
+            return base::cancelled();
         TableColumn& column = table.columns[i];
         keep_rows(column.values, axis.rows);
         Channel channel;
@@ -224,6 +231,7 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
         rows.attach(channel, std::move(column.values), column.absent > 0);
         if (channel.size() > 0) recording.channels.push_back(std::move(channel));
     }
+    if (!base::go_on(progress, assembling, 0.99)) return base::cancelled();
     const auto trust = tell_trust(recording);
     recording.warnings.insert(recording.warnings.end(), trust.begin(), trust.end());
     return recording;

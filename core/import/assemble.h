@@ -2,6 +2,7 @@
 // Columns of a table and what they were taken for, to a Recording: stamps, channels, facts, and every doubt in words.
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/import/column_guess.h"
 #include "core/import/import.h"
@@ -15,6 +16,7 @@ namespace lapwright::import {
 
 [[nodiscard]] base::Result<recording::Recording> assemble(Table table, const Layout& layout,
                                                           const std::vector<ColumnGuess>& guesses,
-                                                          const Options& options, const std::string& name);
+                                                          const Options& options, const std::string& name,
+                                                          const base::Progress& progress = {});
 
 } // namespace lapwright::import

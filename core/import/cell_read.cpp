@@ -37,7 +37,7 @@ std::optional<Cell> quoted_cell(const char* open, const char* end, Delimiter del
         const char* const behind = skip_blanks(at + 1, end, delimiter);
         if (behind < end && !ends_cell(*behind, delimiter)) return std::nullopt;
         std::string_view text(open + 1, static_cast<std::size_t>(at - open - 1));
-        const std::size_t line_ends = count_lines(text).ends;
+        const std::size_t line_ends = count_line_ends(text);
         if (doubled) {
             scratch.assign(text);
             for (std::size_t i = scratch.find("\"\""); i != std::string::npos; i = scratch.find("\"\"", i + 1))

@@ -26,8 +26,7 @@ base::Result<Recording> import_table(const TextSource& source, const std::string
         error.place.file = name;
         return error;
     }
-    if (!base::go_on(progress, "putting channels together", 0.95)) return base::cancelled();
-    auto recording = assemble(std::move(table).value(), known->layout, known->guesses, options, name);
+    auto recording = assemble(std::move(table).value(), known->layout, known->guesses, options, name, progress);
     if (!recording || !known->recipe_fits) return recording;
     Recording told = std::move(recording).value();
     told.warnings.insert(told.warnings.begin(),

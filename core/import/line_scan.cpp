@@ -6,11 +6,10 @@
 
 namespace lapwright::import {
 
-LineCount count_lines(std::string_view text) {
+std::size_t count_line_ends(std::string_view text) {
     // Short stretches keep the counts in bytes, so that the compiler takes sixteen characters at a time.
     constexpr std::size_t stretch = 240;
-    LineCount count;
-    std::uint8_t any_quote = 0;
+    std::size_t count = 0;
     const std::size_t last = text.empty() ? 0 : text.size() - 1;
     for (std::size_t from = 0; from < last; from += stretch) {
         const std::size_t to = std::min(from + stretch, last);
@@ -20,15 +19,10 @@ LineCount count_lines(std::string_view text) {
             const auto lone_return = static_cast<std::uint8_t>(static_cast<unsigned>(text[i] == '\r') &
                                                                static_cast<unsigned>(text[i + 1] != '\n'));
             ends = static_cast<std::uint8_t>(ends + (line_feed | lone_return));
-            any_quote = static_cast<std::uint8_t>(any_quote | static_cast<std::uint8_t>(text[i] == '"'));
         }
-        count.ends += ends;
+        count += ends;
     }
-    if (!text.empty()) {
-        if (text[last] == '\n' || text[last] == '\r') ++count.ends;
-        if (text[last] == '"') any_quote = 1;
-    }
-    count.quotes = any_quote != 0;
+    if (!text.empty() && (text[last] == '\n' || text[last] == '\r')) ++count;
     return count;
 }
 

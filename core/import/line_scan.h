@@ -7,13 +7,8 @@
 
 namespace lapwright::import {
 
-struct LineCount {
-    std::size_t ends = 0;
-    bool quotes = false; // a quotation mark stands somewhere in the text
-};
-
 // Ends of lines in `text`; a "\r" as its last character counts as one.
-[[nodiscard]] LineCount count_lines(std::string_view text);
+[[nodiscard]] std::size_t count_line_ends(std::string_view text);
 
 // The first position behind an end of line at or after `from`; the size of the text where there is none.
 [[nodiscard]] std::size_t behind_line_end(std::string_view text, std::size_t from);

@@ -4,6 +4,7 @@
 #include "core/import/cell_read.h"
 #include "core/import/encoding.h"
 #include "core/import/fast_number.h"
+#include "core/import/limits.h"
 #include "core/import/line_scan.h"
 
 #include <cmath>
@@ -113,6 +114,8 @@ class RowScanner {
             cell.text = trimmed(converted_);
         }
         line_ += static_cast<std::uint32_t>(cell.line_ends);
+        const bool near_end = static_cast<std::size_t>(end_ - cell.end) <= longest_cell_bytes;
+        if (near_end && cell.text.starts_with('"')) tally_.open_quote = true;
         if (cells_ >= plans_.size()) {
             too_many_ = too_many_ || !cell.text.empty();
             return cell.end;

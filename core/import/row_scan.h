@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The rows of one piece of a table into columns of numbers: common numbers by the fast scan, any other cell by the
-// careful readers.  A piece begins and ends at a line's edge, unless a quoted cell spans lines (then there is one
-// piece).
+// careful readers.  A piece begins and ends at a line's edge.
 #pragma once
 
 #include "core/import/dialect.h"
@@ -21,6 +20,8 @@ struct PieceTally {
     LineTally wrong_width;
     LineTally text_rows;
     LineTally repeated_headers;
+    // A quote near the end was not closed before it: behind the piece it may be.
+    bool open_quote = false;
 };
 
 // Where the rows of a piece go: the first row's place in each column (null for a column that is not read), in the

@@ -25,7 +25,7 @@ struct Piece {
     std::size_t begin = 0; // of its first line
     std::size_t end = 0;   // behind its last line
     std::size_t line_ends = 0;
-    bool quotes = false;
+    bool joined = false; // is read with the one before it
     bool line_too_long = false;
 };
 
@@ -64,6 +64,7 @@ class TableReader {
             [this](std::size_t i, std::size_t worker) { return read_piece(i, buffers_[worker]); }, progress_, stage,
             0.2, 0.9);
         if (end != WorkEnd::done) return error_of(end);
+        if (const auto problem = join_cut_pieces()) return *problem;
         return gather();
     }
 
@@ -80,7 +81,6 @@ class TableReader {
         if (std::ranges::any_of(pieces_, &Piece::line_too_long))
             return Error{
                 ErrorCode::not_a_table, {}, "a line is longer than 1 MiB", "export the session as delimited text"};
-        if (std::ranges::any_of(pieces_, &Piece::quotes)) join_pieces();
         return std::nullopt;
     }
 
@@ -97,18 +97,41 @@ class TableReader {
         piece.end = std::max(*begin, *end);
         const auto text = source_.piece(piece.begin, piece.end, buffer);
         if (!text) return false;
-        const LineCount count = count_lines(*text);
-        piece.line_ends = count.ends;
-        piece.quotes = count.quotes;
+        piece.line_ends = count_line_ends(*text);
         return true;
     }
 
-    // A quoted cell may span lines: only a reader that comes from the front can tell.
-    void join_pieces() {
-        Piece whole{pieces_.front().begin, pieces_.back().end, 0, true, false};
-        for (const Piece& piece : pieces_)
-            whole.line_ends += piece.line_ends;
-        pieces_.assign(1, whole);
+    // A quoted cell may span lines, and so the edge of two pieces: the piece in which it opens is read again together
+    // with what follows.  A piece whose quotes are all closed ends at the end of a row, so the next begins with one.
+    std::optional<Error> join_cut_pieces() {
+        for (std::size_t i = 0; i + 1 < pieces_.size(); ++i) {
+            for (std::size_t more = 1; tallies_[i].open_quote && last_of(i) + 1 < pieces_.size(); more *= 2) {
+                if (!base::go_on(progress_, stage, 0.9)) return base::cancelled();
+                join(i, more);
+                if (!read_piece(i, buffers_.front())) return error_of(WorkEnd::failed);
+            }
+            i = last_of(i);
+        }
+        return std::nullopt;
+    }
+
+    // The last of the pieces that were joined to piece i.
+    [[nodiscard]] std::size_t last_of(std::size_t i) const {
+        std::size_t last = i;
+        while (last + 1 < pieces_.size() && pieces_[last + 1].joined)
+            ++last;
+        return last;
+    }
+
+    void join(std::size_t i, std::size_t more) {
+        const std::size_t end = std::min(pieces_.size(), last_of(i) + 1 + more);
+        for (std::size_t k = last_of(i) + 1; k < end; ++k) {
+            pieces_[k].joined = true;
+            tallies_[k] = {};
+            tallies_[k].absent.resize(plans_.size());
+            tallies_[k].unreadable.resize(plans_.size());
+        }
+        pieces_[i].end = pieces_[end - 1].end;
     }
 
     std::optional<Error> make_room() {
@@ -148,7 +171,8 @@ class TableReader {
         for (TableColumn& column : table_.columns)
             target.columns.push_back(column.values.empty() ? nullptr : column.values.data() + first_rows_[i]);
         target.lines = table_.lines.data() + first_rows_[i];
-        target.room = (i + 1 < pieces_.size() ? first_rows_[i + 1] : rows_) - first_rows_[i];
+        const std::size_t behind = last_of(i) + 1;
+        target.room = (behind < pieces_.size() ? first_rows_[behind] : rows_) - first_rows_[i];
         std::size_t line = layout_.data_line;
         for (std::size_t before = 0; before < i; ++before)
             line += pieces_[before].line_ends;

@@ -113,24 +113,34 @@ void tell_repeats(const Recording& recording, std::vector<Warning>& warnings) {
 } // namespace
 
 std::vector<ChannelTrust> judge_channels(const Recording& recording) {
+    // Channels that were sampled together share their stamps: rate and gaps are found once for all of them.
+    std::map<const void*, ChannelTrust> by_stamps;
     std::vector<ChannelTrust> trusts;
     for (const Channel& channel : recording.channels) {
         ChannelTrust trust;
-        trust.rate_hz = channel.rate_hz();
+        if (channel.time_s) {
+            const auto [known, is_new] = by_stamps.try_emplace(channel.time_s.get());
+            if (is_new) {
+                known->second.rate_hz = channel.rate_hz();
+                const Gaps gaps = find_gaps(recording, *channel.time_s, known->second.rate_hz);
+                known->second.gaps = gaps.count;
+                known->second.longest_gap_s = gaps.longest_s;
+                known->second.longest_gap_at_s = gaps.longest_at_s;
+            }
+            trust = known->second;
+        }
         if (!channel.values.empty()) {
             const auto [least, most] = std::ranges::minmax(channel.values);
             trust.least = least;
             trust.most = most;
         }
-        if (channel.time_s) {
-            const Gaps gaps = find_gaps(recording, *channel.time_s, trust.rate_hz);
-            trust.gaps = gaps.count;
-            trust.longest_gap_s = gaps.longest_s;
-            trust.longest_gap_at_s = gaps.longest_at_s;
-        }
         trusts.push_back(trust);
     }
     return trusts;
+}
+
+Trust judge(const Recording& recording) {
+    return {judge_channels(recording), wheel_speed_scale(recording)};
 }
 
 std::optional<double> wheel_speed_scale(const Recording& recording) {

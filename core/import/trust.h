@@ -30,6 +30,13 @@ inline constexpr double least_gap_s = 0.05;
 // recording lacks one of them or never goes that fast.
 [[nodiscard]] std::optional<double> wheel_speed_scale(const recording::Recording& recording);
 
+struct Trust {
+    std::vector<ChannelTrust> channels; // one a channel, in their order
+    std::optional<double> wheel_speed_scale;
+};
+
+[[nodiscard]] Trust judge(const recording::Recording& recording);
+
 // Gaps, positions that stand still between repeats of a faster table, wheel speed against satellite speed.
 [[nodiscard]] std::vector<recording::Warning> tell_trust(const recording::Recording& recording);
 

@@ -34,6 +34,7 @@ Actions::Actions(QMenuBar& bar)
       view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))), help_menu(bar.addMenu(tr("&Help"))) {
     open = act(session_menu, "&Open files…", QKeySequence::Open);
     columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
+    report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
     recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));
     session_menu->addSeparator();
     close_session = act(session_menu, "&Close this session", Qt::Key_Delete);
@@ -116,7 +117,7 @@ void Actions::add_looks(QMenuBar& bar) {
 }
 
 std::vector<QAction*> Actions::of_sessions_page() const {
-    return {columns, close_session, take_a, take_b, compare};
+    return {columns, report, close_session, take_a, take_b, compare};
 }
 
 std::vector<QAction*> Actions::of_compare_page() const {

@@ -29,6 +29,7 @@ struct Actions {
 
     QAction* open;
     QAction* columns;
+    QAction* report;
     QAction* recipes;
     QAction* close_session;
     QAction* forget_track;

@@ -292,6 +292,7 @@ void MainWindow::apply_units() {
     causes_page_->set_units(preferences_.units);
     debriefing_->set_units(preferences_.units);
     importing_->set_units(preferences_.units);
+    sessions_page_->set_units(preferences_.units);
 }
 
 void MainWindow::apply_look() {

@@ -255,6 +255,7 @@ void MainWindow::connect_why_and_sheet() {
 
 void MainWindow::connect_importing() {
     connect(actions_->columns, &QAction::triggered, this, [this] { sessions_page_->ask_for_columns(); });
+    connect(actions_->report, &QAction::triggered, this, [this] { sessions_page_->toggle_report(); });
     connect(actions_->recipes, &QAction::triggered, this, [this] { importing_->show_recipes(); });
     connect(sessions_page_, &pages::SessionsPage::columns_asked, importing_, &Importing::ask);
     connect(importing_, &Importing::read_again, this, &MainWindow::read_again);

@@ -2,6 +2,7 @@
 // The trust report: figures a channel, gaps, wheel speed against satellites.
 #include "core/import/import.h"
 #include "core/import/trust.h"
+#include "core/import/trust_words.h"
 
 #include "core/base/number_text.h"
 
@@ -51,6 +52,40 @@ TEST(Trust, HoldsWheelSpeedAgainstSatellites) {
     const auto right = import_bytes(session(1.0), "x.csv");
     ASSERT_TRUE(right.ok());
     EXPECT_EQ(message_of(*right, "wheel_speed_scale"), "");
+}
+
+TEST(Trust, EveryChannelIsToldInWords) {
+    const auto recording = import_bytes(session(1.018), "x.csv");
+    ASSERT_TRUE(recording.ok());
+    const Trust trust = judge(*recording);
+    const auto words = channel_words(*recording, trust, base::UnitSystem::metric);
+    ASSERT_EQ(words.size(), 2U);
+    EXPECT_EQ(words[1].name, "wheel speed");
+    EXPECT_EQ(words[1].meaning, "wheel speed");
+    EXPECT_EQ(words[1].written, "m/s");
+    EXPECT_EQ(words[0].rate, "20\u00a0Hz");
+    EXPECT_EQ(words[0].range, "72.0 … 107.6\u00a0km/h");
+    EXPECT_EQ(words[0].gaps, "1, longest 0.85 s at 9.9 s");
+    EXPECT_EQ(wheel_words(trust), "Wheel speed reads 1.8 % high against satellite speed.");
+    EXPECT_EQ(wheel_words({}), "");
+}
+
+TEST(Trust, WhatWasLeftOutIsToldWithItsLinesOnce) {
+    const auto recording = import_bytes("time (s),v (m/s)\n0,1\n1,2\n2,3,9\n3,4\n4\n5,x7\n6,7\n", "x.csv");
+    ASSERT_TRUE(recording.ok());
+    int left_out = 0;
+    for (const auto& warning : recording->warnings) {
+        if (remark_of(warning) != Remark::left_out) continue;
+        ++left_out;
+        const std::string told = sentence(warning);
+        EXPECT_EQ(told.find("(line"), told.rfind("(line")) << told;
+        EXPECT_NE(told.find("(line"), std::string::npos) << told;
+    }
+    EXPECT_EQ(left_out, 2);
+    EXPECT_EQ(sentence({"x", "seen here", 7}), "Seen here (line 7).");
+    EXPECT_EQ(remark_of({"column_unsure", "", {}}), Remark::guessed);
+    EXPECT_EQ(remark_of({"clock_jumped", "", {}}), Remark::mended);
+    EXPECT_EQ(remark_of({"gaps", "", {}}), Remark::seen);
 }
 
 } // namespace

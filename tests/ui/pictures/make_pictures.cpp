@@ -12,6 +12,8 @@
 #include "ui/pages/causes/what_if_card.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/debrief/debrief_page.h"
+#include "ui/pages/sessions/session_card.h"
+#include "ui/pages/sessions/sessions_page.h"
 #include "ui/plots/plot_stack.h"
 #include "ui/window/actions.h"
 #include "ui/window/debriefing.h"
@@ -101,6 +103,8 @@ int main(int argc, char** argv) {
     shoot("summed-channels");
     press(window.actions().show_sessions);
     shoot("sessions");
+    window.sessions_page().cards().back()->show_report(true);
+    shoot("report");
     dialogs::KeysHelp keys(window.actions().key_groups(), &window);
     keys.show();
     fixture::settle();

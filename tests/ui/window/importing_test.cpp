@@ -1,129 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The column dialog and the recipes, operated as a person would, on files that are really read.
+// The column dialog and the trust report, operated as a person would, on files that are really read.
 #include "ui/window/importing.h"
 
-#include "core/import/recipe_file.h"
-#include "core/import/recipe_folder.h"
-#include "tests/ui/fixture/waiting.h"
-#include "ui/dialogs/column_dialog.h"
+#include "tests/ui/fixture/importing_fixture.h"
 #include "ui/dialogs/column_form.h"
-#include "ui/dialogs/recipe_list.h"
-#include "ui/models/text.h"
-#include "ui/pages/sessions/lap_list.h"
-#include "ui/pages/sessions/session_card.h"
-#include "ui/pages/sessions/sessions_page.h"
-#include "ui/window/actions.h"
-#include "ui/window/main_window.h"
+#include "ui/theme/elided_label.h"
 #include "ui/window/notices.h"
 
-#include <QComboBox>
-#include <QDialogButtonBox>
-#include <QFile>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
-#include <QPushButton>
-#include <QSettings>
 #include <QSpinBox>
 #include <QTableView>
-#include <QTableWidget>
-#include <QTemporaryDir>
-#include <QTest>
-#include <algorithm>
-#include <gtest/gtest.h>
 
 using namespace lapwright;
+using fixture::patience_ms;
 using models::ColumnTable;
 using recording::Meaning;
 
 namespace {
 
-constexpr int patience_ms = 30'000;
-
-class ImportingTest : public testing::Test {
-  protected:
-    void SetUp() override { open_window(); }
-
-    void open_window() {
-        window.reset();
-        window = std::make_unique<window::MainWindow>(bridge::analysis_stages(recipes()), settings);
-        window->resize(1366, 768);
-        window->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
-        QApplication::setActiveWindow(window.get());
-    }
-    [[nodiscard]] std::string recipes() const { return folder.filePath(QStringLiteral("recipes")).toStdString(); }
-    [[nodiscard]] import::KeptRecipes kept() const { return import::RecipeFolder(recipes()).list(); }
-
-    // A sample session with a part of its header written otherwise.
-    QString sample_with(const char* name, const QByteArray& header_part, const QByteArray& instead) {
-        QFile sample(QStringLiteral(SAMPLE_SESSIONS "/plover-saturday-2.csv"));
-        EXPECT_TRUE(sample.open(QIODevice::ReadOnly));
-        QByteArray content = sample.readAll();
-        const qsizetype header_end = content.indexOf('\n');
-        QByteArray header = content.left(header_end);
-        EXPECT_TRUE(header.contains(header_part));
-        header.replace(header_part, instead);
-        return write(name, header + content.mid(header_end));
-    }
-    QString write(const char* name, const QByteArray& content) {
-        const QString path = folder.filePath(QLatin1String(name));
-        QFile file(path);
-        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
-        file.write(content);
-        return path;
-    }
-    // Miles are written where kilometres fit the positions.
-    QString doubtful_file() { return sample_with("run.csv", "Speed [km/h]", "Speed [mph]"); }
-
-    [[nodiscard]] dialogs::ColumnDialog* dialog() const {
-        auto* found = window->findChild<dialogs::ColumnDialog*>();
-        return found != nullptr && found->isVisible() ? found : nullptr;
-    }
-    bool wait_for_dialog() {
-        return fixture::wait_for([this] { return dialog() != nullptr && dialog()->has_preview(); }, patience_ms);
-    }
-    bool wait_for_session(const QString& path) {
-        return fixture::wait_for([&] { return window->shelf().session(path) != nullptr; }, patience_ms);
-    }
-    [[nodiscard]] double top_speed_mps(const QString& path) const {
-        const auto* channel = window->shelf().session(path)->recording->find(Meaning::speed);
-        return channel == nullptr ? 0.0 : *std::ranges::max_element(channel->values);
-    }
-    [[nodiscard]] QStringList card_words() const {
-        QStringList words;
-        for (pages::SessionCard* card : window->sessions_page().cards()) {
-            const auto labels = card->findChildren<QLabel*>();
-            for (const QLabel* label : labels)
-                words << label->text();
-        }
-        return words;
-    }
-    static int row_of(ColumnTable& table, const QString& header) {
-        for (int row = 0; row < table.rowCount(); ++row)
-            if (table.index(row, ColumnTable::name_column).data().toString() == header) return row;
-        return -1;
-    }
-    // Chosen in a list as a person does: the key of its first letters.
-    static void choose(QComboBox& box, const QString& words) {
-        box.setFocus();
-        const int index = box.findText(words);
-        ASSERT_GE(index, 0) << words.toStdString();
-        while (box.currentIndex() > index)
-            QTest::keyClick(&box, Qt::Key_Up);
-        while (box.currentIndex() < index)
-            QTest::keyClick(&box, Qt::Key_Down);
-        fixture::settle();
-    }
-    static void settle_preview(dialogs::ColumnDialog& open, const std::function<bool()>& holds) {
-        Q_UNUSED(open);
-        EXPECT_TRUE(fixture::wait_for(holds, patience_ms));
-    }
-
-    QTemporaryDir folder;
-    QSettings settings{folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat};
-    std::unique_ptr<window::MainWindow> window;
-};
+class ImportingTest : public fixture::ImportingFixture {};
 
 } // namespace
 
@@ -143,7 +39,7 @@ TEST_F(ImportingTest, ADoubtfulFileAsksAndTheAnswerIsKeptForTheNextOne) {
     const QString before = table.range(row);
     choose(dialog()->form().unit(), QStringLiteral("km/h"));
     EXPECT_EQ(table.doubtful_count(), 0);
-    settle_preview(*dialog(), [&] { return table.range(row) != before; });
+    EXPECT_TRUE(fixture::wait_for([&] { return table.range(row) != before; }, patience_ms));
     QTest::keyClick(dialog(), Qt::Key_Return);
     ASSERT_TRUE(fixture::wait_for([&] { return top_speed_mps(path) < 0.7 * wrong_mps; }, patience_ms));
     EXPECT_NEAR(wrong_mps / top_speed_mps(path), 1.609344, 1e-9);
@@ -207,6 +103,36 @@ TEST_F(ImportingTest, KeyboardAlone) {
     QTest::keyClick(dialog(), Qt::Key_Return);
     ASSERT_TRUE(fixture::wait_for(
         [&] { return window->shelf().session(path)->recording->find(Meaning::throttle) != nullptr; }, patience_ms));
+}
+
+TEST_F(ImportingTest, TheWholeTrustReportStandsOnThePage) {
+    const QString path = QStringLiteral(SAMPLE_SESSIONS "/dunlin-saturday-2.txt");
+    window->start({path});
+    ASSERT_TRUE(wait_for_session(path));
+    fixture::settle();
+    const auto words = [this] {
+        QStringList all = card_words();
+        for (const auto* cell : window->sessions_page().findChildren<theme::ElidedLabel*>())
+            all << cell->text();
+        return all;
+    };
+    EXPECT_FALSE(words().contains(QStringLiteral("wheel speed")));
+    QTest::keyClick(window.get(), Qt::Key_R);
+    fixture::settle();
+    EXPECT_TRUE(words().contains(QStringLiteral("wheel speed")));
+    EXPECT_TRUE(words().contains(QStringLiteral("Wheel, mph")));
+    EXPECT_TRUE(words().contains(QStringLiteral("Wheel speed reads 1.8 % high against satellite speed.")));
+    EXPECT_TRUE(words().join(QLatin1Char('\n')).contains(QStringLiteral("Guessed: The start is written without")));
+    const auto in_miles = [&] { return words().filter(QStringLiteral("mph")).size(); };
+    const auto before = in_miles();
+    QTest::keyClick(window.get(), Qt::Key_U, Qt::ControlModifier);
+    fixture::settle();
+    EXPECT_GT(in_miles(), before) << "the report follows the units";
+    for (const QLabel* label : window->sessions_page().findChildren<QLabel*>())
+        EXPECT_EQ(label->textFormat(), Qt::PlainText) << label->text().toStdString();
+    QTest::keyClick(window.get(), Qt::Key_R);
+    fixture::settle();
+    EXPECT_FALSE(words().contains(QStringLiteral("wheel speed")));
 }
 
 TEST_F(ImportingTest, AFileThatCannotBeReadForWantOfATimeAsks) {
@@ -283,9 +209,8 @@ TEST_F(ImportingTest, ARecipeThatCannotBeKeptKeepsTheDialogOpen) {
 }
 
 TEST_F(ImportingTest, NothingThatAFileWritesIsInterpreted) {
-    const QString path =
-        write("<b>bold<b>.csv", "Time [s],<img src=x>&amp; <b>v</b>,two\vlines\n0,<i>1</i>,1\n1,2,2\n"
-                                "2,3,3\n3,4,4\n4,5,5\n5,6,6\n6,7,7\n7,8,8\n8,9,9\n9,9,9\n");
+    const QString path = write("<b>bold<b>.csv", "Time [s],<img src=x>&amp; <b>v</b>,two\vlines\n0,<i>1</i>,1\n1,2,2\n"
+                                                 "2,3,3\n3,4,4\n4,5,5\n5,6,6\n6,7,7\n7,8,8\n8,9,9\n9,9,9\n");
     window->importing().ask(path);
     ASSERT_TRUE(wait_for_dialog());
     EXPECT_GE(row_of(dialog()->table(), QStringLiteral("<img src=x>&amp; <b>v</b>")), 0);
@@ -303,71 +228,4 @@ TEST_F(ImportingTest, NothingThatAFileWritesIsInterpreted) {
         EXPECT_EQ(label->textFormat(), Qt::PlainText) << label->text().toStdString();
     for (const QWidget* widget : top->findChildren<QWidget*>())
         EXPECT_FALSE(widget->toolTip().contains(QLatin1Char('<'))) << widget->toolTip().toStdString();
-}
-
-TEST_F(ImportingTest, RecipesAreListedRenamedDeletedBroughtBackAndShared) {
-    const QString path = sample_with("plain.csv", "Throttle [%]", "Throttle");
-    const auto preview = import::preview_file(path.toStdString());
-    ASSERT_TRUE(preview.ok());
-    import::Recipe recipe = preview->recipe;
-    recipe.title = "<b>mine</b>";
-    const import::RecipeFolder store(recipes());
-    ASSERT_FALSE(store.keep(recipe));
-
-    dialogs::RecipeList list(store, base::UnitSystem::metric, theme::paper(), window.get());
-    list.show();
-    ASSERT_EQ(list.list().rowCount(), 1);
-    EXPECT_EQ(list.list().item(0, 0)->text(), QStringLiteral("<b>mine</b>"));
-    const QString shared = folder.filePath(QStringLiteral("for a friend.recipe.json"));
-    list.write_to(shared);
-    EXPECT_TRUE(list.said().contains(QStringLiteral("is written")));
-
-    // Renamed with the keyboard.
-    list.list().setCurrentCell(0, 0);
-    list.list().setFocus();
-    QTest::keyClick(&list.list(), Qt::Key_F2);
-    auto* editor = list.list().findChild<QLineEdit*>();
-    ASSERT_NE(editor, nullptr);
-    editor->selectAll();
-    QTest::keyClicks(editor, QStringLiteral("season"));
-    QTest::keyClick(editor, Qt::Key_Return);
-    fixture::settle();
-    ASSERT_EQ(kept().recipes.size(), 1U);
-    EXPECT_EQ(kept().recipes[0].recipe.title, "season");
-    EXPECT_TRUE(list.isVisible()) << "Return ends the editing, not the dialog";
-
-    list.remove();
-    EXPECT_TRUE(kept().recipes.empty());
-    list.bring_back();
-    ASSERT_EQ(kept().recipes.size(), 1U);
-    EXPECT_EQ(kept().recipes[0].recipe.title, "season");
-
-    list.take_from(shared);
-    ASSERT_EQ(kept().recipes.size(), 1U);
-    EXPECT_EQ(kept().recipes[0].recipe, recipe);
-    EXPECT_TRUE(list.said().contains(QStringLiteral("\"season\""))) << "what it replaced is named";
-    list.bring_back();
-    EXPECT_EQ(kept().recipes[0].recipe.title, "season");
-
-    list.take_from(path);
-    EXPECT_TRUE(list.said().contains(QStringLiteral("no JSON"))) << list.said().toStdString();
-    for (const QLabel* label : list.findChildren<QLabel*>())
-        EXPECT_EQ(label->textFormat(), Qt::PlainText) << label->text().toStdString();
-}
-
-TEST_F(ImportingTest, ARecipeIsEditedWithoutItsFile) {
-    const QString path = sample_with("plain.csv", "Throttle [%]", "Throttle");
-    const auto preview = import::preview_file(path.toStdString());
-    ASSERT_TRUE(preview.ok());
-    import::RecipeFolder store(recipes());
-    dialogs::ColumnDialog open([&](const import::Recipe& recipe) { return store.keep(recipe); },
-                               base::UnitSystem::metric, theme::paper());
-    open.open_recipe(preview->recipe);
-    open.show();
-    const int row = row_of(open.table(), QStringLiteral("Speed [km/h]"));
-    open.view().selectRow(row);
-    choose(open.form().unit(), QStringLiteral("mph"));
-    QTest::keyClick(&open, Qt::Key_Return);
-    ASSERT_EQ(kept().recipes.size(), 1U);
-    EXPECT_EQ(kept().recipes[0].recipe.columns[static_cast<std::size_t>(row)].unit, base::Unit::mile_per_hour);
 }

@@ -3,8 +3,10 @@
 
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "core/import/trust_words.h"
 #include "ui/models/text.h"
 #include "ui/pages/sessions/lap_list.h"
+#include "ui/pages/sessions/trust_report.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
 
@@ -51,18 +53,19 @@ QString rate_words(const recording::Recording& recording) {
     return SessionCard::tr("no positions, no speed");
 }
 
-QString trust_words(const analysis::Session& session) {
+QString source_words(const analysis::Session& session) {
     QStringList sentences{rate_words(*session.recording)};
     sentences[0][0] = sentences[0].at(0).toUpper();
     sentences << SessionCard::tr("timing line: %1").arg(text(session.gate_origin));
-    QString words = sentences.join(QStringLiteral(", ")) + QLatin1Char('.');
+    return sentences.join(QStringLiteral(", ")) + QLatin1Char('.');
+}
+
+QString trust_words(const analysis::Session& session) {
+    QString words = source_words(session);
     const auto append = [&words](const std::vector<recording::Warning>& warnings) {
         for (const recording::Warning& warning : warnings) {
-            QString sentence = text(warning.message);
-            if (sentence.isEmpty()) continue;
-            sentence[0] = sentence.at(0).toUpper();
-            if (warning.line) sentence += SessionCard::tr(" (line %1)").arg(*warning.line);
-            words += QLatin1Char(' ') + sentence + QLatin1Char('.');
+            const QString sentence = text(import::sentence(warning));
+            if (!sentence.isEmpty()) words += QLatin1Char(' ') + sentence;
         }
     };
     append(session.recording->warnings);
@@ -75,8 +78,9 @@ QString trust_words(const analysis::Session& session) {
 } // namespace
 
 SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* parent)
-    : QFrame(parent), path_(entry.path), title_(new theme::ElidedLabel(this)), facts_(new theme::ElidedLabel(this)),
-      trust_(new QLabel(this)), laps_(new LapList(entry.session, this)) {
+    : QFrame(parent), path_(entry.path), session_(entry.session), title_(new theme::ElidedLabel(this)),
+      facts_(new theme::ElidedLabel(this)), trust_(new QLabel(this)), report_(new QToolButton(this)),
+      laps_(new LapList(entry.session, this)) {
     setObjectName(QStringLiteral("card"));
     auto* close = new QToolButton(this);
     close->setObjectName(QStringLiteral("plain"));
@@ -86,6 +90,10 @@ SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* pare
     columns->setObjectName(QStringLiteral("plain"));
     columns->setText(tr("Columns…"));
     columns->setToolTip(tr("What each column of the file was taken for; correct it here"));
+    report_->setObjectName(QStringLiteral("plain"));
+    report_->setText(tr("Report"));
+    report_->setCheckable(true);
+    report_->setToolTip(tr("Rate, range and gaps of every channel; what was guessed, left out and mended"));
     title_->setFont(theme::strong(theme::body()));
     title_->set_text(title_words(*entry.session));
     facts_->setFont(theme::small());
@@ -97,21 +105,50 @@ SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* pare
 
     auto* top = new QHBoxLayout;
     top->addWidget(title_, 1);
+    top->addWidget(report_);
     top->addWidget(columns);
     top->addWidget(close);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(14, 10, 14, 12);
-    column->setSpacing(3);
-    column->addLayout(top);
-    column->addWidget(facts_);
-    column->addWidget(trust_);
-    column->addSpacing(4);
-    column->addWidget(laps_);
-    column->addStretch(1);
+    column_ = new QVBoxLayout(this);
+    column_->setContentsMargins(14, 10, 14, 12);
+    column_->setSpacing(3);
+    column_->addLayout(top);
+    column_->addWidget(facts_);
+    column_->addWidget(trust_);
+    column_->addSpacing(4);
+    column_->addWidget(laps_);
+    column_->addStretch(1);
 
     connect(laps_, &LapList::picked, this, [this](int lap, bool as_a) { Q_EMIT picked(path_, lap, as_a); });
+    connect(report_, &QToolButton::toggled, this, [this](bool shown) {
+        follow_report();
+        Q_EMIT report_toggled(path_, shown);
+    });
     connect(columns, &QToolButton::clicked, this, [this] { Q_EMIT columns_asked(path_); });
     connect(close, &QToolButton::clicked, this, [this] { Q_EMIT close_asked(path_); });
+}
+
+void SessionCard::set_units(base::UnitSystem units) {
+    units_ = units;
+    follow_report();
+}
+
+void SessionCard::show_report(bool shown) {
+    report_->setChecked(shown);
+}
+
+bool SessionCard::report_shown() const {
+    return report_->isChecked();
+}
+
+// Made when it is looked at: a long file has many channels. It says what the trust line says of the import too.
+void SessionCard::follow_report() {
+    delete whole_report_;
+    whole_report_ = nullptr;
+    const bool whole = report_->isChecked();
+    trust_->setText(whole ? source_words(*session_) : trust_words(*session_));
+    if (!whole) return;
+    whole_report_ = new TrustReport(*session_, units_, this);
+    column_->insertWidget(column_->indexOf(trust_) + 1, whole_report_);
 }
 
 void SessionCard::set_palette(const theme::Palette& palette) {

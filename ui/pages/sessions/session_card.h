@@ -2,13 +2,16 @@
 // One session: who drove what and when, whether its data can be trusted, and its laps.
 #pragma once
 
+#include "core/base/display.h"
 #include "ui/models/session_shelf.h"
 #include "ui/theme/palette.h"
 
 #include <QFrame>
+#include <memory>
 
 class QLabel;
 class QToolButton;
+class QVBoxLayout;
 
 namespace lapwright::theme {
 class ElidedLabel;
@@ -25,19 +28,30 @@ class SessionCard : public QFrame {
     explicit SessionCard(const models::SessionShelf::Entry& entry, QWidget* parent = nullptr);
 
     void set_palette(const theme::Palette& palette);
+    void set_units(base::UnitSystem units);
+    void show_report(bool shown);
+    [[nodiscard]] bool report_shown() const;
     [[nodiscard]] LapList& laps() { return *laps_; }
     [[nodiscard]] const QString& path() const { return path_; }
 
   Q_SIGNALS:
     void picked(const QString& path, int lap, bool as_a);
+    void report_toggled(const QString& path, bool shown);
     void close_asked(const QString& path);
     void columns_asked(const QString& path);
 
   private:
+    void follow_report();
+
     QString path_;
+    std::shared_ptr<const analysis::Session> session_;
+    base::UnitSystem units_ = base::UnitSystem::metric;
+    QVBoxLayout* column_ = nullptr;
+    QWidget* whole_report_ = nullptr;
     theme::ElidedLabel* title_;
     theme::ElidedLabel* facts_;
     QLabel* trust_;
+    QToolButton* report_;
     LapList* laps_;
 };
 

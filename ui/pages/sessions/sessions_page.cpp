@@ -92,6 +92,12 @@ void SessionsPage::set_palette(const theme::Palette& palette) {
     }
 }
 
+void SessionsPage::set_units(base::UnitSystem units) {
+    units_ = units;
+    for (SessionCard* card : cards_)
+        card->set_units(units);
+}
+
 void SessionsPage::rebuild() {
     const SessionCard* before = focused();
     const QString focused_path = before != nullptr ? before->path() : QString();
@@ -103,6 +109,14 @@ void SessionsPage::rebuild() {
         auto* card = new SessionCard(entry, shelf_view_);
         card->set_palette(palette_);
         card->laps().set_scale(scale);
+        card->set_units(units_);
+        card->show_report(reported_.contains(entry.path));
+        connect(card, &SessionCard::report_toggled, this, [this](const QString& path, bool shown) {
+            if (shown)
+                reported_.insert(path);
+            else
+                reported_.remove(path);
+        });
         connect(card, &SessionCard::picked, this, [this](const QString& path, int lap, bool as_a) {
             shelf_->pick(as_a ? Side::a : Side::b, {path, lap});
         });
@@ -181,9 +195,16 @@ void SessionsPage::pick_focused(Side side) {
 }
 
 void SessionsPage::ask_for_columns() {
-    const SessionCard* card = focused();
-    if (card == nullptr && cards_.size() == 1) card = cards_.front();
-    if (card != nullptr) Q_EMIT columns_asked(card->path());
+    if (const SessionCard* card = focused_or_only()) Q_EMIT columns_asked(card->path());
+}
+
+void SessionsPage::toggle_report() {
+    if (SessionCard* card = focused_or_only()) card->show_report(!card->report_shown());
+}
+
+SessionCard* SessionsPage::focused_or_only() const {
+    SessionCard* card = focused();
+    return card == nullptr && cards_.size() == 1 ? cards_.front() : card;
 }
 
 void SessionsPage::close_focused() {

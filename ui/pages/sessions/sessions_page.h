@@ -2,9 +2,11 @@
 // The open sessions, a place to drop files, and the pairing that is being made of two laps.
 #pragma once
 
+#include "core/base/display.h"
 #include "ui/models/session_shelf.h"
 #include "ui/theme/palette.h"
 
+#include <QSet>
 #include <QWidget>
 #include <vector>
 
@@ -28,13 +30,15 @@ class SessionsPage : public QWidget {
     explicit SessionsPage(models::SessionShelf* shelf, QWidget* parent = nullptr);
 
     void set_palette(const theme::Palette& palette);
+    void set_units(base::UnitSystem units);
     // The track file in use; empty: none.
     void set_track(const QString& name, const QString& file);
     // The lap with the focus becomes A or B; without one nothing happens.
     void pick_focused(models::Side side);
     void close_focused();
-    // Of the session with the focus, or the only one.
+    // Both: of the session with the focus, or the only one.
     void ask_for_columns();
+    void toggle_report();
     [[nodiscard]] const std::vector<SessionCard*>& cards() const { return cards_; }
 
   Q_SIGNALS:
@@ -52,10 +56,13 @@ class SessionsPage : public QWidget {
     void show_picks();
     [[nodiscard]] QString pick_words(models::Side side) const;
     [[nodiscard]] SessionCard* focused() const;
+    [[nodiscard]] SessionCard* focused_or_only() const;
     [[nodiscard]] double full_scale_s() const;
 
     models::SessionShelf* shelf_;
     theme::Palette palette_;
+    base::UnitSystem units_ = base::UnitSystem::metric;
+    QSet<QString> reported_; // sessions whose whole report is shown
     QLabel* hint_;
     QScrollArea* scroll_;
     QWidget* shelf_view_;
