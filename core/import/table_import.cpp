@@ -50,18 +50,25 @@ bool commas_in_conflict(const Layout& layout) {
     return layout.delimiter == Delimiter{','} && layout.header_cells >= 2 && layout.columns > layout.header_cells + 1;
 }
 
+// Lines that repeat the names of a recipe are few in any honest file.
+constexpr std::size_t most_header_lines = 8;
+
 // Where the recipe's names stand in the text: a delimiter and a header that a person had to choose once are found again
 // by them.
-std::optional<LayoutChoice> choice_of(const Recipe& recipe, std::string_view head, Encoding encoding) {
-    const auto names_all = [&](const std::vector<std::string>& cells) {
-        return std::ranges::equal(recipe.columns, cells, {}, &RecipeColumn::header);
-    };
-    for (const HeadLine& line : judged_lines(head))
-        if (names_all(header_cells(line.text, recipe.delimiter, encoding)))
-            return LayoutChoice{recipe.delimiter, line.number};
+std::vector<LayoutChoice> choices_of(const Recipe& recipe, std::string_view head, Encoding encoding) {
+    std::vector<LayoutChoice> choices;
+    for (const HeadLine& line : judged_lines(head)) {
+        auto cells = header_cells(line.text, recipe.delimiter, encoding);
+        cells.resize(recipe.columns.size()); // as the layout fits them to its columns
+        if (!std::ranges::equal(recipe.columns, cells, {}, &RecipeColumn::header)) continue;
+        choices.push_back({recipe.delimiter, line.number});
+        if (choices.size() == most_header_lines) return choices;
+    }
+    bool by_number = true;
     for (std::size_t i = 0; i < recipe.columns.size(); ++i)
-        if (recipe.columns[i].header != name_by_number(i)) return std::nullopt;
-    return LayoutChoice{recipe.delimiter, 0};
+        by_number = by_number && recipe.columns[i].header == name_by_number(i);
+    if (by_number) choices.push_back({recipe.delimiter, 0});
+    return choices;
 }
 
 struct FoundLayout {
@@ -75,10 +82,10 @@ FoundLayout layout_with(std::string_view head, Encoding encoding, const Recipe* 
     if (!recipe) return found;
     found.recipe_fits = found.layout && fits(*recipe, *found.layout);
     if (found.recipe_fits || said != LayoutChoice{}) return found;
-    const auto choice = choice_of(*recipe, head, encoding);
-    if (!choice) return found;
-    auto own = find_layout(head, encoding, *choice);
-    if (own && fits(*recipe, *own)) found = {std::move(own), true};
+    for (const LayoutChoice& choice : choices_of(*recipe, head, encoding)) {
+        auto own = find_layout(head, encoding, choice);
+        if (own && fits(*recipe, *own)) return {std::move(own), true};
+    }
     return found;
 }
 

@@ -4,10 +4,12 @@ find_program(XVFB_RUN xvfb-run)
 find_program(OPENBOX openbox)
 find_program(XDOTOOL xdotool)
 if(XVFB_RUN AND OPENBOX AND XDOTOOL)
-    add_test(NAME end_to_end/window COMMAND
-        ${XVFB_RUN} -a -s "-screen 0 1366x768x24" ${CMAKE_CURRENT_SOURCE_DIR}/window_test.sh
-        $<TARGET_FILE:lapwright> ${CMAKE_SOURCE_DIR}/sample-sessions)
-    set_tests_properties(end_to_end/window PROPERTIES LABELS end_to_end TIMEOUT 240 RUN_SERIAL ON)
+    foreach(name IN ITEMS window columns_window)
+        add_test(NAME end_to_end/${name} COMMAND
+            ${XVFB_RUN} -a -s "-screen 0 1366x768x24" ${CMAKE_CURRENT_SOURCE_DIR}/${name}_test.sh
+            $<TARGET_FILE:lapwright> ${CMAKE_SOURCE_DIR}/sample-sessions)
+        set_tests_properties(end_to_end/${name} PROPERTIES LABELS end_to_end TIMEOUT 240 RUN_SERIAL ON)
+    endforeach()
 else()
     message(STATUS "tests: xvfb-run, openbox or xdotool is missing; the window is not tested end to end")
 endif()

@@ -113,16 +113,18 @@ void ColumnDialog::show_layout(const import::Layout& layout) {
     header_line_->setValue(static_cast<int>(layout.header_line));
 }
 
-void ColumnDialog::take_rate() {
+bool ColumnDialog::take_rate() {
+    if (!rate_->isEnabled()) return true;
     QString words = rate_->text().trimmed();
     const auto value = base::parse_number(words.replace(QLatin1Char(','), QLatin1Char('.')).toStdString());
     const bool usable = value && *value >= 0.1 && *value <= 10'000.0;
     if (!usable && !words.isEmpty()) {
         complain(tr("Rows per second: a number from 0.1 to 10,000, or nothing."));
-        return;
+        return false;
     }
     complaint_->hide();
     table_->set_row_rate(usable ? std::optional(*value) : std::nullopt);
+    return true;
 }
 
 void ColumnDialog::follow_table() {
@@ -189,7 +191,11 @@ import::Recipe ColumnDialog::recipe() const {
 }
 
 void ColumnDialog::accept() {
-    if (!known_ || guessing_) return;
+    if (!known_ || guessing_ || !take_rate()) return;
+    if (!form_->commit()) {
+        complain(tr("Multiplied by: a number that is not 0."));
+        return;
+    }
     if (const auto problem = keep_(recipe())) {
         complain(text(base::one_line(*problem)));
         return;

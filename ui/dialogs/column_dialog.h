@@ -61,7 +61,7 @@ class ColumnDialog : public QDialog {
     void ask_for_guesses();
     void ask_for_preview();
     void choose_layout();
-    void take_rate();
+    bool take_rate();
     void follow_table();
     void show_layout(const import::Layout& layout);
     void tell_outcome(const import::Preview& preview);

@@ -12,6 +12,8 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
+#include <vector>
 
 namespace lapwright::dialogs {
 namespace {
@@ -34,6 +36,21 @@ QComboBox* choice(const QString& name, QWidget* parent) {
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(18);
     return box;
+}
+
+using Choices = std::vector<std::pair<QString, int>>;
+
+// A list that is open stays as it is while nothing in it changes.
+void offer(QComboBox& box, const Choices& choices, int chosen) {
+    bool same = static_cast<std::size_t>(box.count()) == choices.size();
+    for (int i = 0; same && i < box.count(); ++i)
+        same = box.itemData(i).toInt() == choices[static_cast<std::size_t>(i)].second;
+    if (!same) {
+        box.clear();
+        for (const auto& [words, value] : choices)
+            box.addItem(words, value);
+    }
+    box.setCurrentIndex(box.findData(chosen));
 }
 
 } // namespace
@@ -112,19 +129,17 @@ void ColumnForm::fill_choices(const import::RecipeColumn& column) {
     const auto& uses = import::all_uses();
     const auto use = import::use_of(column);
     use_->setCurrentIndex(static_cast<int>(std::ranges::find(uses, use) - uses.begin()));
-    unit_->clear();
-    form_->clear();
     const bool read = column.role != import::Role::skip;
+    Choices units;
+    Choices forms;
     if (read) {
-        for (const base::Unit unit : import::units_for(column)) {
-            unit_->addItem(text(import::unit_words(unit)), static_cast<int>(unit));
-            if (unit == column.unit) unit_->setCurrentIndex(unit_->count() - 1);
-        }
-        for (const import::CellForm form : import::forms_for(use)) {
-            form_->addItem(text(import::words(form)), static_cast<int>(form));
-            if (form == column.form) form_->setCurrentIndex(form_->count() - 1);
-        }
+        for (const base::Unit unit : import::units_for(column))
+            units.emplace_back(text(import::unit_words(unit)), static_cast<int>(unit));
+        for (const import::CellForm form : import::forms_for(use))
+            forms.emplace_back(text(import::words(form)), static_cast<int>(form));
     }
+    offer(*unit_, units, static_cast<int>(column.unit));
+    offer(*form_, forms, static_cast<int>(column.form));
     unit_->setEnabled(unit_->count() > 1);
     form_->setEnabled(form_->count() > 1);
     const bool scalable = read && column.form == import::CellForm::number;
@@ -144,16 +159,20 @@ void ColumnForm::take_form(int choice) {
     table_->set_column(row_, import::with_form(column, static_cast<import::CellForm>(form_->itemData(choice).toInt())));
 }
 
-// What is no usable number leaves the field as it was.
-void ColumnForm::take_scale() {
-    if (row_ < 0 || !scale_->isEnabled()) return;
+bool ColumnForm::take_scale() {
+    if (row_ < 0 || !scale_->isEnabled()) return true;
     QString words = scale_->text().trimmed();
     const auto value = base::parse_number(words.replace(QLatin1Char(','), QLatin1Char('.')).toStdString());
-    import::RecipeColumn column = table_->recipe().columns[static_cast<std::size_t>(row_)];
+    if (!value || *value == 0.0) return false;
     scale_->setModified(false);
-    if (value && *value != 0.0) column.scale = *value;
+    import::RecipeColumn column = table_->recipe().columns[static_cast<std::size_t>(row_)];
+    column.scale = *value;
     table_->set_column(row_, column);
-    follow();
+    return true;
+}
+
+bool ColumnForm::commit() {
+    return take_scale();
 }
 
 } // namespace lapwright::dialogs

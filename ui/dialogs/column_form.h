@@ -24,6 +24,8 @@ class ColumnForm : public QFrame {
     ColumnForm(models::ColumnTable* table, const theme::Palette& palette, QWidget* parent = nullptr);
 
     void show_column(int row); // -1: none
+    // Takes what is being typed; false where that is no usable number.
+    [[nodiscard]] bool commit();
     [[nodiscard]] QComboBox& use() { return *use_; }
     [[nodiscard]] QComboBox& unit() { return *unit_; }
     [[nodiscard]] QComboBox& form() { return *form_; }
@@ -34,7 +36,7 @@ class ColumnForm : public QFrame {
     void fill_choices(const import::RecipeColumn& column);
     void take_unit(int choice);
     void take_form(int choice);
-    void take_scale();
+    bool take_scale();
 
     models::ColumnTable* table_;
     int row_ = -1;

@@ -33,7 +33,8 @@ void Importing::note_session(const QString& path, const recording::Recording& re
 void Importing::note_refusal(const QString& path, const base::Error& error) {
     const bool answer_helps =
         error.code == base::ErrorCode::time_not_usable || error.code == base::ErrorCode::no_motion;
-    if (answer_helps && !asked_.contains(path) && !waiting_.contains(path)) waiting_ << path;
+    // There is no session from which a person could ask for the dialog: it comes until it is cancelled.
+    if (answer_helps && !waiting_.contains(path)) waiting_ << path;
 }
 
 bool Importing::ask_next() {

@@ -123,6 +123,7 @@ void MainWindow::connect_worker() {
     using bridge::Worker;
     connect(worker_, &Worker::session_ready, this, [this](const QString& path, const bridge::SessionPointer& session) {
         shelf_->add(path, session);
+        notices_->withdraw(path);
         importing_->note_session(path, *session->recording);
         file_done(path);
     });

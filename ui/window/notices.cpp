@@ -36,6 +36,15 @@ void Notices::add(const QString& sentence) {
     show_sentences();
 }
 
+void Notices::withdraw(const QString& path) {
+    const auto of_file = [&](const QString& sentence) { return sentence.startsWith(path + QLatin1Char(':')); };
+    if (sentences_.removeIf(of_file) == 0) return;
+    if (sentences_.isEmpty())
+        hide();
+    else
+        show_sentences();
+}
+
 void Notices::dismiss() {
     sentences_.clear();
     hide();

@@ -17,6 +17,8 @@ class Notices : public QFrame {
     explicit Notices(QWidget* parent = nullptr);
 
     void add(const QString& sentence);
+    // What was said of this file is no longer so.
+    void withdraw(const QString& path);
     void dismiss();
     [[nodiscard]] const QStringList& sentences() const { return sentences_; }
 

@@ -148,6 +148,28 @@ TEST_F(RecipeFolderTest, NoChoiceOfALayoutCanHarm) {
             }
 }
 
+// Whatever layout a person chooses for whatever file: the recipe that comes out is found again for that file, and reads
+// the same columns.
+TEST_F(RecipeFolderTest, EveryChoiceForEveryFileOfTheCorpusIsFoundAgain) {
+    int found = 0;
+    for (const auto& entry : fs::directory_iterator(fs::path(TEST_SOURCE_DIR) / "core" / "import" / "corpus")) {
+        if (entry.path().extension() != ".txt") continue;
+        const std::string file = entry.path().string();
+        for (const Delimiter delimiter : {Delimiter{','}, Delimiter{';'}, Delimiter{'\t'}, Delimiter{' ', true}}) {
+            for (std::size_t line = 0; line < 5; ++line) {
+                Options options;
+                options.layout = {delimiter, line};
+                const auto preview = preview_file(file, options);
+                if (!preview.ok()) continue;
+                const auto again = recipe_for(file, std::vector<KeptRecipe>{{"", preview->recipe}});
+                EXPECT_TRUE(again) << entry.path().filename() << " by '" << delimiter.mark << "', line " << line;
+                ++found;
+            }
+        }
+    }
+    EXPECT_GT(found, 200);
+}
+
 TEST_F(RecipeFolderTest, TheTrustReportSaysThatARecipeWasUsed) {
     const auto file = write("a.csv", "t,v\n0,1\n1,2\n2,3\n");
     Options options;

@@ -163,6 +163,29 @@ TEST_F(ImportingTest, AFileThatCannotBeReadForWantOfATimeAsks) {
         << outcome->toPlainText().toStdString();
 }
 
+TEST_F(ImportingTest, WhatIsNoUsableNumberIsSaidAndKeepsTheDialogOpen) {
+    const QString path = sample_with("plain.csv", "Throttle [%]", "Throttle");
+    window->importing().ask(path);
+    ASSERT_TRUE(wait_for_dialog());
+    ColumnTable& table = dialog()->table();
+    const int row = row_of(table, QStringLiteral("Altitude [m]"));
+    dialog()->view().selectRow(row);
+    QLineEdit& scale = dialog()->form().scale();
+    scale.setFocus();
+    scale.selectAll();
+    QTest::keyClicks(&scale, QStringLiteral("many"));
+    QTest::keyClick(&scale, Qt::Key_Return);
+    fixture::settle();
+    ASSERT_NE(dialog(), nullptr);
+    scale.selectAll();
+    QTest::keyClicks(&scale, QStringLiteral("0,5"));
+    QTest::keyClick(&scale, Qt::Key_Return);
+    fixture::settle();
+    EXPECT_EQ(dialog(), nullptr);
+    ASSERT_EQ(kept().recipes.size(), 1U);
+    EXPECT_EQ(kept().recipes[0].recipe.columns[static_cast<std::size_t>(row)].scale, 0.5);
+}
+
 TEST_F(ImportingTest, AnotherLayoutIsPreviewedAndKept) {
     const QString path =
         write("odd.txt", "when v\n2026-05-16 10:20:01,1\n2026-05-16 10:20:02,2\n2026-05-16 10:20:03,3\n");

@@ -18,6 +18,7 @@ namespace {
 using import::Remark;
 using models::text;
 
+constexpr int most_channels = 200;                               // a file may have thousands
 constexpr std::string_view told_by_itself = "wheel_speed_scale"; // wheel_words say it, also where they agree
 constexpr std::array remarks{Remark::recipe, Remark::guessed, Remark::left_out, Remark::mended, Remark::seen};
 
@@ -56,13 +57,17 @@ TrustReport::TrustReport(const analysis::Session& session, base::UnitSystem unit
         grid->setColumnStretch(section, share);
     add_row(*grid, 0, {tr("Channel"), tr("Taken for"), tr("Rate"), tr("Range"), tr("Gaps")}, true, this);
     int row = 1;
-    for (const import::ChannelWords& words : import::channel_words(*session.recording, session.trust, units)) {
+    const auto channels = import::channel_words(*session.recording, session.trust, units);
+    for (const import::ChannelWords& words : channels) {
+        if (row > most_channels) break;
         QString name = text(words.name).simplified();
         if (!words.written.empty()) name += QStringLiteral(", ") + text(words.written).simplified();
         add_row(*grid, row++, {name, text(words.meaning), text(words.rate), text(words.range), text(words.gaps)}, false,
                 this);
     }
     column->addLayout(grid);
+    if (channels.size() > static_cast<std::size_t>(most_channels))
+        column->addWidget(paragraph(tr("and %1 further channels").arg(channels.size() - most_channels), this));
     const QString wheels = text(import::wheel_words(session.trust));
     if (!wheels.isEmpty()) column->addWidget(paragraph(wheels, this));
     std::vector<recording::Warning> all = session.recording->warnings;
