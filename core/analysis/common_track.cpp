@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/common_track.h"
 
+#include "core/analysis/reckoned_session.h"
 #include "core/analysis/stages.h"
 #include "core/lap/align.h"
 #include "core/lap/find_laps.h"
+#include "core/lap/place_on_line.h"
 #include "core/motion/in_frame.h"
 #include "core/track/find_segments.h"
 
 #include <algorithm>
+#include <cmath>
+#include <iterator>
 
 namespace lapwright::analysis {
 namespace {
@@ -86,10 +90,17 @@ void align(std::vector<Placed>& sessions, const track::Gate& gate) {
     }
 }
 
-} // namespace
+using Sessions = std::vector<std::shared_ptr<const Session>>;
 
-Result<CommonTrack> place_together(const std::vector<std::shared_ptr<const Session>>& sessions,
-                                   const std::optional<track::TrackRecord>& record) {
+std::vector<track::Segment> segments_on(const track::ReferenceLine& line,
+                                        const std::optional<track::TrackRecord>& record) {
+    return record && !record->segments.empty() ? track::recorded_segments(line, record->segments, record->length_m)
+                                               : track::find_segments(line);
+}
+
+// Sessions with positions.  `known` is a gate in the first one's frame that beats all others.
+Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<track::TrackRecord>& record,
+                                 const std::optional<track::Gate>& known = {}) {
     CommonTrack common;
     common.track.frame = sessions.front()->motion->frame;
     for (const auto& session : sessions) {
@@ -97,7 +108,7 @@ Result<CommonTrack> place_together(const std::vector<std::shared_ptr<const Sessi
         if (!placed) return placed.error();
         common.sessions.push_back(std::move(placed).value());
     }
-    track::Gate gate = common_gate(common.sessions, common.track.frame, record);
+    track::Gate gate = known ? *known : common_gate(common.sessions, common.track.frame, record);
     gate.half_width_m = std::max(gate.half_width_m, gate_half_width_m);
     const Session& first = *sessions.front();
     for (Placed& placed : common.sessions) {
@@ -118,12 +129,88 @@ Result<CommonTrack> place_together(const std::vector<std::shared_ptr<const Sessi
     common.track.line = *line;
     common.track.gate = square_gate(*line, gate.half_width_m);
     common.track.name = track_name(common.sessions, record);
-    common.track.segments = record && !record->segments.empty()
-                                ? track::recorded_segments(*line, record->segments, record->length_m)
-                                : track::find_segments(*line);
+    common.track.segments = segments_on(*line, record);
     for (Placed& placed : common.sessions)
         placed.laps = judged_laps(lap::find_laps(*placed.motion, common.track.gate, *placed.session->recording),
                                   *placed.motion, *line);
+    return common;
+}
+
+// A track that nobody has positions of: the first session's laps are its line.
+Result<CommonTrack> reckoned_track(const Sessions& sessions, const std::optional<track::TrackRecord>& record) {
+    const Session& first = *sessions.front();
+    const auto reckoned = reckoned_session(*first.recording, *first.motion);
+    if (!reckoned) return reckoned.error();
+    const bool length_known = record && record->length_m > 0.0;
+    const auto line =
+        lap::reckoned_line(*reckoned, length_known ? std::optional<double>(record->length_m) : std::nullopt);
+    if (!line)
+        return about(first, ErrorCode::no_laps, "its laps are too short or too long to be compared",
+                     "check the unit of its speed");
+    CommonTrack common;
+    common.track.frame = first.motion->frame;
+    common.track.line = *line;
+    common.track.gate = square_gate(*line, gate_half_width_m);
+    common.track.segments = segments_on(*line, record);
+    return common;
+}
+
+// The map with its timing line where the file's lap column has it, for a map whose own was only proposed.
+Result<CommonTrack> moved_to_lap_column(CommonTrack common, const Sessions& with_positions, const Session& column) {
+    const auto reckoned = reckoned_session(*column.recording, *column.motion);
+    if (!reckoned) return reckoned.error();
+    const auto start = lap::start_on_line(*reckoned, common.track.line);
+    if (!start) return common; // said where the session is placed
+    const track::Vec2 t = common.track.line.tangent_at(start->station_m);
+    const track::Gate gate{common.track.line.position(start->station_m), std::atan2(t.north, t.east),
+                           gate_half_width_m};
+    return place_on_map(with_positions, {}, gate);
+}
+
+Result<Placed> place_reckoned(const std::shared_ptr<const Session>& session, const track::Track& track,
+                              const std::string& other, std::uint64_t seed) {
+    const auto reckoned = reckoned_session(*session->recording, *session->motion);
+    if (!reckoned) return reckoned.error();
+    const auto start = lap::start_on_line(*reckoned, track.line);
+    if (!start)
+        return about(*session, ErrorCode::different_tracks, "its corners are not those of " + other,
+                     "choose sessions of the same track and direction");
+    lap::OnLine placed =
+        lap::placed_on_line(*reckoned, track.line, track.frame, start->may_be_same ? 0.0 : start->station_m, seed);
+    Placed result{session, std::make_shared<const motion::MotionEstimate>(std::move(placed.motion)), {}};
+    result.laps = judged_laps(lap::laps_between(placed.passings_s, *result.motion, track.gate, *session->recording),
+                              *result.motion, track.line);
+    return result;
+}
+
+} // namespace
+
+Result<CommonTrack> place_together(const Sessions& sessions, const std::optional<track::TrackRecord>& record) {
+    const auto has_positions = [](const std::shared_ptr<const Session>& s) { return !is_reckoned(*s->motion); };
+    Sessions with;
+    std::ranges::copy_if(sessions, std::back_inserter(with), has_positions);
+    if (with.size() == sessions.size()) return place_on_map(sessions, record);
+    const auto column = std::ranges::find_if_not(sessions, has_positions);
+    auto found = with.empty() ? reckoned_track(sessions, record) : place_on_map(with, record);
+    if (found && !record && !with.empty() &&
+        std::ranges::all_of(with, [](const auto& session) { return gate_was_proposed(*session); }))
+        found = moved_to_lap_column(std::move(found).value(), with, **column);
+    if (!found) return found.error();
+    CommonTrack common = std::move(found).value();
+    const std::vector<Placed> on_map = std::move(common.sessions);
+    common.sessions.clear();
+    const std::string other = (with.empty() ? sessions : with).front()->recording->source_file;
+    std::size_t next_on_map = 0;
+    for (std::size_t i = 0; i < sessions.size(); ++i) {
+        if (has_positions(sessions[i])) {
+            common.sessions.push_back(on_map[next_on_map++]);
+            continue;
+        }
+        auto placed = place_reckoned(sessions[i], common.track, other, i + 1);
+        if (!placed) return placed.error();
+        common.sessions.push_back(std::move(placed).value());
+    }
+    common.track.name = track_name(common.sessions, record);
     return common;
 }
 

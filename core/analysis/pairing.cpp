@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Two sessions -> one line, one gate, two laps on one distance, and what lies between them.
 #include "core/analysis/common_track.h"
+#include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
 #include "core/base/number_text.h"
 #include "core/comparison/compare_laps.h"
@@ -96,6 +97,10 @@ std::vector<recording::Warning> warnings_of(const Pairing& pairing) {
             warnings.push_back({"few_clean_laps",
                                 name + ": " + base::integer_text(static_cast<std::int64_t>(side->clean_laps.size())) +
                                     " clean laps say little about what repeats",
+                                std::nullopt});
+        if (is_reckoned(*side->session->motion))
+            warnings.push_back({"no_positions",
+                                name + " has no positions: aligned on cornering, so its error bars are wider",
                                 std::nullopt});
         if (side->trace.draws.empty())
             warnings.push_back(

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One file, understood: recording -> motion -> gate -> laps -> which of them are clean.
+#include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
 #include "core/analysis/stages.h"
 #include "core/lap/find_laps.h"
@@ -20,6 +21,7 @@ using base::Result;
 // Enough to find a lap's lost tenths, cheap enough for every lap of a long session.
 constexpr double judging_step_m = 5.0;
 constexpr std::size_t laps_to_judge_on = 3;
+constexpr double reckoned_gate_half_width_m = 25.0;
 
 base::Error no_laps(const recording::Recording& recording, const std::string& what, const std::string& remedy) {
     return {ErrorCode::no_laps, {recording.source_file, {}, {}}, what, remedy};
@@ -37,6 +39,28 @@ Result<track::ProposedGate> choose_gate(const recording::Recording& recording, c
     if (auto gate = track::propose_gate(motion.best)) return *gate;
     return no_laps(recording, "no place is passed twice in the same direction, so there are no laps",
                    "choose a recording with at least one whole lap");
+}
+
+// Without positions the session's own laps are its line, and its file says when they begin.
+Result<std::shared_ptr<Session>> reckoned(const recording::Recording& recording, const motion::MotionEstimate& motion) {
+    const auto known = reckoned_session(recording, motion);
+    if (!known) return known.error();
+    const auto line = lap::reckoned_line(*known);
+    if (!line)
+        return no_laps(recording, "its laps are too short or too long to be laps", "check the unit of its speed");
+    lap::OnLine placed = lap::placed_on_line(*known, *line, motion.frame, 0.0, 1);
+    auto session = std::make_shared<Session>();
+    session->motion = std::make_shared<const motion::MotionEstimate>(std::move(placed.motion));
+    session->gate = square_gate(*line, reckoned_gate_half_width_m);
+    session->gate_origin = track::recorded_passings(recording)->origin;
+    session->laps = judged_laps(lap::laps_between(placed.passings_s, *session->motion, session->gate, recording),
+                                *session->motion, *line);
+    session->warnings.push_back({"no_positions",
+                                 "no positions: distance is integrated speed, brought to the lap's length and aligned "
+                                 "on cornering, so error bars "
+                                 "are wider and the map is a sketch",
+                                 std::nullopt});
+    return session;
 }
 
 } // namespace
@@ -101,6 +125,13 @@ Result<std::shared_ptr<const Session>> understand(recording::Recording recording
                                                   const base::Progress& progress) {
     auto motion = motion::estimate_motion(recording, options.motion, progress);
     if (!motion) return motion.error();
+    if (is_reckoned(*motion)) {
+        if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
+        auto without_positions = reckoned(recording, *motion);
+        if (!without_positions) return without_positions.error();
+        (*without_positions)->recording = std::make_shared<const recording::Recording>(std::move(recording));
+        return std::shared_ptr<const Session>(*without_positions);
+    }
     auto session = std::make_shared<Session>();
     session->motion = std::make_shared<const motion::MotionEstimate>(std::move(motion).value());
     const auto gate = choose_gate(recording, *session->motion, options.track);

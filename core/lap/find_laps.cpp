@@ -105,7 +105,11 @@ std::optional<double> passing_sd(const motion::MotionEstimate& motion, const tra
 
 std::vector<Lap> find_laps(const motion::MotionEstimate& motion, const track::Gate& gate,
                            const recording::Recording& recording) {
-    const std::vector<double> passings = track::crossings(motion.best, gate);
+    return laps_between(track::crossings(motion.best, gate), motion, gate, recording);
+}
+
+std::vector<Lap> laps_between(const std::vector<double>& passings, const motion::MotionEstimate& motion,
+                              const track::Gate& gate, const recording::Recording& recording) {
     if (passings.empty()) return {};
     std::vector<Lap> laps = pieces(motion.best, passings);
     for (Lap& lap : laps) {

@@ -17,6 +17,10 @@ namespace lapwright::lap {
 [[nodiscard]] std::vector<Lap> find_laps(const motion::MotionEstimate& motion, const track::Gate& gate,
                                          const recording::Recording& recording);
 
+// The same from passings that are known already, increasing.
+[[nodiscard]] std::vector<Lap> laps_between(const std::vector<double>& passings_s, const motion::MotionEstimate& motion,
+                                            const track::Gate& gate, const recording::Recording& recording);
+
 // What a lap must stay within to say something about car and driver.  All common practice, no source.
 struct CleanLimits {
     double least_loss_in_section_s = 0.35; // lost in one of the sections against the session's median there

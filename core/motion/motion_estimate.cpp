@@ -33,6 +33,12 @@ AxisState quintic(const AxisState& start, const AxisState& end, double step, dou
             (2.0 * c2 + u * (6.0 * c3 + u * (12.0 * c4 + u * 20.0 * c5))) / (step * step)};
 }
 
+AxisState line(const AxisState& start, const AxisState& end, double u) {
+    const auto mixed = [u](double a, double b) { return a + u * (b - a); };
+    return {mixed(start.position, end.position), mixed(start.velocity, end.velocity),
+            mixed(start.acceleration, end.acceleration)};
+}
+
 } // namespace
 
 double Moment::speed_mps() const {
@@ -62,9 +68,10 @@ Moment Path::at(double moment_s, std::size_t index) const {
     const double clamped = std::clamp(moment_s, start, start + step);
     const double u = (clamped - start) / step;
     const auto axis = [&](double Vec2::* part) {
-        return quintic({position_m[index].*part, velocity_mps[index].*part, acceleration_mps2[index].*part},
-                       {position_m[index + 1].*part, velocity_mps[index + 1].*part, acceleration_mps2[index + 1].*part},
-                       step, u);
+        const AxisState before{position_m[index].*part, velocity_mps[index].*part, acceleration_mps2[index].*part};
+        const AxisState after{position_m[index + 1].*part, velocity_mps[index + 1].*part,
+                              acceleration_mps2[index + 1].*part};
+        return between == Between::linear ? line(before, after, u) : quintic(before, after, step, u);
     };
     const AxisState east = axis(&Vec2::east);
     const AxisState north = axis(&Vec2::north);

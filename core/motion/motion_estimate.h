@@ -33,6 +33,12 @@ struct Moment {
     [[nodiscard]] double lateral_mps2() const;      // to the left of the velocity
 };
 
+// What a path is between its stamps.
+enum class Between {
+    quintic, // smooth motion: position, velocity and acceleration follow from each other
+    linear,  // each on its own: places that were found otherwise than by the speeds (a session without positions)
+};
+
 // One path through time.  All vectors are as long as `time_s`, which is shared between the draws of an ensemble,
 // strictly increasing, and has at least two entries.
 struct Path {
@@ -40,13 +46,14 @@ struct Path {
     std::vector<Vec2> position_m;
     std::vector<Vec2> velocity_mps;
     std::vector<Vec2> acceleration_mps2;
+    Between between = Between::quintic;
 
     [[nodiscard]] std::size_t size() const { return position_m.size(); }
     [[nodiscard]] double start_s() const { return time_s->front(); }
     [[nodiscard]] double end_s() const { return time_s->back(); }
 
     // Between stamps the position is the quintic that matches position, velocity and acceleration at both ends (its
-    // derivatives are the velocity and acceleration).  Outside the stamps time is clamped to the ends.
+    // derivatives are the velocity and acceleration), or all three are linear, as `between` says.  Outside the stamps time is clamped to the ends.
     [[nodiscard]] Moment at(double time_s) const;
     // As at(), when the caller knows that stamps[index] <= time_s <= stamps[index + 1].
     [[nodiscard]] Moment at(double time_s, std::size_t index) const;

@@ -2,6 +2,7 @@
 #include "core/track/gate.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace lapwright::track {
@@ -72,17 +73,29 @@ Gate gate_at(const motion::Moment& moment) {
     return {moment.position_m, std::atan2(moment.velocity_mps.north, moment.velocity_mps.east)};
 }
 
-// Times of the recording at which the lap changed, from a beacon pulse or from a lap number that grows.
-std::vector<double> lap_changes(const recording::Channel& channel) {
-    std::vector<double> times;
+// Where the lap changed, from a beacon pulse or from a lap number that grows.
+RecordedPassings lap_changes(const recording::Channel& channel) {
+    RecordedPassings passings;
     const bool pulse = channel.meaning == recording::Meaning::beacon;
     for (std::size_t i = 1; i < channel.size(); ++i) {
         const bool change = pulse ? channel.values[i] != 0.0 && channel.values[i - 1] == 0.0
                                   : channel.values[i] > channel.values[i - 1];
-        if (change) times.push_back(0.5 * ((*channel.time_s)[i - 1] + (*channel.time_s)[i]));
+        if (!change) continue;
+        const double before = (*channel.time_s)[i - 1];
+        const double after = (*channel.time_s)[i];
+        passings.time_s.push_back(0.5 * (before + after));
+        passings.error_s.push_back(0.5 * (after - before));
     }
-    return times;
+    return passings;
 }
+
+struct Source {
+    recording::Meaning meaning;
+    const char* words;
+};
+
+constexpr std::array passing_sources{Source{recording::Meaning::beacon, "beacon channel of the file"},
+                                     Source{recording::Meaning::lap_number, "lap column of the file"}};
 
 double median(std::vector<double> values) {
     std::ranges::sort(values);
@@ -137,16 +150,28 @@ std::optional<double> crossing_near(const motion::Path& path, const Gate& gate, 
     return best;
 }
 
+std::optional<RecordedPassings> recorded_passings(const recording::Recording& recording) {
+    constexpr double least_apart_s = 10.0;
+    for (const Source source : passing_sources) {
+        const recording::Channel* channel = recording.find(source.meaning);
+        if (!channel || !channel->time_s) continue;
+        const RecordedPassings all = lap_changes(*channel);
+        RecordedPassings passings{{}, {}, source.words};
+        for (std::size_t i = 0; i < all.time_s.size(); ++i) {
+            if (!passings.time_s.empty() && all.time_s[i] - passings.time_s.back() < least_apart_s) continue;
+            passings.time_s.push_back(all.time_s[i]);
+            passings.error_s.push_back(all.error_s[i]);
+        }
+        if (passings.time_s.size() >= 2) return passings;
+    }
+    return std::nullopt;
+}
+
 std::optional<ProposedGate> gate_from_channels(const motion::Path& path, const recording::Recording& recording) {
-    struct Source {
-        recording::Meaning meaning;
-        const char* words;
-    };
-    for (const Source source : {Source{recording::Meaning::beacon, "beacon channel of the file"},
-                                Source{recording::Meaning::lap_number, "lap column of the file"}}) {
+    for (const Source source : passing_sources) {
         const recording::Channel* channel = recording.find(source.meaning);
         if (!channel) continue;
-        if (const auto gate = middle_gate(path, lap_changes(*channel))) return ProposedGate{*gate, source.words};
+        if (const auto gate = middle_gate(path, lap_changes(*channel).time_s)) return ProposedGate{*gate, source.words};
     }
     return std::nullopt;
 }

@@ -19,6 +19,16 @@ namespace lapwright::track {
 // The passing closest to `guess_s`, sought within 2 s of it: where the ensemble's draws pass.
 [[nodiscard]] std::optional<double> crossing_near(const motion::Path& path, const Gate& gate, double guess_s);
 
+// Passings of the timing line that the file itself stamps.
+struct RecordedPassings {
+    std::vector<double> time_s;  // middle of the two samples between which the lap changed; at least 10 s apart
+    std::vector<double> error_s; // the greatest error of each: half the step between those samples
+    std::string origin;          // in words: "lap column of the file"
+};
+
+// From the beacon channel, else the lap column.  Nothing with fewer than two passings.
+[[nodiscard]] std::optional<RecordedPassings> recorded_passings(const recording::Recording& recording);
+
 struct ProposedGate {
     Gate gate;
     std::string origin; // in words: "lap column of the file"

@@ -197,10 +197,14 @@ class Recorder {
     void wheel() {
         if (spec_.wheel.rate_hz <= 0.0) return;
         Random random(seed_, 113);
+        std::vector<double> lap_scale;
+        for (std::size_t l = 0; l < session_.laps().size() + 1; ++l) {
+            lap_scale.push_back(spec_.wheel_scale + spec_.wheel_scale_lap_sd * Random(seed_, 200 + l).normal());
+        }
         add(Quantity::wheel_speed_mps, spec_.wheel, false, [&](const TruthSample& s) {
             const double lock = spec_.wheel_lock_share * std::clamp((s.brake - 0.8) / 0.2, 0.0, 1.0);
-            const double shown =
-                spec_.wheel_scale * s.speed_mps * (1.0 - lock) + spec_.wheel_noise_sd_mps * random.normal();
+            const double shown = lap_scale[static_cast<std::size_t>(s.lap)] * s.speed_mps * (1.0 - lock) +
+                                 spec_.wheel_noise_sd_mps * random.normal();
             return std::max(0.0, shown);
         });
     }

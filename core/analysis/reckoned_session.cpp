@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A beacon beats a lap column, as where there are positions.
+#include "core/analysis/reckoned_session.h"
+
+#include "core/track/gate.h"
+
+namespace lapwright::analysis {
+
+bool is_reckoned(const motion::MotionEstimate& motion) {
+    return motion.source == motion::PositionSource::dead_reckoning;
+}
+
+base::Result<lap::Reckoned> reckoned_session(const recording::Recording& recording,
+                                             const motion::MotionEstimate& motion) {
+    lap::Reckoned reckoned{&motion, {}, {}};
+    if (const auto passings = track::recorded_passings(recording)) {
+        for (std::size_t i = 0; i < passings->time_s.size(); ++i) {
+            if (passings->time_s[i] < motion.best.start_s() || passings->time_s[i] > motion.best.end_s()) continue;
+            reckoned.passings_s.push_back(passings->time_s[i]);
+            reckoned.error_s.push_back(passings->error_s[i]);
+        }
+    }
+    if (reckoned.passings_s.size() >= 2) return reckoned;
+    return base::Error{base::ErrorCode::no_laps,
+                       {recording.source_file, {}, {}},
+                       "without positions laps come from a lap column or a beacon, and it shows no whole lap",
+                       "export the session with its lap column, or with positions"};
+}
+
+} // namespace lapwright::analysis

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where on the track a lap without positions was: station = distance + shift(distance), the shift fitted so that the
+// lap's lateral acceleration is v² times the track's curvature there.  Curvature belongs to the track, speed to the
+// driver, so speed alone never aligns.
+//
+// Model: lateral = g·v²·κ(d + shift) + b + rest.  g may be negative: a sensor that is positive to the right is told by
+// that and does not matter.  Beforehand the shift is a random walk over distance (wheel slip, another line through a
+// corner), a far faster one where the wheels brake.  Braked wheels turn too slowly, nobody knows by how much, and so
+// the lap's length alone does not give the wheels' scale: two drifts of the walk, one with distance and one with
+// braking, are fitted with the shift.  What is left over of the lateral acceleration weighs against all this
+// (Gauss-Newton on a Gaussian posterior; knots are a tridiagonal system with two more rows for the drifts).  Walk and
+// weights are ours, no source.
+#pragma once
+
+#include "core/lap/cornering.h"
+#include "core/math/normal_random.h"
+
+#include <array>
+#include <cstddef>
+#include <span>
+#include <vector>
+
+namespace lapwright::lap {
+
+// A known course of the walk whose size is fitted.
+struct Drift {
+    std::vector<double> step_m; // between neighbouring knots, for a size of 1
+    std::vector<double> pull;   // of that on the inner knots
+    double size = 0.0;
+};
+
+struct Warp {
+    double knot_step_m = 0.0;
+    std::vector<double> shift_m; // at the knots, 0 at the first and at the last (the passings of the gate)
+    // Posterior of the inner knots: precision matrix, diagonal and the entry to the next one.
+    std::vector<double> diagonal;
+    std::vector<double> next;
+    double before_first = 0.0;   // the same entry between the first knot and the first inner one
+    std::array<Drift, 2> drifts; // with distance, metres a metre; with braking, share of the distance lost in hard one
+    // Cholesky factor of the drifts' posterior covariance: first; second on first; second.
+    std::array<double, 3> drift_spread{};
+    double gain = 1.0;        // g
+    double correlation = 0.0; // of lateral acceleration with what the track's curvature asks for, -1..1
+};
+
+// curvature_per_m: the track's, closed, on as many places as the lap has, beginning where the lap begins.
+[[nodiscard]] Warp fit_warp(const Cornering& lap, std::span<const double> curvature_per_m);
+
+// Before anything is known but both ends: for laps that cannot be fitted.
+[[nodiscard]] Warp unfitted_warp(const Cornering& lap);
+
+// A draw of the shift at the knots, given what it is at both ends.
+[[nodiscard]] std::vector<double> drawn_shift(const Warp& warp, double start_m, double end_m,
+                                              math::NormalStream& normals);
+
+// Linear between the knots.
+[[nodiscard]] double shift_at(const Warp& warp, std::span<const double> shift_m, double distance_m);
+
+// By how much a lap's grid must be moved on so that its cornering agrees best with the closed curvature, metres in
+// -length/2..length/2, and how well it then agrees (correlation, its sign taken off).
+struct Offset {
+    double offset_m = 0.0;
+    double agreement = 0.0;
+    double agreement_at_zero = 0.0;
+};
+[[nodiscard]] Offset best_offset(const Cornering& lap, std::span<const double> curvature_per_m);
+
+} // namespace lapwright::lap

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The warp against shifts that are known: a lap on an invented track whose own distance was stretched.
+#include "core/lap/warp.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <numbers>
+#include <vector>
+
+namespace lapwright::lap {
+namespace {
+
+constexpr double length_m = 2400.0;
+constexpr std::size_t places = 1200;
+
+// Corners of different length and both hands, closed.
+double curvature(double station_m) {
+    const double phase = 2.0 * std::numbers::pi * station_m / length_m;
+    return 0.012 * std::sin(5.0 * phase) + 0.008 * std::sin(8.0 * phase + 1.0);
+}
+
+double true_shift(double distance_m) {
+    return 1.0 * std::sin(2.0 * std::numbers::pi * distance_m / length_m);
+}
+
+std::vector<double> track() {
+    std::vector<double> values(places);
+    for (std::size_t i = 0; i < places; ++i)
+        values[i] = curvature(length_m * static_cast<double>(i) / places);
+    return values;
+}
+
+Cornering lap(double sign, double noise_mps2) {
+    Cornering result;
+    result.step_m = length_m / places;
+    math::NormalStream normals(3, 1);
+    for (std::size_t i = 0; i < places; ++i) {
+        const double d = result.step_m * static_cast<double>(i);
+        const double v = 30.0 + 8.0 * std::sin(2.0 * std::numbers::pi * d / length_m + 0.5);
+        result.speed_mps.push_back(v);
+        result.lateral_mps2.push_back(sign * (v * v * curvature(d + true_shift(d)) + 0.1) +
+                                      noise_mps2 * normals.next());
+        result.longitudinal_mps2.push_back(0.0);
+    }
+    return result;
+}
+
+TEST(Warp, FindsTheShiftOfAStretchedLap) {
+    for (const double sign : {1.0, -1.0}) {
+        const Warp warp = fit_warp(lap(sign, 0.2), track());
+        EXPECT_NEAR(warp.gain, sign, 0.02);
+        for (double d = 0.0; d <= length_m; d += 50.0)
+            EXPECT_NEAR(shift_at(warp, warp.shift_m, d), true_shift(d), 0.5) << d;
+    }
+}
+
+TEST(Warp, StaysMonotoneAndKeepsBothEnds) {
+    const Warp warp = fit_warp(lap(1.0, 3.0), track());
+    EXPECT_EQ(warp.shift_m.front(), 0.0);
+    EXPECT_EQ(warp.shift_m.back(), 0.0);
+    for (std::size_t k = 1; k < warp.shift_m.size(); ++k)
+        EXPECT_GT(warp.knot_step_m + warp.shift_m[k] - warp.shift_m[k - 1], 0.0);
+}
+
+// Spread of the draws against what the fit misses: neither may be more than twice the other.  (The shift is smoother
+// and longer than the walk expects, so the fit errs a little more than it says here.)
+TEST(Warp, DrawsSpreadAsWideAsTheFitErrs) {
+    const Warp warp = fit_warp(lap(1.0, 0.5), track());
+    math::NormalStream normals(9, 1);
+    double spread = 0.0;
+    double missed = 0.0;
+    for (int draw = 0; draw < 50; ++draw) {
+        const std::vector<double> shift = drawn_shift(warp, 0.0, 0.0, normals);
+        for (std::size_t k = 0; k < shift.size(); ++k)
+            spread += std::pow(shift[k] - warp.shift_m[k], 2) / 50.0;
+    }
+    for (std::size_t k = 0; k < warp.shift_m.size(); ++k)
+        missed += std::pow(warp.shift_m[k] - true_shift(warp.knot_step_m * static_cast<double>(k)), 2);
+    EXPECT_GT(spread, 0.25 * missed);
+    EXPECT_LT(spread, 4.0 * missed);
+}
+
+TEST(Warp, ADrawFollowsItsEnds) {
+    const Warp warp = fit_warp(lap(1.0, 0.2), track());
+    math::NormalStream normals(9, 2);
+    const std::vector<double> shift = drawn_shift(warp, 0.7, -0.4, normals);
+    EXPECT_DOUBLE_EQ(shift.front(), 0.7);
+    EXPECT_DOUBLE_EQ(shift.back(), -0.4);
+}
+
+TEST(Warp, FindsWhereOnTheTrackALapBegins) {
+    std::vector<double> moved(places);
+    for (std::size_t i = 0; i < places; ++i)
+        moved[i] = curvature(length_m * static_cast<double>(i) / places - 300.0);
+    const Offset offset = best_offset(lap(-1.0, 0.3), moved);
+    EXPECT_NEAR(offset.offset_m, 300.0, 8.0);
+    EXPECT_GT(offset.agreement, 0.95);
+    EXPECT_LT(offset.agreement_at_zero, offset.agreement - 0.2);
+}
+
+} // namespace
+} // namespace lapwright::lap
