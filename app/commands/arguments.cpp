@@ -29,6 +29,10 @@ void add_output(CLI::App& app, Arguments& arguments, std::string& units) {
     add_units(app, units);
 }
 
+void add_csv(CLI::App& app, Arguments& arguments) {
+    app.add_flag("--csv", arguments.csv, "the table as comma-separated text (RFC 4180)")->excludes("--json");
+}
+
 void add_pairing(CLI::App& app, Arguments& arguments) {
     app.add_option("files", arguments.files, "session A and session B (the same file twice: two laps of one session)")
         ->expected(2)
@@ -69,16 +73,19 @@ Parsed parse(const std::vector<std::string>& words) {
         ->check(CLI::Range(0.2, 20.0))
         ->capture_default_str();
     add_output(*compare, arguments, units);
+    add_csv(*compare, arguments);
 
     CLI::App* causes = app.add_subcommand("causes", "what of the gap is grip, downforce, drag, power, mass, driver");
     add_pairing(*causes, arguments);
     add_setups(*causes, arguments);
     add_output(*causes, arguments, units);
+    add_csv(*causes, arguments);
 
-    CLI::App* sheet = app.add_subcommand("sheet", "the debrief sheet as a PDF");
+    CLI::App* sheet = app.add_subcommand("sheet", "the debrief sheet as a PDF or as one HTML file");
     add_pairing(*sheet, arguments);
     add_setups(*sheet, arguments);
-    sheet->add_option("--out", arguments.out_file, "the PDF to write")->required();
+    sheet->add_option("--out", arguments.out_file, "the file to write; .html makes HTML, anything else a PDF")
+        ->required();
     std::string paper = "a4";
     sheet->add_option("--paper", paper, "size of the page")
         ->check(CLI::IsMember({"a4", "letter"}))

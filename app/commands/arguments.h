@@ -26,6 +26,7 @@ struct Arguments {
     double step_m = 1.0;
     base::UnitSystem units = base::UnitSystem::metric;
     bool json = false;
+    bool csv = false;                 // of compare and causes
     std::string out_file;             // of the sheet
     std::vector<std::size_t> changed; // of a trial: which of the files, from 1
     bool us_letter = false;

@@ -9,6 +9,8 @@
 #include "app/commands/trial_text.h"
 #include "core/analysis/explain.h"
 #include "core/analysis/sheet_material.h"
+#include "core/sheet/html_sheet.h"
+#include "core/sheet/tables.h"
 
 #include <algorithm>
 #include <array>
@@ -83,7 +85,10 @@ Result<std::shared_ptr<const analysis::Pairing>> pairing_of(const Arguments& arg
 int run_compare(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto pairing = pairing_of(arguments);
     if (!pairing) return refuse(pairing.error(), err);
-    out << (arguments.json ? compare_json(**pairing) : compare_table(**pairing, arguments.units));
+    if (arguments.csv)
+        out << sheet::csv_text(sheet::segments_table((*pairing)->comparison.segments, arguments.units));
+    else
+        out << (arguments.json ? compare_json(**pairing) : compare_table(**pairing, arguments.units));
     return 0;
 }
 
@@ -118,6 +123,10 @@ int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err)
     if (!pairing) return refuse(pairing.error(), err);
     const auto explanation = analysis::explain(**pairing, *options);
     if (!explanation) return refuse(explanation.error(), err);
+    if (arguments.csv) {
+        out << sheet::csv_text(sheet::causes_table(**explanation));
+        return 0;
+    }
     const auto found =
         findings::findings((*pairing)->comparison, (*pairing)->repeatability, explanation->get(), arguments.units);
     out << (arguments.json ? causes_json(**explanation, found, (*pairing)->warnings)
@@ -126,8 +135,10 @@ int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err)
 }
 
 int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& write_sheet) {
-    if (!write_sheet) {
-        err << "lapwright: this build has no sheet: it was made without the window\n";
+    const bool html = sheet::names_html(arguments.out_file);
+    if (!html && !write_sheet) {
+        err << "lapwright: this build paints no PDF: it was made without the window; name a file that ends with "
+               ".html\n";
         return 1;
     }
     const auto options = setups_of(arguments);
@@ -144,8 +155,10 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
     else
         err << base::one_line(explanation.error()) << "; the sheet is without causes\n";
     const sheet::Sheet sheet = analysis::debrief_sheet(**pairing, arguments.units, LAPWRIGHT_VERSION, extras);
-    if (const auto problem = write_sheet(sheet, {arguments.out_file, arguments.us_letter, arguments.all_segments}))
-        return refuse(*problem, err);
+    const auto problem =
+        html ? sheet::write_html_sheet(sheet, arguments.out_file, {arguments.us_letter, arguments.all_segments})
+             : write_sheet(sheet, {arguments.out_file, arguments.us_letter, arguments.all_segments});
+    if (problem) return refuse(*problem, err);
     err << arguments.out_file << " is written\n";
     return 0;
 }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Colours and type of the printed sheet.  A and B differ in hue, dash and letter, so that a grey printer keeps them
-// apart; blue and vermilion of Okabe and Ito (2002), darkened to 4.5:1 on white (WCAG 2.1, 1.4.3).
+// Colours and type of the printed sheet.
 #pragma once
 
 #include "core/findings/headline.h"
+#include "core/sheet/paper_colours.h"
 
 #include <QColor>
 #include <QFont>
@@ -11,12 +11,13 @@
 
 namespace lapwright::paper {
 
-inline const QColor ink(0x22, 0x26, 0x2b);
-inline const QColor faint_ink(0x5e, 0x62, 0x66);
-inline const QColor rule(0xd8, 0xd2, 0xc2);
-inline const QColor shade(0xf3, 0xee, 0xe0);
-inline const QColor blue_a(0x00, 0x5a, 0x9e);
-inline const QColor vermilion_b(0xb8, 0x47, 0x00);
+inline const QColor ink(QRgb{sheet::colours::ink});
+inline const QColor faint_ink(QRgb{sheet::colours::faint_ink});
+inline const QColor rule(QRgb{sheet::colours::rule});
+inline const QColor shade(QRgb{sheet::colours::shade});
+inline const QColor band(QRgb{sheet::colours::band});
+inline const QColor blue_a(QRgb{sheet::colours::blue_a});
+inline const QColor vermilion_b(QRgb{sheet::colours::vermilion_b});
 
 inline QColor colour_of(findings::Favours favours) {
     switch (favours) {

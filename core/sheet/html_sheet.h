@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The debrief sheet as one HTML file that needs nothing else: style and drawings inside, no script, no address of
+// anything outside.  Light paper on any screen; prints on A4 or US Letter (CSS Paged Media Level 3, @page).
+#pragma once
+
+#include "core/base/error.h"
+#include "core/sheet/sheet.h"
+
+#include <optional>
+#include <string>
+
+namespace lapwright::sheet {
+
+struct HtmlOptions {
+    bool us_letter = false;    // else A4
+    bool all_segments = false; // on a second page
+};
+
+// UTF-8.  HTML5 that is well-formed XML as well.  The exact gain in seconds stands in a <data> element's value, its
+// rounded text inside.
+[[nodiscard]] std::string html_sheet(const Sheet& sheet, const HtmlOptions& options = {});
+
+// The file appears whole or not at all.  What is wrong, or nothing.
+[[nodiscard]] std::optional<base::Error> write_html_sheet(const Sheet& sheet, const std::string& path,
+                                                          const HtmlOptions& options = {});
+
+// Whether a file name asks for the HTML form: it ends with .html or .htm, in any case.
+[[nodiscard]] bool names_html(const std::string& path);
+
+} // namespace lapwright::sheet

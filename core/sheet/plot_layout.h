@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where the sheet's speed and gap plots put their lines, on paper and in HTML alike: x to the right, y downwards, in
+// the length unit of the area that is given.  Speed above, gap below, both over the same distance.
+#pragma once
+
+#include "core/sheet/sheet.h"
+
+#include <cstddef>
+#include <vector>
+
+namespace lapwright::sheet {
+
+struct Box {
+    double left = 0.0;
+    double top = 0.0;
+    double width = 0.0;
+    double height = 0.0;
+
+    [[nodiscard]] double right() const { return left + width; }
+    [[nodiscard]] double bottom() const { return top + height; }
+};
+
+// From data to page.
+struct Panel {
+    Box area;
+    double length_m = 1.0;
+    double low = 0.0; // value at the lower edge
+    double high = 1.0;
+
+    [[nodiscard]] double x(double distance_m) const { return area.left + area.width * distance_m / length_m; }
+    [[nodiscard]] double y(double value) const { return area.bottom() - area.height * (value - low) / (high - low); }
+};
+
+// A deciding place: shaded over both panels, its number in a disc above.
+struct Mark {
+    int number = 0; // of the finding, from 1
+    Box shade;
+    double disc_x = 0.0;
+    double disc_y = 0.0;
+};
+
+struct PlotLayout {
+    Panel speed;
+    Panel gap;
+    std::vector<Mark> marks;
+};
+
+inline constexpr double mark_radius = 6.0;
+
+// The plot holds at least two distances, and a value of each curve for each; values that are no numbers do not count.
+[[nodiscard]] PlotLayout lay_out(const Plot& plot, const std::vector<Finding>& findings, const Box& area);
+
+// Round values between the edges of the panel, at least three steps of 1, 2 or 5 · 10ⁿ over its span.
+[[nodiscard]] std::vector<double> grid_values(const Panel& panel);
+
+// Which of `count` points are drawn: more than some 1200 are not told apart on paper.  First and last always.
+[[nodiscard]] std::vector<std::size_t> drawn_points(std::size_t count);
+
+} // namespace lapwright::sheet

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The segment table and the causes matrix as tables to be taken elsewhere: a column a figure, its unit in the heading,
+// more digits than a person reads so that sums still hold.  Positive seconds favour A; what is absent is empty.
+#pragma once
+
+#include "core/base/display.h"
+#include "core/causes/explanation.h"
+#include "core/comparison/comparison.h"
+#include "core/sheet/csv.h"
+
+#include <span>
+
+namespace lapwright::sheet {
+
+[[nodiscard]] Table segments_table(std::span<const comparison::SegmentComparison> segments, base::UnitSystem units);
+
+// A row a segment, then the whole lap and both ends of its 95 % interval.
+[[nodiscard]] Table causes_table(const causes::Explanation& explanation);
+
+} // namespace lapwright::sheet
