@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/causes_text.h"
 
+#include "app/commands/driving_text.h"
 #include "app/commands/json_parts.h"
 #include "app/commands/table_text.h"
 #include "core/base/number_text.h"
@@ -87,6 +88,7 @@ ordered_json segment_json(const causes::SegmentRow& s, bool per_kilogram) {
     add_row(out, s.row, per_kilogram);
     out["use_a"] = number_json(s.use_a);
     out["use_b"] = number_json(s.use_b);
+    out["driving"] = driving_json(s);
     out["does_not_fit"] = text_or_null(s.does_not_fit);
     return out;
 }
@@ -221,7 +223,7 @@ std::string causes_table(const Explanation& explanation, const std::vector<findi
         interval.push_back(explanation.per_kilogram && cause == Cause::mass ? "—" : half(total.of(cause)));
     interval.push_back(half(total.driver_and_rest));
     rows.push_back(interval);
-    text += aligned(rows, 1) + "\n" + cars_table(explanation, units) + "\n";
+    text += aligned(rows, 1) + "\n" + cars_table(explanation, units) + "\n" + driving_table(explanation, units) + "\n";
     for (const auto& [letter, all] :
          {std::pair("A", &explanation.sensitivities_a), std::pair("B", &explanation.sensitivities_b)})
         for (const causes::Sensitivity& s : *all)

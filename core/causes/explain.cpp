@@ -266,6 +266,8 @@ base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const 
         row.row = row_of(gain.value, gain.sd.value_or(0.0), here, options.seed + k);
         row.use_a = use_of(own_a.typical, segments[k], k);
         row.use_b = use_of(own_b.typical, segments[k], k);
+        row.driving_a = comparison.segments[k].a;
+        row.driving_b = comparison.segments[k].b;
         row.does_not_fit = misfit_words(own_a, own_b, a, b, k);
         e.segments.push_back(std::move(row));
     }

@@ -9,6 +9,7 @@
 
 #include "core/car/car_figures.h"
 #include "core/car/lap_simulation.h"
+#include "core/comparison/comparison.h"
 #include "core/track/track.h"
 
 #include <array>
@@ -54,6 +55,9 @@ struct SegmentRow {
     // the car with it gives back the measured time.
     double use_a = 1.0;
     double use_b = 1.0;
+    // What each driver does here, so that "rest" can be read.
+    comparison::SegmentFigures driving_a;
+    comparison::SegmentFigures driving_b;
     // Empty, or why the model cannot be trusted here: "the simulated car cannot be made to take 3.2 s here".
     std::string does_not_fit;
 };

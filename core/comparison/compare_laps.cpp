@@ -3,6 +3,7 @@
 
 #include "core/base/check.h"
 #include "core/comparison/segment_figures.h"
+#include "core/comparison/shifts.h"
 #include "core/math/distributions.h"
 #include "core/math/statistics.h"
 
@@ -46,10 +47,10 @@ GapTrace gap_trace(const LapEnsemble& a, const LapEnsemble& b) {
 
 // Everything of SegmentFigures that the ensemble carries an uncertainty for.
 constexpr std::array maybe_figures{
-    &SegmentFigures::min_speed_mps,    &SegmentFigures::min_speed_at_m,  &SegmentFigures::top_speed_mps,
-    &SegmentFigures::top_speed_at_m,   &SegmentFigures::braking_point_m, &SegmentFigures::braking_mps2,
-    &SegmentFigures::throttle_opens_m, &SegmentFigures::full_throttle_m, &SegmentFigures::peak_lateral_mps2,
-    &SegmentFigures::driven_length_m,
+    &SegmentFigures::min_speed_mps,    &SegmentFigures::min_speed_at_m,   &SegmentFigures::top_speed_mps,
+    &SegmentFigures::top_speed_at_m,   &SegmentFigures::braking_point_m,  &SegmentFigures::braking_mps2,
+    &SegmentFigures::throttle_opens_m, &SegmentFigures::full_throttle_m,  &SegmentFigures::peak_lateral_mps2,
+    &SegmentFigures::driven_length_m,  &SegmentFigures::lift_to_brakes_s,
 };
 
 // Draws carry no channels: only figures that are derived from motion in the estimate too may take their spread from
@@ -57,11 +58,22 @@ constexpr std::array maybe_figures{
 bool from_motion(const Figure& figure, MaybeFigure SegmentFigures::* member) {
     return figure.derived ||
            (member != &SegmentFigures::braking_point_m && member != &SegmentFigures::braking_mps2 &&
-            member != &SegmentFigures::throttle_opens_m && member != &SegmentFigures::full_throttle_m);
+            member != &SegmentFigures::throttle_opens_m && member != &SegmentFigures::full_throttle_m &&
+            member != &SegmentFigures::lift_to_brakes_s);
 }
 
 std::optional<double> spread_of(const std::vector<double>& values) {
     return values.size() < 2 ? std::nullopt : std::optional(math::standard_deviation(values));
+}
+
+// Where the gear changes is the recording's; what it costs, each draw's.
+std::optional<double> shift_cost_spread(const LapEnsemble& lap, const track::Segment& segment) {
+    std::vector<double> values;
+    for (const LapTrace& draw : lap.draws) {
+        const auto shifts = shifts_between(draw, lap.best, segment.start_m, segment.end_m);
+        if (shifts && shifts->cost_s) values.push_back(*shifts->cost_s);
+    }
+    return spread_of(values);
 }
 
 SegmentFigures figures_with_spread(const LapEnsemble& lap, const std::vector<track::Segment>& segments,
@@ -86,6 +98,7 @@ SegmentFigures figures_with_spread(const LapEnsemble& lap, const std::vector<tra
             if (draw.*member) values.push_back((draw.*member)->value);
         figure->sd = spread_of(values);
     }
+    if (figures.shift_cost_s) figures.shift_cost_s->sd = shift_cost_spread(lap, segments[index]);
     return figures;
 }
 

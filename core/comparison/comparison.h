@@ -44,9 +44,11 @@ struct SegmentFigures {
     MaybeFigure throttle_opens_m;
     MaybeFigure full_throttle_m;
     MaybeFigure peak_lateral_mps2; // magnitude
-    MaybeFigure coasting_s;
+    MaybeFigure coasting_s;        // with neither pedal pressed, up to the end of the segment
+    MaybeFigure lift_to_brakes_s;  // the part of it before the braking point
     MaybeFigure driven_length_m;
     MaybeFigure shifts;
+    MaybeFigure shift_cost_s; // lost by upward shifts, see shifts.h
 };
 
 struct SegmentComparison {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/comparison/segment_figures.h"
 
+#include "core/comparison/shifts.h"
+
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -18,6 +20,7 @@ constexpr double throttle_open_share = 0.10;
 constexpr double throttle_full_share = 0.95;
 constexpr double throttle_lift_share = 0.80;
 constexpr double merge_braking_m = 15.0;
+constexpr double rolling_mps2 = -0.4;      // less drive than this is none
 constexpr double full_share_of_peak = 0.9; // of the exit's largest acceleration, where throttle was not recorded
 
 using Condition =
@@ -87,7 +90,8 @@ MaybeFigure figure(std::optional<double> value, bool derived = false) {
 
 // The stretch in which a corner's braking, lift and throttle are sought.
 struct Window {
-    std::size_t approach; // start of the straight before, or of the segment itself
+    std::size_t approach; // start of the straight before, else the middle of the corner before
+    std::size_t straight; // start of the straight before, else of the segment itself
     std::size_t slowest;
     std::size_t end;  // of the segment
     std::size_t exit; // end of the straight that the corner feeds
@@ -96,13 +100,12 @@ struct Window {
 Window window(const LapTrace& trace, const std::vector<track::Segment>& segments, std::size_t index,
               double slowest_at_m) {
     const track::Segment& here = segments[index];
-    double from = here.start_m;
-    if (index > 0)
-        from = segments[index - 1].kind == track::SegmentKind::straight
-                   ? segments[index - 1].start_m
-                   : 0.5 * (segments[index - 1].start_m + segments[index - 1].end_m);
+    const bool fed = index > 0 && segments[index - 1].kind == track::SegmentKind::straight;
+    const double straight = fed ? segments[index - 1].start_m : here.start_m;
+    const double from = index > 0 && !fed ? 0.5 * (segments[index - 1].start_m + segments[index - 1].end_m) : straight;
     const bool feeds = index + 1 < segments.size() && segments[index + 1].kind == track::SegmentKind::straight;
-    return {trace.index_before(from), trace.index_before(slowest_at_m) + 1, trace.index_before(here.end_m) + 1,
+    return {trace.index_before(from), trace.index_before(straight), trace.index_before(slowest_at_m) + 1,
+            trace.index_before(here.end_m) + 1,
             feeds ? trace.index_before(segments[index + 1].end_m) + 1 : trace.index_before(here.end_m) + 1};
 }
 
@@ -146,29 +149,42 @@ void add_throttle(SegmentFigures& f, const LapTrace& trace, const Window& w) {
     f.throttle_opens_m = figure(first_begin(trace, pulling, w.slowest > 0 ? w.slowest - 1 : 0, w.exit), true);
 }
 
-// Time with neither pedal pressed, from the start of the approach to the end of the segment.
+// Seconds between two grid points while something holds.
+double seconds_while(const LapTrace& trace, std::size_t from, std::size_t to,
+                     const std::function<bool(std::size_t)>& holds) {
+    double seconds = 0.0;
+    for (std::size_t i = from; i < to; ++i)
+        if (holds(i)) seconds += trace.time_s[i + 1] - trace.time_s[i];
+    return seconds;
+}
+
+// Time with neither pedal pressed, from the start of the approach to the end of the segment, and to the braking point
+// (the slowest place of a corner that is not braked for).  Without pedals the latter is the time in which the car slows
+// down a little; how long it rolls between brakes and throttle, motion alone does not tell.
 void add_coasting(SegmentFigures& f, const LapTrace& trace, const Window& w) {
     const lap::TraceChannel* throttle = trace.find(Meaning::throttle);
     const lap::TraceChannel* brake = trace.find(Meaning::brake);
-    if (!recorded(throttle, w.approach, w.end) || !recorded(brake, w.approach, w.end)) return;
-    double seconds = 0.0;
-    for (std::size_t i = w.approach; i < w.end; ++i)
-        if (throttle->values[i] < throttle_closed_share && brake->values[i] < brake_pedal_share)
-            seconds += trace.time_s[i + 1] - trace.time_s[i];
-    f.coasting_s = figure(seconds);
+    const std::size_t brakes = f.braking_point_m ? trace.index_before(f.braking_point_m->value) : w.slowest;
+    if (recorded(throttle, w.straight, w.end) && recorded(brake, w.straight, w.end)) {
+        const auto neither = [&](std::size_t i) {
+            return throttle->values[i] < throttle_closed_share && brake->values[i] < brake_pedal_share;
+        };
+        f.coasting_s = figure(seconds_while(trace, w.straight, w.end, neither));
+        f.lift_to_brakes_s = figure(seconds_while(trace, w.straight, brakes, neither));
+        return;
+    }
+    if (f.braking_point_m && !f.braking_point_m->derived) return; // its own smoothing is not that of the motion
+    const auto rolling = [&](std::size_t i) {
+        return trace.longitudinal_mps2[i] < rolling_mps2 && trace.longitudinal_mps2[i] > -braking_deceleration_mps2;
+    };
+    f.lift_to_brakes_s = figure(seconds_while(trace, w.straight, brakes, rolling), true);
 }
 
-void add_shifts(SegmentFigures& f, const LapTrace& trace, std::size_t from, std::size_t to) {
-    const lap::TraceChannel* gear = trace.find(Meaning::gear);
-    if (!recorded(gear, from, to)) return;
-    double shifts = 0.0;
-    double last = 0.0; // neutral between two gears is part of one shift
-    for (std::size_t i = from; i <= to; ++i) {
-        const double now = std::round(gear->values[i]);
-        if (now > 0.0 && last > 0.0 && now != last) shifts += 1.0;
-        if (now > 0.0) last = now;
-    }
-    f.shifts = figure(shifts);
+void add_shifts(SegmentFigures& f, const LapTrace& trace, const track::Segment& here) {
+    const auto shifts = shifts_between(trace, trace, here.start_m, here.end_m);
+    if (!shifts) return;
+    f.shifts = figure(shifts->count);
+    f.shift_cost_s = figure(shifts->cost_s);
 }
 
 double peak_lateral(const LapTrace& trace, std::size_t from, std::size_t to) {
@@ -219,7 +235,7 @@ SegmentFigures segment_figures(const LapTrace& trace, const std::vector<track::S
         f.top_speed_mps = figure(fastest.speed_mps);
         f.top_speed_at_m = figure(fastest.distance_m);
     }
-    add_shifts(f, trace, trace.index_before(here.start_m), trace.index_before(here.end_m) + 1);
+    add_shifts(f, trace, here);
     return f;
 }
 

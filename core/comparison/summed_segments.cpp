@@ -13,7 +13,8 @@ SegmentFigures joined(const SegmentFigures& corner, const SegmentFigures& straig
     figures.top_speed_mps = straight.top_speed_mps;
     figures.top_speed_at_m = straight.top_speed_at_m;
     figures.driven_length_m = whole.driven_length_m;
-    figures.shifts = straight.shifts;
+    figures.shifts = whole.shifts;
+    figures.shift_cost_s = whole.shift_cost_s;
     return figures;
 }
 

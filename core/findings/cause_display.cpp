@@ -198,6 +198,16 @@ void add(causes::Change& change, Lever lever, double amount) {
     }
 }
 
+Moved moved(const causes::Change& change) {
+    const std::array<double, all_levers.size()> amounts{change.grip_share, change.downforce_share, change.drag_share,
+                                                        change.power_w, change.mass_kg};
+    for (const Lever lever : all_levers) {
+        const double amount = amounts[static_cast<std::size_t>(lever)];
+        if (amount != 0.0) return {lever, amount};
+    }
+    return {};
+}
+
 std::string change_text(Lever lever, double amount, UnitSystem units) {
     const base::Unit unit = unit_of(lever, units);
     const double shown = base::from_si(amount, unit);
@@ -209,6 +219,11 @@ std::string change_text(Lever lever, double amount, UnitSystem units) {
 std::string lap_change_text(const Seconds& change) {
     const int decimals = std::clamp(base::decimals_for(change.half_width(), 3), cell_decimals, 3);
     return signed_text(change.value, decimals) + " ±" + base::fixed_text(change.half_width(), decimals) + "\u00a0s";
+}
+
+Seconds favouring_a(const Seconds& change, causes::Side changed) {
+    if (changed == causes::Side::b) return change; // a slower B favours A
+    return {-change.value, -change.high, -change.low};
 }
 
 std::string predicted_lap_text(double lap_time_s, const Seconds& change) {

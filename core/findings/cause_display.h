@@ -61,6 +61,12 @@ struct LeverSteps {
 [[nodiscard]] LeverSteps steps(Lever lever, base::UnitSystem units);
 // Adds `amount` (SI or a share) of that lever.
 void add(causes::Change& change, Lever lever, double amount);
+// The one lever that a change moves, and by how much.
+struct Moved {
+    Lever lever = Lever::grip;
+    double amount = 0.0;
+};
+[[nodiscard]] Moved moved(const causes::Change& change);
 // "+10 %", "−20 kg", "as it is".
 [[nodiscard]] std::string change_text(Lever lever, double amount, base::UnitSystem units);
 
@@ -68,6 +74,8 @@ void add(causes::Change& change, Lever lever, double amount);
 [[nodiscard]] std::string lap_change_text(const causes::Seconds& change);
 // "1:29.72": the lap after the change, rounded to what is known of the change.
 [[nodiscard]] std::string predicted_lap_text(double lap_time_s, const causes::Seconds& change);
+// What the change of one car brings whom, as a cell of the matrix has it: positive favours A.
+[[nodiscard]] causes::Seconds favouring_a(const causes::Seconds& change, causes::Side changed);
 // "Most in Sweep −0.05 s and Bowl −0.03 s."; empty where nothing changes by a hundredth.
 [[nodiscard]] std::string where_it_changes(const causes::Explanation& explanation,
                                            const causes::Prediction& prediction);

@@ -80,6 +80,21 @@ TEST(CausesJson, KeepsItsContract) {
     EXPECT_TRUE(document["cars"]["a"]["power_w"].is_null()); // not known, so null and not 0
 }
 
+TEST(CausesJson, TellsWhatBothDriversDo) {
+    causes::Explanation e = example();
+    e.segments[0].driving_a.braking_point_m = comparison::Figure{110.0, std::nullopt, false};
+    e.segments[0].driving_b.braking_point_m = comparison::Figure{98.0, 2.0, true};
+    const auto document = nlohmann::json::parse(commands::causes_json(e, {}, {}));
+    const auto& driving = document["segments"][0]["driving"];
+    EXPECT_DOUBLE_EQ(driving["braking_point_a_m"], 110.0);
+    EXPECT_TRUE(driving["braking_point_a_sd_m"].is_null());
+    EXPECT_DOUBLE_EQ(driving["braking_point_b_sd_m"], 2.0);
+    EXPECT_DOUBLE_EQ(driving["brakes_later_m"], 12.0);
+    EXPECT_TRUE(driving["shift_cost_a_s"].is_null());
+    EXPECT_EQ(driving["derived"], nlohmann::json({"braking_point_b_m", "brakes_later_m"}));
+    EXPECT_THAT(commands::causes_table(e, {}, {}, base::UnitSystem::metric), HasSubstr("what both drivers do"));
+}
+
 TEST(CausesJson, MassIsNullPerKilogram) {
     causes::Explanation e = example();
     e.per_kilogram = true;

@@ -123,7 +123,10 @@ TEST(SegmentFigures, BrakingPointFromAccelerationAndFromThePedal) {
     EXPECT_NEAR(derived.braking_point_m->value, 320.0, 1.0);
     EXPECT_NEAR(derived.braking_mps2->value, (3600.0 - 400.0) / (2.0 * 180.0), 0.2);
     EXPECT_NEAR(derived.min_speed_mps->value, 20.0, 0.3);
-    EXPECT_FALSE(derived.coasting_s);
+    EXPECT_FALSE(derived.coasting_s) << "motion does not tell it";
+    ASSERT_TRUE(derived.lift_to_brakes_s);
+    EXPECT_TRUE(derived.lift_to_brakes_s->derived);
+    EXPECT_LT(derived.lift_to_brakes_s->value, 0.05) << "it brakes at once";
     EXPECT_FALSE(derived.top_speed_mps);
 
     lap::TraceChannel brake{"brake", recording::Meaning::brake, base::Unit::percent, std::vector<double>(1001, 0.0)};
@@ -145,6 +148,7 @@ TEST(SegmentFigures, BrakingPointFromAccelerationAndFromThePedal) {
     // 290…309 m and 490…521 m with neither pedal pressed.
     const double coasted = trace.time_at(310.0) - trace.time_at(290.0) + trace.time_at(522.0) - trace.time_at(490.0);
     EXPECT_NEAR(measured.coasting_s->value, coasted, 0.1);
+    EXPECT_NEAR(measured.lift_to_brakes_s->value, trace.time_at(310.0) - trace.time_at(290.0), 0.05);
 }
 
 TEST(SegmentFigures, ACornerTakenFlatHasNoBrakingPoint) {

@@ -9,6 +9,7 @@
 #include "ui/dialogs/keys_help.h"
 #include "ui/dialogs/recipe_list.h"
 #include "ui/pages/causes/causes_page.h"
+#include "ui/pages/causes/causes_view.h"
 #include "ui/pages/causes/what_if_card.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/debrief/debrief_page.h"
@@ -131,6 +132,8 @@ int main(int argc, char** argv) {
     what_if.slider(findings::Lever::drag).setValue(2);
     if (!fixture::wait_for([&] { return what_if.prediction_text().contains(QStringLiteral("predicted:")); }, 20000))
         std::cerr << "no prediction came\n";
+    pages::CausesView& matrix = window.causes_page().matrix();
+    matrix.setCurrentIndex(matrix.model()->index(1, 1));
     shoot("causes");
     window.debrief_page().set_notes(
         {QStringLiteral("Sweep: felt planted, could lift later"), QStringLiteral("Pin: missed the apex on lap 6")});

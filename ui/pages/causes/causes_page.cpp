@@ -6,6 +6,7 @@
 #include "ui/models/text.h"
 #include "ui/pages/causes/causes_table.h"
 #include "ui/pages/causes/causes_view.h"
+#include "ui/pages/causes/driver_strip.h"
 #include "ui/pages/causes/figures_card.h"
 #include "ui/pages/causes/finding_list.h"
 #include "ui/pages/causes/what_if_card.h"
@@ -19,6 +20,7 @@
 #include <QSplitter>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <optional>
 #include <utility>
 
 namespace lapwright::pages {
@@ -71,7 +73,7 @@ QFrame* plot_card(const QString& title, plots::EvidencePlot* plot) {
 CausesPage::CausesPage(QWidget* parent)
     : QWidget(parent), sentence_(wrapped(this, answer_font())), notes_(wrapped(this, theme::small())),
       setup_words_(wrapped(this, theme::small())), setup_(new QToolButton(this)), table_(new CausesTable(this)),
-      matrix_(new CausesView(table_)), findings_(new FindingList), figures_(new FiguresCard),
+      matrix_(new CausesView(table_)), drivers_(new DriverStrip), findings_(new FindingList), figures_(new FiguresCard),
       cornering_(new plots::EvidencePlot(tr("Cornering acceleration against speed"))),
       driving_(new plots::EvidencePlot(tr("Driving acceleration against speed"))), what_if_(new WhatIfCard) {
     setup_->setObjectName(QStringLiteral("plain"));
@@ -89,13 +91,26 @@ CausesPage::CausesPage(QWidget* parent)
     column->setContentsMargins(14, 8, 12, 8);
     column->setSpacing(4);
     column->addWidget(sentence_);
-    column->addWidget(notes_);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(1);
+    words->addWidget(notes_);
+    words->addWidget(setup_words_);
     auto* row = new QHBoxLayout;
-    row->addWidget(setup_words_, 1);
+    row->addLayout(words, 1);
     row->addWidget(setup_);
     column->addLayout(row);
     column->addWidget(halves, 1);
     connect(findings_, &FindingList::place_asked, this, &CausesPage::place_asked);
+    connect(what_if_, &WhatIfCard::predicted, this, [this](const causes::Prediction& prediction) {
+        table_->set_what_if(prediction, what_if_->side());
+        matrix_->setColumnHidden(CausesTable::what_if_column, false);
+    });
+    connect(what_if_, &WhatIfCard::taken_back, this, [this] {
+        table_->forget_what_if();
+        matrix_->setColumnHidden(CausesTable::what_if_column, true);
+    });
+    matrix_->setColumnHidden(CausesTable::what_if_column, true);
+    connect(matrix_, &CausesView::row_chosen, this, &CausesPage::show_drivers);
     connect(matrix_, &CausesView::segment_asked, this, [this](int segment_row) {
         if (const track::Segment* segment = table_->segment(segment_row))
             Q_EMIT place_asked(segment->start_m, segment->end_m);
@@ -108,6 +123,7 @@ QWidget* CausesPage::make_left() {
     column->setContentsMargins(0, 0, 6, 0);
     column->setSpacing(8);
     column->addWidget(matrix_);
+    column->addWidget(drivers_);
     column->addWidget(scrolled(findings_), 1);
     return left;
 }
@@ -166,6 +182,7 @@ void CausesPage::fill() {
     if (!explanation_ || !compared_) {
         sentence_->setText(without_);
         figures_->show_nothing();
+        drivers_->show_nothing();
         what_if_->show_nothing();
         cornering_->set_evidence({});
         driving_->set_evidence({});
@@ -175,10 +192,16 @@ void CausesPage::fill() {
     const analysis::Pairing& pairing = *compared_->pairing;
     sentence_->setText(text(findings::causes_sentence(*explanation_)));
     figures_->show_figures(*explanation_, units_);
+    drivers_->show_explanation(explanation_, units_);
+    show_drivers(matrix_->currentIndex().row());
     what_if_->show_explanation(explanation_, pairing.a.trace.best.lap_time_s(), pairing.b.trace.best.lap_time_s());
     cornering_->set_evidence(plots::cornering_evidence(*explanation_));
     driving_->set_evidence(plots::driving_evidence(*explanation_));
     findings_->show_findings(findings::findings(pairing.comparison, pairing.repeatability, explanation_.get(), units_));
+}
+
+void CausesPage::show_drivers(int row) {
+    drivers_->choose(table_->segment(row) ? std::optional(static_cast<std::size_t>(row)) : std::nullopt);
 }
 
 void CausesPage::fill_notes() {
@@ -214,6 +237,7 @@ void CausesPage::set_palette(const theme::Palette& palette) {
     }
     matrix_->set_palette(palette);
     figures_->set_palette(palette);
+    drivers_->set_palette(palette);
     findings_->set_palette(palette);
     cornering_->set_palette(palette);
     driving_->set_palette(palette);

@@ -24,6 +24,7 @@ namespace lapwright::pages {
 
 class CausesTable;
 class CausesView;
+class DriverStrip;
 class FiguresCard;
 class FindingList;
 class WhatIfCard;
@@ -47,6 +48,7 @@ class CausesPage : public QWidget {
     [[nodiscard]] QString notes() const;
     [[nodiscard]] CausesView& matrix() { return *matrix_; }
     [[nodiscard]] WhatIfCard& what_if() { return *what_if_; }
+    [[nodiscard]] DriverStrip& drivers() { return *drivers_; }
     [[nodiscard]] FindingList& findings() { return *findings_; }
 
   Q_SIGNALS:
@@ -56,6 +58,7 @@ class CausesPage : public QWidget {
   private:
     void fill();
     void fill_notes();
+    void show_drivers(int row); // of the matrix
     QWidget* make_left();
     QWidget* make_right();
 
@@ -69,6 +72,7 @@ class CausesPage : public QWidget {
     QToolButton* setup_;
     CausesTable* table_;
     CausesView* matrix_;
+    DriverStrip* drivers_;
     FindingList* findings_;
     FiguresCard* figures_;
     plots::EvidencePlot* cornering_;

@@ -32,6 +32,7 @@ double greatest(const causes::Row& row) {
 void CausesTable::set_explanation(std::shared_ptr<const causes::Explanation> explanation) {
     beginResetModel();
     explanation_ = std::move(explanation);
+    what_if_.clear();
     greatest_s_ = 0.0;
     greatest_total_s_ = 0.0;
     if (explanation_) {
@@ -40,6 +41,21 @@ void CausesTable::set_explanation(std::shared_ptr<const causes::Explanation> exp
         greatest_total_s_ = greatest(explanation_->total);
     }
     endResetModel();
+}
+
+void CausesTable::set_what_if(const causes::Prediction& prediction, causes::Side changed) {
+    what_if_.clear();
+    if (static_cast<int>(prediction.segments.size()) == segment_count()) {
+        for (const causes::Seconds& change : prediction.segments)
+            what_if_.push_back(findings::favouring_a(change, changed));
+        what_if_.push_back(findings::favouring_a(prediction.lap, changed));
+    }
+    Q_EMIT dataChanged(index(0, what_if_column), index(rowCount() - 1, what_if_column));
+}
+
+void CausesTable::forget_what_if() {
+    what_if_.clear();
+    if (explanation_) Q_EMIT dataChanged(index(0, what_if_column), index(rowCount() - 1, what_if_column));
 }
 
 int CausesTable::segment_count() const {
@@ -61,6 +77,10 @@ const track::Segment* CausesTable::segment(int row) const {
 
 const causes::Seconds* CausesTable::seconds(int row, int column) const {
     if (!explanation_ || column == name_column) return nullptr;
+    if (column == what_if_column) {
+        const auto at = static_cast<std::size_t>(std::min(row, segment_count()));
+        return at < what_if_.size() ? &what_if_[at] : nullptr;
+    }
     const int mass_column = first_cause_column + static_cast<int>(causes::Cause::mass);
     if (explanation_->per_kilogram && column == mass_column) return nullptr;
     if (row < segment_count()) return &of_column(explanation_->segments[static_cast<std::size_t>(row)].row, column);
@@ -74,7 +94,7 @@ QString CausesTable::text(int row, int column) const {
         return words(segment(row)->name);
     }
     const causes::Seconds* s = seconds(row, column);
-    if (s == nullptr) return QStringLiteral("—");
+    if (s == nullptr) return column == what_if_column ? QString() : QStringLiteral("—");
     if (is_interval(row)) return words(findings::interval_cell(*s));
     const QString cell = words(findings::cell(*s).text);
     const bool fits = is_total(row) || explanation_->segments[static_cast<std::size_t>(row)].does_not_fit.empty();
@@ -137,6 +157,7 @@ QVariant CausesTable::headerData(int section, Qt::Orientation orientation, int r
     if (section == name_column) return tr("Segment");
     if (section == measured_column) return tr("measured");
     if (section == rest_column) return tr("driver & rest");
+    if (section == what_if_column) return tr("what if");
     return models::text(causes::name(causes::all_causes[static_cast<std::size_t>(section - first_cause_column)]));
 }
 

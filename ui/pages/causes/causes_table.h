@@ -18,7 +18,8 @@ class CausesTable : public QAbstractTableModel {
     static constexpr int measured_column = 1;
     static constexpr int first_cause_column = 2;
     static constexpr int rest_column = first_cause_column + static_cast<int>(causes::cause_count);
-    static constexpr int columns = rest_column + 1;
+    static constexpr int what_if_column = rest_column + 1; // hidden without a prediction
+    static constexpr int columns = what_if_column + 1;
 
     enum Role {
         PartRole = Qt::UserRole, // −1 B's most … 1 A's most, of the greatest cell; nothing without seconds
@@ -30,6 +31,10 @@ class CausesTable : public QAbstractTableModel {
     using QAbstractTableModel::QAbstractTableModel;
 
     void set_explanation(std::shared_ptr<const causes::Explanation> explanation);
+
+    // The predicted lap of a changed car; a prediction for other segments is no prediction.
+    void set_what_if(const causes::Prediction& prediction, causes::Side changed);
+    void forget_what_if();
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -49,8 +54,9 @@ class CausesTable : public QAbstractTableModel {
     [[nodiscard]] QString in_full(int row, int column) const;
 
     std::shared_ptr<const causes::Explanation> explanation_;
-    double greatest_s_ = 0.0;       // of a segment's cell
-    double greatest_total_s_ = 0.0; // of the whole lap's
+    std::vector<causes::Seconds> what_if_; // segments, then the lap; empty without a prediction; positive favours A
+    double greatest_s_ = 0.0;              // of a segment's cell
+    double greatest_total_s_ = 0.0;        // of the whole lap's
 };
 
 } // namespace lapwright::pages

@@ -14,7 +14,7 @@ namespace lapwright::pages {
 namespace {
 
 constexpr int side_px = 5;
-constexpr int row_room_px = 5; // above and below the text together
+constexpr int row_room_px = 4; // above and below the text together
 constexpr int least_rows = 8;
 constexpr double palest = 0.14;
 constexpr double deepest = 0.92;
@@ -135,6 +135,11 @@ void CausesView::keyPressEvent(QKeyEvent* event) {
 void CausesView::focusInEvent(QFocusEvent* event) {
     QTableView::focusInEvent(event);
     if (!currentIndex().isValid()) choose_first();
+}
+
+void CausesView::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+    QTableView::currentChanged(current, previous);
+    Q_EMIT row_chosen(current.row());
 }
 
 void CausesView::choose_first() {

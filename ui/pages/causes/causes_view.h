@@ -41,10 +41,12 @@ class CausesView : public QTableView {
 
   Q_SIGNALS:
     void segment_asked(int row);
+    void row_chosen(int row); // −1: none
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 
   private:
     void choose_first();

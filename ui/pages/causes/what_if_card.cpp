@@ -19,7 +19,7 @@ namespace {
 using findings::Lever;
 using models::text;
 
-constexpr int pause_ms = 30;
+constexpr int pause_ms = 10; // key repeats and a dragged control are answered together
 constexpr int big_step = 5;
 
 QLabel* plain(QWidget* parent, const QString& words = {}) {
@@ -39,7 +39,7 @@ void set_ink(QLabel& label, const QColor& ink) {
 
 WhatIfCard::WhatIfCard(QWidget* parent)
     : QFrame(parent), choose_a_(new QToolButton(this)), choose_b_(new QToolButton(this)), reset_(new QToolButton(this)),
-      predicted_(plain(this)), where_(plain(this)), sensitivities_(plain(this)), pause_(new QTimer(this)) {
+      predicted_(plain(this)), where_(plain(this)), pause_(new QTimer(this)) {
     setObjectName(QStringLiteral("card"));
     setAccessibleName(tr("What if"));
     auto* column = new QVBoxLayout(this);
@@ -68,24 +68,29 @@ WhatIfCard::WhatIfCard(QWidget* parent)
     grid->setHorizontalSpacing(8);
     grid->setVerticalSpacing(1);
     grid->setColumnStretch(1, 1);
+    add_head(*grid);
     for (const Lever lever : findings::all_levers)
         add_row(*grid, lever);
     column->addLayout(grid);
     predicted_->setFont(theme::strong(theme::body()));
     where_->setWordWrap(true);
-    sensitivities_->setWordWrap(true);
     column->addWidget(predicted_);
     column->addWidget(where_);
-    column->addWidget(sensitivities_);
     pause_->setSingleShot(true);
     pause_->setInterval(pause_ms);
     connect(pause_, &QTimer::timeout, this, &WhatIfCard::ask);
     show_nothing();
 }
 
+void WhatIfCard::add_head(QGridLayout& grid) {
+    head_ = {plain(this, tr("change")), plain(this, tr("a lap")), plain(this, tr("a usual step is worth"))};
+    for (std::size_t i = 0; i < head_.size(); ++i)
+        grid.addWidget(head_[i], 0, static_cast<int>(i) + 2, i == 0 ? Qt::AlignLeft : Qt::AlignRight);
+}
+
 void WhatIfCard::add_row(QGridLayout& grid, Lever lever) {
     Row& row = rows_[static_cast<std::size_t>(lever)];
-    const int at = static_cast<int>(lever);
+    const int at = static_cast<int>(lever) + 1;
     row.name = plain(this, text(findings::name(lever)));
     row.slider = new QSlider(Qt::Horizontal, this);
     row.slider->setAccessibleName(row.name->text());
@@ -102,6 +107,9 @@ void WhatIfCard::add_row(QGridLayout& grid, Lever lever) {
     grid.addWidget(row.slider, at, 1);
     grid.addWidget(row.amount, at, 2);
     grid.addWidget(row.effect, at, 3);
+    row.each = plain(this);
+    row.each->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    grid.addWidget(row.each, at, 4);
     connect(row.slider, &QSlider::valueChanged, this, [this, lever] { moved(lever); });
 }
 
@@ -141,6 +149,7 @@ void WhatIfCard::reset() {
     predicted_->setText(explanation_ ? tr("Move a control to see the predicted lap.") : QString());
     where_->clear();
     show_amounts();
+    Q_EMIT taken_back();
 }
 
 void WhatIfCard::set_units(base::UnitSystem units) {
@@ -198,6 +207,7 @@ void WhatIfCard::show_predictions(const std::vector<causes::Prediction>& predict
             .arg(text(findings::predicted_lap_text(side_ == causes::Side::a ? lap_a_s_ : lap_b_s_, lap)),
                  text(findings::lap_change_text(lap))));
     where_->setText(text(findings::where_it_changes(*explanation_, predictions.front())));
+    Q_EMIT predicted(predictions.front());
     for (std::size_t i = 0; i < asked_.size(); ++i) {
         const std::size_t at = asked_.size() == 1 ? 0 : i + 1;
         if (at < predictions.size())
@@ -220,13 +230,17 @@ void WhatIfCard::show_amounts() {
 }
 
 void WhatIfCard::show_sensitivities() {
-    QStringList lines;
-    if (explanation_) {
-        const auto& all = side_ == causes::Side::a ? explanation_->sensitivities_a : explanation_->sensitivities_b;
-        for (const causes::Sensitivity& one : all)
-            lines << text(one.what) + QStringLiteral(": ") + text(findings::lap_change_text(one.prediction.lap));
+    for (const Row& row : rows_)
+        row.each->clear();
+    if (!explanation_) return;
+    const auto& all = side_ == causes::Side::a ? explanation_->sensitivities_a : explanation_->sensitivities_b;
+    for (const causes::Sensitivity& one : all) {
+        const findings::Moved moved = findings::moved(one.change);
+        QLabel& each = *rows_[static_cast<std::size_t>(moved.lever)].each;
+        each.setText(text(findings::change_text(moved.lever, moved.amount, units_)) + QStringLiteral(": ") +
+                     text(findings::lap_change_text(one.prediction.lap)));
+        each.setToolTip(text(one.what));
     }
-    sensitivities_->setText(lines.join(QStringLiteral(" · ")));
 }
 
 void WhatIfCard::set_palette(const theme::Palette& palette) {
@@ -236,10 +250,12 @@ void WhatIfCard::set_palette(const theme::Palette& palette) {
         set_ink(*row.name, palette.quiet);
         set_ink(*row.amount, palette.ink);
         set_ink(*row.effect, palette.ink);
+        set_ink(*row.each, palette.quiet);
     }
+    for (QLabel* head : head_)
+        set_ink(*head, palette.quiet);
     set_ink(*predicted_, palette.ink);
     set_ink(*where_, palette.ink);
-    set_ink(*sensitivities_, palette.quiet);
 }
 
 } // namespace lapwright::pages

@@ -45,6 +45,9 @@ class WhatIfCard : public QFrame {
     // The whole change first, then what each moved control does alone.
     void predictions_asked(const std::shared_ptr<const causes::CarModel>& car,
                            const std::vector<causes::Change>& changes);
+    // What is shown of the whole change, and that nothing is changed any more.
+    void predicted(const causes::Prediction& prediction);
+    void taken_back();
 
   private:
     struct Row {
@@ -52,8 +55,10 @@ class WhatIfCard : public QFrame {
         QSlider* slider = nullptr;
         QLabel* amount = nullptr;
         QLabel* effect = nullptr;
+        QLabel* each = nullptr; // what a usual step of it is worth
     };
 
+    void add_head(QGridLayout& grid);
     void add_row(QGridLayout& grid, findings::Lever lever);
     void moved(findings::Lever lever);
     void ask();
@@ -69,13 +74,13 @@ class WhatIfCard : public QFrame {
     base::UnitSystem units_ = base::UnitSystem::metric;
     causes::Side side_ = causes::Side::a;
     std::array<Row, findings::all_levers.size()> rows_;
+    std::array<QLabel*, 3> head_{};
     std::vector<findings::Lever> asked_; // the moved controls, in the order in which they were asked for
     QToolButton* choose_a_;
     QToolButton* choose_b_;
     QToolButton* reset_;
     QLabel* predicted_;
     QLabel* where_;
-    QLabel* sensitivities_;
     QTimer* pause_;
 };
 

@@ -8,6 +8,7 @@
 #include "tests/ui/fixture/waiting.h"
 #include "ui/pages/causes/causes_table.h"
 #include "ui/pages/causes/causes_view.h"
+#include "ui/pages/causes/driver_strip.h"
 #include "ui/pages/causes/finding_list.h"
 #include "ui/pages/causes/setup_form.h"
 #include "ui/pages/causes/what_if_card.h"
@@ -121,6 +122,37 @@ TEST_F(CausesPage, ArrowKeysOnAControlGiveOnePredictionForThemAll) {
     card.reset();
     EXPECT_EQ(slider.value(), 0);
     EXPECT_FALSE(card.prediction_text().contains(QStringLiteral("predicted:")));
+}
+
+TEST_F(CausesPage, WhatTheDriversDoFollowsTheChosenRow) {
+    pages::DriverStrip& drivers = page->drivers();
+    EXPECT_EQ(drivers.title(), QStringLiteral("Drivers, whole lap"));
+    page->matrix().setFocus();
+    fixture::settle();
+    QTest::keyClick(&page->matrix(), Qt::Key_Down);
+    EXPECT_TRUE(drivers.title().endsWith(QString::fromStdString(explanation->segments[1].segment.name)));
+    EXPECT_EQ(drivers.cell(1, 1), QStringLiteral("97 %"));
+    for (int i = 0; i < segments(); ++i)
+        QTest::keyClick(&page->matrix(), Qt::Key_Down);
+    EXPECT_EQ(drivers.title(), QStringLiteral("Drivers, whole lap"));
+    page->show_pairing(compared);
+    EXPECT_FALSE(drivers.isVisible());
+}
+
+TEST_F(CausesPage, APredictionIsAColumnOfTheMatrixUntilItIsTakenBack) {
+    EXPECT_TRUE(page->matrix().isColumnHidden(CausesTable::what_if_column));
+    pages::WhatIfCard& card = page->what_if();
+    QSignalSpy asked(&card, &pages::WhatIfCard::predictions_asked);
+    QTest::keyClick(&card.slider(findings::Lever::grip), Qt::Key_Right);
+    ASSERT_TRUE(fixture::wait_for([&] { return asked.size() > 0; }));
+    const auto changes = asked[0][1].value<std::vector<causes::Change>>();
+    const auto prediction = causes::what_if(*explanation->model_a, changes[0]);
+    card.show_predictions({prediction});
+    EXPECT_FALSE(page->matrix().isColumnHidden(CausesTable::what_if_column));
+    EXPECT_TRUE(cell(segments(), CausesTable::what_if_column).startsWith(QStringLiteral("A ")));
+    EXPECT_TRUE(cell(segments() + 1, CausesTable::what_if_column).startsWith(QStringLiteral("±")));
+    card.reset();
+    EXPECT_TRUE(page->matrix().isColumnHidden(CausesTable::what_if_column));
 }
 
 TEST_F(CausesPage, WithoutAMassItWorksPerKilogramAndSaysSo) {

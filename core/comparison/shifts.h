@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Gear changes, and the time that upward ones cost.
+//
+// A car whose push is broken off for a moment comes back to the speed it had a time τ later, and from there follows the
+// same curve of speed over time, delayed.  At a later place, passed with speed v_end, it is behind by
+//   τ (1 − v₀ / v_end)
+// to first order: while delayed it still covers τ v₀ (derived; exact for any push that depends on speed alone).  τ is
+// the speed that is missing after the shift over the acceleration there would have been, ∫ (a₀ − a) dt / a₀, with a₀
+// from the push a v on either side, which smoothing of the motion leaves as it is.  Where the push beside a shift is
+// not the engine's full one (out of a corner), the drive is taken to be broken off for as long as in the lap's other
+// shifts.
+#pragma once
+
+#include "core/lap/lap.h"
+
+#include <optional>
+
+namespace lapwright::comparison {
+
+struct Shifts {
+    double count = 0.0; // up and down; neutral between two gears is part of one shift
+    // Seconds lost by the upward ones by the end of the acceleration they are made in; absent where there are none, or
+    // none of the lap is made at full throttle.  Noise may make it negative.
+    std::optional<double> cost_s;
+};
+
+// Of the shifts made from one distance up to another (which is no longer in).  `recorded` has the channels, `motion`
+// the speeds on the same grid: the same lap, or one of its draws.  Absent without a gear channel there.
+[[nodiscard]] std::optional<Shifts> shifts_between(const lap::LapTrace& motion, const lap::LapTrace& recorded,
+                                                   double from_m, double to_m);
+
+} // namespace lapwright::comparison

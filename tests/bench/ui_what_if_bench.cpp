@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What-if as a person has it: from the moved control to the painted answer, in the window, on the sample sessions (bar:
+// 50 ms).  Argument: how many controls are moved; with more than one, each one's own effect is reckoned as well.
+#include "tests/ui/fixture/waiting.h"
+#include "ui/bridge/worker.h"
+#include "ui/pages/causes/causes_page.h"
+#include "ui/pages/causes/what_if_card.h"
+#include "ui/window/actions.h"
+#include "ui/window/main_window.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QSettings>
+#include <QSlider>
+#include <QTemporaryDir>
+#include <benchmark/benchmark.h>
+
+namespace {
+
+using namespace lapwright;
+
+void application() {
+    static int argc = 1;
+    static char name[] = "ui_what_if_bench";
+    static char* argv[] = {name, nullptr};
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    static auto* app = new QApplication(argc, argv); // never deleted: it must outlive what Qt keeps until the end
+    (void)app;
+}
+
+void WhatIfInTheWindow(benchmark::State& state) {
+    application(); // before the first widget
+    QTemporaryDir folder;
+    QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+    window::MainWindow window(bridge::analysis_stages(), settings);
+    window.resize(1600, 900);
+    window.show();
+    const QString samples = QStringLiteral(SAMPLE_SESSIONS) + QLatin1Char('/');
+    window.start(
+        {samples + QStringLiteral("plover-saturday-2.csv"), samples + QStringLiteral("dunlin-saturday-2.txt")});
+    if (!fixture::wait_for([&] { return window.on_compare_page(); }, 60000)) {
+        state.SkipWithError("the samples cannot be compared");
+        return;
+    }
+    window.actions().show_causes->trigger();
+    if (!fixture::wait_for([&] { return window.causes_page().explanation() != nullptr; }, 60000)) {
+        state.SkipWithError("the samples cannot be explained");
+        return;
+    }
+    fixture::settle();
+    pages::WhatIfCard& card = window.causes_page().what_if();
+    bool answered = false;
+    QObject::connect(&card, &pages::WhatIfCard::predicted, &card, [&] { answered = true; });
+    int step = 0;
+    for (auto _ : state) {
+        step = step % 10 + 1;
+        answered = false;
+        for (int lever = 0; lever < state.range(0); ++lever)
+            card.slider(findings::all_levers[static_cast<std::size_t>(lever)]).setValue(step);
+        while (!answered)
+            QApplication::processEvents(QEventLoop::WaitForMoreEvents, 5);
+        QApplication::processEvents(); // what has changed is painted
+    }
+}
+BENCHMARK(WhatIfInTheWindow)->Arg(1)->Arg(5)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+} // namespace

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/findings/driver_display.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace lapwright::findings {
+namespace {
+
+using comparison::Figure;
+
+causes::SegmentRow row() {
+    causes::SegmentRow row;
+    row.segment.name = "Sweep";
+    row.segment.end_m = 200.0;
+    row.segment.kind = track::SegmentKind::corner;
+    row.use_a = 0.97;
+    row.use_b = 0.93;
+    row.driving_a.braking_point_m = Figure{112.0, std::nullopt, false};
+    row.driving_b.braking_point_m = Figure{100.0, 2.0, true};
+    row.driving_a.min_speed_at_m = Figure{150.0, 1.0, false};
+    row.driving_b.min_speed_at_m = Figure{148.0, 1.0, false};
+    row.driving_a.lift_to_brakes_s = Figure{0.30, 0.05, true};
+    row.driving_b.lift_to_brakes_s = Figure{0.25, 0.05, true};
+    row.driving_a.shifts = Figure{2.0, std::nullopt, false};
+    return row;
+}
+
+const DriverFigure* named(const std::vector<DriverFigure>& all, const std::string& name) {
+    const auto found = std::ranges::find(all, name, &DriverFigure::name);
+    return found == all.end() ? nullptr : &*found;
+}
+
+TEST(DriverDisplay, SaysWhoBrakesLaterAndWhatWasTakenFromMotion) {
+    const auto all = driver_figures(row(), base::UnitSystem::metric);
+    const DriverFigure* brakes = named(all, "brakes, m before slowest");
+    ASSERT_NE(brakes, nullptr);
+    EXPECT_EQ(brakes->a, "38");
+    EXPECT_EQ(brakes->b.substr(0, std::string("≈48").size()), "≈48");
+    EXPECT_EQ(brakes->says, "A 12\u00a0m later");
+    EXPECT_EQ(brakes->favours, Favours::a);
+    EXPECT_EQ(named(all, "tyres used")->b, "93 %");
+}
+
+TEST(DriverDisplay, WhatMayBeChanceFavoursNobody) {
+    const auto all = driver_figures(row(), base::UnitSystem::metric);
+    const DriverFigure* lift = named(all, "lift to brakes, s");
+    ASSERT_NE(lift, nullptr);
+    EXPECT_EQ(lift->says.substr(0, 6), "B 0.05");
+    EXPECT_EQ(lift->favours, Favours::neither);
+}
+
+TEST(DriverDisplay, AbsentIsADashAndWhatNobodyHasIsLeftOut) {
+    const auto all = driver_figures(row(), base::UnitSystem::us);
+    EXPECT_EQ(named(all, "shifts")->a, "2");
+    EXPECT_EQ(named(all, "shifts")->b, "—");
+    EXPECT_EQ(named(all, "neither pedal, s"), nullptr);
+    EXPECT_EQ(named(all, "full throttle, ft after slowest"), nullptr);
+    ASSERT_NE(named(all, "brakes, ft before slowest"), nullptr);
+    EXPECT_EQ(named(all, "brakes, ft before slowest")->says, "A 39\u00a0ft later");
+}
+
+TEST(DriverDisplay, TheLapIsTheSumOfItsSegments) {
+    causes::Explanation e;
+    e.segments = {row(), row()};
+    const auto all = driver_figures(e);
+    EXPECT_EQ(named(all, "shifts")->a, "4");
+    EXPECT_EQ(named(all, "lift to brakes, s")->a, "≈0.60 ±0.14"); // 1.96 · 0.05 · √2
+    EXPECT_EQ(named(all, "tyres used in corners")->a, "97 %");
+    EXPECT_EQ(named(all, "engine used on straights"), nullptr);
+}
+
+} // namespace
+} // namespace lapwright::findings
