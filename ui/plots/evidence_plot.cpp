@@ -187,4 +187,8 @@ void EvidencePlot::build() {
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
+PicturePart EvidencePlot::picture_part() const {
+    return {plot_, accessibleName(), {520, 380}};
+}
+
 } // namespace lapwright::plots

@@ -5,6 +5,7 @@
 
 #include "core/base/display.h"
 #include "core/causes/explanation.h"
+#include "ui/plots/picture.h"
 #include "ui/theme/palette.h"
 
 #include <QString>
@@ -45,6 +46,7 @@ class EvidencePlot : public QWidget {
     void set_palette(const theme::Palette& palette);
 
     [[nodiscard]] const Evidence& evidence() const { return evidence_; }
+    [[nodiscard]] PicturePart picture_part() const; // larger than on the page
     [[nodiscard]] QSize sizeHint() const override { return {260, 190}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {200, 160}; }
 

@@ -55,6 +55,19 @@ void PlotStack::set_content(StackContent content) {
     build();
 }
 
+QByteArray PlotStack::picture(const QString& heading, PictureForm form) {
+    const auto show_cursors = [this](bool shown) {
+        for (Cursor* cursor : cursors_)
+            cursor->setVisible(shown);
+    };
+    show_cursors(false);
+    const QSize size = plot_->size().expandedTo({800, plot_->minimumHeight()});
+    QByteArray content = picture_of({{plot_, {}, size}}, heading, {palette_.paper, palette_.ink}, form);
+    show_cursors(true);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+    return content;
+}
+
 void PlotStack::set_view(ViewRange view) {
     view = inside_lap(view, length_m_);
     if (view == view_) return;

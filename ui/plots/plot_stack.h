@@ -7,6 +7,7 @@
 #include "core/analysis/analysis.h"
 #include "core/base/display.h"
 #include "ui/models/channels.h"
+#include "ui/plots/picture.h"
 #include "ui/plots/view_range.h"
 #include "ui/theme/palette.h"
 
@@ -61,7 +62,9 @@ class PlotStack : public QWidget {
     void step_cursor(int steps);
 
     void choose(std::optional<std::size_t> segment); // marks its stretch
-    void replot_now();                               // at once and complete; else painting waits for the event loop
+    // As it is shown, without the cursor.
+    [[nodiscard]] QByteArray picture(const QString& heading, PictureForm form);
+    void replot_now(); // at once and complete; else painting waits for the event loop
 
     [[nodiscard]] QSize sizeHint() const override { return {800, 600}; }
 

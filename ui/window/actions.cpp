@@ -52,6 +52,9 @@ Actions::Actions(QMenuBar& bar)
     pairing_menu->addSeparator();
     setup = act(pairing_menu, "Set&up of both cars…", QKeySequence(Qt::CTRL | Qt::Key_E));
     save_sheet = act(pairing_menu, "Save the debrief sheet as &PDF…", QKeySequence(Qt::CTRL | Qt::Key_P));
+    save_html = act(pairing_menu, "Save the debrief sheet as &HTML…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
+    save_table = act(pairing_menu, "Save the &table as CSV…", QKeySequence(Qt::CTRL | Qt::Key_T));
+    save_picture = act(pairing_menu, "Save the p&lots as SVG or PNG…", QKeySequence(Qt::CTRL | Qt::Key_D));
 
     show_sessions = act(view_menu, "&Sessions", QKeySequence(Qt::CTRL | Qt::Key_1), true);
     show_compare = act(view_menu, "&Compare", QKeySequence(Qt::CTRL | Qt::Key_2), true);

@@ -42,6 +42,9 @@ struct Actions {
     QAction* compare;
     QAction* setup;
     QAction* save_sheet;
+    QAction* save_html;
+    QAction* save_table;
+    QAction* save_picture;
     QAction* show_sessions;
     QAction* show_compare;
     QAction* show_causes;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/debriefing.h"
 
+#include "core/sheet/html_sheet.h"
 #include "ui/models/text.h"
 #include "ui/pages/debrief/debrief_page.h"
 
@@ -97,19 +98,25 @@ std::optional<base::Error> Debriefing::save(const QString& path) {
     compose();
     const auto sheet = composed();
     if (!sheet) return std::nullopt;
-    const auto problem = paper::write_pdf(*sheet, QFile::encodeName(path).toStdString(), page_.options());
+    const std::string file = QFile::encodeName(path).toStdString();
+    const paper::PdfOptions& options = page_.options();
+    const bool us_letter = options.paper == paper::PaperSize::us_letter;
+    const auto problem = sheet::names_html(file)
+                             ? sheet::write_html_sheet(*sheet, file, {us_letter, options.all_segments})
+                             : paper::write_pdf(*sheet, file, options);
     page_.say(problem ? text(base::one_line(*problem)) : tr("%1 is written.").arg(QDir::toNativeSeparators(path)));
     return problem;
 }
 
-void Debriefing::ask_and_save(QWidget* parent) {
+void Debriefing::ask_and_save(QWidget* parent, Form form) {
     if (!compared_) return;
     const QString folder = settings_.value(folder_key, QDir::homePath()).toString();
-    QString path =
-        QFileDialog::getSaveFileName(parent, tr("Save the debrief sheet"),
-                                     QDir(folder).filePath(QStringLiteral("debrief.pdf")), tr("PDF files (*.pdf)"));
+    const QString ending = form == Form::html ? QStringLiteral(".html") : QStringLiteral(".pdf");
+    const QString filter = form == Form::html ? tr("HTML files (*.html *.htm)") : tr("PDF files (*.pdf)");
+    QString path = QFileDialog::getSaveFileName(parent, tr("Save the debrief sheet"),
+                                                QDir(folder).filePath(QStringLiteral("debrief") + ending), filter);
     if (path.isEmpty()) return;
-    if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".pdf");
+    if (QFileInfo(path).suffix().isEmpty()) path += ending;
     settings_.setValue(folder_key, QFileInfo(path).absolutePath());
     (void)save(path);
 }

@@ -33,9 +33,11 @@ class Debriefing : public QObject {
                          const car::SetupSheet& setup_b);
     void set_units(base::UnitSystem units);
 
+    enum class Form { pdf, html };
+
     // Asks for a file; what became of it stands on the page.
-    void ask_and_save(QWidget* parent);
-    // What is wrong, or nothing.
+    void ask_and_save(QWidget* parent, Form form);
+    // The form is chosen by the ending: .html and .htm make HTML, any other a PDF.  What is wrong, or nothing.
     [[nodiscard]] std::optional<base::Error> save(const QString& path);
 
   private:

@@ -15,6 +15,7 @@
 #include "ui/window/actions.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
+#include "ui/window/exporting.h"
 #include "ui/window/importing.h"
 #include "ui/window/notices.h"
 
@@ -78,6 +79,7 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     connect_actions();
     connect_compare_actions();
     connect_why_and_sheet();
+    connect_exporting();
     connect_importing();
     actions_->recipes->setEnabled(!stages.recipe_folder.empty());
     apply_look();
@@ -277,7 +279,10 @@ void MainWindow::follow_page() {
         action->setEnabled(page == sessions_page_);
     actions_->compare->setEnabled(page == sessions_page_ && shelf_->complete());
     actions_->setup->setEnabled(compare_page_->compared() != nullptr);
-    actions_->save_sheet->setEnabled(compare_page_->compared() != nullptr);
+    for (QAction* action : {actions_->save_sheet, actions_->save_html})
+        action->setEnabled(compare_page_->compared() != nullptr);
+    for (QAction* action : {actions_->save_table, actions_->save_picture})
+        action->setEnabled(comparing || page == causes_page_);
     actions_->channels_menu->setEnabled(comparing);
 }
 
@@ -291,6 +296,7 @@ void MainWindow::apply_units() {
     compare_page_->set_units(preferences_.units);
     causes_page_->set_units(preferences_.units);
     debriefing_->set_units(preferences_.units);
+    exporting_->set_units(preferences_.units);
     importing_->set_units(preferences_.units);
     sessions_page_->set_units(preferences_.units);
 }

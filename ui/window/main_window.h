@@ -30,6 +30,7 @@ namespace lapwright::window {
 struct Actions;
 class Debriefing;
 class Explaining;
+class Exporting;
 class Importing;
 class Notices;
 
@@ -52,6 +53,7 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] Importing& importing() { return *importing_; }
     [[nodiscard]] Explaining& explaining() { return *explaining_; }
     [[nodiscard]] Debriefing& debriefing() { return *debriefing_; }
+    [[nodiscard]] Exporting& exporting() { return *exporting_; }
     [[nodiscard]] pages::SessionsPage& sessions_page() { return *sessions_page_; }
     [[nodiscard]] const Actions& actions() const { return *actions_; }
     [[nodiscard]] const Notices& notices() const { return *notices_; }
@@ -79,6 +81,7 @@ class MainWindow : public QMainWindow {
     void connect_actions();
     void connect_compare_actions();
     void connect_why_and_sheet();
+    void connect_exporting();
     void connect_importing();
     void load(const QStringList& files, Plan plan);
     // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
@@ -116,6 +119,7 @@ class MainWindow : public QMainWindow {
     pages::DebriefPage* debrief_page_;
     Explaining* explaining_;
     Debriefing* debriefing_;
+    Exporting* exporting_;
     QWidget* page_wanted_ = nullptr; // to be shown when the comparison is there
     Notices* notices_;
     QLabel* stage_;

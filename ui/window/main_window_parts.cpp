@@ -14,6 +14,7 @@
 #include "ui/window/actions.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
+#include "ui/window/exporting.h"
 #include "ui/window/importing.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
@@ -108,6 +109,7 @@ void MainWindow::make_pages() {
     debrief_page_ = new pages::DebriefPage(stack_);
     explaining_ = new Explaining(*worker_, *causes_page_, settings_, this);
     debriefing_ = new Debriefing(*debrief_page_, settings_, this);
+    exporting_ = new Exporting(*compare_page_, *causes_page_, settings_, this);
     stack_->addWidget(compare_page_);
     stack_->addWidget(causes_page_);
     stack_->addWidget(debrief_page_);
@@ -240,10 +242,15 @@ void MainWindow::connect_why_and_sheet() {
     connect(actions_->setup, &QAction::triggered, this, [this] { explaining_->edit_setups(preferences_.units, this); });
     connect(actions_->save_sheet, &QAction::triggered, this, [this] {
         show_page(debrief_page_);
-        debriefing_->ask_and_save(this);
+        debriefing_->ask_and_save(this, Debriefing::Form::pdf);
+    });
+    connect(actions_->save_html, &QAction::triggered, this, [this] {
+        show_page(debrief_page_);
+        debriefing_->ask_and_save(this, Debriefing::Form::html);
     });
     connect(causes_page_, &pages::CausesPage::setup_asked, actions_->setup, &QAction::trigger);
     connect(debrief_page_, &pages::DebriefPage::save_asked, actions_->save_sheet, &QAction::trigger);
+    connect(debrief_page_, &pages::DebriefPage::html_asked, actions_->save_html, &QAction::trigger);
     connect(causes_page_, &pages::CausesPage::place_asked, this, [this](double start_m, double end_m) {
         show_page(compare_page_);
         compare_page_->go_to(0.5 * (start_m + end_m));
@@ -252,6 +259,15 @@ void MainWindow::connect_why_and_sheet() {
     connect(explaining_, &Explaining::changed, this, [this] {
         debriefing_->set_explanation(explaining_->explanation(), explaining_->setup_a(), explaining_->setup_b());
     });
+}
+
+void MainWindow::connect_exporting() {
+    const auto view = [this] { return on_compare_page() ? Exporting::View::compare : Exporting::View::causes; };
+    connect(actions_->save_table, &QAction::triggered, this,
+            [this, view] { exporting_->ask_and_save_table(view(), windowTitle(), this); });
+    connect(actions_->save_picture, &QAction::triggered, this,
+            [this, view] { exporting_->ask_and_save_picture(view(), windowTitle(), this); });
+    connect(exporting_, &Exporting::said, notices_, &Notices::add);
 }
 
 void MainWindow::connect_importing() {

@@ -18,6 +18,7 @@
 #include "ui/plots/plot_stack.h"
 #include "ui/window/actions.h"
 #include "ui/window/debriefing.h"
+#include "ui/window/exporting.h"
 #include "ui/window/main_window.h"
 
 #include <QApplication>
@@ -96,8 +97,16 @@ int main(int argc, char** argv) {
         return 1;
     }
     shoot("compare");
+    using View = window::Exporting::View;
+    const auto take = [&](View view, const char* name) {
+        if (window.exporting().save_picture(view, window.windowTitle(), shoot.stem + QLatin1String(name)))
+            std::cerr << "no picture was written\n";
+    };
+    take(View::compare, "plots.svg");
+    take(View::compare, "plots.png");
     press(window.actions().close_up);
     shoot("close-up");
+    take(View::compare, "close-up-plots.svg");
     press(window.actions().whole_lap);
     press(window.actions().summed);
     window.compare_page().set_channels({QStringLiteral("motion:longitudinal"), QStringLiteral("meaning:throttle")});
@@ -135,6 +144,8 @@ int main(int argc, char** argv) {
     pages::CausesView& matrix = window.causes_page().matrix();
     matrix.setCurrentIndex(matrix.model()->index(1, 1));
     shoot("causes");
+    take(View::causes, "evidence.svg");
+    take(View::causes, "evidence.png");
     window.debrief_page().set_notes(
         {QStringLiteral("Sweep: felt planted, could lift later"), QStringLiteral("Pin: missed the apex on lap 6")});
     press(window.actions().show_debrief);

@@ -229,7 +229,13 @@ QString CausesPage::notes() const {
     return notes_->text();
 }
 
+QByteArray CausesPage::picture(const QString& heading, plots::PictureForm form) const {
+    return plots::picture_of({cornering_->picture_part(), driving_->picture_part()}, heading,
+                             {palette_.card, palette_.ink}, form);
+}
+
 void CausesPage::set_palette(const theme::Palette& palette) {
+    palette_ = palette;
     for (QLabel* quiet : {notes_, setup_words_}) {
         QPalette own = quiet->palette();
         own.setColor(QPalette::WindowText, palette.quiet);

@@ -6,6 +6,7 @@
 #include "core/base/display.h"
 #include "core/causes/explanation.h"
 #include "ui/models/compared.h"
+#include "ui/plots/picture.h"
 #include "ui/theme/palette.h"
 
 #include <QString>
@@ -44,6 +45,7 @@ class CausesPage : public QWidget {
     void set_palette(const theme::Palette& palette);
 
     [[nodiscard]] const std::shared_ptr<const causes::Explanation>& explanation() const { return explanation_; }
+    [[nodiscard]] QByteArray picture(const QString& heading, plots::PictureForm form) const; // of both plots
     [[nodiscard]] QString sentence() const;
     [[nodiscard]] QString notes() const;
     [[nodiscard]] CausesView& matrix() { return *matrix_; }
@@ -64,6 +66,7 @@ class CausesPage : public QWidget {
 
     models::ComparedPointer compared_;
     std::shared_ptr<const causes::Explanation> explanation_;
+    theme::Palette palette_ = theme::paper();
     QString without_; // the sentence while there is no explanation
     base::UnitSystem units_ = base::UnitSystem::metric;
     QLabel* sentence_;

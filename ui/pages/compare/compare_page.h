@@ -39,6 +39,8 @@ class ComparePage : public QWidget {
 
     [[nodiscard]] const models::ComparedPointer& compared() const { return compared_; }
     [[nodiscard]] plots::PlotStack& stack() { return *stack_; }
+    // The rows of the segment table as it is shown, corners with their straights where they are joined.
+    [[nodiscard]] const std::vector<comparison::SegmentComparison>& rows() const;
     [[nodiscard]] int chosen_segment() const { return chosen_; } // −1: none
     void choose(int segment);
     void choose_next(int step);
@@ -49,7 +51,6 @@ class ComparePage : public QWidget {
     void fill_stack();
     void fill_card();
     void follow_cursor(double place_m);
-    [[nodiscard]] const std::vector<comparison::SegmentComparison>& rows() const;
     [[nodiscard]] int row_at(double place_m) const;
 
     models::ComparedPointer compared_;

@@ -27,7 +27,8 @@ constexpr int side_width_px = 250;
 DebriefPage::DebriefPage(QWidget* parent)
     : QWidget(parent), paper_(new QComboBox), all_segments_(new QCheckBox(tr("All segments on a &second page"))),
       whole_page_(new QCheckBox(tr("Show the whole page"))), notes_(new QPlainTextEdit), save_(new QToolButton),
-      said_(new QLabel), scroll_(new QScrollArea), view_(new SheetView), pause_(new QTimer(this)) {
+      save_html_(new QToolButton), said_(new QLabel), scroll_(new QScrollArea), view_(new SheetView),
+      pause_(new QTimer(this)) {
     scroll_->setWidget(view_);
     scroll_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
     scroll_->setFrameShape(QFrame::NoFrame);
@@ -49,6 +50,7 @@ DebriefPage::DebriefPage(QWidget* parent)
     connect(all_segments_, &QCheckBox::toggled, this, &DebriefPage::take_options);
     connect(whole_page_, &QCheckBox::toggled, this, &DebriefPage::fit);
     connect(save_, &QToolButton::clicked, this, &DebriefPage::save_asked);
+    connect(save_html_, &QToolButton::clicked, this, &DebriefPage::html_asked);
 }
 
 QWidget* DebriefPage::make_side() {
@@ -63,10 +65,13 @@ QWidget* DebriefPage::make_side() {
         label->setBuddy(buddy);
         column->addWidget(label);
     };
-    save_->setObjectName(QStringLiteral("plain"));
     save_->setText(tr("Save as PDF…   Ctrl+P"));
-    save_->setFocusPolicy(Qt::StrongFocus);
-    column->addWidget(save_);
+    save_html_->setText(tr("Save as HTML…   Ctrl+Shift+P"));
+    for (QToolButton* button : {save_, save_html_}) {
+        button->setObjectName(QStringLiteral("plain"));
+        button->setFocusPolicy(Qt::StrongFocus);
+        column->addWidget(button);
+    }
     said_->setTextFormat(Qt::PlainText);
     said_->setWordWrap(true);
     said_->setFont(theme::small());

@@ -45,6 +45,7 @@ class DebriefPage : public QWidget {
     void notes_changed(); // a moment after the last letter
     void options_changed();
     void save_asked();
+    void html_asked();
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -61,6 +62,7 @@ class DebriefPage : public QWidget {
     QCheckBox* whole_page_;
     QPlainTextEdit* notes_;
     QToolButton* save_;
+    QToolButton* save_html_;
     QLabel* said_;
     QScrollArea* scroll_;
     SheetView* view_;

@@ -14,6 +14,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
+#include <QFile>
 #include <QPlainTextEdit>
 #include <QProcess>
 #include <QSettings>
@@ -85,6 +86,18 @@ TEST_F(Debrief, NotesTypedHereStandOnTheSheetAndAreKeptForThePairing) {
     open_window();
     EXPECT_EQ(page().notes(), QStringList{QStringLiteral("Pin: missed the apex on lap 6")});
     EXPECT_THAT(saved(), HasSubstr("Pin: missed the apex on lap 6"));
+}
+
+TEST_F(Debrief, TheEndingMakesItHtmlWithTheSameNotesAndPages) {
+    QTest::keyClicks(&page().notes_field(), QStringLiteral("Pin: <missed> & lost"));
+    QTest::keyClick(&page().all_segments_field(), Qt::Key_Space);
+    ASSERT_FALSE(window->debriefing().save(path("sheet.html")));
+    QFile file(path("sheet.html"));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const std::string html = file.readAll().toStdString();
+    EXPECT_THAT(html, HasSubstr("<li>Pin: &lt;missed&gt; &amp; lost</li>"));
+    EXPECT_THAT(html, HasSubstr("All segments"));
+    EXPECT_THAT(html, HasSubstr("size: A4"));
 }
 
 TEST_F(Debrief, CausesComeOntoTheSheetWhenTheyAreWorkedOut) {

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/exporting.h"
+
+#include "core/base/whole_file.h"
+#include "core/sheet/tables.h"
+#include "ui/models/text.h"
+#include "ui/pages/causes/causes_page.h"
+#include "ui/pages/compare/compare_page.h"
+#include "ui/plots/plot_stack.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QSettings>
+
+namespace lapwright::window {
+namespace {
+
+const QString folder_key = QStringLiteral("export/folder");
+
+std::string native(const QString& path) {
+    return QFile::encodeName(path).toStdString();
+}
+
+std::optional<base::Error> write(const QString& path, const QByteArray& content, const char* what) {
+    return base::write_whole_file(native(path), {content.constData(), static_cast<std::size_t>(content.size())}, what);
+}
+
+} // namespace
+
+Exporting::Exporting(pages::ComparePage& compare, pages::CausesPage& causes, QSettings& settings, QObject* parent)
+    : QObject(parent), compare_(compare), causes_(causes), settings_(settings) {}
+
+std::optional<base::Error> Exporting::save_table(View view, const QString& path) const {
+    const sheet::Table table = view == View::causes && causes_.explanation()
+                                   ? sheet::causes_table(*causes_.explanation())
+                                   : sheet::segments_table(compare_.rows(), units_);
+    return base::write_whole_file(native(path), sheet::csv_text(table), "the table");
+}
+
+std::optional<base::Error> Exporting::save_picture(View view, const QString& heading, const QString& path) {
+    const bool png = path.endsWith(QLatin1String(".png"), Qt::CaseInsensitive);
+    const plots::PictureForm form = png ? plots::PictureForm::png : plots::PictureForm::svg;
+    const QByteArray content = view == View::causes && causes_.explanation() ? causes_.picture(heading, form)
+                                                                             : compare_.stack().picture(heading, form);
+    if (content.isEmpty())
+        return base::Error{base::ErrorCode::file_not_writable,
+                           {native(path), {}, {}},
+                           "the picture cannot be made: it is too large",
+                           "make the window smaller"};
+    return write(path, content, "the picture");
+}
+
+bool Exporting::there_is_something(View view) {
+    return view == View::causes ? causes_.explanation() != nullptr : compare_.compared() != nullptr;
+}
+
+void Exporting::ask_and_save_table(View view, const QString& heading, QWidget* parent) {
+    if (!there_is_something(view)) return;
+    const QString name = view == View::causes ? QStringLiteral("causes.csv") : QStringLiteral("segments.csv");
+    const QString title = tr("Save the table: %1").arg(heading);
+    const QString path = ask(parent, title, name, tr("Tables (*.csv)"), QStringLiteral(".csv"));
+    if (!path.isEmpty()) tell(save_table(view, path), path);
+}
+
+void Exporting::ask_and_save_picture(View view, const QString& heading, QWidget* parent) {
+    if (!there_is_something(view)) return;
+    const QString name = view == View::causes ? QStringLiteral("evidence.svg") : QStringLiteral("plots.svg");
+    const QString filters = tr("Pictures (*.svg *.png)");
+    const QString path = ask(parent, tr("Save the plots as SVG or PNG"), name, filters, QStringLiteral(".svg"));
+    if (!path.isEmpty()) tell(save_picture(view, heading, path), path);
+}
+
+// The folder of the last time; a name without an ending gets one.
+QString Exporting::ask(QWidget* parent, const QString& title, const QString& name, const QString& filters,
+                       const QString& ending) {
+    const QString folder = settings_.value(folder_key, QDir::homePath()).toString();
+    QString path = QFileDialog::getSaveFileName(parent, title, QDir(folder).filePath(name), filters);
+    if (path.isEmpty()) return {};
+    if (QFileInfo(path).suffix().isEmpty()) path += ending;
+    settings_.setValue(folder_key, QFileInfo(path).absolutePath());
+    return path;
+}
+
+void Exporting::tell(const std::optional<base::Error>& problem, const QString& path) {
+    Q_EMIT said(problem ? models::text(base::one_line(*problem))
+                        : tr("%1 is written.").arg(QDir::toNativeSeparators(path)));
+}
+
+} // namespace lapwright::window
