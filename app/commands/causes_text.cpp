@@ -58,7 +58,7 @@ ordered_json car_json(const car::CarFigures& f, const car::ForceFigures& forces)
 }
 
 template <typename Get>
-ordered_json causes_json(const causes::Row& row, bool per_kilogram, Get get) {
+ordered_json causes_object(const causes::Row& row, bool per_kilogram, Get get) {
     ordered_json out;
     for (const Cause cause : causes::all_causes) {
         const bool absent = per_kilogram && cause == Cause::mass;
@@ -69,9 +69,9 @@ ordered_json causes_json(const causes::Row& row, bool per_kilogram, Get get) {
 
 void add_row(ordered_json& out, const causes::Row& row, bool per_kilogram) {
     out["gain_s"] = number_json(row.gain.value);
-    out["causes"] = causes_json(row, per_kilogram, [](const Seconds& s) { return s.value; });
-    out["causes_low"] = causes_json(row, per_kilogram, [](const Seconds& s) { return s.low; });
-    out["causes_high"] = causes_json(row, per_kilogram, [](const Seconds& s) { return s.high; });
+    out["causes"] = causes_object(row, per_kilogram, [](const Seconds& s) { return s.value; });
+    out["causes_low"] = causes_object(row, per_kilogram, [](const Seconds& s) { return s.low; });
+    out["causes_high"] = causes_object(row, per_kilogram, [](const Seconds& s) { return s.high; });
     out["aero_s"] = number_json(row.aero.value);
     out["aero_low_s"] = number_json(row.aero.low);
     out["aero_high_s"] = number_json(row.aero.high);

@@ -2,6 +2,7 @@
 #include "app/commands/table_text.h"
 
 #include "core/base/number_text.h"
+#include "core/base/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,15 +14,13 @@ using base::Quantity;
 using base::UnitSystem;
 using comparison::MaybeFigure;
 
-constexpr double sds_of_95_percent = 1.96;
-
 std::string time_with_uncertainty(double time_s, std::optional<double> sd) {
     const std::string text = base::lap_time_text(time_s);
-    return sd ? text + " " + base::plus_minus_text(sds_of_95_percent * *sd, 3) : text;
+    return sd ? text + " " + base::plus_minus_text(base::half_width_95(*sd), 3) : text;
 }
 
 std::string gain_text(const comparison::Figure& gain) {
-    const double half = gain.sd ? sds_of_95_percent * *gain.sd : 0.0;
+    const double half = gain.sd ? base::half_width_95(*gain.sd) : 0.0;
     const int decimals = gain.sd ? std::max(2, base::decimals_for(half, 3)) : 3;
     const std::string text = (gain.value >= 0.0 ? "A " : "B ") + base::fixed_text(std::abs(gain.value), decimals);
     return gain.sd ? text + " " + base::plus_minus_text(half, 3) : text;

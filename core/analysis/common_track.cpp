@@ -7,6 +7,7 @@
 #include "core/lap/find_laps.h"
 #include "core/lap/place_on_line.h"
 #include "core/motion/in_frame.h"
+#include "core/motion/parallel.h"
 #include "core/track/find_segments.h"
 
 #include <algorithm>
@@ -83,11 +84,11 @@ void align(std::vector<Placed>& sessions, const track::Gate& gate) {
     for (const Placed& placed : sessions)
         on_road.push_back({placed.motion.get(), placed.laps});
     std::vector<motion::MotionEstimate> aligned = lap::aligned(on_road, *line);
-    for (std::size_t i = 0; i < sessions.size(); ++i) {
+    motion::do_every(sessions.size(), [&](std::size_t i) {
         Placed& placed = sessions[i];
         placed.motion = std::make_shared<const motion::MotionEstimate>(std::move(aligned[i]));
         placed.laps = lap::find_laps(*placed.motion, gate, *placed.session->recording);
-    }
+    });
 }
 
 using Sessions = std::vector<std::shared_ptr<const Session>>;
@@ -130,9 +131,11 @@ Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<t
     common.track.gate = square_gate(*line, gate.half_width_m);
     common.track.name = track_name(common.sessions, record);
     common.track.segments = segments_on(*line, record);
-    for (Placed& placed : common.sessions)
+    motion::do_every(common.sessions.size(), [&](std::size_t i) {
+        Placed& placed = common.sessions[i];
         placed.laps = judged_laps(lap::find_laps(*placed.motion, common.track.gate, *placed.session->recording),
                                   *placed.motion, *line);
+    });
     return common;
 }
 

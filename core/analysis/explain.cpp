@@ -85,14 +85,6 @@ Result<Learned> learn(const Side& side, const track::Track& track, const car::Se
     return learned;
 }
 
-std::vector<double> segment_times(const lap::LapTrace& trace, const std::vector<track::Segment>& segments) {
-    const std::vector<double> boundaries = comparison::boundary_times(trace, segments);
-    std::vector<double> times;
-    for (std::size_t k = 0; k < segments.size(); ++k)
-        times.push_back(boundaries[k + 1] - boundaries[k]);
-    return times;
-}
-
 } // namespace
 
 Result<std::shared_ptr<const causes::Explanation>> explain(const Pairing& pairing, const CausesOptions& options,
@@ -113,9 +105,9 @@ Result<std::shared_ptr<const causes::Explanation>> explain(const Pairing& pairin
     Learned learned_a = std::move(a).value();
     Learned learned_b = std::move(b).value();
     const causes::KnownSide side_a{std::move(learned_a.figures), std::move(learned_a.laps),
-                                   segment_times(pairing.a.trace.best, segments)};
+                                   comparison::segment_times(pairing.a.trace.best, segments)};
     const causes::KnownSide side_b{std::move(learned_b.figures), std::move(learned_b.laps),
-                                   segment_times(pairing.b.trace.best, segments)};
+                                   comparison::segment_times(pairing.b.trace.best, segments)};
     causes::ExplainOptions how;
     how.seed = options.seed;
     how.same_car = same_car;

@@ -8,6 +8,7 @@
 #include "core/lap/trace_lap.h"
 
 #include <algorithm>
+#include <future>
 
 namespace lapwright::analysis {
 namespace {
@@ -120,9 +121,11 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     auto pairing = std::make_shared<Pairing>();
     pairing->track = std::move(common.track);
     if (!base::go_on(progress, "measuring both laps", 0.4)) return base::cancelled();
+    auto tracing_b = std::async(
+        std::launch::async, [&] { return traced(common.sessions[1], options.lap_b, pairing->track, options.step_m); });
     auto side_a = traced(common.sessions[0], options.lap_a, pairing->track, options.step_m);
+    auto side_b = tracing_b.get();
     if (!side_a) return side_a.error();
-    auto side_b = traced(common.sessions[1], options.lap_b, pairing->track, options.step_m);
     if (!side_b) return side_b.error();
     pairing->a = std::move(side_a).value();
     pairing->b = std::move(side_b).value();

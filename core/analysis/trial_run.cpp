@@ -17,14 +17,6 @@ using comparison::TrialEffect;
 
 constexpr double grid_m = 1.0;
 
-std::vector<double> segment_times(const lap::LapTrace& trace, const std::vector<track::Segment>& segments) {
-    const std::vector<double> bounds = comparison::boundary_times(trace, segments);
-    std::vector<double> times;
-    for (std::size_t i = 0; i + 1 < bounds.size(); ++i)
-        times.push_back(bounds[i + 1] - bounds[i]);
-    return times;
-}
-
 bool told(const TrialEffect& effect) {
     return effect.low_s > 0.0 || effect.high_s < 0.0;
 }
@@ -66,7 +58,8 @@ base::Result<TrialReport> run_trial(const std::vector<TrialSession>& sessions,
             order += 1.0;
             if (!lap.clean) continue;
             const auto trace = lap::trace_lap(placed.motion->best, lap.start_s, lap.end_s, common->track.line, grid_m);
-            if (trace) laps.push_back({order, sessions[i].changed, segment_times(*trace, common->track.segments)});
+            if (trace)
+                laps.push_back({order, sessions[i].changed, comparison::segment_times(*trace, common->track.segments)});
         }
     }
     auto trial = comparison::setup_trial(laps);

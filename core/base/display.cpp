@@ -88,13 +88,13 @@ std::string plus_minus_text(double half_width, int most_decimals) {
     return "±" + fixed_text(half_width, decimals_for(half_width, most_decimals));
 }
 
-std::string figure_text(double si_value, Quantity quantity, UnitSystem system, int decimals) {
-    return fixed_text(from_si(si_value, shown_unit(quantity, system)), decimals);
+std::string figure_text(double value_si, Quantity quantity, UnitSystem system, int decimals) {
+    return fixed_text(from_si(value_si, shown_unit(quantity, system)), decimals);
 }
 
-std::string figure_with_unit(double si_value, Quantity quantity, UnitSystem system, int decimals) {
+std::string figure_with_unit(double value_si, Quantity quantity, UnitSystem system, int decimals) {
     const std::string_view unit = symbol(shown_unit(quantity, system));
-    std::string figure = figure_text(si_value, quantity, system, decimals);
+    std::string figure = figure_text(value_si, quantity, system, decimals);
     if (unit.empty()) return figure;
     const bool close = unit == symbol(Unit::degree); // the one symbol without a space before it (SI brochure, 5.4.3)
     return figure + (close ? "" : "\u00a0") + std::string(unit);

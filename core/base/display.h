@@ -31,8 +31,8 @@ enum class UnitSystem { metric, imperial, us };
 [[nodiscard]] std::string plus_minus_text(double half_width, int most_decimals);
 
 // A length, speed, … in the shown unit with that many decimals; without the unit's symbol.
-[[nodiscard]] std::string figure_text(double si_value, Quantity quantity, UnitSystem system, int decimals);
+[[nodiscard]] std::string figure_text(double value_si, Quantity quantity, UnitSystem system, int decimals);
 // The same with a no-break space and the symbol: "148 km/h".
-[[nodiscard]] std::string figure_with_unit(double si_value, Quantity quantity, UnitSystem system, int decimals);
+[[nodiscard]] std::string figure_with_unit(double value_si, Quantity quantity, UnitSystem system, int decimals);
 
 } // namespace lapwright::base

@@ -81,9 +81,9 @@ double to_si(double value, Unit unit) {
     return value * d.factor + d.offset;
 }
 
-double from_si(double si_value, Unit unit) {
+double from_si(double value_si, Unit unit) {
     const auto& d = definition(unit);
-    return (si_value - d.offset) / d.factor;
+    return (value_si - d.offset) / d.factor;
 }
 
 std::string_view symbol(Unit unit) {

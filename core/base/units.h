@@ -101,7 +101,7 @@ struct UnitDefinition {
 
 [[nodiscard]] const UnitDefinition& definition(Unit unit);
 [[nodiscard]] double to_si(double value, Unit unit);
-[[nodiscard]] double from_si(double si_value, Unit unit);
+[[nodiscard]] double from_si(double value_si, Unit unit);
 [[nodiscard]] std::string_view symbol(Unit unit);
 [[nodiscard]] Quantity quantity(Unit unit);
 

@@ -34,7 +34,7 @@ namespace lapwright::base {
 
 // A figure rounded to what is known: decimals_for its sd, at most `most_decimals`; with margin where asked: "148.3
 // ±0.2".
-[[nodiscard]] std::string known_figure(double si_value, std::optional<double> sd, Quantity quantity, UnitSystem system,
+[[nodiscard]] std::string known_figure(double value_si, std::optional<double> sd, Quantity quantity, UnitSystem system,
                                        int most_decimals, bool with_margin);
 
 // Which of two places comes first on the lap: "A 32 m later", "B 4 m later", "level" within half a metre.

@@ -3,6 +3,7 @@
 
 #include "core/base/check.h"
 #include "core/base/number_text.h"
+#include "core/base/wording.h"
 #include "core/causes/course.h"
 #include "core/causes/driver_use.h"
 #include "core/causes/shapley.h"
@@ -23,7 +24,6 @@ constexpr unsigned mixtures = 1U << cause_count;
 constexpr int first_rounds = 25;  // to find the typical car's use
 constexpr int refine_rounds = 3;  // from there for each draw
 constexpr double misfit_s = 0.03; // more than this is said
-constexpr double sds_of_95_percent = 1.96;
 
 bool has(unsigned mask, Cause cause) {
     return (mask >> static_cast<unsigned>(cause) & 1U) != 0;
@@ -99,7 +99,8 @@ bool in_parallel(std::size_t count, unsigned threads, const base::Progress& prog
 // One row out of the draws of its causes.
 Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cause_count>>& draws, std::uint64_t seed) {
     Row row;
-    row.gain = {gain, gain - sds_of_95_percent * gain_sd, gain + sds_of_95_percent * gain_sd};
+    const double half_width = base::half_width_95(gain_sd);
+    row.gain = {gain, gain - half_width, gain + half_width};
     std::vector<double> values(draws.size());
     const auto spread = [&](auto get) {
         for (std::size_t i = 0; i < draws.size(); ++i)

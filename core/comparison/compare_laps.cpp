@@ -9,6 +9,7 @@
 
 #include <array>
 #include <cmath>
+#include <numeric>
 
 namespace lapwright::comparison {
 namespace {
@@ -121,6 +122,13 @@ std::vector<double> boundary_times(const LapTrace& trace, const std::vector<trac
     std::vector<double> times{0.0};
     for (const track::Segment& segment : segments)
         times.push_back(trace.time_at(segment.end_m));
+    return times;
+}
+
+std::vector<double> segment_times(const LapTrace& trace, const std::vector<track::Segment>& segments) {
+    std::vector<double> times = boundary_times(trace, segments);
+    std::adjacent_difference(times.begin(), times.end(), times.begin());
+    times.erase(times.begin());
     return times;
 }
 

@@ -17,6 +17,10 @@ namespace lapwright::comparison {
 [[nodiscard]] std::vector<double> boundary_times(const lap::LapTrace& trace,
                                                  const std::vector<track::Segment>& segments);
 
+// Times of the segments, in their order; their sum is the lap time.
+[[nodiscard]] std::vector<double> segment_times(const lap::LapTrace& trace,
+                                                const std::vector<track::Segment>& segments);
+
 // Rate at which A wins time along the lap, seconds per metre, on the gap's grid: slope of the gap over `window_m`.
 [[nodiscard]] std::vector<double> winning_rate(const GapTrace& gap, double window_m = 30.0);
 

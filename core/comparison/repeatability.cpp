@@ -10,7 +10,7 @@
 namespace lapwright::comparison {
 namespace {
 
-std::vector<double> segment_times(const std::vector<std::vector<double>>& laps, std::size_t segment) {
+std::vector<double> times_of_segment(const std::vector<std::vector<double>>& laps, std::size_t segment) {
     std::vector<double> times;
     times.reserve(laps.size());
     for (const auto& boundaries : laps)
@@ -28,8 +28,8 @@ std::vector<Repeatability> repeatability(const std::vector<std::vector<double>>&
     std::vector<Repeatability> all(segments);
     for (std::size_t i = 0; i < segments; ++i) {
         Repeatability& r = all[i];
-        r.times_a_s = segment_times(laps_a, i);
-        r.times_b_s = segment_times(laps_b, i);
+        r.times_a_s = times_of_segment(laps_a, i);
+        r.times_b_s = times_of_segment(laps_b, i);
         if (const auto difference = math::welch(r.times_a_s, r.times_b_s)) {
             r.mean_difference_s = difference->difference;
             r.low_s = difference->interval.low;
@@ -47,7 +47,7 @@ IdealLap ideal_lap(const std::vector<std::vector<double>>& laps) {
     double sum_of_least = 0.0;
     double noise_only = 0.0;
     for (std::size_t i = 0; i + 1 < laps.front().size(); ++i) {
-        const std::vector<double> times = segment_times(laps, i);
+        const std::vector<double> times = times_of_segment(laps, i);
         sum_of_least += std::ranges::min(times);
         noise_only += greatest * math::standard_deviation(times);
     }

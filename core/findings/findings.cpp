@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/findings/findings.h"
 
+#include "core/base/wording.h"
 #include "core/findings/wording.h"
 
 #include <algorithm>
@@ -9,7 +10,6 @@
 namespace lapwright::findings {
 namespace {
 
-constexpr double sds_of_95_percent = 1.96;
 constexpr double probable = 0.8;
 constexpr double least_worth_s = 0.01;
 
@@ -32,7 +32,7 @@ double chance_of_sign(double value, double low, double high) {
     const double reach = value >= 0.0 ? value - low : high - value;
     if (!std::isfinite(reach)) return 1.0;
     if (!(reach > 0.0)) return 1.0;
-    return 0.5 * std::erfc(-std::abs(value) / (reach / sds_of_95_percent) / std::sqrt(2.0));
+    return 0.5 * std::erfc(-std::abs(value) / (reach / base::half_width_95(1.0)) / std::sqrt(2.0));
 }
 
 Certainty certainty_of(double value, double low, double high) {

@@ -3,6 +3,7 @@
 
 #include "core/base/display.h"
 #include "core/base/number_text.h"
+#include "core/base/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,7 +15,6 @@ using comparison::Comparison;
 using comparison::Figure;
 using comparison::Repeatability;
 
-constexpr double sds_of_95_percent = 1.96;
 constexpr int most_decimals = 3;
 constexpr int decimals_without_sd = 2;
 constexpr double least_worth_telling_s = 0.02;
@@ -26,12 +26,12 @@ std::string letter(double seconds) {
 
 std::string seconds_text(const Figure& figure) {
     const int decimals =
-        figure.sd ? base::decimals_for(sds_of_95_percent * *figure.sd, most_decimals) : decimals_without_sd;
+        figure.sd ? base::decimals_for(base::half_width_95(*figure.sd), most_decimals) : decimals_without_sd;
     return base::fixed_text(std::abs(figure.value), std::max(1, decimals)) + " s";
 }
 
 bool told_apart(const Figure& figure) {
-    return !figure.sd || std::abs(figure.value) > sds_of_95_percent * *figure.sd;
+    return base::stands_out(figure.value, figure.sd);
 }
 
 // "A was quicker there in 5 of 6 clean laps": the winner's laps against the middle of the other's.
@@ -97,7 +97,7 @@ std::string straights_sentence(const Comparison& comparison, bool a_ahead) {
 Headline headline(const Comparison& comparison, const std::vector<Repeatability>& repeatability) {
     Headline result;
     const Figure& gap = comparison.gap_at_end_s;
-    if (gap.sd) result.uncertainty = base::plus_minus_text(sds_of_95_percent * *gap.sd, most_decimals);
+    if (gap.sd) result.uncertainty = base::plus_minus_text(base::half_width_95(*gap.sd), most_decimals);
     const bool apart = told_apart(gap) && std::abs(gap.value) >= 0.0005;
     const bool a_ahead = gap.value >= 0.0;
     if (!apart) {

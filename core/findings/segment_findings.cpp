@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the two laps show in a segment: who won time there, what he did otherwise, and what the other may try.
 #include "core/base/number_text.h"
+#include "core/base/wording.h"
 #include "core/findings/wording.h"
 
 #include <algorithm>
@@ -14,7 +15,6 @@ using comparison::Figure;
 using comparison::MaybeFigure;
 using comparison::SegmentFigures;
 
-constexpr double sds_of_95_percent = 1.96;
 constexpr double least_speed_mps = 0.4;
 constexpr double least_place_m = 4.0;
 constexpr double least_coasting_s = 0.1;
@@ -23,7 +23,7 @@ constexpr double least_coasting_s = 0.1;
 std::optional<double> difference(const MaybeFigure& winner, const MaybeFigure& loser, double least) {
     if (!winner || !loser) return std::nullopt;
     const double d = winner->value - loser->value;
-    const double error = sds_of_95_percent * std::hypot(winner->sd.value_or(0.0), loser->sd.value_or(0.0));
+    const double error = base::half_width_95(std::hypot(winner->sd.value_or(0.0), loser->sd.value_or(0.0)));
     if (std::abs(d) < std::max(least, error)) return std::nullopt;
     return d;
 }
@@ -113,8 +113,8 @@ std::vector<Finding> segment_findings(const comparison::Comparison& comparison,
         Finding f;
         f.seconds = s.gain_s.value;
         if (s.gain_s.sd) {
-            f.low = f.seconds - sds_of_95_percent * *s.gain_s.sd;
-            f.high = f.seconds + sds_of_95_percent * *s.gain_s.sd;
+            f.low = f.seconds - base::half_width_95(*s.gain_s.sd);
+            f.high = f.seconds + base::half_width_95(*s.gain_s.sd);
         }
         const double low = f.low.value_or(-INFINITY);
         const double high = f.high.value_or(INFINITY);

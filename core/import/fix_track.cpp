@@ -20,7 +20,7 @@ using recording::Recording;
 // Mean radius (2a + b) / 3 of WGS 84: good to 0.3 % for a derived speed, which positions do not deserve better.
 constexpr double earth_radius_m = 6371008.8;
 
-struct Quantity {
+struct FixFigure {
     double Fix::* value;
     Meaning meaning;
     const char* name;
@@ -28,14 +28,14 @@ struct Quantity {
 };
 
 constexpr std::array quantities{
-    Quantity{&Fix::latitude, Meaning::latitude, "latitude", Unit::degree},
-    Quantity{&Fix::longitude, Meaning::longitude, "longitude", Unit::degree},
-    Quantity{&Fix::altitude_m, Meaning::altitude, "altitude", Unit::metre},
-    Quantity{&Fix::speed_mps, Meaning::speed, "speed", Unit::metre_per_second},
-    Quantity{&Fix::course, Meaning::course, "course", Unit::degree},
-    Quantity{&Fix::satellites, Meaning::satellites, "satellites", Unit::none},
-    Quantity{&Fix::dilution, Meaning::position_dilution, "dilution of precision", Unit::none},
-    Quantity{&Fix::accuracy_m, Meaning::position_accuracy, "position accuracy", Unit::metre},
+    FixFigure{&Fix::latitude, Meaning::latitude, "latitude", Unit::degree},
+    FixFigure{&Fix::longitude, Meaning::longitude, "longitude", Unit::degree},
+    FixFigure{&Fix::altitude_m, Meaning::altitude, "altitude", Unit::metre},
+    FixFigure{&Fix::speed_mps, Meaning::speed, "speed", Unit::metre_per_second},
+    FixFigure{&Fix::course, Meaning::course, "course", Unit::degree},
+    FixFigure{&Fix::satellites, Meaning::satellites, "satellites", Unit::none},
+    FixFigure{&Fix::dilution, Meaning::position_dilution, "dilution of precision", Unit::none},
+    FixFigure{&Fix::accuracy_m, Meaning::position_accuracy, "position accuracy", Unit::metre},
 };
 
 double distance_m(double latitude_a, double longitude_a, double latitude_b, double longitude_b) {
@@ -106,7 +106,7 @@ bool add_fixes(Recording& recording, const std::vector<Fix>& fixes, ClockKind ki
     first_reading_s = axis.first_reading_s;
 
     SharedRows rows(std::move(axis.time_s), std::move(lines));
-    for (const Quantity& quantity : quantities) {
+    for (const FixFigure& quantity : quantities) {
         std::vector<double> values;
         bool any = false;
         bool blanks = false;

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/import/cells.h"
+#include "core/import/number_scan.h"
 #include "core/import/words.h"
 
 #include <algorithm>
@@ -12,10 +13,6 @@
 
 namespace lapwright::import {
 namespace {
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 bool all_digits(std::string_view text) {
     return !text.empty() && std::ranges::all_of(text, is_digit);

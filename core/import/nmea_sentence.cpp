@@ -4,15 +4,12 @@
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
 #include "core/import/cells.h"
+#include "core/import/number_scan.h"
 
 #include <algorithm>
 
 namespace lapwright::import {
 namespace {
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 std::optional<unsigned> hexadecimal(char c) {
     if (is_digit(c)) return static_cast<unsigned>(c - '0');

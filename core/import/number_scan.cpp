@@ -17,10 +17,6 @@ constexpr std::array<std::string_view, 19> absent_words{"",     "-",   "--",   "
                                                         "n/a",  "na",  "null", "none", "inf",     "-inf", "+inf",
                                                         "#n/a", "nil", "?",    "*",    "infinity"};
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 // Bytes of the group mark at `at`: apostrophe, blank, U+00A0, U+2009, U+202F, U+2019, or the other mark; else 0.
 std::size_t group_mark(std::string_view text, std::size_t at, NumberStyle style) {
     const char other = style.decimal_mark == '.' ? ',' : '.';

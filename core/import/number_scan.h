@@ -17,6 +17,10 @@ struct NumberStyle {
     bool operator==(const NumberStyle&) const = default;
 };
 
+[[nodiscard]] constexpr bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
 // The whole of a trimmed cell as a finite number of at most largest_magnitude; a percent sign behind it is ignored.
 [[nodiscard]] std::optional<double> read_number(std::string_view cell, NumberStyle style);
 

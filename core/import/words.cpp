@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/words.h"
 
+#include "core/import/number_scan.h"
+
 #include <cstdint>
 
 namespace lapwright::import {
@@ -16,10 +18,6 @@ bool is_upper(char c) {
 
 bool is_lower(char c) {
     return c >= 'a' && c <= 'z';
-}
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
 }
 
 char lower(char c) {

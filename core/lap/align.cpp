@@ -4,6 +4,7 @@
 #include "core/lap/align.h"
 
 #include "core/math/normal_random.h"
+#include "core/motion/parallel.h"
 #include "core/track/projection.h"
 
 #include <Eigen/Dense>
@@ -19,7 +20,7 @@ using Eigen::Vector2d;
 using track::Vec2;
 
 constexpr double sample_spacing_m = 8.0;
-constexpr double furthest_offset_m = 25.0;
+constexpr double furthest_tie_m = 25.0;
 constexpr double cell_m = 20.0;    // a lap is averaged in these
 constexpr double block_m = 160.0;  // offsets of a habit hang together over so much
 constexpr double huber_m = 1.0;    // a lap that leaves the usual line by more counts for less
@@ -48,7 +49,7 @@ std::vector<Sample> samples_of(const motion::Path& path, const Lap& lap, const t
         const double station = hint + std::hypot(v.east, v.north) * ((*path.time_s)[i] - hint_time);
         if (station - covered < sample_spacing_m) continue;
         const auto foot = track::project_near(line, path.position_m[i], station, 20.0 + 0.2 * (station - hint));
-        if (!foot || std::fabs(foot->offset_m) > furthest_offset_m) continue;
+        if (!foot || std::fabs(foot->offset_m) > furthest_tie_m) continue;
         hint = foot->station_m;
         hint_time = (*path.time_s)[i];
         covered = hint;
@@ -284,21 +285,21 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
 
 std::vector<motion::MotionEstimate> aligned(std::span<const SessionOnRoad> sessions, const track::ReferenceLine& line,
                                             std::uint64_t seed) {
-    std::vector<motion::MotionEstimate> result;
-    std::optional<Seen> first;
-    for (std::size_t i = 0; i < sessions.size(); ++i) {
+    std::vector<std::optional<Seen>> seen(sessions.size());
+    motion::do_every(sessions.size(), [&](std::size_t i) {
         const motion::MotionEstimate& motion = *sessions[i].motion;
-        const bool usable = !motion.draws.empty() && motion.source != motion::PositionSource::dead_reckoning;
-        const std::vector<TracedLap> laps = usable ? traced_laps(sessions[i], line) : std::vector<TracedLap>{};
-        if (laps.empty() || (i > 0 && !first)) {
-            result.push_back(motion);
-            continue;
-        }
-        const Seen own = look_at(motion, laps, line);
-        if (i == 0) first = own;
+        if (motion.draws.empty() || motion.source == motion::PositionSource::dead_reckoning) return;
+        const std::vector<TracedLap> laps = traced_laps(sessions[i], line);
+        if (!laps.empty()) seen[i] = look_at(motion, laps, line);
+    });
+    std::vector<motion::MotionEstimate> result(sessions.size());
+    motion::do_every(sessions.size(), [&](std::size_t i) {
+        const motion::MotionEstimate& motion = *sessions[i].motion;
         const bool is_first = motion.best.time_s == sessions.front().motion->best.time_s;
-        result.push_back(shifted(motion, own, *first, is_first, seed + (is_first ? 0 : i)));
-    }
+        result[i] = seen[i] && seen.front()
+                        ? shifted(motion, *seen[i], *seen.front(), is_first, seed + (is_first ? 0 : i))
+                        : motion;
+    });
     return result;
 }
 

@@ -22,9 +22,9 @@ struct Station {
 };
 
 Station station_of(const motion::Moment& m, const track::Projection& p, const track::ReferenceLine& line) {
-    const track::Vec2 t = line.tangent_at(p.station_m);
-    const double forward = m.velocity_mps.east * t.east + m.velocity_mps.north * t.north;
-    return {m.time_s, p.station_m, forward / std::max(0.2, 1.0 - line.curvature(p.station_m) * p.offset_m)};
+    const track::LinePoint there = line.at(p.station_m);
+    const double forward = m.velocity_mps.east * there.tangent.east + m.velocity_mps.north * there.tangent.north;
+    return {m.time_s, p.station_m, forward / std::max(0.2, 1.0 - there.curvature_per_m * p.offset_m)};
 }
 
 // The lap's stamps as increasing stations from 0 to the line's length.
@@ -89,24 +89,20 @@ double time_between(const Station& a, const Station& b, double station_m) {
 }
 
 double signed_offset(const motion::Moment& m, const track::ReferenceLine& line, double station_m) {
-    const track::Vec2 r = line.position(station_m);
-    const track::Vec2 t = line.tangent_at(station_m);
-    return t.east * (m.position_m.north - r.north) - t.north * (m.position_m.east - r.east);
+    const track::LinePoint there = line.at(station_m);
+    return there.tangent.east * (m.position_m.north - there.position_m.north) -
+           there.tangent.north * (m.position_m.east - there.position_m.east);
 }
 
 double driven_length(const motion::Path& path, double start_s, double end_s) {
     double length = 0.0;
     motion::Moment before = path.at(start_s);
-    std::size_t i = path.index_before(start_s) + 1;
-    while (before.time_s < end_s) {
-        const double t = i < path.size() ? std::min((*path.time_s)[i], end_s) : end_s;
-        if (t > before.time_s) {
-            const motion::Moment middle = path.at(0.5 * (before.time_s + t));
-            const motion::Moment here = path.at(t);
-            length += (t - before.time_s) * (before.speed_mps() + 4.0 * middle.speed_mps() + here.speed_mps()) / 6.0;
-            before = here;
-        }
-        ++i;
+    for (std::size_t i = path.index_before(start_s); before.time_s < end_s && i + 1 < path.size(); ++i) {
+        const double t = std::min((*path.time_s)[i + 1], end_s);
+        const motion::Moment middle = path.at(0.5 * (before.time_s + t), i);
+        const motion::Moment here = path.at(t, i);
+        length += (t - before.time_s) * (before.speed_mps() + 4.0 * middle.speed_mps() + here.speed_mps()) / 6.0;
+        before = here;
     }
     return length;
 }
@@ -128,6 +124,7 @@ std::optional<LapTrace> trace_lap(const motion::Path& path, double start_s, doub
     LapTrace trace;
     reserve(trace, static_cast<std::size_t>(intervals) + 1);
     std::size_t k = 0;
+    std::size_t stamp = path.index_before(start_s);
     for (long i = 0; i <= intervals; ++i) {
         const double station = line.length_m * static_cast<double>(i) / static_cast<double>(intervals);
         while (k + 2 < known.size() && known[k + 1].station_m < station)
@@ -135,7 +132,8 @@ std::optional<LapTrace> trace_lap(const motion::Path& path, double start_s, doub
         double t = time_between(known[k], known[k + 1], station);
         if (i == 0) t = start_s;
         if (i == intervals) t = end_s;
-        const motion::Moment m = path.at(t);
+        stamp = path.index_before(t, stamp);
+        const motion::Moment m = path.at(t, stamp);
         trace.distance_m.push_back(station);
         trace.time_s.push_back(t - start_s);
         trace.speed_mps.push_back(m.speed_mps());

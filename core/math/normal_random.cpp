@@ -9,14 +9,9 @@
 namespace lapwright::math {
 namespace {
 
-constexpr std::size_t blocks = 128;
+constexpr std::size_t blocks = Ziggurat::blocks;
 constexpr double right_edge = 3.442619855899;      // where the tail begins, for 128 blocks
 constexpr double block_area = 9.91256303526217e-3; // of each block
-
-struct Ziggurat {
-    std::array<double, blocks + 1> edge{};
-    std::array<double, blocks> inside{}; // share of a block's width that lies wholly under the curve
-};
 
 Ziggurat make_ziggurat() {
     Ziggurat table;
@@ -33,9 +28,9 @@ Ziggurat make_ziggurat() {
     return table;
 }
 
-const Ziggurat ziggurat = make_ziggurat();
-
 } // namespace
+
+const Ziggurat ziggurat = make_ziggurat();
 
 double NormalStream::tail(bool negative) {
     for (;;) {
@@ -45,11 +40,10 @@ double NormalStream::tail(bool negative) {
     }
 }
 
-double NormalStream::next() {
-    for (;;) {
-        const std::uint64_t word = random_.next();
-        const std::size_t block = word & (blocks - 1);
-        const double u = static_cast<double>(static_cast<std::int64_t>(word) >> 11U) * 0x1.0p-52; // -1 <= u < 1
+double NormalStream::outside(std::uint64_t word) {
+    for (;; word = random_.next()) {
+        const std::size_t block = block_of(word);
+        const double u = share_of(word);
         if (std::fabs(u) < ziggurat.inside[block]) return u * ziggurat.edge[block];
         if (block == 0) return tail(u < 0.0);
         const double x = u * ziggurat.edge[block];

@@ -3,7 +3,6 @@
 
 #include "core/base/constants.h"
 
-#include <bit>
 #include <cmath>
 
 namespace lapwright::math {
@@ -17,18 +16,6 @@ Random::Random(std::uint64_t seed, std::uint64_t stream) {
         z = (z ^ (z >> 27U)) * 0x94D049BB133111EBULL;
         word = z ^ (z >> 31U);
     }
-}
-
-std::uint64_t Random::next() {
-    const std::uint64_t result = std::rotl(state_[0] + state_[3], 23) + state_[0];
-    const std::uint64_t shifted = state_[1] << 17U;
-    state_[2] ^= state_[0];
-    state_[3] ^= state_[1];
-    state_[1] ^= state_[2];
-    state_[0] ^= state_[3];
-    state_[2] ^= shifted;
-    state_[3] = std::rotl(state_[3], 45);
-    return result;
 }
 
 double Random::uniform() {

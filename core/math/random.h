@@ -4,6 +4,7 @@
 #pragma once
 
 #include <array>
+#include <bit>
 #include <cstddef>
 #include <cstdint>
 #include <vector>
@@ -15,7 +16,17 @@ class Random {
     // `stream` separates independent sequences under one seed.
     explicit Random(std::uint64_t seed, std::uint64_t stream = 0);
 
-    [[nodiscard]] std::uint64_t next();
+    [[nodiscard]] std::uint64_t next() {
+        const std::uint64_t result = std::rotl(state_[0] + state_[3], 23) + state_[0];
+        const std::uint64_t shifted = state_[1] << 17U;
+        state_[2] ^= state_[0];
+        state_[3] ^= state_[1];
+        state_[1] ^= state_[2];
+        state_[0] ^= state_[3];
+        state_[2] ^= shifted;
+        state_[3] = std::rotl(state_[3], 45);
+        return result;
+    }
     [[nodiscard]] double uniform();                     // in the open interval 0..1
     [[nodiscard]] double normal();                      // standard normal, Box and Muller 1958
     [[nodiscard]] std::size_t below(std::size_t bound); // 0..bound − 1 without bias; bound >= 1

@@ -41,10 +41,6 @@ AxisState line(const AxisState& start, const AxisState& end, double u) {
 
 } // namespace
 
-double Moment::speed_mps() const {
-    return std::hypot(velocity_mps.east, velocity_mps.north);
-}
-
 double Moment::longitudinal_mps2() const {
     const double speed = speed_mps();
     if (speed < standstill_mps) return std::numeric_limits<double>::quiet_NaN();
@@ -86,6 +82,12 @@ std::size_t Path::index_before(double moment_s) const {
     const auto after = std::ranges::upper_bound(*time_s, moment_s);
     const auto count = static_cast<std::size_t>(after - time_s->begin());
     return std::min(count > 0 ? count - 1 : 0, size() - 2);
+}
+
+std::size_t Path::index_before(double moment_s, std::size_t from) const {
+    while (from + 2 < size() && (*time_s)[from + 1] <= moment_s)
+        ++from;
+    return from;
 }
 
 } // namespace lapwright::motion

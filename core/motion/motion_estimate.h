@@ -7,6 +7,7 @@
 
 #include "core/motion/local_frame.h"
 
+#include <cmath>
 #include <memory>
 #include <optional>
 #include <span>
@@ -28,7 +29,9 @@ struct Moment {
     Vec2 velocity_mps;
     Vec2 acceleration_mps2;
 
-    [[nodiscard]] double speed_mps() const;
+    [[nodiscard]] double speed_mps() const {
+        return std::sqrt(velocity_mps.east * velocity_mps.east + velocity_mps.north * velocity_mps.north);
+    }
     [[nodiscard]] double longitudinal_mps2() const; // along the velocity
     [[nodiscard]] double lateral_mps2() const;      // to the left of the velocity
 };
@@ -59,6 +62,8 @@ struct Path {
     [[nodiscard]] Moment at(double time_s, std::size_t index) const;
     // Index of the last stamp <= time_s, at most size() - 2.
     [[nodiscard]] std::size_t index_before(double time_s) const;
+    // The same, walking on from an index whose stamp is not behind time_s: for moments that come in order.
+    [[nodiscard]] std::size_t index_before(double time_s, std::size_t from) const;
 };
 
 // A stretch of time in which nothing was measured and the path is bridged.

@@ -2,6 +2,7 @@
 // The frame of a session: its origin is rounded, so that sessions at one track usually have the same frame and need no
 // conversion.
 #include "core/base/constants.h"
+#include "core/math/statistics.h"
 #include "core/motion/estimate_motion.h"
 
 #include <algorithm>
@@ -17,12 +18,6 @@ constexpr double origin_step_rad = 0.01 * base::pi / 180.0;
 // Coarser than altitudes of receivers differ between sessions; a height that is wrong by 100 m changes lengths by
 // 16e-6.
 constexpr double height_step_m = 200.0;
-
-double median(std::vector<double> values) {
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::ranges::nth_element(values, middle);
-    return *middle;
-}
 
 // Longitudes either side of the 180th meridian are brought to the side of the first.
 std::vector<double> on_one_side(std::vector<double> longitudes_rad) {
@@ -43,10 +38,10 @@ base::Result<LocalFrame> natural_frame(const recording::Recording& recording) {
     const Channel* longitude = recording.find(Meaning::longitude);
     if (latitude && longitude) {
         LocalFrame frame;
-        frame.origin.latitude_rad = rounded_to(median(latitude->values), origin_step_rad);
-        frame.origin.longitude_rad = rounded_to(median(on_one_side(longitude->values)), origin_step_rad);
+        frame.origin.latitude_rad = rounded_to(math::median(latitude->values), origin_step_rad);
+        frame.origin.longitude_rad = rounded_to(math::median(on_one_side(longitude->values)), origin_step_rad);
         if (const Channel* altitude = recording.find(Meaning::altitude))
-            frame.origin.height_m = rounded_to(median(altitude->values), height_step_m);
+            frame.origin.height_m = rounded_to(math::median(altitude->values), height_step_m);
         return frame;
     }
     const bool moves = (recording.find(Meaning::east) && recording.find(Meaning::north)) ||

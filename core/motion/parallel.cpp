@@ -27,4 +27,11 @@ bool do_all(std::size_t count, unsigned threads, const std::function<bool(std::s
     return go_on;
 }
 
+void do_every(std::size_t count, const std::function<void(std::size_t)>& task) {
+    static_cast<void>(do_all(count, 0, [&](std::size_t i) {
+        task(i);
+        return true;
+    }));
+}
+
 } // namespace lapwright::motion

@@ -14,4 +14,7 @@ namespace lapwright::motion {
 // had not begun are left out.
 [[nodiscard]] bool do_all(std::size_t count, unsigned threads, const std::function<bool(std::size_t)>& task);
 
+// The same on all cores for tasks that always go on.
+void do_every(std::size_t count, const std::function<void(std::size_t)>& task);
+
 } // namespace lapwright::motion

@@ -3,6 +3,7 @@
 
 #include "core/base/check.h"
 #include "core/base/number_text.h"
+#include "core/base/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,7 +17,6 @@ using comparison::Figure;
 using comparison::MaybeFigure;
 using comparison::SegmentComparison;
 
-constexpr double sds_of_95_percent = 1.96;
 constexpr std::size_t most_findings = 3;
 
 constexpr const char* cautions_text =
@@ -33,7 +33,7 @@ std::string letter(double seconds) {
 }
 
 std::string gain_text(const Figure& gain) {
-    const double half = gain.sd ? sds_of_95_percent * *gain.sd : 0.0;
+    const double half = gain.sd ? base::half_width_95(*gain.sd) : 0.0;
     const int decimals = gain.sd ? std::max(2, base::decimals_for(half, 3)) : 2;
     const std::string text = letter(gain.value) + " " + base::fixed_text(std::abs(gain.value), decimals);
     return gain.sd ? text + " " + base::plus_minus_text(half, 3) : text;
@@ -50,7 +50,7 @@ std::string both(const MaybeFigure& a, const MaybeFigure& b, UnitSystem units) {
 std::string side_text(const SideFacts& side, const char* name) {
     std::string text = std::string(name) + ": " + side.title + ", lap " + base::integer_text(side.lap->number) + ", " +
                        base::lap_time_text(side.trace->lap_time_s());
-    if (side.lap->time_sd_s) text += " " + base::plus_minus_text(sds_of_95_percent * *side.lap->time_sd_s, 3);
+    if (side.lap->time_sd_s) text += " " + base::plus_minus_text(base::half_width_95(*side.lap->time_sd_s), 3);
     text += ", " + base::integer_text(static_cast<std::int64_t>(side.clean_laps)) + " clean laps";
     return side.conditions.empty() ? text : text + ", " + side.conditions;
 }
@@ -107,7 +107,7 @@ std::string evidence(const SegmentComparison& s, UnitSystem units) {
 std::string claim(const SegmentComparison& s, const comparison::Repeatability* repeats) {
     const bool settled =
         repeats && repeats->low_s && repeats->high_s && (*repeats->low_s > 0.0 || *repeats->high_s < 0.0);
-    const bool measured = !s.gain_s.sd || std::abs(s.gain_s.value) > sds_of_95_percent * *s.gain_s.sd;
+    const bool measured = !s.gain_s.sd || std::abs(s.gain_s.value) > base::half_width_95(*s.gain_s.sd);
     const std::string who_wins = letter(s.gain_s.value);
     if (!measured) return s.segment.name + ": who wins time here cannot be told.";
     return s.segment.name + (settled ? " is " : " is probably ") + who_wins + "'s.";

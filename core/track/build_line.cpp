@@ -4,6 +4,8 @@
 #include "core/track/build_line.h"
 
 #include "core/math/periodic_smoother.h"
+#include "core/math/statistics.h"
+#include "core/motion/parallel.h"
 #include "core/track/projection.h"
 
 #include <algorithm>
@@ -30,8 +32,10 @@ double distance(Vec2 a, Vec2 b) {
 std::vector<Vec2> dense_points(const Stretch& lap) {
     std::vector<Vec2> points;
     double t = lap.start_s;
+    std::size_t stamp = lap.path->index_before(t);
     while (t < lap.end_s) {
-        const motion::Moment moment = lap.path->at(t);
+        stamp = lap.path->index_before(t, stamp);
+        const motion::Moment moment = lap.path->at(t, stamp);
         points.push_back(moment.position_m);
         t += 0.5 / std::max(2.0, moment.speed_mps());
     }
@@ -145,13 +149,6 @@ ReferenceLine line_from_nodes(std::vector<Vec2> nodes) {
     return line;
 }
 
-double median(std::vector<double>& values) {
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::ranges::nth_element(values, middle);
-    if (values.size() % 2) return *middle;
-    return 0.5 * (*middle + *std::max_element(values.begin(), middle));
-}
-
 // Offset of each node from one lap; weight 0 where the lap was not seen.
 struct Offsets {
     std::vector<double> value_m;
@@ -166,8 +163,10 @@ Offsets offsets_of(const ReferenceLine& line, const Stretch& lap) {
     double hint = -(lap.start_s - from_s) * lap.path->at(from_s).speed_mps();
     std::optional<Projection> before;
     double t = from_s;
+    std::size_t stamp = lap.path->index_before(t);
     while (t <= to_s) {
-        const motion::Moment moment = lap.path->at(t);
+        stamp = lap.path->index_before(t, stamp);
+        const motion::Moment moment = lap.path->at(t, stamp);
         const double pace = sampling_m / std::max(2.0, moment.speed_mps());
         const auto here = project_near(line, moment.position_m, hint, before ? followed_m : sought_m);
         if (here && std::abs(here->offset_m) < furthest_offset_m) {
@@ -201,16 +200,15 @@ void close(std::vector<double>& offsets) {
     const std::size_t span = std::min<std::size_t>(30, n / 8);
     std::vector<double> first(offsets.begin(), offsets.begin() + static_cast<std::ptrdiff_t>(span));
     std::vector<double> last(offsets.end() - static_cast<std::ptrdiff_t>(span), offsets.end());
-    const double step = median(last) - median(first);
+    const double step = math::median(last) - math::median(first);
     for (std::size_t i = 0; i < n; ++i)
         offsets[i] -= step * (static_cast<double>(i) / static_cast<double>(n) - 0.5);
 }
 
 // The line moved sideways to the middle of the laps.
 std::vector<Vec2> moved_to_middle(const ReferenceLine& line, std::span<const Stretch> laps) {
-    std::vector<Offsets> all;
-    for (const Stretch& lap : laps)
-        all.push_back(offsets_of(line, lap));
+    std::vector<Offsets> all(laps.size());
+    motion::do_every(laps.size(), [&](std::size_t i) { all[i] = offsets_of(line, laps[i]); });
     std::vector<double> middle(line.size(), 0.0);
     std::vector<double> here;
     for (std::size_t i = 0; i < line.size(); ++i) {
@@ -218,7 +216,7 @@ std::vector<Vec2> moved_to_middle(const ReferenceLine& line, std::span<const Str
         for (const Offsets& offsets : all)
             if (offsets.seen[i]) here.push_back(offsets.value_m[i]);
         if (!here.empty())
-            middle[i] = median(here);
+            middle[i] = math::median(here);
         else if (i > 0)
             middle[i] = middle[i - 1];
     }

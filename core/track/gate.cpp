@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/track/gate.h"
 
+#include "core/math/statistics.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -97,12 +99,6 @@ struct Source {
 constexpr std::array passing_sources{Source{recording::Meaning::beacon, "beacon channel of the file"},
                                      Source{recording::Meaning::lap_number, "lap column of the file"}};
 
-double median(std::vector<double> values) {
-    std::ranges::sort(values);
-    const std::size_t n = values.size();
-    return n % 2 ? values[n / 2] : 0.5 * (values[n / 2 - 1] + values[n / 2]);
-}
-
 // The change whose place is nearest to the median of all: robust against a lap that was counted in the pit lane.
 std::optional<Gate> middle_gate(const motion::Path& path, const std::vector<double>& times) {
     std::vector<double> east;
@@ -117,7 +113,7 @@ std::optional<Gate> middle_gate(const motion::Path& path, const std::vector<doub
         north.push_back(moment.position_m.north);
     }
     if (moments.size() < 2) return std::nullopt;
-    const Vec2 centre{median(east), median(north)};
+    const Vec2 centre{math::median(east), math::median(north)};
     const auto distance = [&](const motion::Moment& m) {
         return std::hypot(m.position_m.east - centre.east, m.position_m.north - centre.north);
     };

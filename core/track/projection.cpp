@@ -11,6 +11,7 @@ namespace {
 // A tenth of a micrometre: far below what any receiver sees, reached in three or four steps.
 constexpr double station_tolerance_m = 1e-7;
 constexpr int most_steps = 30;
+constexpr double near_hint_m = 4.0;
 
 double dot(Vec2 a, Vec2 b) {
     return a.east * b.east + a.north * b.north;
@@ -20,13 +21,13 @@ struct Foot {
     double station_m;
     double along_m; // what is left of the distance along the tangent: 0 at the foot
     double offset_m;
+    double curvature_per_m;
 };
 
 Foot foot_at(const ReferenceLine& line, Vec2 point, double station_m) {
-    const Vec2 r = line.position(station_m);
-    const Vec2 t = line.tangent_at(station_m);
+    const auto [r, t, curvature] = line.at(station_m);
     const Vec2 d{point.east - r.east, point.north - r.north};
-    return {station_m, dot(d, t), t.east * d.north - t.north * d.east};
+    return {station_m, dot(d, t), t.east * d.north - t.north * d.east, curvature};
 }
 
 double distance_squared_to_node(const ReferenceLine& line, Vec2 point, std::size_t node) {
@@ -39,7 +40,7 @@ double distance_squared_to_node(const ReferenceLine& line, Vec2 point, std::size
 std::optional<Projection> refine(const ReferenceLine& line, Vec2 point, double start_m, double window_m) {
     Foot foot = foot_at(line, point, start_m);
     for (int step = 0; step < most_steps; ++step) {
-        const double slope = std::max(0.2, 1.0 - line.curvature(foot.station_m) * foot.offset_m);
+        const double slope = std::max(0.2, 1.0 - foot.curvature_per_m * foot.offset_m);
         const double change = std::clamp(foot.along_m / slope, -window_m, window_m);
         foot = foot_at(line, point, foot.station_m + change);
         if (std::abs(foot.station_m - start_m) > 2.0 * window_m) return std::nullopt;
@@ -51,6 +52,12 @@ std::optional<Projection> refine(const ReferenceLine& line, Vec2 point, double s
 } // namespace
 
 std::optional<Projection> project_near(const ReferenceLine& line, Vec2 point, double hint_m, double window_m) {
+    // Most hints point within a few metres of the foot: it is there, and no search could find a nearer one that the
+    // car drove to from its last place.
+    const auto followed = refine(line, point, hint_m, std::min(window_m, near_hint_m));
+    if (followed && std::abs(followed->station_m - hint_m) < near_hint_m &&
+        std::abs(line.curvature(followed->station_m) * followed->offset_m) < 0.5)
+        return followed;
     const auto first = static_cast<long>(std::floor((hint_m - window_m) / line.step_m));
     const auto last = static_cast<long>(std::ceil((hint_m + window_m) / line.step_m));
     const auto n = static_cast<long>(line.size());

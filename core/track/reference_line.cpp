@@ -21,6 +21,32 @@ Place locate(const ReferenceLine& line, double station_m) {
     return {node, (node + 1) % line.size(), in_nodes - static_cast<double>(node)};
 }
 
+Vec2 position_in(const ReferenceLine& line, std::size_t i, std::size_t j, double u) {
+    const double a = (1.0 + 2.0 * u) * (1.0 - u) * (1.0 - u);
+    const double b = u * (1.0 - u) * (1.0 - u) * line.step_m;
+    const double c = u * u * (3.0 - 2.0 * u);
+    const double d = u * u * (u - 1.0) * line.step_m;
+    const Vec2 &p = line.position_m[i], &q = line.position_m[j];
+    const Vec2 &s = line.tangent[i], &t = line.tangent[j];
+    return {a * p.east + b * s.east + c * q.east + d * t.east, a * p.north + b * s.north + c * q.north + d * t.north};
+}
+
+Vec2 tangent_in(const ReferenceLine& line, std::size_t i, std::size_t j, double u) {
+    const double a = 6.0 * u * (u - 1.0) / line.step_m;
+    const double b = (1.0 - u) * (1.0 - 3.0 * u);
+    const double d = u * (3.0 * u - 2.0);
+    const Vec2 &p = line.position_m[i], &q = line.position_m[j];
+    const Vec2 &s = line.tangent[i], &t = line.tangent[j];
+    const Vec2 slope{a * (p.east - q.east) + b * s.east + d * t.east,
+                     a * (p.north - q.north) + b * s.north + d * t.north};
+    const double length = std::sqrt(slope.east * slope.east + slope.north * slope.north);
+    return {slope.east / length, slope.north / length};
+}
+
+double curvature_in(const ReferenceLine& line, std::size_t i, std::size_t j, double u) {
+    return (1.0 - u) * line.curvature_per_m[i] + u * line.curvature_per_m[j];
+}
+
 } // namespace
 
 double ReferenceLine::wrapped(double station_m) const {
@@ -29,30 +55,24 @@ double ReferenceLine::wrapped(double station_m) const {
     return inside >= length_m ? 0.0 : inside;
 }
 
+LinePoint ReferenceLine::at(double station_m) const {
+    const auto [i, j, u] = locate(*this, station_m);
+    return {position_in(*this, i, j, u), tangent_in(*this, i, j, u), curvature_in(*this, i, j, u)};
+}
+
 Vec2 ReferenceLine::position(double station_m) const {
     const auto [i, j, u] = locate(*this, station_m);
-    const double a = (1.0 + 2.0 * u) * (1.0 - u) * (1.0 - u);
-    const double b = u * (1.0 - u) * (1.0 - u) * step_m;
-    const double c = u * u * (3.0 - 2.0 * u);
-    const double d = u * u * (u - 1.0) * step_m;
-    return {a * position_m[i].east + b * tangent[i].east + c * position_m[j].east + d * tangent[j].east,
-            a * position_m[i].north + b * tangent[i].north + c * position_m[j].north + d * tangent[j].north};
+    return position_in(*this, i, j, u);
 }
 
 Vec2 ReferenceLine::tangent_at(double station_m) const {
     const auto [i, j, u] = locate(*this, station_m);
-    const double a = 6.0 * u * (u - 1.0) / step_m;
-    const double b = (1.0 - u) * (1.0 - 3.0 * u);
-    const double d = u * (3.0 * u - 2.0);
-    const Vec2 slope{a * (position_m[i].east - position_m[j].east) + b * tangent[i].east + d * tangent[j].east,
-                     a * (position_m[i].north - position_m[j].north) + b * tangent[i].north + d * tangent[j].north};
-    const double length = std::hypot(slope.east, slope.north);
-    return {slope.east / length, slope.north / length};
+    return tangent_in(*this, i, j, u);
 }
 
 double ReferenceLine::curvature(double station_m) const {
     const auto [i, j, u] = locate(*this, station_m);
-    return (1.0 - u) * curvature_per_m[i] + u * curvature_per_m[j];
+    return curvature_in(*this, i, j, u);
 }
 
 } // namespace lapwright::track

@@ -23,6 +23,13 @@ struct Gate {
     double half_width_m = 20.0;
 };
 
+// The line at one station.
+struct LinePoint {
+    Vec2 position_m;
+    Vec2 tangent;
+    double curvature_per_m;
+};
+
 // Closed curve on a uniform grid of stations: node i lies at i * step_m, and the node after the last is the first
 // again.
 struct ReferenceLine {
@@ -35,6 +42,7 @@ struct ReferenceLine {
     [[nodiscard]] std::size_t size() const { return position_m.size(); }
     [[nodiscard]] double wrapped(double station_m) const; // into 0 <= s < length
     // Cubic Hermite between the nodes; any station, wrapped.
+    [[nodiscard]] LinePoint at(double station_m) const;
     [[nodiscard]] Vec2 position(double station_m) const;
     [[nodiscard]] Vec2 tangent_at(double station_m) const;  // unit
     [[nodiscard]] double curvature(double station_m) const; // linear between the nodes

@@ -8,7 +8,7 @@
 namespace truth {
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180.0;
+constexpr double kRadiansPerDegree = std::numbers::pi / 180.0;
 constexpr double kSemiMajor_m = 6378137.0;
 constexpr double kFlattening = 1.0 / 298.257223563;
 constexpr double kSemiMinor_m = kSemiMajor_m * (1.0 - kFlattening);
@@ -22,11 +22,11 @@ double prime_vertical_m(const double sine) {
 } // namespace
 
 EarthCentred to_earth_centred(const GeodeticOrigin& place) {
-    const double sine = std::sin(place.latitude_deg * kDegree);
-    const double cosine = std::cos(place.latitude_deg * kDegree);
+    const double sine = std::sin(place.latitude_deg * kRadiansPerDegree);
+    const double cosine = std::cos(place.latitude_deg * kRadiansPerDegree);
     const double radius = prime_vertical_m(sine);
-    return {(radius + place.height_m) * cosine * std::cos(place.longitude_deg * kDegree),
-            (radius + place.height_m) * cosine * std::sin(place.longitude_deg * kDegree),
+    return {(radius + place.height_m) * cosine * std::cos(place.longitude_deg * kRadiansPerDegree),
+            (radius + place.height_m) * cosine * std::sin(place.longitude_deg * kRadiansPerDegree),
             (radius * (1.0 - kEccentricity2) + place.height_m) * sine};
 }
 
@@ -44,15 +44,15 @@ GeodeticOrigin to_geodetic(const EarthCentred& place) {
     const double sine = std::sin(latitude);
     const double radius = prime_vertical_m(sine);
     const double height = p * std::cos(latitude) + place.z_m * sine - radius * (1.0 - kEccentricity2 * sine * sine);
-    return {latitude / kDegree, std::atan2(place.y_m, place.x_m) / kDegree, height};
+    return {latitude / kRadiansPerDegree, std::atan2(place.y_m, place.x_m) / kRadiansPerDegree, height};
 }
 
 GeodeticOrigin from_local(const GeodeticOrigin& origin, const double east_m, const double north_m, const double up_m) {
     const EarthCentred base = to_earth_centred(origin);
-    const double sf = std::sin(origin.latitude_deg * kDegree);
-    const double cf = std::cos(origin.latitude_deg * kDegree);
-    const double sl = std::sin(origin.longitude_deg * kDegree);
-    const double cl = std::cos(origin.longitude_deg * kDegree);
+    const double sf = std::sin(origin.latitude_deg * kRadiansPerDegree);
+    const double cf = std::cos(origin.latitude_deg * kRadiansPerDegree);
+    const double sl = std::sin(origin.longitude_deg * kRadiansPerDegree);
+    const double cl = std::cos(origin.longitude_deg * kRadiansPerDegree);
     return to_geodetic({base.x_m - sl * east_m - sf * cl * north_m + cf * cl * up_m,
                         base.y_m + cl * east_m - sf * sl * north_m + cf * sl * up_m,
                         base.z_m + cf * north_m + sf * up_m});

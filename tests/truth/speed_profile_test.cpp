@@ -11,7 +11,7 @@
 namespace truth {
 namespace {
 
-CarTruth bare_car() {
+CarTruth car_without_aero() {
     CarTruth car;
     car.mass_kg = 1200.0;
     car.mu = 1.0;
@@ -36,14 +36,14 @@ double elapsed_s(const SpeedProfile& profile, const double step_m) {
 
 TEST(SpeedProfile, ConstantPowerWithoutDrag) {
     const std::vector<RoadPoint> road(301);
-    const SpeedProfile profile = solve_speed(bare_car(), 1.2, road, {}, 20.0, 119.0);
+    const SpeedProfile profile = solve_speed(car_without_aero(), 1.2, road, {}, 20.0, 119.0);
     EXPECT_NEAR(std::sqrt(2.0 * profile.energy.back()), 54.061202, 5e-4);
     EXPECT_NEAR(elapsed_s(profile, 1.0), 7.567841, 7e-4);
     EXPECT_DOUBLE_EQ(profile.throttle[150], 1.0);
 }
 
 TEST(SpeedProfile, BrakesAtConstantDeceleration) {
-    CarTruth car = bare_car();
+    CarTruth car = car_without_aero();
     car.power_w = 400e3;
     const std::vector<RoadPoint> road(2001);
     const SpeedProfile profile = solve_speed(car, 1.2, road, {}, 60.0, 20.0);
@@ -57,7 +57,7 @@ TEST(SpeedProfile, BrakesAtConstantDeceleration) {
 }
 
 TEST(SpeedProfile, CoastDown) {
-    CarTruth car = bare_car();
+    CarTruth car = car_without_aero();
     car.mass_kg = 1400.0;
     car.rolling_resistance = 150.0 / (1400.0 * kGravity_mps2);
     car.drag_area_m2 = 2.0 * 0.4 / 1.2;
@@ -70,7 +70,7 @@ TEST(SpeedProfile, CoastDown) {
 }
 
 TEST(SpeedProfile, RotatingPartsAndSlopeEnterAsTheyShould) {
-    CarTruth car = bare_car();
+    CarTruth car = car_without_aero();
     car.rotating_share = 0.04;
     std::vector<RoadPoint> road(101);
     for (RoadPoint& point : road)
@@ -82,7 +82,7 @@ TEST(SpeedProfile, RotatingPartsAndSlopeEnterAsTheyShould) {
 }
 
 TEST(SpeedProfile, ShiftCutsTheDriveForItsTime) {
-    CarTruth car = bare_car();
+    CarTruth car = car_without_aero();
     car.gear_top_mps = {30.0, 90.0};
     car.shift_s = 0.3;
     const std::vector<RoadPoint> road(400);

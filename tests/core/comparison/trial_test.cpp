@@ -10,7 +10,7 @@ using namespace lapwright::comparison;
 
 namespace {
 
-TrialLap lap(double order, bool changed, std::vector<double> times) {
+TrialLap trial_lap(double order, bool changed, std::vector<double> times) {
     return {order, changed, std::move(times)};
 }
 
@@ -20,7 +20,7 @@ TEST(SetupTrial, TakesALinearDriftOutExactly) {
     std::vector<TrialLap> laps;
     for (const double t : {0.0, 1.0, 2.0, 3.0, 4.0, 5.0}) {
         const bool changed = t == 2.0 || t == 3.0;
-        laps.push_back(lap(t, changed, {(changed ? 12.0 : 10.0) + 0.3 * t, 20.0}));
+        laps.push_back(trial_lap(t, changed, {(changed ? 12.0 : 10.0) + 0.3 * t, 20.0}));
     }
     const auto trial = setup_trial(laps);
     ASSERT_TRUE(trial);
@@ -36,7 +36,7 @@ TEST(SetupTrial, SegmentsSumToTheLap) {
     std::normal_distribution<double> noise(0.0, 0.1);
     std::vector<TrialLap> laps;
     for (int i = 0; i < 12; ++i)
-        laps.push_back(lap(i, i >= 4 && i < 8, {10 + noise(random), 20 + noise(random), 30 + noise(random)}));
+        laps.push_back(trial_lap(i, i >= 4 && i < 8, {10 + noise(random), 20 + noise(random), 30 + noise(random)}));
     const auto trial = setup_trial(laps);
     ASSERT_TRUE(trial);
     double sum = 0.0;
@@ -54,7 +54,7 @@ TEST(SetupTrial, TheIntervalHoldsTheTruthAsOftenAsItSays) {
         std::vector<TrialLap> laps;
         for (int i = 0; i < 9; ++i) {
             const bool changed = i >= 3 && i < 6;
-            laps.push_back(lap(i, changed, {30.0 - (changed ? 0.2 : 0.0) + 0.02 * i + noise(random)}));
+            laps.push_back(trial_lap(i, changed, {30.0 - (changed ? 0.2 : 0.0) + 0.02 * i + noise(random)}));
         }
         const auto trial = setup_trial(laps);
         held += trial->lap.low_s <= 0.2 && 0.2 <= trial->lap.high_s;
@@ -65,11 +65,11 @@ TEST(SetupTrial, TheIntervalHoldsTheTruthAsOftenAsItSays) {
 TEST(SetupTrial, SaysWhenTheChangeCannotBeTold) {
     std::vector<TrialLap> laps;
     for (int i = 0; i < 6; ++i)
-        laps.push_back(lap(i, i >= 3, {30.0}));
+        laps.push_back(trial_lap(i, i >= 3, {30.0}));
     const auto trial = setup_trial(laps);
     ASSERT_FALSE(trial);
     EXPECT_NE(trial.error().what.find("drift"), std::string::npos);
-    EXPECT_FALSE(setup_trial({lap(0, false, {1.0}), lap(1, true, {1.0})}));
+    EXPECT_FALSE(setup_trial({trial_lap(0, false, {1.0}), trial_lap(1, true, {1.0})}));
     for (auto& one : laps)
         one.changed = false;
     EXPECT_FALSE(setup_trial(laps));

@@ -15,12 +15,12 @@ using track::Vec2;
 
 constexpr double a_m = 400.0;
 constexpr double b_m = 250.0;
-constexpr double lap_s = 50.0;
+constexpr double habit_lap_s = 50.0;
 constexpr int laps = 4;
 
 // Where the car is at a moment with its habit: so many waves of 0.3 m of offset in a lap.
 Vec2 place(double t, double waves) {
-    const double phase = 2.0 * std::numbers::pi * t / lap_s;
+    const double phase = 2.0 * std::numbers::pi * t / habit_lap_s;
     const Vec2 normal{-std::cos(phase) * b_m, -std::sin(phase) * a_m};
     const double length = std::hypot(normal.east, normal.north);
     const double off = waves > 0.0 ? 0.3 * std::sin(waves * phase) : 0.0;
@@ -44,7 +44,7 @@ motion::Path path_of(const std::shared_ptr<const std::vector<double>>& time, dou
 // Best path shifted by `error`, draws scattered about it by `sd`.
 motion::MotionEstimate session(double waves, const Vec2& error, double sd, unsigned seed) {
     std::vector<double> stamps;
-    for (double t = 0.0; t <= laps * lap_s + 1.0; t += 0.04)
+    for (double t = 0.0; t <= laps * habit_lap_s + 1.0; t += 0.04)
         stamps.push_back(t);
     const auto time = std::make_shared<const std::vector<double>>(std::move(stamps));
     motion::MotionEstimate result;
@@ -64,8 +64,8 @@ std::vector<Lap> flying_laps() {
     for (int i = 0; i < laps; ++i) {
         Lap lap;
         lap.kind = LapKind::flying;
-        lap.start_s = i * lap_s + 0.5;
-        lap.end_s = (i + 1) * lap_s + 0.5;
+        lap.start_s = i * habit_lap_s + 0.5;
+        lap.end_s = (i + 1) * habit_lap_s + 0.5;
         found.push_back(lap);
     }
     return found;
@@ -73,7 +73,7 @@ std::vector<Lap> flying_laps() {
 
 track::ReferenceLine line_of(const Vec2& shift) {
     std::vector<Vec2> points;
-    for (double t = 0.5; t < lap_s + 0.5 - 1e-9; t += lap_s / 1000.0) {
+    for (double t = 0.5; t < habit_lap_s + 0.5 - 1e-9; t += habit_lap_s / 1000.0) {
         const Vec2 p = place(t, 0.0);
         points.push_back({p.east + shift.east, p.north + shift.north});
     }

@@ -11,15 +11,15 @@ using testing::HasSubstr;
 
 namespace {
 
-constexpr double radius_m = 150.0;
-constexpr double speed_mps = 30.0;
-const double lap_s = 2.0 * test::pi * radius_m / speed_mps;
-const track::Gate gate{{radius_m, 0.0}, test::pi / 2.0, 20.0};
+constexpr double circle_radius_m = 150.0;
+constexpr double circle_speed_mps = 30.0;
+const double circle_lap_s = 2.0 * test::pi * circle_radius_m / circle_speed_mps;
+const track::Gate gate{{circle_radius_m, 0.0}, test::pi / 2.0, 20.0};
 
 // Starts and ends at walking pace: a pit lane at both ends.
 motion::MotionEstimate session(double laps) {
     motion::MotionEstimate motion;
-    motion.best = test::circle_drive(radius_m, speed_mps, 10.0, laps * lap_s, -2.0);
+    motion.best = test::circle_drive(circle_radius_m, circle_speed_mps, 10.0, laps * circle_lap_s, -2.0);
     for (const std::size_t i : {std::size_t{0}, motion.best.size() - 1})
         motion.best.velocity_mps[i] = {0.5, 0.5};
     return motion;
@@ -61,7 +61,7 @@ TEST(FindLaps, OutFlyingAndIn) {
     for (std::size_t i = 1; i < 4; ++i) {
         EXPECT_EQ(laps[i].kind, LapKind::flying);
         EXPECT_EQ(laps[i].number, static_cast<int>(i));
-        EXPECT_NEAR(laps[i].time_s(), lap_s, 1e-4);
+        EXPECT_NEAR(laps[i].time_s(), circle_lap_s, 1e-4);
         EXPECT_FALSE(laps[i].time_sd_s) << "without an ensemble there is no uncertainty to tell";
     }
     EXPECT_EQ(laps[4].kind, LapKind::in);
@@ -69,7 +69,7 @@ TEST(FindLaps, OutFlyingAndIn) {
 
 TEST(FindLaps, ARecordingThatStartsAtSpeedHasNoOutLap) {
     auto motion = session(2.9);
-    motion.best = test::circle_drive(radius_m, speed_mps, 10.0, 2.9 * lap_s, -2.0);
+    motion.best = test::circle_drive(circle_radius_m, circle_speed_mps, 10.0, 2.9 * circle_lap_s, -2.0);
     const auto laps = find_laps(motion, gate, {});
     EXPECT_EQ(laps.front().kind, LapKind::incomplete);
     EXPECT_EQ(laps.back().kind, LapKind::incomplete);
@@ -77,9 +77,9 @@ TEST(FindLaps, ARecordingThatStartsAtSpeedHasNoOutLap) {
 
 TEST(FindLaps, AHoleMakesALapIncomplete) {
     auto motion = session(3.9);
-    motion.bridges.push_back({lap_s, lap_s + 4.0});
+    motion.bridges.push_back({circle_lap_s, circle_lap_s + 4.0});
     recording::Recording recording;
-    recording.splits_s.push_back(2.0 * lap_s);
+    recording.splits_s.push_back(2.0 * circle_lap_s);
     const auto laps = find_laps(motion, gate, recording);
     EXPECT_EQ(laps[1].kind, LapKind::incomplete);
     EXPECT_EQ(laps[2].kind, LapKind::incomplete);
@@ -95,7 +95,7 @@ TEST(FindLaps, NumbersFollowTheFile) {
     channel.time_s = motion.best.time_s;
     const double first = find_laps(motion, gate, {})[1].start_s;
     for (const double t : *motion.best.time_s)
-        channel.values.push_back(12.0 + std::floor((t - first) / lap_s));
+        channel.values.push_back(12.0 + std::floor((t - first) / circle_lap_s));
     recording.channels.push_back(channel);
     const auto laps = find_laps(motion, gate, recording);
     EXPECT_EQ(laps[0].number, 11);
@@ -108,7 +108,7 @@ TEST(FindLaps, TheEnsembleGivesTheLapTimesSpread) {
         motion::Path draw = motion.best;
         // Shifted along the track by up to a metre at the second passing only.
         for (std::size_t i = 0; i < draw.size(); ++i) {
-            const double phase = (*draw.time_s)[i] / lap_s;
+            const double phase = (*draw.time_s)[i] / circle_lap_s;
             draw.position_m[i].north += (k - 9.5) * 0.1 * phase;
         }
         motion.draws.push_back(draw);
@@ -116,7 +116,7 @@ TEST(FindLaps, TheEnsembleGivesTheLapTimesSpread) {
     const auto laps = find_laps(motion, gate, {});
     ASSERT_TRUE(laps[1].time_sd_s);
     // sd of k·0.1 m over one lap, over the speed.
-    EXPECT_NEAR(*laps[1].time_sd_s, 0.1 * std::sqrt(35.0) / speed_mps, 0.002);
+    EXPECT_NEAR(*laps[1].time_sd_s, 0.1 * std::sqrt(35.0) / circle_speed_mps, 0.002);
 }
 
 TEST(JudgeClean, TrafficAndSlowLapsAreSetAside) {

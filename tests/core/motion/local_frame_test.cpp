@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/motion/local_frame.h"
 
+#include "core/motion/recorded_drive.h"
+
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -8,7 +10,7 @@
 namespace lapwright::motion {
 namespace {
 
-constexpr double degree_rad = 3.14159265358979323846 / 180.0;
+using test::degree_rad;
 
 double from_dms(double degrees, double minutes, double seconds) {
     return (degrees + minutes / 60.0 + seconds / 3600.0) * degree_rad;

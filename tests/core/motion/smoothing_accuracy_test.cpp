@@ -171,7 +171,7 @@ Scores scores_at(double rate_hz, bool with_accelerations) {
     spec.inertial.rate_hz = with_accelerations ? 100.0 : 0.0;
     for (int seed = 1; seed <= seeds; ++seed) {
         const auto logged = truth::log_session(driven(), spec, static_cast<std::uint64_t>(seed));
-        const recording::Recording recording = test::recording_of(logged, "simulated");
+        const recording::Recording recording = lapwright::test::recording_of(logged, "simulated");
         const auto frame = natural_frame(recording);
         const auto measured = measurements(recording, *frame);
         Options options;
