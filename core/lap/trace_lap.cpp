@@ -12,6 +12,7 @@ namespace {
 
 constexpr double furthest_offset_m = 40.0;
 constexpr double least_advance_m = 1e-4; // a stamp that does not move on along the line carries no time
+constexpr double nearest_m = 0.5;        // stations nearer than this say nothing new
 constexpr double lost_after_m = 120.0;   // this much of the lap may pass without a usable projection
 
 // s(t) at one stamp.
@@ -38,9 +39,10 @@ std::vector<Station> stations(const motion::Path& path, double start_s, double e
     double hint = 0.0;
     double hint_time = start_s;
     for (std::size_t i = path.index_before(start_s) + 1; i < path.size() && (*path.time_s)[i] < end_s; ++i) {
-        const motion::Moment m = path.at((*path.time_s)[i], std::min(i, path.size() - 2));
+        const motion::Moment m{(*path.time_s)[i], path.position_m[i], path.velocity_mps[i], path.acceleration_mps2[i]};
         if (m.time_s <= start_s) continue;
         const double advance = m.speed_mps() * (m.time_s - hint_time);
+        if (advance < nearest_m) continue;
         const auto p = track::project_near(line, m.position_m, hint + advance, 15.0 + 0.2 * advance);
         if (!p || std::abs(p->offset_m) > furthest_offset_m) {
             if (advance > lost_after_m) return {};
@@ -94,16 +96,11 @@ double signed_offset(const motion::Moment& m, const track::ReferenceLine& line, 
            there.tangent.north * (m.position_m.east - there.position_m.east);
 }
 
-double driven_length(const motion::Path& path, double start_s, double end_s) {
+// Trapezium over the trace's own points, whose speeds are already there.
+double driven_length(const LapTrace& trace) {
     double length = 0.0;
-    motion::Moment before = path.at(start_s);
-    for (std::size_t i = path.index_before(start_s); before.time_s < end_s && i + 1 < path.size(); ++i) {
-        const double t = std::min((*path.time_s)[i + 1], end_s);
-        const motion::Moment middle = path.at(0.5 * (before.time_s + t), i);
-        const motion::Moment here = path.at(t, i);
-        length += (t - before.time_s) * (before.speed_mps() + 4.0 * middle.speed_mps() + here.speed_mps()) / 6.0;
-        before = here;
-    }
+    for (std::size_t i = 1; i < trace.size(); ++i)
+        length += 0.5 * (trace.speed_mps[i - 1] + trace.speed_mps[i]) * (trace.time_s[i] - trace.time_s[i - 1]);
     return length;
 }
 
@@ -141,7 +138,7 @@ std::optional<LapTrace> trace_lap(const motion::Path& path, double start_s, doub
         trace.lateral_mps2.push_back(m.lateral_mps2());
         trace.offset_m.push_back(signed_offset(m, line, station));
     }
-    trace.driven_length_m = driven_length(path, start_s, end_s);
+    trace.driven_length_m = driven_length(trace);
     return trace;
 }
 

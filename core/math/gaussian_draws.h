@@ -41,8 +41,9 @@ class NormalBatch {
 
 // Besides what the filter needs a Transition has `template <int columns> Batch<size, columns> noise(NormalBatch&)`:
 // columns drawn from N(0, Q).  Calls keep(k, deviation) for every step from the last to the first; deviation is a
-// Batch<size, columns> of truth minus estimate.  keep answers whether to go on.
-template <int columns, typename Transition, typename Keep>
+// Batch<size, columns> of truth minus estimate, of which only the first `wanted` rows are meant: the others would cost
+// as much and are left as the simulation made them.  keep answers whether to go on.
+template <int columns, int wanted, typename Transition, typename Keep>
 void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transition>& filtered, std::uint64_t seed,
                      std::uint64_t first_stream, Keep&& keep) {
     constexpr int size = Transition::size;
@@ -78,7 +79,8 @@ void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transit
             for (std::size_t i = 0; i < seen.index.size(); ++i)
                 r.row(seen.index[i]) += seen.weight[i] * u;
         }
-        errors[k].noalias() -= filtered.covariance[k].lazyProduct(r);
+        errors[k].template topRows<wanted>().noalias() -=
+            filtered.covariance[k].template topRows<wanted>().lazyProduct(r);
         if (!keep(k, errors[k])) return;
         if (step.prior >= 0)
             r.setZero();

@@ -10,7 +10,8 @@
 namespace lapwright::motion {
 namespace {
 
-constexpr int batch = 8; // draws that go together
+constexpr int batch = 8;        // draws that go together
+constexpr int written_rows = 7; // of write_draw: position, velocity, acceleration east (0-2) and north (4-6)
 constexpr std::size_t steps_between_reports = 4096;
 
 template <int state_size>
@@ -86,13 +87,14 @@ bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, 
         const std::size_t first = b * batch;
         const int count = static_cast<int>(std::min<std::size_t>(batch, result.draws.size() - first));
         bool go_on = true;
-        math::draw_deviations<batch>(model, filtered, options.seed, first, [&](std::size_t k, const auto& deviation) {
-            for (int c = 0; c < count; ++c)
-                write_draw(result.draws[first + static_cast<std::size_t>(c)], result.best, k, deviation, c);
-            if (k % steps_between_reports == 0)
-                go_on = report.add(std::min(steps_between_reports, model.steps.size() - k));
-            return go_on;
-        });
+        math::draw_deviations<batch, written_rows>(
+            model, filtered, options.seed, first, [&](std::size_t k, const auto& deviation) {
+                for (int c = 0; c < count; ++c)
+                    write_draw(result.draws[first + static_cast<std::size_t>(c)], result.best, k, deviation, c);
+                if (k % steps_between_reports == 0)
+                    go_on = report.add(std::min(steps_between_reports, model.steps.size() - k));
+                return go_on;
+            });
         return go_on;
     });
 }

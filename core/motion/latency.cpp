@@ -11,6 +11,7 @@ constexpr double farthest_s = 0.6;
 constexpr double coarse_step_s = 0.03;
 constexpr double fine_step_s = 0.01;
 constexpr std::size_t most_samples = 12000;
+constexpr std::size_t coarse_share = 4; // the first look takes one sample in so many
 constexpr std::size_t fewest_samples = 100;
 // Errors of path and readings hang together over some tenths of a second, so that samples count for fewer.
 constexpr double correlated_samples = 8.0;
@@ -62,18 +63,20 @@ std::optional<Relation> relation(const Series& series, std::span<const double> t
     const std::size_t stride = 1 + series.size() / most_samples;
     const auto fit_at = [&](double latency_s) { return line(series, time_s, truth, latency_s, stride); };
     double best_s = 0.0;
-    Fit best = fit_at(0.0);
-    const auto search = [&](double middle_s, double reach_s, double step_s) {
+    Fit best;
+    const auto search = [&](double middle_s, double reach_s, double step_s, std::size_t one_in) {
+        best = line(series, time_s, truth, middle_s, one_in);
         const int steps = static_cast<int>(std::lround(reach_s / step_s));
         for (int i = -steps; i <= steps; ++i) {
-            const Fit fit = fit_at(middle_s + i * step_s);
+            const Fit fit = line(series, time_s, truth, middle_s + i * step_s, one_in);
             if (fit.count == 0.0 || (best.count > 0.0 && fit.left_over >= best.left_over)) continue;
             best = fit;
             best_s = middle_s + i * step_s;
         }
     };
-    search(0.0, farthest_s, coarse_step_s);
-    search(best_s, 2.0 * fine_step_s, fine_step_s);
+    search(0.0, farthest_s, coarse_step_s,
+           series.size() > coarse_share * fewest_samples * 2 ? coarse_share * stride : stride);
+    search(best_s, 2.0 * fine_step_s, fine_step_s, stride);
     if (best.count == 0.0 || std::fabs(best.correlation) < 0.5) return std::nullopt;
 
     const Fit before = fit_at(best_s - fine_step_s);
