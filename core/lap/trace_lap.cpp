@@ -37,11 +37,13 @@ std::vector<Station> stations(const motion::Path& path, double start_s, double e
     if (const auto p = track::project_near(line, first.position_m, 0.0, 15.0))
         result.front().rate_mps = station_of(first, *p, line).rate_mps;
     double hint = 0.0;
-    double hint_time = start_s;
+    double advance = 0.0; // driven since the hint
+    double before_s = start_s;
     for (std::size_t i = path.index_before(start_s) + 1; i < path.size() && (*path.time_s)[i] < end_s; ++i) {
         const motion::Moment m{(*path.time_s)[i], path.position_m[i], path.velocity_mps[i], path.acceleration_mps2[i]};
         if (m.time_s <= start_s) continue;
-        const double advance = m.speed_mps() * (m.time_s - hint_time);
+        advance += m.speed_mps() * (m.time_s - before_s);
+        before_s = m.time_s;
         if (advance < nearest_m) continue;
         const auto p = track::project_near(line, m.position_m, hint + advance, 15.0 + 0.2 * advance);
         if (!p || std::abs(p->offset_m) > furthest_offset_m) {
@@ -49,7 +51,7 @@ std::vector<Station> stations(const motion::Path& path, double start_s, double e
             continue;
         }
         hint = p->station_m;
-        hint_time = m.time_s;
+        advance = 0.0;
         const Station here = station_of(m, *p, line);
         if (here.station_m > result.back().station_m + least_advance_m &&
             here.station_m < line.length_m - least_advance_m && here.rate_mps > 0.0)
