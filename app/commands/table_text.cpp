@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "core/findings/trial_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -46,11 +47,9 @@ std::string chance_text(const comparison::Repeatability& r) {
            " %";
 }
 
-std::string ideal_text(const comparison::IdealLap& ideal, const char* name) {
-    if (!ideal.time_s || !ideal.noise_only_gain_s || !ideal.mean_lap_s) return {};
-    return std::string("best segments of ") + name + " put together: " + base::lap_time_text(*ideal.time_s) +
-           "; laps that differ by chance alone would give " +
-           base::lap_time_text(*ideal.mean_lap_s - *ideal.noise_only_gain_s) + "\n";
+std::string ideal_line(const comparison::IdealLap& ideal, const char* name) {
+    const std::string text = findings::ideal_lap_text(ideal, name);
+    return text.empty() ? text : text + "\n";
 }
 
 std::size_t characters(const std::string& text) {
@@ -133,7 +132,7 @@ std::string compare_table(const analysis::Pairing& pairing, UnitSystem units) {
     }
     rows.push_back({"whole lap", "", gain_text(pairing.comparison.gap_at_end_s), "", "", "", "", ""});
     text += aligned(rows, 1);
-    const std::string ideal = ideal_text(pairing.ideal_a, "A") + ideal_text(pairing.ideal_b, "B");
+    const std::string ideal = ideal_line(pairing.ideal_a, "A") + ideal_line(pairing.ideal_b, "B");
     if (!ideal.empty()) text += "\n" + ideal;
     const std::string warnings = warnings_text(pairing.warnings);
     if (!warnings.empty()) text += "\nto keep in mind\n" + warnings;

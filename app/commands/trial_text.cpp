@@ -3,11 +3,7 @@
 
 #include "app/commands/json_parts.h"
 #include "app/commands/table_text.h"
-#include "core/base/display.h"
-#include "core/base/number_text.h"
-
-#include <algorithm>
-#include <cmath>
+#include "core/findings/trial_words.h"
 
 namespace lapwright::commands {
 namespace {
@@ -23,12 +19,7 @@ ordered_json effect_json(const TrialEffect& effect) {
 }
 
 std::vector<std::string> row(const std::string& name, const TrialEffect& effect) {
-    const double half = 0.5 * (effect.high_s - effect.low_s);
-    const int decimals = std::max(2, base::decimals_for(half, 3));
-    return {name,
-            (effect.gain_s >= 0.0 ? "gains " : "loses ") + base::fixed_text(std::abs(effect.gain_s), decimals) + " " +
-                base::plus_minus_text(half, 3),
-            effect.low_s > 0.0 || effect.high_s < 0.0 ? "" : "cannot be told"};
+    return {name, findings::effect_text(effect), findings::certainty_text(effect)};
 }
 
 } // namespace
@@ -38,10 +29,7 @@ std::string trial_table(const analysis::TrialReport& report) {
     for (std::size_t i = 0; i < report.trial.segments.size(); ++i)
         rows.push_back(row(report.track.segments[i].name, report.trial.segments[i]));
     rows.push_back(row("whole lap", report.trial.lap));
-    return report.sentence + "\n" + base::integer_text(report.trial.baseline_laps) +
-           " clean laps without the change, " + base::integer_text(report.trial.changed_laps) +
-           " with it; a drift of " + base::fixed_text(report.trial.lap.drift_s_per_lap, 3) +
-           " s from lap to lap is taken out\n\n" + aligned(rows, 1);
+    return report.sentence + "\n" + findings::trial_laps_text(report.trial) + "\n\n" + aligned(rows, 1);
 }
 
 std::string trial_json(const analysis::TrialReport& report) {

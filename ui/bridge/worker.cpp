@@ -48,6 +48,11 @@ Stages analysis_stages(const std::string& recipe_folder) {
             if (!preview.ok()) return preview.error();
             return PreviewPointer(std::make_shared<const import::Preview>(std::move(preview).value()));
         },
+        [](const TrialWanted& wanted) -> base::Result<TrialPointer> {
+            auto report = analysis::run_trial(wanted.sessions, wanted.track);
+            if (!report.ok()) return report.error();
+            return TrialPointer(std::make_shared<const analysis::TrialReport>(std::move(report).value()));
+        },
         recipe_folder,
     };
 }
@@ -56,6 +61,7 @@ Worker::Worker(Stages stages, QObject* parent)
     : QObject(parent), stages_(std::move(stages)), stop_loads_(std::make_shared<std::atomic<bool>>(false)),
       stop_comparison_(std::make_shared<std::atomic<bool>>(false)),
       stop_explanation_(std::make_shared<std::atomic<bool>>(false)),
+      stop_trial_(std::make_shared<std::atomic<bool>>(false)),
       newest_prediction_(std::make_shared<std::atomic<int>>(0)),
       newest_preview_(std::make_shared<std::atomic<int>>(0)) {
     pool_.setMaxThreadCount(files_at_once);
@@ -67,6 +73,7 @@ Worker::~Worker() {
     *stop_loads_ = true;
     *stop_comparison_ = true;
     *stop_explanation_ = true;
+    *stop_trial_ = true;
     ++*newest_prediction_;
     pool_.clear();
     predictions_.clear();
@@ -122,6 +129,21 @@ void Worker::explain(const Question& question) {
     });
 }
 
+void Worker::try_setup(const TrialWanted& wanted) {
+    *stop_trial_ = true;
+    stop_trial_ = std::make_shared<std::atomic<bool>>(false);
+    run(stop_trial_, [this, wanted](const base::Progress&) -> std::function<void()> {
+        auto result = stages_.trial(wanted);
+        return [this, result = std::move(result)] {
+            if (result.ok()) {
+                Q_EMIT trial_ready(result.value());
+            } else {
+                Q_EMIT trial_refused(result.error());
+            }
+        };
+    });
+}
+
 void Worker::predict(CarPointer car, std::vector<causes::Change> changes) {
     const int number = ++*newest_prediction_;
     predictions_.start([this, number, newest = newest_prediction_, car = std::move(car), changes = std::move(changes)] {
@@ -159,7 +181,7 @@ void Worker::preview(const QString& path, const import::Options& options) {
 }
 
 void Worker::cancel() {
-    for (Stop* stop : {&stop_loads_, &stop_comparison_, &stop_explanation_}) {
+    for (Stop* stop : {&stop_loads_, &stop_comparison_, &stop_explanation_, &stop_trial_}) {
         **stop = true;
         *stop = std::make_shared<std::atomic<bool>>(false);
     }

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/trial_run.h"
 #include "core/base/error.h"
 #include "core/base/progress.h"
 #include "core/base/result.h"
@@ -30,6 +31,7 @@ using SessionPointer = std::shared_ptr<const analysis::Session>;
 using models::ComparedPointer;
 using ExplanationPointer = std::shared_ptr<const causes::Explanation>;
 using PreviewPointer = std::shared_ptr<const import::Preview>;
+using TrialPointer = std::shared_ptr<const analysis::TrialReport>;
 using CarPointer = std::shared_ptr<const causes::CarModel>;
 
 // The two laps that are to be compared; no number: the session's fastest clean lap.
@@ -48,6 +50,12 @@ struct Question {
     car::SetupSheet setup_b;
 };
 
+// A setup trial over whole sessions, in the order in which they were driven.
+struct TrialWanted {
+    std::vector<analysis::TrialSession> sessions;
+    std::optional<track::TrackRecord> track;
+};
+
 // What the worker calls; the window gives it the analysis' own functions, a test may give it slow or failing ones.
 struct Stages {
     // With a track its gate times the laps.
@@ -58,6 +66,7 @@ struct Stages {
     std::function<base::Result<ExplanationPointer>(const Question& question, const base::Progress& progress)> explain{};
     // What the columns of a table are taken for, from its first rows; none: there is no column dialog.
     std::function<base::Result<PreviewPointer>(const std::string& path, const import::Options& options)> preview{};
+    std::function<base::Result<TrialPointer>(const TrialWanted& wanted)> trial{};
     std::string recipe_folder{}; // where a person's recipes are kept
 };
 
@@ -74,6 +83,7 @@ class Worker : public QObject {
     void load(const QStringList& paths, const std::optional<track::TrackRecord>& track = {});
     void compare(const Wanted& wanted);
     void explain(const Question& question);
+    void try_setup(const TrialWanted& wanted);
     // Changes of one car, each for itself; some milliseconds each, so neither progress nor busy is told.
     void predict(CarPointer car, std::vector<causes::Change> changes);
     // The first rows of a file, some milliseconds: neither progress nor busy is told.
@@ -89,6 +99,8 @@ class Worker : public QObject {
     void comparison_refused(const lapwright::base::Error& error);
     void explanation_ready(const lapwright::bridge::ExplanationPointer& explanation);
     void explanation_refused(const lapwright::base::Error& error);
+    void trial_ready(const lapwright::bridge::TrialPointer& report);
+    void trial_refused(const lapwright::base::Error& error);
     void predictions_ready(const std::vector<lapwright::causes::Prediction>& predictions);
     void preview_ready(const QString& path, const lapwright::bridge::PreviewPointer& preview);
     void preview_refused(const QString& path, const lapwright::base::Error& error);
@@ -106,6 +118,7 @@ class Worker : public QObject {
     Stop stop_loads_;
     Stop stop_comparison_;
     Stop stop_explanation_;
+    Stop stop_trial_;
     QThreadPool predictions_; // beside the long work
     std::shared_ptr<std::atomic<int>> newest_prediction_;
     QThreadPool previews_;

@@ -51,6 +51,7 @@ Actions::Actions(QMenuBar& bar)
     compare = act(pairing_menu, "&Compare A and B", QList<QKeySequence>{Qt::Key_Return, Qt::Key_Enter});
     pairing_menu->addSeparator();
     setup = act(pairing_menu, "Set&up of both cars…", QKeySequence(Qt::CTRL | Qt::Key_E));
+    trial = act(pairing_menu, "Setup tri&al…", QKeySequence(Qt::CTRL | Qt::Key_B));
     save_sheet = act(pairing_menu, "Save the debrief sheet as &PDF…", QKeySequence(Qt::CTRL | Qt::Key_P));
     save_html = act(pairing_menu, "Save the debrief sheet as &HTML…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
     save_table = act(pairing_menu, "Save the &table as CSV…", QKeySequence(Qt::CTRL | Qt::Key_T));

@@ -41,6 +41,7 @@ struct Actions {
     QAction* swap;
     QAction* compare;
     QAction* setup;
+    QAction* trial;
     QAction* save_sheet;
     QAction* save_html;
     QAction* save_table;

@@ -277,6 +277,7 @@ void MainWindow::follow_page() {
         action->setEnabled(comparing);
     for (QAction* action : actions_->of_sessions_page())
         action->setEnabled(page == sessions_page_);
+    actions_->trial->setEnabled(shelf_->entries().size() > 1);
     actions_->compare->setEnabled(page == sessions_page_ && shelf_->complete());
     actions_->setup->setEnabled(compare_page_->compared() != nullptr);
     for (QAction* action : {actions_->save_sheet, actions_->save_html})

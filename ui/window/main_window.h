@@ -33,6 +33,7 @@ class Explaining;
 class Exporting;
 class Importing;
 class Notices;
+class Trying;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -51,6 +52,7 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] pages::CausesPage& causes_page() { return *causes_page_; }
     [[nodiscard]] pages::DebriefPage& debrief_page() { return *debrief_page_; }
     [[nodiscard]] Importing& importing() { return *importing_; }
+    [[nodiscard]] Trying& trying() { return *trying_; }
     [[nodiscard]] Explaining& explaining() { return *explaining_; }
     [[nodiscard]] Debriefing& debriefing() { return *debriefing_; }
     [[nodiscard]] Exporting& exporting() { return *exporting_; }
@@ -120,6 +122,7 @@ class MainWindow : public QMainWindow {
     Explaining* explaining_;
     Debriefing* debriefing_;
     Exporting* exporting_;
+    Trying* trying_;
     QWidget* page_wanted_ = nullptr; // to be shown when the comparison is there
     Notices* notices_;
     QLabel* stage_;

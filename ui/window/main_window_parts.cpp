@@ -18,6 +18,7 @@
 #include "ui/window/importing.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
+#include "ui/window/trying.h"
 
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -110,6 +111,7 @@ void MainWindow::make_pages() {
     explaining_ = new Explaining(*worker_, *causes_page_, settings_, this);
     debriefing_ = new Debriefing(*debrief_page_, settings_, this);
     exporting_ = new Exporting(*compare_page_, *causes_page_, settings_, this);
+    trying_ = new Trying(*worker_, *shelf_, this);
     stack_->addWidget(compare_page_);
     stack_->addWidget(causes_page_);
     stack_->addWidget(debrief_page_);
@@ -119,6 +121,7 @@ void MainWindow::make_pages() {
     connect(sessions_page_, &pages::SessionsPage::open_asked, this, &MainWindow::ask_for_files);
     connect(sessions_page_, &pages::SessionsPage::compare_asked, this, [this] { show_page(compare_page_); });
     connect(shelf_, &models::SessionShelf::picks_changed, this, &MainWindow::follow_page);
+    connect(shelf_, &models::SessionShelf::sessions_changed, this, &MainWindow::follow_page);
 }
 
 void MainWindow::connect_worker() {
@@ -248,6 +251,8 @@ void MainWindow::connect_why_and_sheet() {
         show_page(debrief_page_);
         debriefing_->ask_and_save(this, Debriefing::Form::html);
     });
+    connect(actions_->trial, &QAction::triggered, this, [this] { trying_->show(track_); });
+    connect(sessions_page_, &pages::SessionsPage::trial_asked, actions_->trial, &QAction::trigger);
     connect(causes_page_, &pages::CausesPage::setup_asked, actions_->setup, &QAction::trigger);
     connect(debrief_page_, &pages::DebriefPage::save_asked, actions_->save_sheet, &QAction::trigger);
     connect(debrief_page_, &pages::DebriefPage::html_asked, actions_->save_html, &QAction::trigger);

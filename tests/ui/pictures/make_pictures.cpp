@@ -8,6 +8,7 @@
 #include "ui/dialogs/column_dialog.h"
 #include "ui/dialogs/keys_help.h"
 #include "ui/dialogs/recipe_list.h"
+#include "ui/dialogs/trial_dialog.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/causes/causes_view.h"
 #include "ui/pages/causes/what_if_card.h"
@@ -20,14 +21,17 @@
 #include "ui/window/debriefing.h"
 #include "ui/window/exporting.h"
 #include "ui/window/main_window.h"
+#include "ui/window/trying.h"
 
 #include <QApplication>
 #include <QDir>
 #include <QLocale>
 #include <QPixmap>
+#include <QPushButton>
 #include <QSettings>
 #include <QSlider>
 #include <QStyleFactory>
+#include <QTableWidget>
 #include <QTemporaryDir>
 #include <iostream>
 
@@ -115,6 +119,14 @@ int main(int argc, char** argv) {
     shoot("sessions");
     window.sessions_page().cards().back()->show_report(true);
     shoot("report");
+    press(window.actions().trial);
+    fixture::settle();
+    window.trying().dialog()->run().click();
+    if (!fixture::wait_for([&] { return window.trying().dialog()->effects().rowCount() > 0; }, 20000))
+        std::cerr << "no trial came\n";
+    fixture::settle();
+    window.trying().dialog()->grab().save(shoot.stem + QStringLiteral("trial.png"));
+    window.trying().dialog()->close();
     dialogs::KeysHelp keys(window.actions().key_groups(), &window);
     keys.show();
     fixture::settle();

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "core/findings/trial_words.h"
 #include "ui/models/text.h"
 #include "ui/pages/compare/line_sample.h"
 #include "ui/theme/elided_label.h"
@@ -11,6 +12,7 @@
 #include <QFileInfo>
 #include <QGridLayout>
 #include <QLabel>
+#include <utility>
 
 namespace lapwright::pages {
 namespace {
@@ -39,7 +41,8 @@ QString file_words(const analysis::Side& side) {
 
 PairingHeader::PairingHeader(QWidget* parent)
     : QWidget(parent), verdict_(plain_label(this, theme::verdict())), uncertainty_(plain_label(this, theme::body())),
-      sentence_(plain_label(this, theme::body())), doubts_(new theme::ElidedLabel(this)), palette_(theme::paper()) {
+      sentence_(plain_label(this, theme::body())), doubts_(new theme::ElidedLabel(this)),
+      ideal_(new theme::ElidedLabel(this)), palette_(theme::paper()) {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 4, 0, 2);
     grid->setHorizontalSpacing(10);
@@ -59,6 +62,9 @@ PairingHeader::PairingHeader(QWidget* parent)
     doubts_->setFont(theme::small());
     doubts_->set_alignment(Qt::AlignHCenter);
     grid->addWidget(doubts_, 3, 0, 1, 5);
+    ideal_->setFont(theme::small());
+    ideal_->set_alignment(Qt::AlignHCenter);
+    grid->addWidget(ideal_, 4, 0, 1, 5);
     grid->setColumnStretch(1, 1);
     grid->setColumnStretch(3, 1);
 }
@@ -93,6 +99,11 @@ void PairingHeader::set_pairing(const analysis::Pairing& pairing) {
         doubts << text(warning.message);
     doubts_->set_text(doubts.join(QStringLiteral(" · ")));
     doubts_->setVisible(!doubts.isEmpty());
+    QStringList ideal;
+    for (const auto& [lap, letter] : {std::pair(&pairing.ideal_a, "A"), std::pair(&pairing.ideal_b, "B")})
+        if (const std::string words = findings::ideal_lap_text(*lap, letter); !words.empty()) ideal << text(words);
+    ideal_->set_text(ideal.join(QStringLiteral(" · ")));
+    ideal_->setVisible(!ideal.isEmpty());
     ahead_ = pairing.headline.ahead;
     colour_verdict();
 }
@@ -101,8 +112,9 @@ void PairingHeader::set_palette(const theme::Palette& palette) {
     palette_ = palette;
     a_.line->set_palette(palette);
     b_.line->set_palette(palette);
-    for (QWidget* quiet : {static_cast<QWidget*>(a_.which), static_cast<QWidget*>(b_.which),
-                           static_cast<QWidget*>(uncertainty_), static_cast<QWidget*>(doubts_)}) {
+    for (QWidget* quiet :
+         {static_cast<QWidget*>(a_.which), static_cast<QWidget*>(b_.which), static_cast<QWidget*>(uncertainty_),
+          static_cast<QWidget*>(doubts_), static_cast<QWidget*>(ideal_)}) {
         QPalette own = quiet->palette();
         own.setColor(QPalette::WindowText, palette.quiet);
         quiet->setPalette(own);

@@ -43,6 +43,7 @@ class PairingHeader : public QWidget {
     QLabel* uncertainty_;
     QLabel* sentence_;
     theme::ElidedLabel* doubts_; // what the pairing warns of
+    theme::ElidedLabel* ideal_;  // best segments put together, and what chance alone would give
     findings::Favours ahead_ = findings::Favours::neither;
     theme::Palette palette_;
 };

@@ -32,7 +32,7 @@ SessionsPage::SessionsPage(models::SessionShelf* shelf, QWidget* parent)
     : QWidget(parent), shelf_(shelf), palette_(theme::paper()), hint_(new QLabel(this)), scroll_(new QScrollArea(this)),
       shelf_view_(new QWidget), grid_(new QGridLayout(shelf_view_)), words_a_(new theme::ElidedLabel(this)),
       words_b_(new theme::ElidedLabel(this)), swap_(new QPushButton(tr("Swap A and B"), this)),
-      compare_(new QPushButton(tr("Compare A and B"), this)) {
+      compare_(new QPushButton(tr("Compare A and B"), this)), trial_(new QPushButton(tr("Setup trial…"), this)) {
     auto* open = new QPushButton(tr("Open files…"), this);
     hint_->setTextFormat(Qt::PlainText);
     hint_->setWordWrap(true);
@@ -58,6 +58,8 @@ SessionsPage::SessionsPage(models::SessionShelf* shelf, QWidget* parent)
     connect(open, &QPushButton::clicked, this, &SessionsPage::open_asked);
     connect(swap_, &QPushButton::clicked, shelf_, &models::SessionShelf::swap);
     connect(compare_, &QPushButton::clicked, this, &SessionsPage::compare_asked);
+    connect(trial_, &QPushButton::clicked, this, &SessionsPage::trial_asked);
+    trial_->setToolTip(tr("What is a change worth? Sessions without it and with it, compared segment by segment"));
     connect(shelf_, &models::SessionShelf::sessions_changed, this, &SessionsPage::rebuild);
     connect(shelf_, &models::SessionShelf::picks_changed, this, &SessionsPage::show_picks);
     rebuild();
@@ -72,6 +74,7 @@ QWidget* SessionsPage::make_pairing_bar() {
     row->addWidget(words_b_, 1);
     row->addWidget(swap_);
     row->addWidget(compare_);
+    row->addWidget(trial_);
     return bar;
 }
 
@@ -172,6 +175,7 @@ void SessionsPage::show_picks() {
     words_b_->set_text(pick_words(Side::b));
     swap_->setEnabled(shelf_->picked(Side::a).has_value() || shelf_->picked(Side::b).has_value());
     compare_->setEnabled(shelf_->complete());
+    trial_->setEnabled(shelf_->entries().size() > 1);
 }
 
 QString SessionsPage::pick_words(Side side) const {

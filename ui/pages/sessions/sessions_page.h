@@ -44,6 +44,7 @@ class SessionsPage : public QWidget {
   Q_SIGNALS:
     void open_asked();
     void compare_asked();
+    void trial_asked();
     void columns_asked(const QString& path);
 
   protected:
@@ -72,6 +73,7 @@ class SessionsPage : public QWidget {
     theme::ElidedLabel* words_b_;
     QPushButton* swap_;
     QPushButton* compare_;
+    QPushButton* trial_;
 };
 
 } // namespace lapwright::pages

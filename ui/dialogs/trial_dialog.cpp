@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/dialogs/trial_dialog.h"
+
+#include "core/findings/trial_words.h"
+#include "ui/models/text.h"
+#include "ui/theme/fonts.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <array>
+
+namespace lapwright::dialogs {
+namespace {
+
+using models::text;
+
+constexpr int part_column = 4;
+
+QLabel* words(const QString& sentence, const QFont& font) {
+    auto* label = new QLabel(sentence);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setFont(font);
+    return label;
+}
+
+QTableWidget* table(const QStringList& headers) {
+    auto* view = new QTableWidget(0, static_cast<int>(headers.size()));
+    view->setHorizontalHeaderLabels(headers);
+    view->verticalHeader()->hide();
+    view->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    view->setSelectionBehavior(QAbstractItemView::SelectRows);
+    view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    view->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+    view->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    view->setTabKeyNavigation(false);
+    return view;
+}
+
+TrialPart first_guess(std::size_t row, std::size_t count) {
+    if (count > 3) return TrialPart::left_out;
+    return row == 1 ? TrialPart::change : TrialPart::baseline;
+}
+
+} // namespace
+
+TrialDialog::TrialDialog(const std::vector<TrialRow>& rows, QWidget* parent)
+    : QDialog(parent), sentence_(words({}, theme::strong(theme::body()))), laps_(words({}, theme::small())),
+      run_(new QPushButton(tr("&Reckon what the change is worth"))), effects_(make_effects()) {
+    setWindowTitle(tr("Setup trial"));
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(
+        words(tr("Drive without the change, with it, and without it again: only so can the change be told "
+                 "from tyres that fade and a track that grips more. Sessions stand in the order in which "
+                 "they were driven."),
+              theme::body()));
+    column->addWidget(make_sessions(rows), 2);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    buttons->addButton(run_, QDialogButtonBox::ActionRole);
+    run_->setDefault(true);
+    column->addWidget(sentence_);
+    column->addWidget(laps_);
+    column->addWidget(effects_, 5);
+    column->addWidget(buttons);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(run_, &QPushButton::clicked, this, [this] {
+        sentence_->setText(tr("Working"));
+        laps_->clear();
+        effects_->setRowCount(0);
+        Q_EMIT run_asked();
+    });
+    follow();
+    resize(820, 660);
+}
+
+QTableWidget* TrialDialog::make_sessions(const std::vector<TrialRow>& rows) {
+    QTableWidget* view = table({tr("Session"), tr("File"), tr("Driven"), tr("Clean laps"), tr("Part in the trial")});
+    view->setAccessibleName(tr("Sessions of the trial"));
+    view->setRowCount(static_cast<int>(rows.size()));
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const int row = static_cast<int>(i);
+        int column = 0;
+        for (const QString& cell : {rows[i].title, rows[i].file, rows[i].when, rows[i].clean_laps})
+            view->setItem(row, column++, new QTableWidgetItem(cell));
+        auto* choice = new QComboBox;
+        choice->addItems({tr("left out"), tr("baseline"), tr("with the change")});
+        choice->setCurrentIndex(static_cast<int>(first_guess(i, rows.size())));
+        choice->setAccessibleName(tr("Part of %1").arg(rows[i].title));
+        connect(choice, &QComboBox::currentIndexChanged, this, &TrialDialog::follow);
+        view->setCellWidget(row, part_column, choice);
+        paths_.push_back(rows[i].path);
+        choices_.push_back(choice);
+    }
+    view->resizeRowsToContents();
+    return view;
+}
+
+QTableWidget* TrialDialog::make_effects() {
+    QTableWidget* view = table({tr("Segment"), tr("The change, s a lap (95 %)"), tr("Sure?")});
+    view->setAccessibleName(tr("What the change is worth, by segment"));
+    return view;
+}
+
+std::vector<std::pair<QString, TrialPart>> TrialDialog::parts() const {
+    std::vector<std::pair<QString, TrialPart>> result;
+    for (std::size_t i = 0; i < paths_.size(); ++i)
+        result.emplace_back(paths_[i], static_cast<TrialPart>(choices_[i]->currentIndex()));
+    return result;
+}
+
+// An answer is of the parts that it was asked with.
+void TrialDialog::follow() {
+    const auto any = [this](TrialPart part) {
+        return std::ranges::any_of(parts(), [part](const auto& one) { return one.second == part; });
+    };
+    const bool both = any(TrialPart::baseline) && any(TrialPart::change);
+    run_->setEnabled(both);
+    sentence_->setText(both ? QString() : tr("Choose at least one baseline and one session with the change."));
+    laps_->clear();
+    effects_->setRowCount(0);
+}
+
+void TrialDialog::show_report(const std::shared_ptr<const analysis::TrialReport>& report) {
+    sentence_->setText(text(report->sentence));
+    laps_->setText(text(findings::trial_laps_text(report->trial)) + QLatin1Char('.'));
+    effects_->setRowCount(0);
+    for (std::size_t i = 0; i < report->trial.segments.size(); ++i)
+        add_effect(text(report->track.segments[i].name), report->trial.segments[i], false);
+    add_effect(tr("Whole lap"), report->trial.lap, true);
+    effects_->resizeRowsToContents();
+}
+
+void TrialDialog::add_effect(const QString& name, const comparison::TrialEffect& effect, bool whole_lap) {
+    const int row = effects_->rowCount();
+    effects_->insertRow(row);
+    const std::array cells{name, text(findings::effect_text(effect)), text(findings::certainty_text(effect))};
+    for (int column = 0; column < static_cast<int>(cells.size()); ++column) {
+        auto* item = new QTableWidgetItem(cells[static_cast<std::size_t>(column)]);
+        if (whole_lap) item->setFont(theme::strong(theme::body()));
+        effects_->setItem(row, column, item);
+    }
+}
+
+void TrialDialog::show_refusal(const QString& sentence) {
+    sentence_->setText(sentence);
+    laps_->clear();
+    effects_->setRowCount(0);
+}
+
+QString TrialDialog::sentence() const {
+    return sentence_->text();
+}
+
+} // namespace lapwright::dialogs

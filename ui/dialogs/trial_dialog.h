@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is a change to the car worth?  Each open session is a baseline, has the change, or is left out; the answer is a
+// sentence and a table of segments with their intervals.  It computes nothing.
+#pragma once
+
+#include "core/analysis/trial_run.h"
+
+#include <QDialog>
+#include <QString>
+#include <memory>
+#include <utility>
+#include <vector>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QTableWidget;
+
+namespace lapwright::dialogs {
+
+enum class TrialPart { left_out, baseline, change };
+
+// One session as it is offered, in the order in which they were driven.
+struct TrialRow {
+    QString path;
+    QString title;
+    QString file;
+    QString when; // empty where the file has no clock
+    QString clean_laps;
+};
+
+class TrialDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    // Two sessions begin as baseline and change, three as baseline, change, baseline; of more none is chosen.
+    explicit TrialDialog(const std::vector<TrialRow>& rows, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::vector<std::pair<QString, TrialPart>> parts() const;
+    void show_report(const std::shared_ptr<const analysis::TrialReport>& report);
+    void show_refusal(const QString& sentence);
+
+    [[nodiscard]] QComboBox& part_of(std::size_t row) { return *choices_[row]; }
+    [[nodiscard]] QPushButton& run() { return *run_; }
+    [[nodiscard]] QTableWidget& effects() { return *effects_; }
+    [[nodiscard]] QString sentence() const;
+
+  Q_SIGNALS:
+    void run_asked();
+
+  private:
+    QTableWidget* make_sessions(const std::vector<TrialRow>& rows);
+    QTableWidget* make_effects();
+    void follow();
+    void add_effect(const QString& name, const comparison::TrialEffect& effect, bool whole_lap);
+
+    std::vector<QString> paths_;
+    std::vector<QComboBox*> choices_;
+    QLabel* sentence_;
+    QLabel* laps_;
+    QPushButton* run_;
+    QTableWidget* effects_;
+};
+
+} // namespace lapwright::dialogs

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/trying.h"
+
+#include "core/base/error.h"
+#include "core/base/number_text.h"
+#include "core/base/wording.h"
+#include "ui/dialogs/trial_dialog.h"
+#include "ui/models/text.h"
+
+#include <QFileInfo>
+#include <algorithm>
+
+namespace lapwright::window {
+
+using models::text;
+
+Trying::Trying(bridge::Worker& worker, const models::SessionShelf& shelf, QWidget* window)
+    : QObject(window), worker_(worker), shelf_(shelf), window_(window) {
+    connect(&worker_, &bridge::Worker::trial_ready, this, [this](const bridge::TrialPointer& report) {
+        if (dialog_) dialog_->show_report(report);
+    });
+    connect(&worker_, &bridge::Worker::trial_refused, this, [this](const base::Error& error) {
+        if (dialog_) dialog_->show_refusal(text(base::one_line(error)));
+    });
+    connect(&shelf_, &models::SessionShelf::sessions_changed, this, [this] {
+        if (dialog_) dialog_->close(); // it speaks of sessions that may be gone
+    });
+}
+
+std::vector<models::SessionShelf::Entry> Trying::in_order() const {
+    auto entries = shelf_.entries();
+    const auto start = [](const models::SessionShelf::Entry& e) { return e.session->recording->start_unix_s; };
+    if (std::ranges::all_of(entries, [&](const auto& e) { return start(e).has_value(); }))
+        std::ranges::stable_sort(entries, {}, [&](const auto& e) { return *start(e); });
+    return entries;
+}
+
+dialogs::TrialDialog* Trying::dialog() const {
+    return dialog_;
+}
+
+void Trying::show(const std::optional<track::TrackRecord>& track) {
+    track_ = track;
+    if (!dialog_) {
+        std::vector<dialogs::TrialRow> rows;
+        for (const auto& entry : in_order()) {
+            const auto& laps = entry.session->laps;
+            const auto clean = std::ranges::count_if(laps, [](const lap::Lap& l) { return l.clean; });
+            const auto& start = entry.session->recording->start_unix_s;
+            rows.push_back({entry.path, text(entry.session->title()), QFileInfo(entry.path).fileName(),
+                            start ? text(base::date_text(*start)) : QString(),
+                            text(base::integer_text(static_cast<std::int64_t>(clean)))});
+        }
+        dialog_ = new dialogs::TrialDialog(rows, window_);
+        dialog_->setAttribute(Qt::WA_DeleteOnClose);
+        connect(dialog_, &dialogs::TrialDialog::run_asked, this, &Trying::run);
+    }
+    dialog_->open(); // the window's plain keys rest meanwhile
+}
+
+void Trying::run() {
+    bridge::TrialWanted wanted;
+    wanted.track = track_;
+    for (const auto& [path, part] : dialog_->parts())
+        if (const auto session = shelf_.session(path); session && part != dialogs::TrialPart::left_out)
+            wanted.sessions.push_back({session, part == dialogs::TrialPart::change});
+    worker_.try_setup(wanted);
+}
+
+} // namespace lapwright::window
