@@ -56,7 +56,8 @@ struct Path {
     [[nodiscard]] double end_s() const { return time_s->back(); }
 
     // Between stamps the position is the quintic that matches position, velocity and acceleration at both ends (its
-    // derivatives are the velocity and acceleration), or all three are linear, as `between` says.  Outside the stamps time is clamped to the ends.
+    // derivatives are the velocity and acceleration), or all three are linear, as `between` says.  Outside the stamps
+    // time is clamped to the ends.
     [[nodiscard]] Moment at(double time_s) const;
     // As at(), when the caller knows that stamps[index] <= time_s <= stamps[index + 1].
     [[nodiscard]] Moment at(double time_s, std::size_t index) const;

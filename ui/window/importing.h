@@ -35,8 +35,8 @@ class Importing : public QObject {
     void set_units(base::UnitSystem units) { units_ = units; }
     void set_palette(const theme::Palette& palette) { palette_ = palette; }
 
-    // A file that was read with guesses is asked about once a run, one that could not be read for want of an answer each
-    // time.
+    // A file that was read with guesses is asked about once a run, one that could not be read for want of an answer
+    // each time.
     void note_session(const QString& path, const recording::Recording& recording);
     void note_refusal(const QString& path, const base::Error& error);
     // Opens the dialog for the next file that asks; false when there is none.
