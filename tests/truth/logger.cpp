@@ -14,6 +14,8 @@
 namespace truth {
 namespace {
 
+constexpr double kTurn = 2.0 * std::numbers::pi;
+
 bool same_clock(const SensorClock& a, const SensorClock& b) {
     return a.rate_hz == b.rate_hz && a.latency_s == b.latency_s && a.phase_s == b.phase_s;
 }
@@ -133,7 +135,7 @@ class Recorder {
 
     // A receiver's course is against the meridian of the place where it is, the truth's against the origin's.
     [[nodiscard]] double receiver_course(const TruthSample& s) const {
-        constexpr double radians = 2.0 * std::numbers::pi / 360.0;
+        constexpr double radians = kTurn / 360.0;
         const GeodeticOrigin& origin = session_.track().origin();
         const GeodeticOrigin place = from_local(origin, s.x_m, s.y_m, s.height_m);
         return s.course_rad +
@@ -148,9 +150,9 @@ class Recorder {
             [&](const TruthSample& s) { return std::abs(s.speed_mps + spec_.speed_sd_mps * speed.normal()); });
         add(Quantity::course_rad, spec_.velocity, true, [&](const TruthSample& s) {
             const bool still = s.speed_mps < 0.3 && spec_.course_sd_rad > 0.0; // a course of noise alone
-            const double shown = still ? 2.0 * std::numbers::pi * course.uniform()
-                                       : receiver_course(s) + spec_.course_sd_rad * course.normal();
-            return shown - 2.0 * std::numbers::pi * std::floor(shown / 2.0 * std::numbers::pi);
+            const double shown =
+                still ? kTurn * course.uniform() : receiver_course(s) + spec_.course_sd_rad * course.normal();
+            return shown - kTurn * std::floor(shown / kTurn);
         });
     }
 
