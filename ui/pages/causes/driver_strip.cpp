@@ -2,6 +2,7 @@
 #include "ui/pages/causes/driver_strip.h"
 
 #include "ui/models/text.h"
+#include "ui/pages/causes/small_label.h"
 #include "ui/theme/fonts.h"
 
 #include <QGridLayout>
@@ -15,19 +16,6 @@ namespace {
 using models::text;
 
 constexpr int rows = 4;
-
-QLabel* small_label(const QString& words, QWidget* parent) {
-    auto* label = new QLabel(words, parent);
-    label->setTextFormat(Qt::PlainText);
-    label->setFont(theme::small());
-    return label;
-}
-
-void set_ink(QLabel& label, const QColor& ink) {
-    QPalette own = label.palette();
-    own.setColor(QPalette::WindowText, ink);
-    label.setPalette(own);
-}
 
 } // namespace
 

@@ -2,6 +2,7 @@
 #include "ui/pages/causes/what_if_card.h"
 
 #include "ui/models/text.h"
+#include "ui/pages/causes/small_label.h"
 #include "ui/theme/fonts.h"
 
 #include <QGridLayout>
@@ -22,31 +23,18 @@ using models::text;
 constexpr int pause_ms = 10; // key repeats and a dragged control are answered together
 constexpr int big_step = 5;
 
-QLabel* plain(QWidget* parent, const QString& words = {}) {
-    auto* label = new QLabel(words, parent);
-    label->setTextFormat(Qt::PlainText);
-    label->setFont(theme::small());
-    return label;
-}
-
-void set_ink(QLabel& label, const QColor& ink) {
-    QPalette own = label.palette();
-    own.setColor(QPalette::WindowText, ink);
-    label.setPalette(own);
-}
-
 } // namespace
 
 WhatIfCard::WhatIfCard(QWidget* parent)
     : QFrame(parent), choose_a_(new QToolButton(this)), choose_b_(new QToolButton(this)), reset_(new QToolButton(this)),
-      predicted_(plain(this)), where_(plain(this)), pause_(new QTimer(this)) {
+      predicted_(small_label({}, this)), where_(small_label({}, this)), pause_(new QTimer(this)) {
     setObjectName(QStringLiteral("card"));
     setAccessibleName(tr("What if"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
     column->setSpacing(3);
     auto* head = new QHBoxLayout;
-    auto* title = plain(this, tr("What if"));
+    auto* title = small_label(tr("What if"), this);
     title->setFont(theme::strong(theme::body()));
     head->addWidget(title);
     head->addSpacing(8);
@@ -83,7 +71,8 @@ WhatIfCard::WhatIfCard(QWidget* parent)
 }
 
 void WhatIfCard::add_head(QGridLayout& grid) {
-    head_ = {plain(this, tr("change")), plain(this, tr("a lap")), plain(this, tr("a usual step is worth"))};
+    head_ = {small_label(tr("change"), this), small_label(tr("a lap"), this),
+             small_label(tr("a usual step is worth"), this)};
     for (std::size_t i = 0; i < head_.size(); ++i)
         grid.addWidget(head_[i], 0, static_cast<int>(i) + 2, i == 0 ? Qt::AlignLeft : Qt::AlignRight);
 }
@@ -91,14 +80,14 @@ void WhatIfCard::add_head(QGridLayout& grid) {
 void WhatIfCard::add_row(QGridLayout& grid, Lever lever) {
     Row& row = rows_[static_cast<std::size_t>(lever)];
     const int at = static_cast<int>(lever) + 1;
-    row.name = plain(this, text(findings::name(lever)));
+    row.name = small_label(text(findings::name(lever)), this);
     row.slider = new QSlider(Qt::Horizontal, this);
     row.slider->setAccessibleName(row.name->text());
     row.slider->setPageStep(big_step);
     row.slider->setMinimumWidth(80);
     row.name->setBuddy(row.slider);
-    row.amount = plain(this);
-    row.effect = plain(this);
+    row.amount = small_label({}, this);
+    row.effect = small_label({}, this);
     const QFontMetrics metrics(theme::small());
     row.amount->setMinimumWidth(metrics.horizontalAdvance(QStringLiteral("−150 kg__")));
     row.effect->setMinimumWidth(metrics.horizontalAdvance(QStringLiteral("−0.00 ±0.00 s")));
@@ -107,7 +96,7 @@ void WhatIfCard::add_row(QGridLayout& grid, Lever lever) {
     grid.addWidget(row.slider, at, 1);
     grid.addWidget(row.amount, at, 2);
     grid.addWidget(row.effect, at, 3);
-    row.each = plain(this);
+    row.each = small_label({}, this);
     row.each->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     grid.addWidget(row.each, at, 4);
     connect(row.slider, &QSlider::valueChanged, this, [this, lever] { moved(lever); });
