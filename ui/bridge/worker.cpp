@@ -9,6 +9,7 @@
 #include <QElapsedTimer>
 #include <QFile>
 #include <QMetaObject>
+#include <future>
 #include <utility>
 
 namespace lapwright::bridge {
@@ -16,6 +17,22 @@ namespace {
 
 constexpr int files_at_once = 2;
 constexpr qint64 progress_pause_ms = 40; // a person sees no more
+
+// One for each change, on two threads; nothing once a newer question was asked.
+std::vector<causes::Prediction> predictions_of(const causes::CarModel& car, const std::vector<causes::Change>& changes,
+                                               const std::atomic<int>& newest, int number) {
+    std::vector<causes::Prediction> predictions(changes.size());
+    std::atomic<std::size_t> next{0};
+    const auto work = [&] {
+        for (std::size_t i = next++; i < changes.size() && newest == number; i = next++)
+            predictions[i] = causes::what_if(car, changes[i]);
+    };
+    std::future<void> other;
+    if (changes.size() > 1) other = std::async(std::launch::async, work);
+    work();
+    if (other.valid()) other.get();
+    return newest == number ? predictions : std::vector<causes::Prediction>{};
+}
 
 } // namespace
 
@@ -147,11 +164,8 @@ void Worker::try_setup(const TrialWanted& wanted) {
 void Worker::predict(CarPointer car, std::vector<causes::Change> changes) {
     const int number = ++*newest_prediction_;
     predictions_.start([this, number, newest = newest_prediction_, car = std::move(car), changes = std::move(changes)] {
-        std::vector<causes::Prediction> predictions;
-        for (const causes::Change& change : changes) {
-            if (*newest != number) return;
-            predictions.push_back(causes::what_if(*car, change));
-        }
+        std::vector<causes::Prediction> predictions = predictions_of(*car, changes, *newest, number);
+        if (predictions.empty()) return;
         QMetaObject::invokeMethod(
             this,
             [this, number, newest, predictions = std::move(predictions)] {

@@ -20,7 +20,6 @@ namespace {
 using findings::Lever;
 using models::text;
 
-constexpr int pause_ms = 10; // key repeats and a dragged control are answered together
 constexpr int big_step = 5;
 
 } // namespace
@@ -65,7 +64,7 @@ WhatIfCard::WhatIfCard(QWidget* parent)
     column->addWidget(predicted_);
     column->addWidget(where_);
     pause_->setSingleShot(true);
-    pause_->setInterval(pause_ms);
+    pause_->setInterval(0); // what moves in one go is asked for together
     connect(pause_, &QTimer::timeout, this, &WhatIfCard::ask);
     show_nothing();
 }
@@ -125,6 +124,7 @@ void WhatIfCard::choose(causes::Side side) {
 
 void WhatIfCard::reset() {
     pause_->stop();
+    under_way_ = moved_since_ = false;
     for (const Lever lever : findings::all_levers) {
         Row& row = rows_[static_cast<std::size_t>(lever)];
         const QSignalBlocker quiet(row.slider);
@@ -169,6 +169,8 @@ void WhatIfCard::moved(Lever lever) {
 
 void WhatIfCard::ask() {
     if (!explanation_ || !car()) return;
+    moved_since_ = under_way_;
+    if (under_way_) return; // asked again when the answer is there: a drag is followed as fast as answers come
     causes::Change whole;
     std::vector<causes::Change> alone;
     asked_.clear();
@@ -185,6 +187,7 @@ void WhatIfCard::ask() {
     }
     std::vector<causes::Change> changes{whole};
     if (alone.size() > 1) changes.insert(changes.end(), alone.begin(), alone.end());
+    under_way_ = true;
     Q_EMIT predictions_asked(car(), changes);
 }
 
@@ -203,6 +206,8 @@ void WhatIfCard::show_predictions(const std::vector<causes::Prediction>& predict
             rows_[static_cast<std::size_t>(asked_[i])].effect->setText(
                 text(findings::lap_change_text(predictions[at].lap)));
     }
+    under_way_ = false;
+    if (moved_since_) ask();
 }
 
 QString WhatIfCard::prediction_text() const {

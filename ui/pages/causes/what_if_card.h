@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What if one car were another: a slider for each of its figures, and the lap that the simulation predicts.  The
-// prediction itself is made elsewhere; a moment after the last movement the card asks for it.
+// prediction itself is made elsewhere; the card asks for it at once, and for the next when one is answered.
 #pragma once
 
 #include "core/base/display.h"
@@ -82,6 +82,8 @@ class WhatIfCard : public QFrame {
     QLabel* predicted_;
     QLabel* where_;
     QTimer* pause_;
+    bool under_way_ = false;   // an answer is awaited
+    bool moved_since_ = false; // since it was asked for
 };
 
 } // namespace lapwright::pages

@@ -124,6 +124,27 @@ TEST_F(CausesPage, ArrowKeysOnAControlGiveOnePredictionForThemAll) {
     EXPECT_FALSE(card.prediction_text().contains(QStringLiteral("predicted:")));
 }
 
+TEST_F(CausesPage, WhatMovesWhileAnAnswerIsAwaitedIsAskedForNext) {
+    pages::WhatIfCard& card = page->what_if();
+    QSignalSpy asked(&card, &pages::WhatIfCard::predictions_asked);
+    QSlider& slider = card.slider(findings::Lever::downforce);
+    QTest::keyClick(&slider, Qt::Key_Right);
+    ASSERT_TRUE(fixture::wait_for([&] { return asked.size() == 1; }));
+    QTest::keyClick(&slider, Qt::Key_Right);
+    fixture::settle();
+    QTest::keyClick(&slider, Qt::Key_Right);
+    fixture::settle();
+    ASSERT_EQ(asked.size(), 1); // the first is not called off: a long drag is answered on its way
+    const auto first = asked[0][1].value<std::vector<causes::Change>>();
+    card.show_predictions({causes::what_if(*explanation->model_a, first[0])});
+    EXPECT_TRUE(card.prediction_text().contains(QStringLiteral("predicted:")));
+    ASSERT_EQ(asked.size(), 2);
+    const auto second = asked[1][1].value<std::vector<causes::Change>>();
+    EXPECT_NEAR(second[0].downforce_share, 3.0 * first[0].downforce_share, 1e-12);
+    card.show_predictions({causes::what_if(*explanation->model_a, second[0])});
+    EXPECT_EQ(asked.size(), 2);
+}
+
 TEST_F(CausesPage, WhatTheDriversDoFollowsTheChosenRow) {
     pages::DriverStrip& drivers = page->drivers();
     EXPECT_EQ(drivers.title(), QStringLiteral("Drivers, whole lap"));
