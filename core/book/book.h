@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The book of the season: one SQLite file that keeps all of it.  Every edit is one transaction on the disk before the
+// call returns: whoever was told "done" finds it again after a crash, and a failed edit has changed nothing.
+//
+// One Book is used by one thread at a time; another thread, window or program opens the same file as a Book of its own
+// and waits for the other's edit (at most some seconds).  Every call answers book_not_usable with a sentence when the
+// file is damaged or cannot be written.
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/book/migration.h"
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace lapwright::book {
+
+class Database;
+
+struct OpenOptions {
+    // How the schema came to be, in order, numbered from 1; a test may know more or fewer.
+    std::span<const Migration> migrations = known_migrations();
+    double wait_s = 5.0; // for another window's edit
+};
+
+// What a check of the whole file found; whole() when nothing is wrong.
+struct Health {
+    std::vector<std::string> complaints; // in words, at most 100
+
+    [[nodiscard]] bool whole() const { return complaints.empty(); }
+};
+
+class Book {
+  public:
+    // Opens the file, or begins a book there.  An older schema is brought up to date after a copy was laid beside the
+    // book.  The lists' tables are checked, samples are not (each bears its own checksum, see sessions.h).  Error
+    // book_not_usable: damaged (see salvage.h), no book, written by a newer version, or not readable.
+    [[nodiscard]] static base::Result<Book> open(const std::string& path, const OpenOptions& options = {});
+
+    Book(Book&&) noexcept;
+    Book& operator=(Book&&) noexcept;
+    ~Book();
+
+    [[nodiscard]] const std::string& path() const;
+    // Someone left the file without closing it, or has it open now: a reason for check() when there is time for it.
+    [[nodiscard]] bool was_left_open() const;
+    // Reads the whole file, the samples with their checksums too: seconds for a large book.
+    [[nodiscard]] base::Result<Health> check(const base::Progress& progress = {});
+    // Another number than before: another window or program has edited the book.
+    [[nodiscard]] std::int64_t edits_by_others();
+
+    // For this folder's own functions.
+    [[nodiscard]] Database& database() { return *database_; }
+
+  private:
+    explicit Book(std::unique_ptr<Database> database);
+    std::unique_ptr<Database> database_;
+    bool was_left_open_ = false;
+};
+
+} // namespace lapwright::book

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/copy_file.h"
+
+#include "core/base/number_text.h"
+#include "core/book/database.h"
+
+#include <cstdio>
+#include <fcntl.h>
+#include <filesystem>
+#include <system_error>
+#include <unistd.h>
+
+#include <sqlite3.h>
+
+namespace lapwright::book {
+namespace {
+
+using base::Error;
+using base::ErrorCode;
+
+constexpr double wait_s = 10.0;
+constexpr int all_pages = -1;
+
+void backup(Database& from, Database& to) {
+    sqlite3_backup* const work = sqlite3_backup_init(to.handle(), "main", from.handle(), "main");
+    if (!work) return to.fail_as_sqlite_says();
+    const int code = sqlite3_backup_step(work, all_pages);
+    const int end = sqlite3_backup_finish(work);
+    if (code != SQLITE_DONE) return to.fail(error_of(end != SQLITE_OK ? end : code, to.handle(), to.path()));
+    // The copy is one file: no log beside it.
+    to.run("PRAGMA journal_mode = DELETE");
+}
+
+bool flushed(const std::string& path, int flags) {
+    const int file = ::open(path.c_str(), flags | O_CLOEXEC);
+    if (file < 0) return false;
+    const bool good = ::fsync(file) == 0;
+    return ::close(file) == 0 && good;
+}
+
+} // namespace
+
+std::string partial_name(const std::string& target) {
+    return target + ".part" + base::integer_text(::getpid());
+}
+
+std::optional<Error> appear(const std::string& partial, const std::string& target) {
+    const std::string folder = std::filesystem::path(target).parent_path().string();
+    if (flushed(partial, O_RDWR) && std::rename(partial.c_str(), target.c_str()) == 0 &&
+        flushed(folder.empty() ? "." : folder, O_RDONLY | O_DIRECTORY))
+        return std::nullopt;
+    return Error{ErrorCode::file_not_writable,
+                 {target, {}, {}},
+                 "the file cannot be written",
+                 "check the folder, your rights to it and the room on the disk"};
+}
+
+void remove_book_file(const std::string& path) {
+    std::error_code ignored;
+    for (const char* const ending : {"", "-wal", "-shm", "-journal"})
+        std::filesystem::remove(path + ending, ignored);
+}
+
+std::optional<Error> copy_book(const std::string& from, const std::string& to) {
+    const std::string partial = partial_name(to);
+    remove_book_file(partial);
+    std::optional<Error> problem;
+    {
+        auto source = Database::open(from, Access::read, wait_s);
+        if (!source) return source.error();
+        auto target = Database::open(partial, Access::edit_or_begin, wait_s);
+        if (!target) {
+            problem = target.error();
+        } else {
+            backup(**source, **target);
+            problem = (*target)->take_problem();
+        }
+    }
+    if (!problem) problem = appear(partial, to);
+    if (problem) {
+        problem->place.file = to;
+        remove_book_file(partial);
+    }
+    return problem;
+}
+
+} // namespace lapwright::book

@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/database.h"
+
+#include <algorithm>
+#include <cerrno>
+#include <utility>
+
+#include <sqlite3.h>
+
+namespace lapwright::book {
+namespace {
+
+using base::Error;
+using base::ErrorCode;
+
+bool is_disk_full(int code, sqlite3* handle) {
+    if ((code & 0xff) == SQLITE_FULL) return true;
+    const int system = handle ? sqlite3_system_errno(handle) : 0;
+    return (code & 0xff) == SQLITE_IOERR && (system == ENOSPC || system == EFBIG || system == EDQUOT);
+}
+
+// SQLite's texts are UTF-8 or nothing.
+std::string words_of(sqlite3* handle, int code) {
+    const char* const words = handle ? sqlite3_errmsg(handle) : sqlite3_errstr(code);
+    return words ? words : "";
+}
+
+} // namespace
+
+Error error_of(int code, sqlite3* handle, const std::string& path) {
+    const auto error = [&](ErrorCode kind, const std::string& what, const std::string& remedy) {
+        return Error{kind, {path, {}, {}}, what, remedy};
+    };
+    if (is_disk_full(code, handle))
+        return error(ErrorCode::file_not_writable, "the disk is full: nothing was changed in the book",
+                     "make room on the disk and do it again");
+    switch (code & 0xff) {
+    case SQLITE_CORRUPT:
+    case SQLITE_NOTADB:
+        return error(ErrorCode::book_not_usable, std::string(damaged_book), "let the program save what can be read");
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return error(ErrorCode::book_not_usable, "another window is busy with the book: nothing was changed",
+                     "do it again in a moment");
+    case SQLITE_CANTOPEN:
+        return error(ErrorCode::book_not_usable, "the book cannot be opened", "check its folder and your rights to it");
+    case SQLITE_READONLY:
+    case SQLITE_PERM:
+    case SQLITE_AUTH:
+        return error(ErrorCode::file_not_writable, "the book may not be written: nothing was changed",
+                     "check your rights to the file and to its folder");
+    case SQLITE_IOERR:
+        return error(ErrorCode::book_not_usable, "the disk did not read or write: nothing was changed in the book",
+                     "check the disk");
+    case SQLITE_CONSTRAINT:
+        return error(ErrorCode::book_not_usable, "this belongs to something that is not in the book (any more)",
+                     "look at the book's list again");
+    case SQLITE_INTERRUPT:
+        return base::Error{ErrorCode::cancelled, {}, "the work was cancelled", ""};
+    default:
+        return error(ErrorCode::book_not_usable, "the book answers: " + words_of(handle, code), "");
+    }
+}
+
+int Given::bind(sqlite3_stmt* statement, int place) const {
+    switch (kind_) {
+    case Kind::none:
+        return sqlite3_bind_null(statement, place);
+    case Kind::whole:
+        return sqlite3_bind_int64(statement, place, whole_);
+    case Kind::real:
+        return sqlite3_bind_double(statement, place, real_);
+    case Kind::text:
+        return sqlite3_bind_text64(statement, place, text_.empty() ? "" : text_.data(), text_.size(), SQLITE_TRANSIENT,
+                                   SQLITE_UTF8);
+    case Kind::blob:
+        return sqlite3_bind_blob64(statement, place, text_.empty() ? "" : text_.data(), text_.size(), SQLITE_STATIC);
+    }
+    return SQLITE_MISUSE;
+}
+
+Rows::Rows(Database& database, std::string_view sql, std::initializer_list<Given> given) : database_(&database) {
+    if (!database.well()) return;
+    int code = sqlite3_prepare_v2(database.handle(), sql.data(), static_cast<int>(sql.size()), &statement_, nullptr);
+    int place = 0;
+    for (const Given& value : given)
+        if (code == SQLITE_OK) code = value.bind(statement_, ++place);
+    if (code != SQLITE_OK) database.fail(error_of(code, database.handle(), database.path()));
+}
+
+Rows::~Rows() {
+    sqlite3_finalize(statement_);
+}
+
+bool Rows::next() {
+    if (!database_->well()) return false;
+    const int code = sqlite3_step(statement_);
+    if (code == SQLITE_ROW) return true;
+    if (code != SQLITE_DONE) database_->fail(error_of(code, database_->handle(), database_->path()));
+    return false;
+}
+
+bool Rows::absent(int column) const {
+    return sqlite3_column_type(statement_, column) == SQLITE_NULL;
+}
+
+std::int64_t Rows::whole(int column) const {
+    return sqlite3_column_int64(statement_, column);
+}
+
+double Rows::real(int column) const {
+    return sqlite3_column_double(statement_, column);
+}
+
+std::optional<double> Rows::maybe_real(int column) const {
+    return absent(column) ? std::nullopt : std::optional(real(column));
+}
+
+std::optional<std::int64_t> Rows::maybe_whole(int column) const {
+    return absent(column) ? std::nullopt : std::optional(whole(column));
+}
+
+std::string Rows::text(int column) const {
+    return std::string(blob(column));
+}
+
+std::string_view Rows::blob(int column) const {
+    const auto* const bytes = static_cast<const char*>(sqlite3_column_blob(statement_, column));
+    const int size = sqlite3_column_bytes(statement_, column);
+    return bytes ? std::string_view(bytes, static_cast<std::size_t>(size)) : std::string_view();
+}
+
+base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access, double wait_s) {
+    const int may = access == Access::read   ? SQLITE_OPEN_READONLY
+                    : access == Access::edit ? SQLITE_OPEN_READWRITE
+                                             : SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
+    sqlite3* handle = nullptr;
+    const int code = sqlite3_open_v2(path.c_str(), &handle, may | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE, nullptr);
+    if (code != SQLITE_OK) {
+        Error error = error_of(code, handle, path);
+        sqlite3_close(handle);
+        return error;
+    }
+    std::unique_ptr<Database> database(new Database(path, handle));
+    sqlite3_busy_timeout(handle, static_cast<int>(wait_s * 1000.0));
+    // What a schema from elsewhere says is data, not program.
+    database->run("PRAGMA trusted_schema = OFF");
+    database->run("PRAGMA cell_size_check = ON");
+    database->run("PRAGMA foreign_keys = ON");
+    if (auto problem = database->take_problem()) return *problem;
+    return database;
+}
+
+Database::~Database() {
+    sqlite3_close(handle_);
+}
+
+void Database::run(std::string_view sql, std::initializer_list<Given> given) {
+    Rows rows(*this, sql, given);
+    while (rows.next()) {
+    }
+}
+
+void Database::run_script(std::string_view sql) {
+    if (!well()) return;
+    if (const int code = sqlite3_exec(handle_, std::string(sql).c_str(), nullptr, nullptr, nullptr); code != SQLITE_OK)
+        fail(error_of(code, handle_, path_));
+}
+
+std::optional<std::int64_t> Database::one_whole(std::string_view sql, std::initializer_list<Given> given) {
+    Rows rows(*this, sql, given);
+    return rows.next() ? rows.maybe_whole(0) : std::nullopt;
+}
+
+std::int64_t Database::last_id() const {
+    return sqlite3_last_insert_rowid(handle_);
+}
+
+std::int64_t Database::changed_rows() const {
+    return sqlite3_changes64(handle_);
+}
+
+void Database::fail(Error error) {
+    if (!problem_) problem_ = std::move(error);
+}
+
+void Database::fail_as_sqlite_says() {
+    fail(error_of(sqlite3_extended_errcode(handle_), handle_, path_));
+}
+
+std::optional<Error> Database::take_problem() {
+    return std::exchange(problem_, std::nullopt);
+}
+
+namespace {
+
+std::optional<Error> within(Database& database, std::string_view begin, const std::function<void(Database&)>& body) {
+    database.run(begin);
+    if (auto problem = database.take_problem()) return problem;
+    body(database);
+    database.run("COMMIT");
+    auto problem = database.take_problem();
+    // A full disk may have rolled it back already.
+    if (problem && sqlite3_get_autocommit(database.handle()) == 0) {
+        database.run("ROLLBACK");
+        database.take_problem();
+    }
+    return problem;
+}
+
+} // namespace
+
+std::optional<Error> edit(Database& database, const std::function<void(Database&)>& body) {
+    return within(database, "BEGIN IMMEDIATE", body);
+}
+
+std::optional<Error> look(Database& database, const std::function<void(Database&)>& body) {
+    return within(database, "BEGIN", body);
+}
+
+} // namespace lapwright::book

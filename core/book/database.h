@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// SQLite in this folder's own words.  The first thing that goes wrong stays as the database's problem and every later
+// statement does nothing, so that an edit is written straight down and asked once, at its end, whether it held.
+#pragma once
+
+#include "core/base/error.h"
+#include "core/base/result.h"
+
+#include <cstdint>
+#include <functional>
+#include <initializer_list>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+struct sqlite3;
+struct sqlite3_stmt;
+
+namespace lapwright::book {
+
+// Bytes of a blob; they must outlive the statement.
+struct Blob {
+    std::string_view bytes;
+};
+
+// One value that a statement is given; absent ones are NULL.
+class Given {
+  public:
+    Given() = default;
+    Given(std::int64_t value) : kind_(Kind::whole), whole_(value) {}
+    Given(int value) : Given(static_cast<std::int64_t>(value)) {}
+    Given(double value) : kind_(Kind::real), real_(value) {}
+    Given(std::string_view value) : kind_(Kind::text), text_(value) {}
+    Given(const std::string& value) : Given(std::string_view(value)) {}
+    Given(const char* value) : Given(std::string_view(value)) {}
+    Given(Blob value) : kind_(Kind::blob), text_(value.bytes) {}
+    template <typename T>
+    Given(const std::optional<T>& value) : Given(value ? Given(*value) : Given()) {}
+
+    int bind(sqlite3_stmt* statement, int place) const;
+
+  private:
+    enum class Kind { none, whole, real, text, blob };
+    Kind kind_ = Kind::none;
+    std::int64_t whole_ = 0;
+    double real_ = 0.0;
+    std::string_view text_;
+};
+
+class Database;
+
+// Rows of an answer: while (rows.next()) …  Columns count from 0.
+class Rows {
+  public:
+    Rows(Database& database, std::string_view sql, std::initializer_list<Given> given);
+    Rows(const Rows&) = delete;
+    Rows& operator=(const Rows&) = delete;
+    ~Rows();
+
+    [[nodiscard]] bool next();
+    [[nodiscard]] bool absent(int column) const;
+    [[nodiscard]] std::int64_t whole(int column) const;
+    [[nodiscard]] double real(int column) const;
+    [[nodiscard]] std::optional<double> maybe_real(int column) const;
+    [[nodiscard]] std::optional<std::int64_t> maybe_whole(int column) const;
+    [[nodiscard]] std::string text(int column) const;
+    [[nodiscard]] std::string_view blob(int column) const; // until the next row
+
+  private:
+    Database* database_;
+    sqlite3_stmt* statement_ = nullptr;
+};
+
+enum class Access { edit_or_begin, edit, read };
+
+class Database {
+  public:
+    [[nodiscard]] static base::Result<std::unique_ptr<Database>> open(const std::string& path, Access access,
+                                                                      double wait_s);
+    Database(const Database&) = delete;
+    Database& operator=(const Database&) = delete;
+    ~Database();
+
+    [[nodiscard]] const std::string& path() const { return path_; }
+    [[nodiscard]] sqlite3* handle() const { return handle_; }
+
+    void run(std::string_view sql, std::initializer_list<Given> given = {});
+    // Several statements in one text.
+    void run_script(std::string_view sql);
+    [[nodiscard]] std::optional<std::int64_t> one_whole(std::string_view sql, std::initializer_list<Given> given = {});
+    [[nodiscard]] std::int64_t last_id() const;
+    [[nodiscard]] std::int64_t changed_rows() const;
+
+    [[nodiscard]] bool well() const { return !problem_; }
+    [[nodiscard]] const std::optional<base::Error>& problem() const { return problem_; }
+    void fail(base::Error error); // the first stays
+    void fail_as_sqlite_says();
+    // The problem is dealt with.
+    std::optional<base::Error> take_problem();
+
+  private:
+    Database(std::string path, sqlite3* handle) : path_(std::move(path)), handle_(handle) {}
+    std::string path_;
+    sqlite3* handle_;
+    std::optional<base::Error> problem_;
+};
+
+// What the body does is done whole, or undone and told.
+[[nodiscard]] std::optional<base::Error> edit(Database& database, const std::function<void(Database&)>& body);
+// What the body reads is of one moment.
+[[nodiscard]] std::optional<base::Error> look(Database& database, const std::function<void(Database&)>& body);
+
+// What SQLite's result code means for the book at this path, for people.
+[[nodiscard]] base::Error error_of(int code, sqlite3* handle, const std::string& path);
+// The error says that the file is damaged or no book at all: see salvage.h.
+inline constexpr std::string_view damaged_book = "the book is damaged";
+
+} // namespace lapwright::book

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/migrate.h"
+
+#include "core/base/number_text.h"
+#include "core/book/copy_file.h"
+
+#include <filesystem>
+#include <system_error>
+
+namespace lapwright::book {
+namespace {
+
+using base::Error;
+using base::ErrorCode;
+
+Error refused(const Database& database, const std::string& what, const std::string& remedy) {
+    return {ErrorCode::book_not_usable, {database.path(), {}, {}}, what, remedy};
+}
+
+// 0: nothing is in the file yet.
+std::int64_t version_of(Database& database) {
+    return database.one_whole("PRAGMA user_version").value_or(0);
+}
+
+int newest(std::span<const Migration> migrations) {
+    return migrations.empty() ? 0 : migrations.back().number;
+}
+
+void refuse_strangers(Database& database, std::span<const Migration> migrations) {
+    const std::int64_t mark = database.one_whole("PRAGMA application_id").value_or(0);
+    const bool empty = database.one_whole("SELECT count(*) FROM sqlite_master").value_or(0) == 0;
+    if (!database.well()) return;
+    if (!(empty && version_of(database) == 0 && mark == 0) && mark != book_mark)
+        database.fail(refused(database, "this file is no book", "name another file"));
+    else if (version_of(database) > newest(migrations))
+        database.fail(
+            refused(database, "the book was written by a newer version of the program", "install the newer version"));
+}
+
+std::string name_of_copy(const std::string& path, std::int64_t version) {
+    const std::string plain = path + ".schema-" + base::integer_text(version);
+    std::string name = plain;
+    for (int i = 2; std::filesystem::exists(name); ++i)
+        name = plain + "-" + base::integer_text(i);
+    return name;
+}
+
+} // namespace
+
+std::optional<Error> migrate(Database& database, std::span<const Migration> migrations) {
+    refuse_strangers(database, migrations);
+    if (auto problem = database.take_problem()) return problem;
+    if (version_of(database) == newest(migrations)) return database.take_problem();
+
+    // A step may build a table anew under an old name, which references must not follow.
+    database.run("PRAGMA foreign_keys = OFF");
+    std::string copy;
+    auto problem = edit(database, [&](Database& book) {
+        refuse_strangers(book, migrations);
+        const std::int64_t before = version_of(book); // another window may have been first
+        if (!book.well() || before == newest(migrations)) return;
+        if (before > 0) {
+            copy = name_of_copy(book.path(), before);
+            if (auto failed = copy_book(book.path(), copy)) {
+                copy.clear();
+                return book.fail(*failed);
+            }
+        }
+        for (const Migration& step : migrations)
+            if (step.number > before) book.run_script(step.sql);
+        if (book.one_whole("SELECT count(*) FROM pragma_foreign_key_check").value_or(0) != 0)
+            book.fail(refused(book, std::string(damaged_book), "let the program save what can be read"));
+        book.run("PRAGMA application_id = " + base::integer_text(book_mark));
+        book.run("PRAGMA user_version = " + base::integer_text(newest(migrations)));
+    });
+    if (problem && !copy.empty()) {
+        std::error_code ignored;
+        std::filesystem::remove(copy, ignored);
+    }
+    database.run("PRAGMA foreign_keys = ON");
+    if (auto late = database.take_problem(); late && !problem) problem = late;
+    return problem;
+}
+
+} // namespace lapwright::book

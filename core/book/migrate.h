@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Brings a book's schema up to date.
+#pragma once
+
+#include "core/book/database.h"
+#include "core/book/migration.h"
+
+#include <optional>
+#include <span>
+
+namespace lapwright::book {
+
+// Says in the file's header that it is a book ("LWbk").
+inline constexpr std::int64_t book_mark = 0x4c57626b;
+
+// All missing steps in one transaction; a book that was there before is copied to "PATH.schema-N" first.  Error
+// book_not_usable when the file is no book or has a newer schema.
+[[nodiscard]] std::optional<base::Error> migrate(Database& database, std::span<const Migration> migrations);
+
+} // namespace lapwright::book

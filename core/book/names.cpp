@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/names.h"
+
+namespace lapwright::book {
+namespace {
+
+std::string table_text(NameTable table) {
+    return table == NameTable::driver ? "driver" : table == NameTable::car ? "car" : "track";
+}
+
+} // namespace
+
+std::string_view trimmed(std::string_view text) {
+    constexpr std::string_view blanks = " \t\r\n";
+    const auto first = text.find_first_not_of(blanks);
+    if (first == std::string_view::npos) return {};
+    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
+}
+
+std::optional<std::int64_t> id_of_name(Database& database, NameTable table, std::string_view name) {
+    const std::string_view plain = trimmed(name);
+    if (plain.empty()) return std::nullopt;
+    if (auto known = database.one_whole("SELECT id FROM " + table_text(table) + " WHERE name = ?", {plain}))
+        return known;
+    database.run("INSERT INTO " + table_text(table) + " (name) VALUES (?)", {plain});
+    return database.last_id();
+}
+
+void forget_unused_names(Database& database) {
+    database.run("DELETE FROM driver WHERE id NOT IN (SELECT driver_id FROM session WHERE driver_id IS NOT NULL)");
+    database.run("DELETE FROM car WHERE id NOT IN (SELECT car_id FROM session WHERE car_id IS NOT NULL)");
+    database.run("DELETE FROM track WHERE record IS NULL AND line IS NULL AND "
+                 "id NOT IN (SELECT track_id FROM session WHERE track_id IS NOT NULL)");
+}
+
+} // namespace lapwright::book

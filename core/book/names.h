@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Names of drivers, cars and tracks, within an edit of the caller.
+#pragma once
+
+#include "core/book/database.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace lapwright::book {
+
+enum class NameTable { driver, car, track };
+
+[[nodiscard]] std::string_view trimmed(std::string_view text);
+
+// The row of this name, made where there is none; nothing for an empty name.
+[[nodiscard]] std::optional<std::int64_t> id_of_name(Database& database, NameTable table, std::string_view name);
+
+// Drivers and cars that no session has, and tracks of which no more than the name is known.
+void forget_unused_names(Database& database);
+
+} // namespace lapwright::book

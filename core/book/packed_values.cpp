@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/packed_values.h"
+
+#include "core/book/deflate.h"
+#include "core/book/lattice.h"
+#include "core/book/varint.h"
+
+#include <algorithm>
+#include <array>
+#include <bit>
+#include <limits>
+
+namespace lapwright::book {
+namespace {
+
+constexpr char decimal_form = 'd';
+constexpr char binary_form = 'b';
+constexpr char planes_form = 'p';
+constexpr std::size_t highest_order = 2;
+// A varint has ten bytes at most, and a number two of them; a deflated byte becomes some thousand at most (RFC 1951).
+constexpr std::size_t most_bytes_a_number = 20;
+constexpr std::size_t most_bytes_of_one = 1100;
+constexpr std::size_t form_bytes = 64;
+
+using Whole = std::vector<std::uint64_t>;
+
+template <typename Number>
+void put_plain(std::string& bytes, Number number) {
+    for (std::size_t i = 0; i < sizeof number; ++i)
+        bytes.push_back(static_cast<char>(static_cast<unsigned char>(number >> (8 * i))));
+}
+
+template <typename Number>
+std::optional<Number> take_plain(std::string_view& bytes) {
+    if (bytes.size() < sizeof(Number)) return std::nullopt;
+    Number number = 0;
+    for (std::size_t i = 0; i < sizeof number; ++i)
+        number = static_cast<Number>(
+            number | static_cast<Number>(static_cast<Number>(static_cast<unsigned char>(bytes[i])) << (8 * i)));
+    bytes.remove_prefix(sizeof number);
+    return number;
+}
+
+void difference(Whole& numbers) {
+    for (std::size_t i = numbers.size(); i-- > 1;)
+        numbers[i] -= numbers[i - 1];
+}
+
+void sum(Whole& numbers) {
+    for (std::size_t i = 1; i < numbers.size(); ++i)
+        numbers[i] += numbers[i - 1];
+}
+
+std::size_t bytes_of(const Whole& numbers) {
+    std::size_t bytes = 0;
+    for (const std::uint64_t number : numbers)
+        bytes += varint_bytes(folded(number));
+    return bytes;
+}
+
+void put_whole(std::string& bytes, const Whole& numbers) {
+    for (const std::uint64_t number : numbers)
+        put_varint(bytes, folded(number));
+}
+
+std::optional<Whole> take_whole(std::string_view& bytes, std::size_t count) {
+    Whole numbers(count);
+    for (std::uint64_t& number : numbers) {
+        const auto taken = take_varint(bytes);
+        if (!taken) return std::nullopt;
+        number = unfolded(*taken);
+    }
+    return numbers;
+}
+
+// The order of differences that needs the fewest bytes, and these.
+void put_differences(std::string& bytes, Whole numbers) {
+    Whole best = numbers;
+    std::size_t least = bytes_of(numbers);
+    char order = 0;
+    for (std::size_t i = 1; i <= highest_order; ++i) {
+        difference(numbers);
+        if (const std::size_t size = bytes_of(numbers); size < least) {
+            least = size;
+            best = numbers;
+            order = static_cast<char>(i);
+        }
+    }
+    bytes.push_back(order);
+    put_whole(bytes, best);
+}
+
+std::optional<Whole> take_differences(std::string_view& bytes, std::size_t count) {
+    if (bytes.empty() || static_cast<unsigned char>(bytes.front()) > highest_order) return std::nullopt;
+    const auto order = static_cast<std::size_t>(bytes.front());
+    bytes.remove_prefix(1);
+    auto numbers = take_whole(bytes, count);
+    for (std::size_t i = 0; numbers && i < order; ++i)
+        sum(*numbers);
+    return numbers;
+}
+
+std::string in_planes(std::span<const double> values) {
+    std::string bytes(1, planes_form);
+    for (unsigned plane = 0; plane < 8; ++plane)
+        for (const double value : values)
+            bytes.push_back(
+                static_cast<char>(static_cast<unsigned char>(std::bit_cast<std::uint64_t>(value) >> (8 * plane))));
+    return bytes;
+}
+
+std::optional<std::vector<double>> out_of_planes(std::string_view bytes, std::size_t count) {
+    if (bytes.size() != 8 * count) return std::nullopt;
+    std::vector<double> values(count);
+    for (std::size_t i = 0; i < count; ++i) {
+        std::uint64_t bits = 0;
+        for (std::size_t plane = 0; plane < 8; ++plane)
+            bits |= static_cast<std::uint64_t>(static_cast<unsigned char>(bytes[plane * count + i])) << (8 * plane);
+        values[i] = std::bit_cast<double>(bits);
+    }
+    return values;
+}
+
+void put_form(std::string& bytes, const Lattice& lattice) {
+    bytes.push_back(lattice.bits ? binary_form : decimal_form);
+    if (lattice.bits) return put_plain(bytes, static_cast<std::uint16_t>(*lattice.bits));
+    put_plain(bytes, std::bit_cast<std::uint64_t>(lattice.factor));
+    put_plain(bytes, std::bit_cast<std::uint64_t>(lattice.offset));
+    bytes.push_back(static_cast<char>(lattice.decimals));
+}
+
+std::optional<Lattice> take_form(char form, std::string_view& bytes) {
+    Lattice lattice;
+    if (form == binary_form) {
+        const auto bits = take_plain<std::uint16_t>(bytes);
+        if (!bits || *bits > most_bits) return std::nullopt;
+        lattice.bits = *bits;
+        return lattice;
+    }
+    const auto factor = take_plain<std::uint64_t>(bytes);
+    const auto offset = take_plain<std::uint64_t>(bytes);
+    const auto decimals = take_plain<std::uint8_t>(bytes);
+    if (form != decimal_form || !factor || !offset || !decimals || *decimals > most_decimals) return std::nullopt;
+    lattice.factor = std::bit_cast<double>(*factor);
+    lattice.offset = std::bit_cast<double>(*offset);
+    lattice.decimals = *decimals;
+    return lattice;
+}
+
+// The values on the lattice, or nothing when one of them has no place there.
+std::optional<std::string> on_lattice(std::span<const double> values, const Lattice& lattice) {
+    Whole numbers(values.size());
+    Whole off(values.size());
+    bool exact = true;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        const auto n = lattice.nearest(values[i]);
+        if (!n) return std::nullopt;
+        numbers[i] = static_cast<std::uint64_t>(*n);
+        off[i] = std::bit_cast<std::uint64_t>(values[i]) - std::bit_cast<std::uint64_t>(lattice.value(*n));
+        exact = exact && off[i] == 0;
+    }
+    std::string bytes;
+    put_form(bytes, lattice);
+    put_differences(bytes, std::move(numbers));
+    bytes.push_back(exact ? '\0' : '\1');
+    if (!exact) put_whole(bytes, off);
+    return bytes;
+}
+
+std::optional<std::vector<double>> off_lattice(char form, std::string_view bytes, std::size_t count) {
+    const auto lattice = take_form(form, bytes);
+    const auto numbers = lattice ? take_differences(bytes, count) : std::nullopt;
+    if (!numbers || bytes.empty()) return std::nullopt;
+    const bool exact = bytes.front() == '\0';
+    bytes.remove_prefix(1);
+    const auto off = exact ? std::optional(Whole()) : take_whole(bytes, count);
+    if (!off || !bytes.empty()) return std::nullopt;
+    std::vector<double> values(count);
+    for (std::size_t i = 0; i < count; ++i) {
+        values[i] = lattice->value(static_cast<std::int64_t>((*numbers)[i]));
+        if (!exact) values[i] = std::bit_cast<double>(std::bit_cast<std::uint64_t>(values[i]) + (*off)[i]);
+    }
+    return values;
+}
+
+std::optional<std::string> inflated_numbers(std::string_view bytes, std::size_t count) {
+    if (count / most_bytes_of_one > bytes.size()) return std::nullopt;
+    return inflated(bytes, form_bytes + count * most_bytes_a_number);
+}
+
+} // namespace
+
+std::string packed(std::span<const double> values) {
+    if (const auto lattice = find_lattice(values))
+        if (const auto bytes = on_lattice(values, *lattice)) return deflated(*bytes);
+    return deflated(in_planes(values));
+}
+
+std::string packed(std::span<const std::uint32_t> numbers) {
+    std::string bytes;
+    put_differences(bytes, Whole(numbers.begin(), numbers.end()));
+    return deflated(bytes);
+}
+
+std::optional<std::vector<double>> unpacked_values(std::string_view bytes, std::size_t count) {
+    const auto plain = inflated_numbers(bytes, count);
+    if (!plain || plain->empty()) return std::nullopt;
+    const std::string_view rest = std::string_view(*plain).substr(1);
+    return plain->front() == planes_form ? out_of_planes(rest, count) : off_lattice(plain->front(), rest, count);
+}
+
+std::optional<std::vector<std::uint32_t>> unpacked_numbers(std::string_view bytes, std::size_t count) {
+    const auto plain = inflated_numbers(bytes, count);
+    if (!plain) return std::nullopt;
+    std::string_view rest = *plain;
+    const auto whole = take_differences(rest, count);
+    const auto too_large = [](std::uint64_t n) { return n > std::numeric_limits<std::uint32_t>::max(); };
+    if (!whole || !rest.empty() || std::ranges::any_of(*whole, too_large)) return std::nullopt;
+    std::vector<std::uint32_t> numbers(count);
+    std::ranges::transform(*whole, numbers.begin(), [](std::uint64_t n) { return static_cast<std::uint32_t>(n); });
+    return numbers;
+}
+
+} // namespace lapwright::book

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/pairings.h"
+
+#include "core/book/session_rows.h"
+
+namespace lapwright::book {
+namespace {
+
+using base::Error;
+using base::Result;
+
+// Those whose sessions are both listed.
+constexpr const char* const listed_pairings =
+    "SELECT id, session_a, lap_a, session_b, lap_b, title, sentence, changed_unix_s FROM pairing "
+    "WHERE session_a IN (SELECT id FROM session WHERE removed_unix_s IS NULL) "
+    "AND session_b IN (SELECT id FROM session WHERE removed_unix_s IS NULL) ";
+
+KeptPairing pairing_of(const Rows& rows) {
+    return {PairingId{rows.whole(0)},
+            {SessionId{rows.whole(1)}, static_cast<int>(rows.whole(2)), SessionId{rows.whole(3)},
+             static_cast<int>(rows.whole(4)), rows.text(5), rows.text(6), rows.real(7)}};
+}
+
+} // namespace
+
+Result<PairingId> put_pairing(Book& book, const Pairing& pairing) {
+    std::optional<std::int64_t> id;
+    const auto problem = edit(book.database(), [&](Database& database) {
+        require_session(database, pairing.session_a);
+        require_session(database, pairing.session_b);
+        const auto a = static_cast<std::int64_t>(pairing.session_a);
+        const auto b = static_cast<std::int64_t>(pairing.session_b);
+        database.run("INSERT INTO pairing (session_a, lap_a, session_b, lap_b, title, sentence, changed_unix_s) "
+                     "VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (session_a, lap_a, session_b, lap_b) DO UPDATE SET "
+                     "title = excluded.title, sentence = excluded.sentence, changed_unix_s = excluded.changed_unix_s",
+                     {a, pairing.lap_a, b, pairing.lap_b, pairing.title, pairing.sentence,
+                      pairing.changed_unix_s > 0.0 ? pairing.changed_unix_s : now_unix_s()});
+        id = database.one_whole(
+            "SELECT id FROM pairing WHERE session_a = ? AND lap_a = ? AND session_b = ? AND lap_b = ?",
+            {a, pairing.lap_a, b, pairing.lap_b});
+        index_words(database, pairing.session_a);
+        index_words(database, pairing.session_b);
+    });
+    if (problem) return *problem;
+    return PairingId{id.value_or(0)};
+}
+
+std::optional<Error> remove_pairing(Book& book, PairingId id) {
+    return edit(book.database(), [&](Database& database) {
+        std::vector<SessionId> touched;
+        {
+            Rows rows(database, "SELECT session_a, session_b FROM pairing WHERE id = ?",
+                      {static_cast<std::int64_t>(id)});
+            if (rows.next()) touched = {SessionId{rows.whole(0)}, SessionId{rows.whole(1)}};
+        }
+        database.run("DELETE FROM pairing WHERE id = ?", {static_cast<std::int64_t>(id)});
+        for (const SessionId session : touched)
+            index_words(database, session);
+    });
+}
+
+Result<std::vector<KeptPairing>> pairings(Book& book) {
+    std::vector<KeptPairing> all;
+    const auto problem = look(book.database(), [&](Database& database) {
+        Rows rows(database, std::string(listed_pairings) + "ORDER BY changed_unix_s DESC, id DESC", {});
+        while (rows.next())
+            all.push_back(pairing_of(rows));
+    });
+    if (problem) return *problem;
+    return all;
+}
+
+Result<Pairing> read_pairing(Book& book, PairingId id) {
+    Pairing pairing;
+    const auto problem = look(book.database(), [&](Database& database) {
+        Rows rows(database, std::string(listed_pairings) + "AND id = ?", {static_cast<std::int64_t>(id)});
+        if (rows.next())
+            pairing = pairing_of(rows).pairing;
+        else
+            database.fail({base::ErrorCode::book_not_usable,
+                           {database.path(), {}, {}},
+                           "this pairing is not in the book (any more)",
+                           "look at the book's list again"});
+    });
+    if (problem) return *problem;
+    return pairing;
+}
+
+} // namespace lapwright::book

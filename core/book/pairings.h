@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Pairings that are kept.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/book/book.h"
+#include "core/book/entries.h"
+
+#include <optional>
+#include <vector>
+
+namespace lapwright::book {
+
+// Puts it in, or renews title and sentence of the one with the same two laps.
+[[nodiscard]] base::Result<PairingId> put_pairing(Book& book, const Pairing& pairing);
+// Its notes go with it.
+[[nodiscard]] std::optional<base::Error> remove_pairing(Book& book, PairingId id);
+// The newest first; without those of removed sessions.
+[[nodiscard]] base::Result<std::vector<KeptPairing>> pairings(Book& book);
+[[nodiscard]] base::Result<Pairing> read_pairing(Book& book, PairingId id);
+
+} // namespace lapwright::book

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A session's rows, within an edit or a look of the caller.
+#pragma once
+
+#include "core/book/database.h"
+#include "core/book/entries.h"
+#include "core/book/samples.h"
+#include "core/lap/lap.h"
+#include "core/recording/recording.h"
+
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace lapwright::book {
+
+[[nodiscard]] std::string_view as_bytes(const Checksum& checksum);
+[[nodiscard]] double now_unix_s();
+
+// Fails the database where there is no such session, or it was removed.
+void require_session(Database& database, SessionId id);
+
+// Without details, laps and numbers.
+[[nodiscard]] SessionId insert_session(Database& database, const Source& source, const recording::Recording& recording);
+
+void write_details(Database& database, SessionId id, const SessionDetails& details);
+[[nodiscard]] SessionDetails detail_row(Database& database, SessionId id);
+
+void write_laps(Database& database, SessionId id, std::span<const lap::Lap> laps);
+[[nodiscard]] std::vector<lap::Lap> lap_rows(Database& database, SessionId id);
+
+void write_recording(Database& database, SessionId id, const recording::Recording& recording,
+                     const PackedSamples& samples);
+void clear_recording(Database& database, SessionId id);
+[[nodiscard]] recording::Recording recording_rows(Database& database, SessionId id);
+
+// What the session can be found by, after an edit that touched it.
+void index_words(Database& database, SessionId id);
+
+} // namespace lapwright::book

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/tracks.h"
+
+#include "core/book/line_bytes.h"
+#include "core/book/names.h"
+
+namespace lapwright::book {
+namespace {
+
+using base::Error;
+using base::Result;
+
+// A record that this version cannot read is as good as none; its text stays in the book.
+std::optional<track::TrackRecord> record_of_text(const std::string& text, const std::string& name) {
+    auto record = track::parse_track_record(text, name);
+    return record ? std::optional(std::move(record).value()) : std::nullopt;
+}
+
+} // namespace
+
+std::optional<Error> put_track(Book& book, const track::TrackRecord& record, const std::optional<KeptLine>& line) {
+    const std::string text = track::track_record_json(record);
+    const std::string bytes = line ? line_bytes(*line) : std::string();
+    return edit(book.database(), [&](Database& database) {
+        const auto id = id_of_name(database, NameTable::track, record.name);
+        if (!id)
+            return database.fail({base::ErrorCode::track_not_readable,
+                                  {database.path(), {}, "name"},
+                                  "the track has no name",
+                                  "give it one"});
+        database.run("UPDATE track SET record = ? WHERE id = ?", {text, *id});
+        if (line) database.run("UPDATE track SET line = ? WHERE id = ?", {Blob{bytes}, *id});
+    });
+}
+
+Result<std::optional<track::TrackRecord>> read_track(Book& book, const std::string& name) {
+    std::optional<track::TrackRecord> record;
+    const auto problem = look(book.database(), [&](Database& database) {
+        Rows rows(database, "SELECT record FROM track WHERE name = ? AND record IS NOT NULL", {trimmed(name)});
+        if (rows.next()) record = record_of_text(rows.text(0), name);
+    });
+    if (problem) return *problem;
+    return record;
+}
+
+Result<std::optional<KeptLine>> read_line(Book& book, const std::string& name) {
+    std::optional<KeptLine> line;
+    const auto problem = look(book.database(), [&](Database& database) {
+        Rows rows(database, "SELECT line FROM track WHERE name = ? AND line IS NOT NULL", {trimmed(name)});
+        if (rows.next()) line = line_of_bytes(rows.blob(0));
+    });
+    if (problem) return *problem;
+    return line;
+}
+
+Result<std::vector<track::TrackRecord>> tracks(Book& book) {
+    std::vector<track::TrackRecord> all;
+    const auto problem = look(book.database(), [&](Database& database) {
+        Rows rows(database, "SELECT record, name FROM track WHERE record IS NOT NULL ORDER BY name", {});
+        while (rows.next())
+            if (auto record = record_of_text(rows.text(0), rows.text(1))) all.push_back(std::move(*record));
+    });
+    if (problem) return *problem;
+    return all;
+}
+
+std::optional<Error> put_recipe(Book& book, const KeptRecipe& recipe) {
+    return edit(book.database(), [&](Database& database) {
+        database.run("INSERT INTO recipe (shape, title, text) VALUES (?, ?, ?) ON CONFLICT (shape) DO UPDATE SET "
+                     "title = excluded.title, text = excluded.text",
+                     {recipe.shape, recipe.title, recipe.text});
+    });
+}
+
+std::optional<Error> remove_recipe(Book& book, const std::string& shape) {
+    return edit(book.database(),
+                [&](Database& database) { database.run("DELETE FROM recipe WHERE shape = ?", {shape}); });
+}
+
+Result<std::vector<KeptRecipe>> recipes(Book& book) {
+    std::vector<KeptRecipe> all;
+    const auto problem = look(book.database(), [&](Database& database) {
+        Rows rows(database, "SELECT shape, title, text FROM recipe ORDER BY title, shape", {});
+        while (rows.next())
+            all.push_back({rows.text(0), rows.text(1), rows.text(2)});
+    });
+    if (problem) return *problem;
+    return all;
+}
+
+} // namespace lapwright::book

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Tracks of the book: gate, segments with their names, reference line; and the import's recipes.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/book/book.h"
+#include "core/book/entries.h"
+#include "core/track/track.h"
+#include "core/track/track_record.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lapwright::book {
+
+struct KeptLine {
+    motion::LocalFrame frame;
+    track::ReferenceLine line;
+};
+
+// Under the record's name; one that is there is replaced, its line kept when none is given.
+[[nodiscard]] std::optional<base::Error> put_track(Book& book, const track::TrackRecord& record,
+                                                   const std::optional<KeptLine>& line = {});
+// Nothing where the book knows no more of the track than its name, or not even that.
+[[nodiscard]] base::Result<std::optional<track::TrackRecord>> read_track(Book& book, const std::string& name);
+[[nodiscard]] base::Result<std::optional<KeptLine>> read_line(Book& book, const std::string& name);
+// All that have a record, by name: to find the one whose gate is near.
+[[nodiscard]] base::Result<std::vector<track::TrackRecord>> tracks(Book& book);
+
+// One for each shape.
+[[nodiscard]] std::optional<base::Error> put_recipe(Book& book, const KeptRecipe& recipe);
+[[nodiscard]] std::optional<base::Error> remove_recipe(Book& book, const std::string& shape);
+[[nodiscard]] base::Result<std::vector<KeptRecipe>> recipes(Book& book); // by title
+
+} // namespace lapwright::book
