@@ -2,6 +2,7 @@
 #include "core/car/car_figures.h"
 
 #include "core/base/constants.h"
+#include "core/base/number_text.h"
 #include "core/car/driving_force.h"
 #include "core/car/full_throttle.h"
 #include "core/car/grip_model.h"
@@ -28,8 +29,9 @@ constexpr double downforce_area_sd = 2.0;
 constexpr double usual_share = 0.965;
 constexpr double share_sd = 0.012;
 constexpr double attitude_sd = 0.08;
-constexpr double traction_sd = 0.07; // relative, of the traction share: exits differ
-constexpr double data_decides = 0.5; // posterior over prior standard deviation
+constexpr double traction_sd = 0.07;    // relative, of the traction share: exits differ
+constexpr double hardly_changes = 0.02; // of power over the engine speeds used
+constexpr double data_decides = 0.5;    // posterior over prior standard deviation
 
 template <typename Get>
 CarFigure figure_of(const std::vector<CarDraw>& draws, Get get, DecidedBy decided_by = DecidedBy::data) {
@@ -113,12 +115,26 @@ void add_evidence(CarFigures& figures, const Fits& fits) {
     figures.driving = fits.driving.evidence;
 }
 
-void add_notes(CarFigures& figures, std::size_t laps) {
+std::string power_note(const std::optional<PowerCurveSeen>& curve) {
+    if (!curve)
+        return "engine speed was not recorded: power counts as one figure for all engine speeds, so it and the drag "
+               "are "
+               "known less well";
+    const auto rpm = [](double rev_s) { return base::fixed_text(100.0 * std::round(0.6 * rev_s), 0); };
+    const std::string range = "power is the mean over the engine speeds of the straights, " +
+                              rpm(curve->slowest_rev_s) + " to " + rpm(curve->fastest_rev_s) + " rpm; over them it ";
+    if (curve->most_share - curve->least_share < hardly_changes) return range + "hardly changes";
+    return range + "runs from " + base::fixed_text(100.0 * curve->least_share, 0) + " to " +
+           base::fixed_text(100.0 * curve->most_share, 0) + " % of that";
+}
+
+void add_notes(CarFigures& figures, const Fits& fits, std::size_t laps) {
     if (laps < 3) figures.notes.emplace_back("few clean laps: what differs from lap to lap is hardly known");
     if (figures.downforce_area_m2_per_kg.decided_by == DecidedBy::prior)
         figures.notes.emplace_back("the laps do not tell the downforce; it is mostly what such cars usually have");
     if (figures.drag_area_m2_per_kg.decided_by == DecidedBy::prior)
         figures.notes.emplace_back("the laps do not tell the drag; it is mostly what such cars usually have");
+    figures.notes.push_back(power_note(fits.driving.curve));
     if (figures.per_kilogram) figures.notes.emplace_back("no mass was given: figures are per kilogram");
     for (const CornerEvidence& corner : figures.corners) {
         if (corner.flat)
@@ -228,7 +244,7 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     figures.typical = typical_of(figures.draws, figures.traction_share);
     add_figures(figures, fits, data);
     add_evidence(figures, fits);
-    add_notes(figures, data.laps.size());
+    add_notes(figures, fits, data.laps.size());
     return figures;
 }
 

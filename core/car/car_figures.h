@@ -91,7 +91,7 @@ struct CarFigures {
     CarFigure grip_as_used;                     // what the driver's limit corners show
     std::optional<CarFigure> downforce_area_m2; // corrected for the tyres' load exponent; negative: lift
     std::optional<CarFigure> drag_area_m2;
-    std::optional<CarFigure> power_w; // at the wheels
+    std::optional<CarFigure> power_w; // at the wheels, mean over the engine speeds of the straights
     std::optional<CarFigure> mass_kg;
     // The same per kilogram, always there.
     CarFigure downforce_area_m2_per_kg;

@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Power and drag per kilogram from acceleration at full throttle, out of shifts:
 //   (1 + rotating) a + (c_rr + slope) g = p / v − d v²,   p = P/m,  d = ρ CdA / 2m.
-// Robust regression (Tukey's biweight), spread by resampling straights and laps, and by what no lap can tell: rolling
-// resistance 0.014 ± 0.003, rotating parts 3 % ± 1 %, a tilt of the power over speed of ± 2 % (stated priors; common
-// practice, no source).
+// Where engine speed was recorded p follows it (power_curve.h), and the figure is its mean over the samples; one figure
+// for all engine speeds would take what a curve does for drag.  Robust regression (Tukey's biweight), spread by
+// resampling straights and laps, and by what no lap can tell: rolling resistance 0.014 ± 0.003, rotating parts 3 % ± 1
+// %, a tilt of the power over speed of ± 2 %, and ± 5 % where the engine's speed is not known (stated priors; common
+// practice, no source; the last so that cars with invented curves and gears are found, see the tests).
 #pragma once
 
 #include "core/car/car_figures.h"
 #include "core/math/fit_status.h"
 
+#include <optional>
 #include <vector>
 
 namespace lapwright::car {
@@ -20,6 +23,14 @@ struct DrivingForceDraw {
     double rotating_share = 0.0;
 };
 
+// What the samples show of the engine's curve: its range, and the power at the least and at the best of it over p.
+struct PowerCurveSeen {
+    double slowest_rev_s = 0.0;
+    double fastest_rev_s = 0.0;
+    double least_share = 1.0;
+    double most_share = 1.0;
+};
+
 struct DrivingForce {
     math::FitStatus status = math::FitStatus::not_run;
     DrivingForceDraw best;
@@ -28,6 +39,7 @@ struct DrivingForce {
     std::vector<DrivingForceDraw> draws;
     std::vector<DrivingEvidence> evidence;
     std::size_t straights = 0;
+    std::optional<PowerCurveSeen> curve; // absent where one power had to do
 };
 
 // drag_prior: mean and standard deviation of d that hold where the data say little.

@@ -115,6 +115,7 @@ std::vector<ThrottleSample> full_throttle_samples(const CarData& data) {
             if (!good[i]) bad_times.push_back(lap.time_s[i]);
         std::vector<double> shifts = shift_times(lap);
         std::ranges::sort(shifts);
+        const auto* engine = lap.find(recording::Meaning::engine_speed);
         double next_m = 0.0;
         for (std::size_t i = 0; i < lap.size(); ++i) {
             const double t = lap.time_s[i];
@@ -122,7 +123,8 @@ std::vector<ThrottleSample> full_throttle_samples(const CarData& data) {
             if (near_any(bad_times, t, settle_s) || near_any(shifts, t, shift_settle_s)) continue;
             next_m = lap.distance_m[i] + thin_m;
             samples.push_back({l, segment_at(data.segments, lap.distance_m[i]), lap.speed_mps[i],
-                               lap.longitudinal_mps2[i], data.slope.empty() ? 0.0 : data.slope[i]});
+                               lap.longitudinal_mps2[i], data.slope.empty() ? 0.0 : data.slope[i],
+                               engine == nullptr ? std::nan("") : engine->values[i]});
         }
     }
     return samples;

@@ -16,6 +16,7 @@ struct ThrottleSample {
     double speed_mps = 0.0;
     double acceleration_mps2 = 0.0;
     double slope = 0.0;
+    double engine_rev_s = 0.0; // NaN where it was not recorded
 };
 
 [[nodiscard]] std::vector<ThrottleSample> full_throttle_samples(const CarData& data);

@@ -4,6 +4,7 @@
 #include "core/car/car_figures.h"
 
 #include "core/car/known_car.h"
+#include "core/car/recovery.h"
 
 #include <gtest/gtest.h>
 
@@ -13,28 +14,11 @@
 
 using namespace lapwright;
 using namespace lapwright::car;
+using test::Coverage;
+using test::known_data;
+using test::uneven_driver;
 
 namespace {
-
-struct Coverage {
-    const char* name;
-    int inside = 0;
-    int count = 0;
-    double half_width = 0.0; // mean, relative
-    double bias = 0.0;
-
-    void add(const CarFigure& figure, double truth) {
-        ++count;
-        inside += figure.low <= truth && truth <= figure.high ? 1 : 0;
-        half_width += (figure.half_width() / truth - half_width) / count;
-        bias += (figure.value / truth - 1.0 - bias) / count;
-    }
-    [[nodiscard]] double share() const { return static_cast<double>(inside) / count; }
-    void print(const char* car) const {
-        std::printf("%s %-15s inside %d of %d, half width %.1f %%, bias %+.1f %%\n", car, name, inside, count,
-                    100.0 * half_width, 100.0 * bias);
-    }
-};
 
 struct Recovery {
     Coverage grip{"grip"};
@@ -53,27 +37,6 @@ struct Recovery {
             c->print(car);
     }
 };
-
-truth::DriverTruth uneven_driver(std::uint64_t seed, double fast_corner) {
-    truth::DriverTruth driver;
-    driver.style_seed = 100 + seed;
-    driver.corner_factor = {1.0, fast_corner, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0};
-    return driver;
-}
-
-CarData known_data(const truth::TrackShape& shape, const truth::CarTruth& car, const truth::DriverTruth& driver,
-                   const test::KnownNoise& noise, std::uint64_t seed, int laps = 8) {
-    truth::SessionPlan plan;
-    plan.flying_laps = laps;
-    plan.air_density = 1.2;
-    const truth::Session session = truth::drive_session(shape, car, driver, plan, 1000 + seed);
-    CarData data;
-    data.laps = test::known_traces(session, noise, 2000 + seed);
-    data.segments = test::true_segments(shape);
-    data.air = {1.2, 0.006, "known"};
-    data.mass = Mass{car.mass_kg, 5.0};
-    return data;
-}
 
 // The priors were chosen while looking at seeds 0..79; what is tested are others.
 constexpr int first_seed = 200;

@@ -22,6 +22,7 @@ struct KnownNoise {
     double speed_sd_mps = 0.04;
     double course_sd_rad = 0.15 * 3.14159265358979323846 / 180.0;
     bool pedals = true;
+    bool engine_speed = false;
 };
 
 // Local quadratic through noisy samples on an even clock.
@@ -93,6 +94,7 @@ inline std::vector<lap::LapTrace> known_traces(const truth::Session& session, co
         lap::TraceChannel throttle{"throttle", recording::Meaning::throttle, base::Unit::percent, {}};
         lap::TraceChannel brake{"brake", recording::Meaning::brake, base::Unit::percent, {}};
         lap::TraceChannel gear{"gear", recording::Meaning::gear, base::Unit::none, {}};
+        lap::TraceChannel engine{"engine", recording::Meaning::engine_speed, base::Unit::revolution_per_minute, {}};
         for (std::size_t i = 0; i <= cells; ++i) {
             const double station = length * static_cast<double>(i) / static_cast<double>(cells);
             const truth::TruthSample truth = session.at_unwrapped(length * lap.number + station);
@@ -106,8 +108,10 @@ inline std::vector<lap::LapTrace> known_traces(const truth::Session& session, co
             throttle.values.push_back(truth.throttle);
             brake.values.push_back(truth.brake);
             gear.values.push_back(truth.gear);
+            engine.values.push_back(truth.engine_rpm / 60.0);
         }
         if (noise.pedals) trace.channels = {throttle, brake, gear};
+        if (noise.engine_speed) trace.channels.push_back(engine);
         traces.push_back(std::move(trace));
     }
     return traces;
