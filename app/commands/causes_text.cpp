@@ -5,6 +5,7 @@
 #include "app/commands/json_parts.h"
 #include "app/commands/table_text.h"
 #include "core/base/number_text.h"
+#include "core/findings/cause_display.h"
 
 #include <algorithm>
 #include <cmath>
@@ -227,8 +228,8 @@ std::string causes_table(const Explanation& explanation, const std::vector<findi
     for (const auto& [letter, all] :
          {std::pair("A", &explanation.sensitivities_a), std::pair("B", &explanation.sensitivities_b)})
         for (const causes::Sensitivity& s : *all)
-            text += std::string(letter) + " with " + s.what + ": " + base::fixed_text(s.prediction.lap.value, 2) +
-                    " s a lap " + half(s.prediction.lap) + "\n";
+            text += std::string(letter) + " with " + s.what + ": " + findings::lap_change_text(s.prediction.lap) +
+                    " a lap\n";
     text += "\n";
     for (std::size_t i = 0; i < std::min<std::size_t>(3, findings.size()); ++i) {
         text += base::integer_text(static_cast<std::int64_t>(i) + 1) + ". " + findings[i].claim + "\n";

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/units.h"
+#include "core/findings/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -29,7 +30,8 @@ std::string figure(const car::CarFigure& f, base::Unit unit, int most_decimals) 
     const double factor = base::definition(unit).factor;
     const double half = f.half_width() / factor;
     const int decimals = base::decimals_for(half, most_decimals);
-    return base::fixed_text(base::from_si(f.value, unit), decimals) + " ±" + base::fixed_text(half, decimals);
+    return with_minus(base::fixed_text(base::from_si(f.value, unit), decimals)) + " ±" +
+           base::fixed_text(half, decimals);
 }
 
 FigureLine line(std::string name, const std::optional<car::CarFigure>& a, const std::optional<car::CarFigure>& b,

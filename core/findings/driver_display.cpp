@@ -4,6 +4,7 @@
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
 #include "core/comparison/driver_difference.h"
+#include "core/findings/wording.h"
 
 #include <cmath>
 #include <string_view>
@@ -26,13 +27,12 @@ std::string marked(const Figure& f, const std::string& text) {
 
 std::string metres(const MaybeFigure& f, UnitSystem units) {
     if (!f) return absent;
-    return marked(*f, base::known_figure(f->value, f->sd, Quantity::length, units, 0, true));
+    return marked(*f, with_minus(base::known_figure(f->value, f->sd, Quantity::length, units, 0, true)));
 }
 
 std::string seconds(const MaybeFigure& f) {
     if (!f) return absent;
-    const std::string text = base::fixed_text(f->value, 2);
-    return marked(*f, text == "-0.00" ? "0.00" : text) +
+    return marked(*f, with_minus(base::fixed_text(f->value, 2))) +
            (f->sd ? " " + base::plus_minus_text(base::half_width_95(*f->sd), 2) : "");
 }
 

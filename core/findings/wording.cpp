@@ -22,6 +22,12 @@ std::string letter_of(double seconds) {
     return seconds >= 0.0 ? "A" : "B";
 }
 
+std::string with_minus(std::string figure) {
+    if (!figure.starts_with('-')) return figure;
+    const bool nothing = figure.find_first_of("123456789") >= figure.find(' ');
+    return (nothing ? "" : "−") + figure.substr(1);
+}
+
 std::string amount(double seconds, double half_width) {
     const int decimals = std::clamp(base::decimals_for(half_width, 3), 1, 3);
     return base::fixed_text(std::abs(seconds), decimals) + " s";

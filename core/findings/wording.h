@@ -12,6 +12,8 @@
 namespace lapwright::findings {
 
 [[nodiscard]] std::string letter_of(double seconds); // "A" for positive, else "B"
+// A figure that may lie below zero, with the minus of print; no sign where it is rounded to nothing.
+[[nodiscard]] std::string with_minus(std::string figure);
 // "0.44 s", rounded to what the half-width allows.
 [[nodiscard]] std::string amount(double seconds, double half_width);
 // "A 0.44 ±0.03"

@@ -43,6 +43,19 @@ TEST(DriverDisplay, SaysWhoBrakesLaterAndWhatWasTakenFromMotion) {
     EXPECT_EQ(named(all, "tyres used")->b, "93 %");
 }
 
+TEST(DriverDisplay, FiguresBelowZeroHaveTheMinusOfPrint) {
+    causes::SegmentRow before = row();
+    before.driving_a.throttle_opens_m = Figure{144.0, std::nullopt, false};
+    before.driving_b.throttle_opens_m = Figure{140.0, 1.0, true};
+    before.driving_a.shift_cost_s = Figure{-0.02, 0.01, false};
+    before.driving_b.shift_cost_s = Figure{-0.004, std::nullopt, false};
+    const auto all = driver_figures(before, base::UnitSystem::metric);
+    EXPECT_EQ(named(all, "throttle opens, m after slowest")->a, "−6");
+    EXPECT_TRUE(named(all, "throttle opens, m after slowest")->b.starts_with("≈−8 ±"));
+    EXPECT_TRUE(named(all, "lost in shifts, s")->a.starts_with("−0.02 ±"));
+    EXPECT_EQ(named(all, "lost in shifts, s")->b, "0.00");
+}
+
 TEST(DriverDisplay, WhatMayBeChanceFavoursNobody) {
     const auto all = driver_figures(row(), base::UnitSystem::metric);
     const DriverFigure* lift = named(all, "lift to brakes, s");
