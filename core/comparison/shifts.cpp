@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <map>
 #include <vector>
 
 namespace lapwright::comparison {
@@ -14,12 +16,13 @@ using lap::LapTrace;
 using recording::Meaning;
 
 // Common practice, no source.
-constexpr double reach_s = 0.45;        // a shift and what smoothing makes of it, to either side
-constexpr double beside_s = 0.90;       // from there to here the push is undisturbed
+constexpr double reach_s = 0.55;        // a shift and what smoothing makes of it, to either side
+constexpr double other_reach_s = 0.60;  // of a shift before or after, whose missing push is not summed up here
+constexpr double beside_s = 1.00;       // from there to here the push is undisturbed
 constexpr double least_beside_s = 0.15; // less says nothing of the push
 constexpr double least_push_mps2 = 0.4; // a car that hardly gains speed loses nothing that can be seen
-constexpr double open_share = 0.80;
-constexpr double slowing_mps2 = -0.5; // the end of an acceleration
+constexpr double open_share = 0.95;     // less is a car held back by its tyres, whose push is not the engine's
+constexpr double slowing_mps2 = -0.5;   // the end of an acceleration
 // What slows a usual car without drive, per v² and at all speeds: it tells a delay from the time without drive, by a
 // tenth at 30 m/s.
 constexpr double usual_drag_per_m = 4.3e-4;
@@ -41,21 +44,40 @@ std::vector<Change> changes(const std::vector<double>& gear) {
     return found;
 }
 
+// The throttle, where it was recorded, and what of it counts as fully open: a channel need not reach 100 %.
+struct Throttle {
+    const lap::TraceChannel* channel = nullptr;
+    double open = 0.0;
+
+    [[nodiscard]] bool is_open(std::size_t i) const { return channel == nullptr || channel->values[i] > open; }
+};
+
+Throttle throttle_of(const LapTrace& recorded) {
+    Throttle throttle{recorded.find(Meaning::throttle), 0.0};
+    if (throttle.channel == nullptr) return throttle;
+    std::vector<double> values;
+    std::ranges::copy_if(throttle.channel->values, std::back_inserter(values), [](double x) { return !std::isnan(x); });
+    if (values.empty()) return {throttle.channel, 1.0};
+    const auto top = values.begin() + static_cast<std::ptrdiff_t>(0.98 * static_cast<double>(values.size() - 1));
+    std::ranges::nth_element(values, top);
+    throttle.open = open_share * *top;
+    return throttle;
+}
+
 // Mean push (acceleration times speed) and mean time of the grid points between two times.
 struct Push {
     double mean_w_per_kg = 0.0;
     double time_s = 0.0;
 };
 
-std::optional<Push> push_between(const LapTrace& motion, const lap::TraceChannel* throttle, double from_s,
-                                 double to_s) {
+std::optional<Push> push_between(const LapTrace& motion, const Throttle& throttle, double from_s, double to_s) {
     if (from_s < 0.0 || to_s > motion.lap_time_s() || to_s - from_s < least_beside_s) return std::nullopt;
     Push push;
     double weight = 0.0;
     const auto first = std::ranges::lower_bound(motion.time_s, from_s) - motion.time_s.begin();
     for (auto i = static_cast<std::size_t>(first); i + 1 < motion.size() && motion.time_s[i] <= to_s; ++i) {
         if (motion.longitudinal_mps2[i] < least_push_mps2) return std::nullopt;
-        if (throttle != nullptr && !(throttle->values[i] > open_share)) return std::nullopt;
+        if (!throttle.is_open(i)) return std::nullopt;
         const double dt = motion.time_s[i + 1] - motion.time_s[i];
         push.mean_w_per_kg += motion.longitudinal_mps2[i] * motion.speed_mps[i] * dt;
         push.time_s += motion.time_s[i] * dt;
@@ -77,8 +99,8 @@ struct Judged {
     double no_drive_s = 0.0;
 };
 
-std::optional<Judged> judged(const LapTrace& motion, const lap::TraceChannel* throttle, std::size_t at,
-                             double free_from_s, double free_to_s) {
+std::optional<Judged> judged(const LapTrace& motion, const Throttle& throttle, std::size_t at, double free_from_s,
+                             double free_to_s) {
     const double shift_s = motion.time_s[at];
     const auto before = push_between(motion, throttle, std::max(free_from_s, shift_s - beside_s), shift_s - reach_s);
     const auto after = push_between(motion, throttle, shift_s + reach_s, std::min(free_to_s, shift_s + beside_s));
@@ -95,17 +117,32 @@ std::optional<Judged> judged(const LapTrace& motion, const lap::TraceChannel* th
     return Judged{missing_mps / a, missing_mps / (a + resistance_mps2(motion.speed_mps[at]))};
 }
 
-// The highest speed before the car slows down again, not looking at the shift itself; over the line it goes on as the
-// lap began.
-double speed_at_end(const LapTrace& motion, std::size_t from) {
-    double highest = motion.speed_mps[from];
+// Where an acceleration ends, with the highest speed before the car slows down again, not looking at the shift itself;
+// over the line it goes on as the lap began.
+std::size_t end_of_acceleration(const LapTrace& motion, std::size_t from) {
+    std::size_t highest = from;
     for (std::size_t n = 0; n < motion.size(); ++n) {
         const std::size_t i = (from + n) % motion.size();
         const bool past = i < from || motion.time_s[i] > motion.time_s[from] + reach_s;
         if (past && motion.longitudinal_mps2[i] < slowing_mps2) break;
-        highest = std::max(highest, motion.speed_mps[i]);
+        if (motion.speed_mps[i] > motion.speed_mps[highest]) highest = i;
     }
     return highest;
+}
+
+// Acceleration just before it ends, clear of the shifts and of the rounding by the smoothed motion; 0 where none is.
+double last_acceleration(const LapTrace& motion, std::size_t end, const std::vector<Change>& all) {
+    const double end_s = motion.time_s[end];
+    double sum = 0.0;
+    double count = 0.0;
+    for (std::size_t i = end; i-- > 0 && motion.time_s[i] > end_s - beside_s;) {
+        const bool shifting = std::ranges::any_of(
+            all, [&](const Change& c) { return std::abs(motion.time_s[c.at] - motion.time_s[i]) < reach_s; });
+        if (shifting || motion.time_s[i] > end_s - reach_s) continue;
+        sum += motion.longitudinal_mps2[i];
+        count += 1.0;
+    }
+    return count > 0.0 ? std::max(0.0, sum / count) : 0.0;
 }
 
 // All upward shifts of a lap with their delays; those that cannot be judged by themselves by the median of the others.
@@ -114,13 +151,14 @@ struct Delayed {
     std::optional<double> delay_s;
 };
 
-std::vector<Delayed> upward(const LapTrace& motion, const lap::TraceChannel* throttle, const std::vector<Change>& all) {
+std::vector<Delayed> upward(const LapTrace& motion, const Throttle& throttle, const std::vector<Change>& all) {
     std::vector<Delayed> shifts;
     std::vector<double> no_drive;
     for (std::size_t k = 0; k < all.size(); ++k) {
         if (!all[k].up) continue;
-        const double free_from_s = k > 0 ? motion.time_s[all[k - 1].at] + reach_s : 0.0;
-        const double free_to_s = k + 1 < all.size() ? motion.time_s[all[k + 1].at] - reach_s : motion.lap_time_s();
+        const double free_from_s = k > 0 ? motion.time_s[all[k - 1].at] + other_reach_s : 0.0;
+        const double free_to_s =
+            k + 1 < all.size() ? motion.time_s[all[k + 1].at] - other_reach_s : motion.lap_time_s();
         const auto one = judged(motion, throttle, all[k].at, free_from_s, free_to_s);
         shifts.push_back({all[k].at, one ? std::optional(one->delay_s) : std::nullopt});
         if (one) no_drive.push_back(one->no_drive_s);
@@ -152,10 +190,17 @@ std::optional<Shifts> shifts_between(const LapTrace& motion, const LapTrace& rec
     };
     Shifts shifts;
     shifts.count = static_cast<double>(std::ranges::count_if(all, inside, &Change::at));
-    for (const Delayed& one : upward(motion, recorded.find(Meaning::throttle), all)) {
+    if (std::ranges::none_of(all, [&](const Change& c) { return c.up && inside(c.at); })) return shifts;
+    const std::vector<Delayed> delayed = upward(motion, throttle_of(recorded), all);
+    std::map<std::size_t, double> behind_m; // by the end of the acceleration: τ v₀ of all its shifts
+    for (const Delayed& one : delayed)
+        behind_m[end_of_acceleration(motion, one.at)] += one.delay_s.value_or(0.0) * motion.speed_mps[one.at];
+    for (const Delayed& one : delayed) {
         if (!inside(one.at) || !one.delay_s) continue;
-        const double end_mps = speed_at_end(motion, one.at);
-        shifts.cost_s = shifts.cost_s.value_or(0.0) + *one.delay_s * (1.0 - motion.speed_mps[one.at] / end_mps);
+        const std::size_t end = end_of_acceleration(motion, one.at);
+        const double end_mps = motion.speed_mps[end];
+        const double mean_mps = end_mps + 0.5 * last_acceleration(motion, end, all) * behind_m[end] / end_mps;
+        shifts.cost_s = shifts.cost_s.value_or(0.0) + *one.delay_s * (1.0 - motion.speed_mps[one.at] / mean_mps);
     }
     return shifts;
 }

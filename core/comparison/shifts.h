@@ -3,8 +3,9 @@
 //
 // A car whose push is broken off for a moment comes back to the speed it had a time τ later, and from there follows the
 // same curve of speed over time, delayed.  At a later place, passed with speed v_end, it is behind by
-//   τ (1 − v₀ / v_end)
-// to first order: while delayed it still covers τ v₀ (derived; exact for any push that depends on speed alone).  τ is
+//   τ (1 − v₀ / v_end),
+// because while delayed it still covers τ v₀ (derived; exact for any push that depends on speed alone, if v_end is the
+// mean speed over the last Σ τ v₀ of the car without shifts: half that stretch faster than the car itself is).  τ is
 // the speed that is missing after the shift over the acceleration there would have been, ∫ (a₀ − a) dt / a₀, with a₀
 // from the push a v on either side, which smoothing of the motion leaves as it is.  Where the push beside a shift is
 // not the engine's full one (out of a corner), the drive is taken to be broken off for as long as in the lap's other
