@@ -9,6 +9,8 @@
 #include <array>
 #include <chrono>
 #include <filesystem>
+#include <fstream>
+#include <string_view>
 #include <system_error>
 #include <thread>
 
@@ -30,6 +32,20 @@ bool has_log(const std::string& path) {
     std::error_code none;
     const auto size = std::filesystem::file_size(path + "-wal", none);
     return !none && size > 0;
+}
+
+// The header counts the file's pages (the file format, 1.3.7): fewer are there when the file was cut.  Nothing is told
+// while a log says otherwise.
+bool is_cut_short(const std::string& path) {
+    std::ifstream file(path, std::ios::binary);
+    std::array<char, 32> header{};
+    if (!file.read(header.data(), header.size()) || std::string_view(header.data(), 6) != "SQLite") return false;
+    const auto at = [&](std::size_t i) { return static_cast<std::uint64_t>(static_cast<unsigned char>(header[i])); };
+    const std::uint64_t page = at(16) << 8U | at(17);
+    const std::uint64_t pages = at(28) << 24U | at(29) << 16U | at(30) << 8U | at(31);
+    std::error_code none;
+    const auto size = std::filesystem::file_size(path, none);
+    return !none && pages * (page == 1 ? 65536 : page) > size && !has_log(path);
 }
 
 // Two windows that begin with the same book at once both want it alone for this, and SQLite lets neither wait.
@@ -64,6 +80,7 @@ int ask_progress(void* progress) {
 
 base::Result<Book> Book::open(const std::string& path, const OpenOptions& options) {
     const bool left_open = has_log(path);
+    if (!left_open && is_cut_short(path)) return error_of(SQLITE_CORRUPT, nullptr, path);
     auto opened = Database::open(path, Access::edit_or_begin, options.wait_s);
     if (!opened) return opened.error();
     std::unique_ptr<Database> database = std::move(opened).value();

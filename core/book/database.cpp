@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/database.h"
 
-#include <algorithm>
-#include <cerrno>
 #include <utility>
 
 #include <sqlite3.h>
@@ -13,10 +11,9 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 
-bool is_disk_full(int code, sqlite3* handle) {
-    if ((code & 0xff) == SQLITE_FULL) return true;
-    const int system = handle ? sqlite3_system_errno(handle) : 0;
-    return (code & 0xff) == SQLITE_IOERR && (system == ENOSPC || system == EFBIG || system == EDQUOT);
+// A quota or a limit of file size comes as a failed write, a full disk also as shared memory that cannot grow.
+bool is_disk_full(int code) {
+    return (code & 0xff) == SQLITE_FULL || code == SQLITE_IOERR_WRITE || code == SQLITE_IOERR_SHMSIZE;
 }
 
 // SQLite's texts are UTF-8 or nothing.
@@ -31,8 +28,9 @@ Error error_of(int code, sqlite3* handle, const std::string& path) {
     const auto error = [&](ErrorCode kind, const std::string& what, const std::string& remedy) {
         return Error{kind, {path, {}, {}}, what, remedy};
     };
-    if (is_disk_full(code, handle))
-        return error(ErrorCode::file_not_writable, "the disk is full: nothing was changed in the book",
+    if (is_disk_full(code))
+        return error(ErrorCode::file_not_writable,
+                     "the disk is full or cannot be written: nothing was changed in the book",
                      "make room on the disk and do it again");
     switch (code & 0xff) {
     case SQLITE_CORRUPT:

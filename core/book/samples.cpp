@@ -181,6 +181,26 @@ void read_samples(Database& database, SessionId id, Recording& recording) {
     }
 }
 
+int count_damaged_channels(Database& database) {
+    std::vector<std::pair<std::int64_t, std::int64_t>> places;
+    {
+        Rows rows(database, "SELECT session_id, place FROM block", {});
+        while (rows.next())
+            places.emplace_back(rows.whole(0), rows.whole(1));
+    }
+    database.run("CREATE TEMP TABLE good (session_id INTEGER, place INTEGER, PRIMARY KEY (session_id, place))");
+    for (const auto& [session, block] : places)
+        if (read_block(database, SessionId{session}, block))
+            database.run("INSERT INTO good VALUES (?, ?)", {session, block});
+    const auto is_good = [](const std::string& column) {
+        return "EXISTS (SELECT 1 FROM good WHERE good.session_id = channel.session_id AND place = " + column + ")";
+    };
+    const auto damaged = database.one_whole("SELECT count(*) FROM channel WHERE NOT " + is_good("values_place") +
+                                            " OR (time_place IS NOT NULL AND NOT " + is_good("time_place") + ")");
+    database.run("DROP TABLE good");
+    return static_cast<int>(damaged.value_or(0));
+}
+
 std::vector<std::string> damaged_samples(Database& database, const base::Progress& progress) {
     std::vector<std::pair<std::int64_t, std::int64_t>> places;
     {

@@ -37,5 +37,7 @@ void read_samples(Database& database, SessionId id, recording::Recording& record
 
 // Each block whose bytes do not fit their checksum or cannot be read, in words.
 [[nodiscard]] std::vector<std::string> damaged_samples(Database& database, const base::Progress& progress = {});
+// Channels of which a block is missing or damaged.
+[[nodiscard]] int count_damaged_channels(Database& database);
 
 } // namespace lapwright::book

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A copy of the damaged file is read, never the file itself: reading alone would already let SQLite write to it.
+#include "core/book/salvage.h"
+
+#include "core/base/number_text.h"
+#include "core/book/book.h"
+#include "core/book/copy_file.h"
+#include "core/book/database.h"
+#include "core/book/rescue_rows.h"
+#include "core/book/samples.h"
+
+#include <filesystem>
+#include <fstream>
+#include <system_error>
+#include <unistd.h>
+
+namespace lapwright::book {
+namespace {
+
+namespace fs = std::filesystem;
+using base::Error;
+using base::ErrorCode;
+using base::Result;
+
+// SQLite's file format, section 1.3: the header's 100 bytes begin page 1.
+constexpr std::size_t header_bytes = 100;
+constexpr std::size_t page_bytes = 4096;
+
+Error not_written(const std::string& path) {
+    return {ErrorCode::file_not_writable,
+            {path, {}, {}},
+            "the book cannot be saved: there is no room or no right to write beside it",
+            "make room on the disk, or copy the book to another disk"};
+}
+
+std::string free_name(const std::string& path) {
+    std::string name = path + ".damaged";
+    for (int i = 2; fs::exists(name); ++i)
+        name = path + ".damaged-" + base::integer_text(i);
+    return name;
+}
+
+// The file with its log, in which the last edits may still be.
+bool copied(const std::string& from, const std::string& to) {
+    remove_book_file(to);
+    std::error_code problem;
+    fs::copy_file(from, to, problem);
+    if (!problem && fs::exists(from + "-wal")) fs::copy_file(from + "-wal", to + "-wal", problem);
+    return !problem;
+}
+
+// Puts the beginning of an empty book in the place of the file's own.
+void replace_beginning(const std::string& path, const std::string& empty, std::size_t bytes) {
+    std::string beginning(bytes, '\0');
+    std::ifstream(empty, std::ios::binary).read(beginning.data(), static_cast<std::streamsize>(bytes));
+    // How many pages there are: nothing, which lets SQLite ask the file's size (the file format, 1.3.7).
+    for (std::size_t i = 28; i < 32; ++i)
+        beginning[i] = '\0';
+    std::fstream(path, std::ios::binary | std::ios::in | std::ios::out)
+        .write(beginning.data(), static_cast<std::streamsize>(bytes));
+}
+
+bool shows_sessions(const std::string& path) {
+    auto opened = Database::open(path, Access::edit, 0.0);
+    if (!opened) return false;
+    Database& database = **opened;
+    database.run("PRAGMA writable_schema = ON");
+    Rows rows(database, "SELECT id FROM session", {});
+    return rows.next() || database.well();
+}
+
+// Tries the file as it is, then with another header, then with another first page (where SQLite keeps what tables there
+// are, and which is the same in every book that was never made smaller).
+void mend_beginning(const std::string& damaged, const std::string& work, const std::string& empty) {
+    for (const std::size_t bytes : {std::size_t{0}, header_bytes, page_bytes}) {
+        if (bytes > 0) {
+            if (!copied(damaged, work)) return;
+            replace_beginning(work, empty, bytes);
+        }
+        if (shows_sessions(work)) return;
+        remove_book_file(work + "-shm");
+    }
+}
+
+// The damaged file gets its new name and the new one takes its place.
+std::optional<Error> exchange_files(const std::string& path, const std::string& kept, const std::string& fresh) {
+    std::error_code problem;
+    fs::create_hard_link(path, kept, problem);
+    if (problem) { // not every file system has them
+        problem.clear();
+        fs::rename(path, kept, problem);
+    }
+    if (problem) return not_written(path);
+    if (fs::exists(path + "-wal")) fs::rename(path + "-wal", kept + "-wal", problem);
+    std::error_code ignored;
+    fs::remove(path + "-shm", ignored);
+    return appear(fresh, path);
+}
+
+std::optional<Error> fill(const std::string& fresh, const std::string& work, Salvaged& salvaged) {
+    auto opened = Book::open(fresh);
+    if (!opened) return opened.error();
+    Book book = std::move(opened).value();
+    Database& into = book.database();
+    into.run("PRAGMA foreign_keys = OFF");
+    auto problem = edit(into, [&](Database& database) {
+        salvaged.losses = rescue_rows(work, database);
+        salvaged.sessions = static_cast<int>(database.one_whole("SELECT count(*) FROM session").value_or(0));
+        salvaged.notes = static_cast<int>(database.one_whole("SELECT count(*) FROM note").value_or(0));
+        salvaged.damaged_channels = count_damaged_channels(database);
+    });
+    if (problem) return problem;
+    if (salvaged.damaged_channels > 0)
+        salvaged.losses.push_back(base::integer_text(salvaged.damaged_channels) +
+                                  (salvaged.damaged_channels == 1 ? " channel is" : " channels are") +
+                                  " damaged: import their files again");
+    into.run("PRAGMA journal_mode = DELETE"); // opening the book makes it a log again
+    return into.take_problem();
+}
+
+} // namespace
+
+Result<Salvaged> salvage(const std::string& path) {
+    const std::string work = partial_name(path + ".reading");
+    const std::string fresh = partial_name(path + ".saved");
+    remove_book_file(fresh);
+    Salvaged salvaged;
+    std::optional<Error> problem;
+    if (!copied(path, work)) problem = not_written(path);
+    if (!problem) {
+        const std::string empty = partial_name(path + ".empty");
+        remove_book_file(empty);
+        if (const auto none = Book::open(empty); !none) problem = none.error();
+        if (!problem) mend_beginning(path, work, empty);
+        remove_book_file(empty);
+    }
+    if (!problem) problem = fill(fresh, work, salvaged);
+    remove_book_file(work);
+    if (!problem) {
+        salvaged.kept_as = free_name(path);
+        problem = exchange_files(path, salvaged.kept_as, fresh);
+    }
+    remove_book_file(fresh);
+    if (!problem) return salvaged;
+    problem->place.file = path;
+    return *problem;
+}
+
+} // namespace lapwright::book

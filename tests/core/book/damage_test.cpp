@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Damaged files: samples are right or said to be damaged, never wrong in silence; what can be read is saved, and the
+// damaged file is kept as it was.
+#include "core/book/book_fixture.h"
+#include "core/book/database.h"
+#include "core/book/notes.h"
+#include "core/book/salvage.h"
+#include "core/book/search.h"
+#include "core/book/tracks.h"
+
+#include <gtest/gtest.h>
+
+namespace lapwright::book {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr int sessions = 8;
+
+std::string bytes_of(const std::string& path) {
+    std::ifstream file(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+}
+
+void write(const std::string& path, const std::string& bytes) {
+    std::ofstream(path, std::ios::binary | std::ios::trunc) << bytes;
+}
+
+std::string good_book(const Folder& folder) {
+    const std::string path = folder.file("good");
+    {
+        Book book = open_book(path);
+        for (int i = 0; i < sessions; ++i) {
+            const auto recording = small_recording(static_cast<std::uint64_t>(i), 1500);
+            const auto added =
+                add_session(book, source_named(base::integer_text(i)), recording, details_of(recording), some_laps());
+            static_cast<void>(put_note(book, {"", {.session = added->id}, "note " + base::integer_text(i), 1.0}));
+        }
+        EXPECT_FALSE(put_recipe(book, {"a,b", "dash", "{}"}));
+    }
+    return bytes_of(path);
+}
+
+// Every channel that is read has the values that were written, whichever session it came from.
+void expect_true_samples(Book& book, int& read, int& said) {
+    const auto found = search(book);
+    if (!found.ok()) return;
+    for (const SessionSummary& session : *found) {
+        const auto recording = read_recording(book, session.id);
+        if (!recording.ok()) continue;
+        const int i = session.source.file_name[0] - '0';
+        const auto written = small_recording(static_cast<std::uint64_t>(i), 1500);
+        for (const recording::Channel& channel : recording->channels) {
+            EXPECT_TRUE(std::ranges::any_of(written.channels,
+                                            [&](const recording::Channel& one) {
+                                                return one.values == channel.values && *one.time_s == *channel.time_s;
+                                            }))
+                << "channel " << channel.name << " of session " << i << " is wrong and nobody says so";
+            ++read;
+        }
+        for (const recording::Warning& warning : recording->warnings)
+            said += warning.code == "channel_damaged" ? 1 : 0;
+    }
+}
+
+TEST(Damage, FlippedBytesAreNeverReadAsSamplesAndWhatIsLeftIsSaved) {
+    const Folder folder;
+    const std::string good = good_book(folder);
+    std::mt19937_64 engine(41);
+    int refused = 0;
+    int read = 0;
+    int said = 0;
+    int saved = 0;
+    constexpr int tries = 60;
+    for (int i = 0; i < tries; ++i) {
+        const std::string path = folder.file("book-" + base::integer_text(i));
+        std::string bad = good;
+        for (int flips = 1 + static_cast<int>(engine() % 8); flips > 0; --flips)
+            bad[engine() % bad.size()] ^= static_cast<char>(1U << (engine() % 8));
+        write(path, bad);
+        if (auto opened = Book::open(path)) {
+            Book book = std::move(opened).value();
+            expect_true_samples(book, read, said);
+        } else {
+            ++refused;
+            EXPECT_EQ(opened.error().code, base::ErrorCode::book_not_usable) << base::one_line(opened.error());
+        }
+        fs::remove(path + "-wal");
+        write(path, bad);
+        const auto result = salvage(path);
+        ASSERT_TRUE(result.ok()) << base::one_line(result.error());
+        EXPECT_EQ(bytes_of(result->kept_as), bad);
+        Book book = open_book(path);
+        EXPECT_TRUE(search(book).ok());
+        const auto health = book.check();
+        ASSERT_TRUE(health.ok());
+        for (const std::string& complaint : health->complaints)
+            EXPECT_NE(complaint.find("are damaged"), std::string::npos) << complaint; // of samples, which were said
+        saved += result->sessions;
+    }
+    EXPECT_GT(read, tries * sessions * 4); // nine of ten channels
+    EXPECT_GT(said, 0);
+    EXPECT_GT(saved, tries * sessions * 9 / 10);
+    RecordProperty("refused", refused);
+    RecordProperty("saved", saved);
+}
+
+TEST(Damage, AFileThatEndsEarlyIsSavedAsFarAsItGoes) {
+    const Folder folder;
+    const std::string good = good_book(folder);
+    int most = 0;
+    for (const double part : {0.3, 0.6, 0.9, 0.99}) {
+        const std::string path = folder.file("book-" + base::fixed_text(part, 2));
+        write(path, good.substr(0, static_cast<std::size_t>(part * static_cast<double>(good.size()))));
+        const auto opened = Book::open(path);
+        ASSERT_FALSE(opened.ok());
+        EXPECT_EQ(opened.error().what, damaged_book);
+        fs::remove(path + "-wal");
+        const auto result = salvage(path);
+        ASSERT_TRUE(result.ok()) << base::one_line(result.error());
+        // The last pages may have been free ones.
+        const bool all = result->sessions == sessions && result->notes == sessions && result->damaged_channels == 0;
+        EXPECT_TRUE(all || !result->losses.empty()) << part;
+        EXPECT_TRUE(part > 0.95 || !all);
+        Book book = open_book(path);
+        int read = 0;
+        int said = 0;
+        expect_true_samples(book, read, said);
+        EXPECT_EQ(said, result->damaged_channels);
+        EXPECT_GE(result->sessions, most); // the more there is of it, the more is saved
+        most = result->sessions;
+    }
+    EXPECT_EQ(most, sessions);
+}
+
+TEST(Damage, AWipedBeginningCostsNothing) {
+    const Folder folder;
+    const std::string good = good_book(folder);
+    for (const std::size_t wiped : {std::size_t{100}, std::size_t{4096}}) {
+        const std::string path = folder.file("book-" + base::integer_text(static_cast<std::int64_t>(wiped)));
+        write(path, std::string(wiped, '\0') + good.substr(wiped));
+        EXPECT_FALSE(Book::open(path).ok());
+        fs::remove(path + "-wal");
+        write(path, std::string(wiped, '\0') + good.substr(wiped));
+        const auto result = salvage(path);
+        ASSERT_TRUE(result.ok()) << base::one_line(result.error());
+        EXPECT_EQ(result->sessions, sessions);
+        EXPECT_EQ(result->notes, sessions);
+        EXPECT_EQ(result->damaged_channels, 0);
+        Book book = open_book(path);
+        EXPECT_EQ(search(book, {.words = "ternbank"})->size(), static_cast<std::size_t>(sessions));
+        EXPECT_TRUE(book.check()->whole());
+    }
+}
+
+TEST(Damage, AWholeBookIsSavedWholeWithWhatIsInItsLog) {
+    const Folder folder;
+    const std::string path = folder.file("book");
+    {
+        Book open = open_book(folder.file("live"));
+        add_named(open, "a");
+        // As a power cut leaves it: the last edits are in the log only.
+        fs::copy_file(folder.file("live"), path);
+        fs::copy_file(folder.file("live-wal"), path + "-wal");
+    }
+    const auto result = salvage(path);
+    ASSERT_TRUE(result.ok());
+    EXPECT_TRUE(result->losses.empty());
+    EXPECT_EQ(result->sessions, 1);
+    EXPECT_TRUE(fs::exists(result->kept_as + "-wal"));
+    const auto again = salvage(path);
+    ASSERT_TRUE(again.ok());
+    EXPECT_NE(again->kept_as, result->kept_as);
+    Book book = open_book(path);
+    EXPECT_EQ(search(book)->size(), 1U);
+    EXPECT_FALSE(salvage(folder.file("none")).ok());
+    for (const auto& entry : fs::directory_iterator(folder.path()))
+        EXPECT_EQ(entry.path().string().find(".part"), std::string::npos) << entry.path();
+}
+
+TEST(Damage, AThoroughCheckNamesTheSessionWhoseSamplesAreDamaged) {
+    const Folder folder;
+    Book book = open_book(folder.file("book"));
+    add_named(book, "a");
+    const SessionId b = add_named(book, "b");
+    EXPECT_TRUE(book.check()->whole());
+    book.database().run("UPDATE block SET bytes = zeroblob(length(bytes)) WHERE session_id = ? AND place = 1",
+                        {static_cast<std::int64_t>(b)});
+    const auto health = book.check();
+    ASSERT_EQ(health->complaints.size(), 1U);
+    EXPECT_EQ(health->complaints[0], "samples of b.csv are damaged");
+    int asked = 0;
+    EXPECT_EQ(book.check([&](std::string_view, double) { return ++asked < 2; }).error().code,
+              base::ErrorCode::cancelled);
+    EXPECT_TRUE(search(book).ok());
+}
+
+} // namespace
+} // namespace lapwright::book

@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Opening: a new book, an older schema, a newer one, a stranger's file, and two windows on one book.
+#include "core/book/book.h"
+
+#include "core/book/book_fixture.h"
+#include "core/book/database.h"
+#include "core/book/migrate.h"
+#include "core/book/notes.h"
+#include "core/book/search.h"
+
+#include <gtest/gtest.h>
+
+#include <array>
+#include <sqlite3.h>
+#include <thread>
+
+namespace lapwright::book {
+namespace {
+
+// A step that builds a table anew, which is the hardest that SQLite asks for.
+constexpr const char* const next_step = R"(
+    CREATE TABLE session_new AS SELECT * FROM session;
+    ALTER TABLE note ADD COLUMN weight REAL NOT NULL DEFAULT 1.5;
+    DROP TABLE session_new;
+    CREATE TABLE helmet (id INTEGER PRIMARY KEY, name TEXT NOT NULL);
+    INSERT INTO helmet (name) SELECT name FROM driver;
+)";
+
+std::vector<Migration> with_next(const char* sql) {
+    std::vector<Migration> steps(known_migrations().begin(), known_migrations().end());
+    steps.push_back({steps.back().number + 1, sql});
+    return steps;
+}
+
+std::string next_copy(const std::string& path) {
+    return path + ".schema-" + base::integer_text(known_migrations().back().number);
+}
+
+TEST(Migrations, AReleasedStepIsNeverChanged) {
+    const std::array<Checksum, 1> released{sha256_of(known_migrations()[0].sql)};
+    EXPECT_EQ(known_migrations().size(), released.size());
+    std::string hex;
+    for (const std::uint8_t byte : released[0])
+        for (const unsigned half : {byte / 16U, byte % 16U})
+            hex += "0123456789abcdef"[half];
+    EXPECT_EQ(hex, "02e7f86acbcc4cc0b1cf87c1b707f42a66ef269bd296b3ae1a7cc09e3f02a08c");
+}
+
+// A book as the first n steps made it, with one row in it.
+TEST(Migrations, ABookOfEveryReleasedSchemaOpens) {
+    for (std::size_t n = 1; n <= known_migrations().size(); ++n) {
+        const Folder folder;
+        const std::string path = folder.file("book");
+        sqlite3* handle = nullptr;
+        ASSERT_EQ(sqlite3_open(path.c_str(), &handle), SQLITE_OK);
+        std::string sql;
+        for (const Migration& step : known_migrations().first(n))
+            sql += std::string(step.sql);
+        sql += "INSERT INTO driver (name) VALUES ('Wren Alder');"
+               "INSERT INTO session (checksum, file_name, size_bytes, driver_id, conditions, tyre, setup, setup_words, "
+               "duration_s, file_driver, file_car, file_track) VALUES (zeroblob(32), 'old.csv', 5, 1, 'dry', '', '{}', "
+               "'', 12.5, '', '', ''); PRAGMA application_id = " +
+               base::integer_text(book_mark) +
+               "; PRAGMA user_version = " + base::integer_text(static_cast<std::int64_t>(n));
+        ASSERT_EQ(sqlite3_exec(handle, sql.c_str(), nullptr, nullptr, nullptr), SQLITE_OK) << sqlite3_errmsg(handle);
+        sqlite3_close(handle);
+
+        Book book = open_book(path);
+        ASSERT_EQ(search(book)->size(), 1U);
+        EXPECT_EQ(search(book)->at(0).driver, "Wren Alder");
+        EXPECT_TRUE(book.check()->whole());
+        EXPECT_EQ(std::filesystem::exists(path + ".schema-" + base::integer_text(static_cast<std::int64_t>(n))),
+                  n < known_migrations().size());
+    }
+}
+
+TEST(Migrations, AStepKeepsACopyOfTheBookBeforeIt) {
+    const Folder folder;
+    const std::string path = folder.file("book");
+    SessionId id{};
+    {
+        Book book = open_book(path);
+        id = add_named(book, "a", {"Wren Alder", "", "", {}, "", {}});
+        static_cast<void>(put_note(book, {"", {.session = id}, "loose", 1.0}));
+    }
+    const auto steps = with_next(next_step);
+    {
+        auto book = Book::open(path, {.migrations = steps, .wait_s = 5.0});
+        ASSERT_TRUE(book.ok()) << base::one_line(book.error());
+        Book now = std::move(book).value();
+        EXPECT_EQ(notes_of_session(now, id)->size(), 1U);
+        EXPECT_EQ(now.database().one_whole("SELECT count(*) FROM helmet"), 1);
+        EXPECT_TRUE(now.check()->whole());
+    }
+    Book before = open_book(next_copy(path));
+    EXPECT_EQ(search(before)->at(0).notes, 1);
+    expect_same(*read_recording(before, id), small_recording(1, 40));
+
+    const auto old = Book::open(path);
+    ASSERT_FALSE(old.ok());
+    EXPECT_NE(old.error().what.find("newer version"), std::string::npos);
+}
+
+TEST(Migrations, AStepThatFailsChangesNothing) {
+    const Folder folder;
+    const std::string path = folder.file("book");
+    {
+        Book book = open_book(path);
+        add_named(book, "a");
+    }
+    const auto steps = with_next("ALTER TABLE note ADD COLUMN weight REAL; CREATE TABLE nonsense (");
+    EXPECT_FALSE(Book::open(path, {.migrations = steps, .wait_s = 5.0}).ok());
+    EXPECT_FALSE(std::filesystem::exists(next_copy(path)));
+    Book book = open_book(path);
+    EXPECT_EQ(search(book)->size(), 1U);
+    EXPECT_FALSE(put_note(book, {"", {}, "", 0.0}).ok());
+    EXPECT_TRUE(book.check()->whole());
+}
+
+TEST(Open, AStrangersFileIsLeftAlone) {
+    const Folder folder;
+    const std::string text = folder.file("text");
+    std::ofstream(text, std::ios::binary) << std::string(9000, 'x');
+    EXPECT_FALSE(Book::open(text).ok());
+    EXPECT_EQ(std::filesystem::file_size(text), 9000U);
+
+    const std::string other = folder.file("other");
+    sqlite3* handle = nullptr;
+    ASSERT_EQ(sqlite3_open(other.c_str(), &handle), SQLITE_OK);
+    sqlite3_exec(handle, "CREATE TABLE session (id)", nullptr, nullptr, nullptr);
+    sqlite3_close(handle);
+    const auto book = Book::open(other);
+    ASSERT_FALSE(book.ok());
+    EXPECT_EQ(book.error().what, "this file is no book");
+    EXPECT_EQ(book.error().code, base::ErrorCode::book_not_usable);
+    EXPECT_FALSE(Book::open(folder.file("no/such/folder/book")).ok());
+    EXPECT_FALSE(Book::open(folder.path().string()).ok());
+}
+
+TEST(Open, ABookThatWasLeftOpenSaysSo) {
+    const Folder folder;
+    const std::string path = folder.file("book");
+    {
+        Book book = open_book(path);
+        EXPECT_FALSE(book.was_left_open());
+        add_named(book, "a");
+        EXPECT_TRUE(open_book(path).was_left_open());
+    }
+    EXPECT_FALSE(open_book(path).was_left_open());
+}
+
+TEST(TwoWindows, SeeEachOthersEdits) {
+    const Folder folder;
+    Book one = open_book(folder.file("book"));
+    Book two = open_book(folder.file("book"));
+    const std::int64_t before = two.edits_by_others();
+    const SessionId id = add_named(one, "a");
+    EXPECT_NE(two.edits_by_others(), before);
+    EXPECT_EQ(search(two)->at(0).id, id);
+    const std::int64_t now = two.edits_by_others();
+    ASSERT_FALSE(remove_session(two, id));
+    EXPECT_EQ(two.edits_by_others(), now); // its own is none
+    EXPECT_TRUE(search(one)->empty());
+}
+
+TEST(TwoWindows, AnEditWaitsForTheOthersAndGivesUpWithASentence) {
+    const Folder folder;
+    Book one = open_book(folder.file("book"));
+    auto opened = Book::open(folder.file("book"), {.migrations = known_migrations(), .wait_s = 0.05});
+    ASSERT_TRUE(opened.ok());
+    Book two = std::move(opened).value();
+    const auto problem = edit(one.database(), [&](Database&) {
+        const auto added = add_session(two, source_named("a"), small_recording(), {}, {});
+        ASSERT_FALSE(added.ok());
+        EXPECT_EQ(added.error().what, "another window is busy with the book: nothing was changed");
+        EXPECT_TRUE(search(two).ok()); // reading goes on
+    });
+    EXPECT_FALSE(problem.has_value());
+    EXPECT_TRUE(add_session(two, source_named("a"), small_recording(), {}, {}).ok());
+}
+
+TEST(TwoWindows, EditAtOnceAndLoseNothing) {
+    const Folder folder;
+    const std::string path = folder.file("book");
+    SessionId id{};
+    {
+        Book book = open_book(path);
+        id = add_named(book, "a");
+    }
+    constexpr int each = 25;
+    const auto work = [&](const std::string& who) {
+        Book book = open_book(path);
+        for (int i = 0; i < each; ++i)
+            EXPECT_TRUE(put_note(book, {"", {.session = id}, who + base::integer_text(i), 1.0}).ok());
+    };
+    std::thread other(work, "b");
+    work("a");
+    other.join();
+    Book book = open_book(path);
+    EXPECT_EQ(notes_of_session(book, id)->size(), 2U * each);
+    EXPECT_TRUE(book.check()->whole());
+}
+
+TEST(TwoWindows, BeginOneBookAtOnce) {
+    for (int i = 0; i < 10; ++i) {
+        const Folder folder;
+        const auto begin = [&] { EXPECT_TRUE(Book::open(folder.file("book")).ok()); };
+        std::thread other(begin);
+        begin();
+        other.join();
+        Book book = open_book(folder.file("book"));
+        EXPECT_TRUE(names(book).ok());
+    }
+}
+
+} // namespace
+} // namespace lapwright::book
