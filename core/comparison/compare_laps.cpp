@@ -63,6 +63,13 @@ bool from_motion(const Figure& figure, MaybeFigure SegmentFigures::* member) {
             member != &SegmentFigures::lift_to_brakes_s);
 }
 
+// What motion cannot tell of the pedal, whatever its noise (standard uncertainty; from the simulator, see the tests).
+double derived_error_m(MaybeFigure SegmentFigures::* member) {
+    if (member == &SegmentFigures::full_throttle_m) return derived_full_throttle_sd_m;
+    if (member == &SegmentFigures::throttle_opens_m) return derived_opening_sd_m;
+    return 0.0;
+}
+
 std::optional<double> spread_of(const std::vector<double>& values) {
     return values.size() < 2 ? std::nullopt : std::optional(math::standard_deviation(values));
 }
@@ -98,6 +105,7 @@ SegmentFigures figures_with_spread(const LapEnsemble& lap, const std::vector<tra
         for (const SegmentFigures& draw : draws)
             if (draw.*member) values.push_back((draw.*member)->value);
         figure->sd = spread_of(values);
+        if (figure->sd && figure->derived) figure->sd = std::hypot(*figure->sd, derived_error_m(member));
     }
     if (figures.shift_cost_s) figures.shift_cost_s->sd = shift_cost_spread(lap, segments[index]);
     return figures;

@@ -40,8 +40,8 @@ struct SegmentFigures {
     MaybeFigure top_speed_at_m;
     MaybeFigure lift_at_m; // where the throttle closes before the corner
     MaybeFigure braking_point_m;
-    MaybeFigure braking_mps2; // mean deceleration from the braking point to its end, positive
-    MaybeFigure throttle_opens_m;
+    MaybeFigure braking_mps2;     // mean deceleration from the braking point to its end, positive
+    MaybeFigure throttle_opens_m; // for good: the last time before it is full
     MaybeFigure full_throttle_m;
     MaybeFigure peak_lateral_mps2; // magnitude
     MaybeFigure coasting_s;        // with neither pedal pressed, up to the end of the segment

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/comparison/segment_figures.h"
 
+#include "core/comparison/full_push.h"
 #include "core/comparison/shifts.h"
 
 #include <algorithm>
@@ -20,8 +21,8 @@ constexpr double throttle_open_share = 0.10;
 constexpr double throttle_full_share = 0.95;
 constexpr double throttle_lift_share = 0.80;
 constexpr double merge_braking_m = 15.0;
-constexpr double rolling_mps2 = -0.4;      // less drive than this is none
-constexpr double full_share_of_peak = 0.9; // of the exit's largest acceleration, where throttle was not recorded
+constexpr double rolling_mps2 = -0.4;       // less drive than this is none
+constexpr double derived_full_share = 0.91; // of the full push: noise and a tyre at its limit leave the rest open
 
 using Condition =
     std::function<double(std::size_t)>; // positive where it holds; continuous, so that its root can be found
@@ -38,6 +39,13 @@ double change_at(const LapTrace& trace, const Condition& condition, std::size_t 
 // already is no beginning.
 std::optional<double> first_begin(const LapTrace& trace, const Condition& holds, std::size_t from, std::size_t to) {
     for (std::size_t i = from + 1; i <= to; ++i)
+        if (holds(i) > 0.0 && holds(i - 1) <= 0.0) return change_at(trace, holds, i);
+    return std::nullopt;
+}
+
+// The last such place after `from` and up to `to`.
+std::optional<double> last_begin(const LapTrace& trace, const Condition& holds, std::size_t from, std::size_t to) {
+    for (std::size_t i = to; i > from; --i)
         if (holds(i) > 0.0 && holds(i - 1) <= 0.0) return change_at(trace, holds, i);
     return std::nullopt;
 }
@@ -123,6 +131,19 @@ void add_braking(SegmentFigures& f, const LapTrace& trace, const Window& w) {
     f.braking_mps2 = figure(dv / dt);
 }
 
+// The place where the engine's full push is reached, and before it the one where there is some.
+void derive_throttle(SegmentFigures& f, const LapTrace& trace, const Window& w) {
+    const auto full = full_push(trace);
+    if (!full) return;
+    const auto share = [&](std::size_t i) { return full->share(trace.speed_mps[i], trace.longitudinal_mps2[i]); };
+    const Condition all = [&](std::size_t i) { return share(i) - derived_full_share; };
+    f.full_throttle_m = figure(first_begin(trace, all, w.slowest, w.exit), true);
+    if (!f.full_throttle_m) return;
+    const Condition some = [&](std::size_t i) { return share(i) - throttle_open_share; };
+    f.throttle_opens_m =
+        figure(last_begin(trace, some, w.approach, trace.index_before(f.full_throttle_m->value) + 1), true);
+}
+
 void add_throttle(SegmentFigures& f, const LapTrace& trace, const Window& w) {
     const lap::TraceChannel* throttle = trace.find(Meaning::throttle);
     if (recorded(throttle, w.approach, w.exit)) {
@@ -132,21 +153,17 @@ void add_throttle(SegmentFigures& f, const LapTrace& trace, const Window& w) {
         const bool closed = !open || f.lift_at_m;
         if (closed) {
             const std::size_t lift = f.lift_at_m ? trace.index_before(f.lift_at_m->value) : w.approach;
-            f.throttle_opens_m =
-                figure(first_begin(trace, channel_above(*throttle, throttle_open_share), lift + 1, w.exit));
             f.full_throttle_m =
                 figure(first_begin(trace, channel_above(*throttle, throttle_full_share), lift + 1, w.exit));
+            // A foot that is full down opened it for good the last time; before that it blips or holds a little.
+            const Condition opened = channel_above(*throttle, throttle_open_share);
+            f.throttle_opens_m = figure(
+                f.full_throttle_m ? last_begin(trace, opened, lift, trace.index_before(f.full_throttle_m->value) + 1)
+                                  : first_begin(trace, opened, lift + 1, w.exit));
         }
         return;
     }
-    double peak = 0.0;
-    for (std::size_t i = w.slowest; i <= w.exit; ++i)
-        peak = std::max(peak, trace.longitudinal_mps2[i]);
-    if (peak < 0.5 || !f.braking_point_m) return;
-    const Condition driving = [&](std::size_t i) { return trace.longitudinal_mps2[i] - full_share_of_peak * peak; };
-    f.full_throttle_m = figure(first_begin(trace, driving, w.slowest, w.exit), true);
-    const Condition pulling = [&](std::size_t i) { return trace.longitudinal_mps2[i]; };
-    f.throttle_opens_m = figure(first_begin(trace, pulling, w.slowest > 0 ? w.slowest - 1 : 0, w.exit), true);
+    if (f.braking_point_m) derive_throttle(f, trace, w);
 }
 
 // Seconds between two grid points while something holds.

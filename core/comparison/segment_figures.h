@@ -15,9 +15,13 @@ namespace lapwright::comparison {
 
 // Figures of one trace; Figure::sd stays absent.  `index` is the segment's place in `segments`: braking, lift and full
 // throttle are sought from the segment before to the segment after.  Channels are used where the trace has them, else
-// the figure is derived from acceleration and says so, else it is absent.
+// the figure is derived from the motion and says so, else it is absent.
 [[nodiscard]] SegmentFigures segment_figures(const lap::LapTrace& trace, const std::vector<track::Segment>& segments,
                                              std::size_t index);
+
+// Standard uncertainty of throttle points that are derived from motion, beside that of the motion itself.
+inline constexpr double derived_full_throttle_sd_m = 7.0;
+inline constexpr double derived_opening_sd_m = 5.0;
 
 struct Extreme {
     double distance_m = 0.0;

@@ -11,6 +11,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 
@@ -60,6 +61,15 @@ double true_full_throttle_m(const truth::Session& session, int lap, double slowe
     return s;
 }
 
+// The last place before full throttle where the throttle is under 10 %, at most 300 m before the slowest.
+double true_opening_m(const truth::Session& session, int lap, double full_m, double slowest_m) {
+    const double start_m = session.track().length_m() * lap;
+    double s = full_m;
+    while (session.at_unwrapped(start_m + s).throttle > 0.10 && s > slowest_m - 300.0)
+        s -= 0.25;
+    return s;
+}
+
 double start_of_straight_before(const std::vector<track::Segment>& segments, std::size_t k) {
     const bool fed = k > 0 && segments[k - 1].kind == track::SegmentKind::straight;
     return fed ? segments[k - 1].start_m : segments[k].start_m;
@@ -69,20 +79,25 @@ struct Errors {
     double sum = 0.0;
     double squares = 0.0;
     int count = 0;
+    std::vector<double> sizes;
     void add(double error) {
+        sizes.push_back(std::abs(error));
         sum += error;
         squares += error * error;
         ++count;
     }
     [[nodiscard]] double mean() const { return sum / count; }
     [[nodiscard]] double rms() const { return std::sqrt(squares / count); }
+    [[nodiscard]] double share_within(double size) const {
+        return static_cast<double>(std::ranges::count_if(sizes, [&](double e) { return e <= size; })) / count;
+    }
     void print(const char* what) const {
         std::printf("%s: %d, mean error %+.3f, RMS %.3f\n", what, count, mean(), rms());
     }
 };
 
 struct DriverErrors {
-    Errors brake, full, roll, coast;
+    Errors brake, full, opens, roll, coast;
 };
 
 // All corners of all flying laps.
@@ -104,8 +119,10 @@ DriverErrors errors_of(const truth::Session& session, const test::KnownNoise& no
             if (!braking || !f.braking_point_m) continue;
             EXPECT_EQ(f.braking_point_m->derived, !noise.pedals);
             errors.brake.add(f.braking_point_m->value - *braking);
-            if (f.full_throttle_m)
-                errors.full.add(f.full_throttle_m->value - true_full_throttle_m(session, number, slowest_m));
+            const double full_m = true_full_throttle_m(session, number, slowest_m);
+            if (f.full_throttle_m) errors.full.add(f.full_throttle_m->value - full_m);
+            if (f.throttle_opens_m)
+                errors.opens.add(f.throttle_opens_m->value - true_opening_m(session, number, full_m, slowest_m));
             if (!f.lift_to_brakes_s) {
                 ADD_FAILURE() << segments[k].name;
                 continue;
@@ -126,11 +143,15 @@ TEST(DriverFigures, PedalsGiveThePlacesAsTheyAre) {
     const DriverErrors e = errors_of(drive(truth::light_aero_hatch(), {}, 51), {}, 52);
     e.brake.print("braking point with pedals, m");
     e.full.print("full throttle with pedals, m");
+    e.opens.print("throttle opens with pedals, m");
     e.roll.print("lift to brakes with pedals, s");
     e.coast.print("neither pedal, s");
     EXPECT_GE(e.brake.count, 18);
     EXPECT_LT(e.brake.rms(), 1.0);
     EXPECT_LT(e.full.rms(), 1.0);
+    EXPECT_EQ(e.full.count, e.brake.count);
+    EXPECT_LT(e.opens.rms(), 1.0);
+    EXPECT_EQ(e.opens.count, e.brake.count);
     EXPECT_LT(e.roll.rms(), 0.03);
     EXPECT_EQ(e.coast.count, e.roll.count);
     EXPECT_LT(e.coast.rms(), 0.03);
@@ -144,11 +165,42 @@ TEST(DriverFigures, MotionAloneGivesThemNearly) {
         const DriverErrors e = errors_of(drive(truth::light_aero_hatch(), {}, 53), noise, 54);
         std::printf("%.0f Hz\n", rate);
         e.brake.print("braking point from motion, m");
-        e.full.print("full throttle from motion, m");
         e.roll.print("lift to brakes from motion, s");
         EXPECT_LT(e.brake.rms(), 3.0);
-        EXPECT_LT(e.full.rms(), 15.0); // a foot that goes down slowly is hardly seen in the acceleration
         EXPECT_LT(e.roll.rms(), 0.08);
+    }
+}
+
+TEST(DriverFigures, ThrottlePointsFromMotionLieInTheirIntervals) {
+    // Three cars: one whose tyres hold it back a little, one much, one hardly; feet that go down quickly and slowly.
+    truth::CarTruth weak = truth::light_aero_hatch();
+    weak.power_w = 120e3;
+    for (const truth::CarTruth& car : {truth::light_aero_hatch(), truth::heavy_powerful_coupe(), weak}) {
+        DriverErrors all;
+        for (int i = 0; i < 4; ++i) {
+            const auto seed = static_cast<std::uint64_t>(i);
+            truth::DriverTruth driver;
+            driver.style_seed = 300 + seed;
+            driver.throttle_ramp_s = 0.2 + 0.2 * i;
+            test::KnownNoise noise;
+            noise.pedals = false;
+            noise.rate_hz = i % 2 == 0 ? 25.0 : 10.0;
+            const DriverErrors e = errors_of(drive(car, driver, 310 + seed, 1), noise, 320 + seed);
+            for (const double size : e.full.sizes)
+                all.full.add(size);
+            for (const double size : e.opens.sizes)
+                all.opens.add(size);
+            all.brake.count += e.brake.count;
+        }
+        std::printf("%.0f kW, %d corners that are braked for\n", 1e-3 * car.power_w, all.brake.count);
+        all.full.print("full throttle from motion, m (size)");
+        all.opens.print("throttle opens from motion, m (size)");
+        EXPECT_GE(all.full.count, all.brake.count * 9 / 10);
+        EXPECT_GE(all.opens.count, all.brake.count * 9 / 10);
+        EXPECT_GE(all.full.share_within(1.96 * derived_full_throttle_sd_m), 0.9);
+        EXPECT_GE(all.opens.share_within(1.96 * derived_opening_sd_m), 0.9);
+        EXPECT_LT(all.full.rms(), 8.0);
+        EXPECT_LT(all.opens.rms(), 8.0);
     }
 }
 
