@@ -6,6 +6,7 @@
 #include "app/commands/table_text.h"
 #include "core/base/number_text.h"
 #include "core/findings/cause_display.h"
+#include "core/findings/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -143,9 +144,7 @@ std::string half(const Seconds& s) {
 }
 
 std::string shown(const car::CarFigure& f, double scale, const std::string& unit, int most_decimals) {
-    const int decimals = base::decimals_for(f.half_width() * scale, most_decimals);
-    std::string text =
-        base::fixed_text(f.value * scale, decimals) + " ±" + base::fixed_text(f.half_width() * scale, decimals);
+    std::string text = findings::with_half_width(f.value * scale, f.half_width() * scale, most_decimals);
     if (!unit.empty()) text += " " + unit;
     if (f.decided_by == car::DecidedBy::prior) text += " (usual value, not the data's)";
     return text;

@@ -28,10 +28,7 @@ std::string with_letter(double seconds, int decimals) {
 // "1479 ±160" of a figure in a unit.
 std::string figure(const car::CarFigure& f, base::Unit unit, int most_decimals) {
     const double factor = base::definition(unit).factor;
-    const double half = f.half_width() / factor;
-    const int decimals = base::decimals_for(half, most_decimals);
-    return with_minus(base::fixed_text(base::from_si(f.value, unit), decimals)) + " ±" +
-           base::fixed_text(half, decimals);
+    return with_half_width(base::from_si(f.value, unit), f.half_width() / factor, most_decimals);
 }
 
 FigureLine line(std::string name, const std::optional<car::CarFigure>& a, const std::optional<car::CarFigure>& b,

@@ -43,14 +43,11 @@ Certainty certainty_of(const Seconds& s) {
 std::string figure_text(const car::CarFigure& f, base::Quantity quantity, base::UnitSystem units) {
     const double scale = std::abs(base::from_si(1.0, base::shown_unit(quantity, units)) -
                                   base::from_si(0.0, base::shown_unit(quantity, units)));
-    const int decimals = base::decimals_for(f.half_width() * scale, 3);
-    return with_minus(base::figure_text(f.value, quantity, units, decimals)) + " ±" +
-           base::fixed_text(f.half_width() * scale, decimals);
+    return with_half_width(base::from_si(f.value, base::shown_unit(quantity, units)), f.half_width() * scale, 3);
 }
 
 std::string area_text(const car::CarFigure& f) {
-    const int decimals = base::decimals_for(f.half_width(), 3);
-    return with_minus(base::fixed_text(f.value, decimals)) + " ±" + base::fixed_text(f.half_width(), decimals);
+    return with_half_width(f.value, f.half_width(), 3);
 }
 
 // "A 312 ±8, B 384 ±9 kW" for the figure behind a cause; empty where it is not known.

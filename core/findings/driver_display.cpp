@@ -6,6 +6,7 @@
 #include "core/comparison/driver_difference.h"
 #include "core/findings/wording.h"
 
+#include <algorithm>
 #include <cmath>
 #include <string_view>
 
@@ -32,8 +33,10 @@ std::string metres(const MaybeFigure& f, UnitSystem units) {
 
 std::string seconds(const MaybeFigure& f) {
     if (!f) return absent;
-    return marked(*f, with_minus(base::fixed_text(f->value, 2))) +
-           (f->sd ? " " + base::plus_minus_text(base::half_width_95(*f->sd), 2) : "");
+    if (!f->sd) return marked(*f, with_minus(base::fixed_text(f->value, 2)));
+    const double half_width = base::half_width_95(*f->sd);
+    const int decimals = std::clamp(base::decimals_for(half_width, 3), 2, 3);
+    return marked(*f, with_minus(base::fixed_text(f->value, decimals)) + " ±" + base::fixed_text(half_width, decimals));
 }
 
 std::string percent(double share) {

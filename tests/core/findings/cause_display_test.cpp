@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/findings/cause_display.h"
+#include "core/findings/wording.h"
 
 #include <gtest/gtest.h>
 
@@ -40,6 +41,16 @@ TEST(Levers, AddToTheirOwnFigure) {
     EXPECT_DOUBLE_EQ(change.grip_share, 0.01);
     EXPECT_DOUBLE_EQ(change.mass_kg, -15.0);
     EXPECT_DOUBLE_EQ(change.power_w, 0.0);
+}
+
+TEST(WithHalfWidth, RoundsBothToWhatIsKnown) {
+    EXPECT_EQ(with_half_width(10184.0, 2703.0, 0), "10000 ±3000");
+    EXPECT_EQ(with_half_width(3235.0, 142.0, 0), "3240 ±140");
+    EXPECT_EQ(with_half_width(312.6, 8.2, 1), "313 ±8");
+    EXPECT_EQ(with_half_width(1325.0, 10.2, 0), "1325 ±10");
+    EXPECT_EQ(with_half_width(-0.314, 0.12, 2), "−0.31 ±0.12");
+    EXPECT_EQ(with_half_width(-40.0, 210.0, 0), "0 ±200");
+    EXPECT_EQ(with_half_width(1.284, 0.047, 3), "1.28 ±0.05");
 }
 
 TEST(MissingMass, SaysWhoseItIs) {

@@ -28,6 +28,8 @@ namespace {
 
 using models::text;
 
+constexpr int least_findings_px = 110;
+
 QLabel* wrapped(QWidget* parent, const QFont& font) {
     auto* label = new QLabel(parent);
     label->setTextFormat(Qt::PlainText);
@@ -124,7 +126,9 @@ QWidget* CausesPage::make_left() {
     column->setSpacing(8);
     column->addWidget(matrix_);
     column->addWidget(drivers_);
-    column->addWidget(scrolled(findings_), 1);
+    auto* list = scrolled(findings_);
+    list->setMinimumHeight(least_findings_px); // the matrix scrolls before them
+    column->addWidget(list, 1);
     return left;
 }
 
@@ -197,11 +201,19 @@ void CausesPage::fill() {
     what_if_->show_explanation(explanation_, pairing.a.trace.best.lap_time_s(), pairing.b.trace.best.lap_time_s());
     cornering_->set_evidence(plots::cornering_evidence(*explanation_));
     driving_->set_evidence(plots::driving_evidence(*explanation_));
-    findings_->show_findings(findings::findings(pairing.comparison, pairing.repeatability, explanation_.get(), units_));
+    findings_->show_findings(findings::findings(pairing.comparison, pairing.repeatability, explanation_.get(), units_),
+                             warnings());
 }
 
 void CausesPage::show_drivers(int row) {
     drivers_->choose(table_->segment(row) ? std::optional(static_cast<std::size_t>(row)) : std::nullopt);
+}
+
+QStringList CausesPage::warnings() const {
+    QStringList lines;
+    for (const std::string& warning : explanation_->warnings)
+        lines << text(warning);
+    return lines;
 }
 
 void CausesPage::fill_notes() {
@@ -210,10 +222,7 @@ void CausesPage::fill_notes() {
         lines << text(findings::aero_sentence(*explanation_));
         const QString missing = text(findings::missing_mass_sentence(*explanation_));
         if (!missing.isEmpty()) lines << missing;
-        QStringList warnings;
-        for (const std::string& warning : explanation_->warnings)
-            warnings << text(warning);
-        notes_->setToolTip(warnings.join(QLatin1Char('\n')));
+        notes_->setToolTip(warnings().join(QLatin1Char('\n')));
         lines << tr("Each number is seconds, with the letter and in the colour of whoever it favours; a row adds up to "
                     "what was measured. Filled: surely so. Dotted: may be chance.");
     }

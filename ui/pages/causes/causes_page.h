@@ -60,7 +60,8 @@ class CausesPage : public QWidget {
   private:
     void fill();
     void fill_notes();
-    void show_drivers(int row); // of the matrix
+    [[nodiscard]] QStringList warnings() const; // of the explanation
+    void show_drivers(int row);                 // of the matrix
     QWidget* make_left();
     QWidget* make_right();
 

@@ -103,6 +103,7 @@ CausesView::CausesView(CausesTable* table, QWidget* parent)
     horizontalHeader()->setMinimumSectionSize(20);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     horizontalHeader()->setSectionResizeMode(CausesTable::name_column, QHeaderView::ResizeToContents);
+    horizontalHeader()->setSectionResizeMode(CausesTable::rest_column, QHeaderView::ResizeToContents); // "no fit"
     connect(this, &QTableView::doubleClicked, this, &CausesView::ask);
     connect(table, &QAbstractItemModel::modelReset, this, [this] {
         updateGeometry();

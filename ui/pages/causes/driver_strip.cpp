@@ -81,6 +81,8 @@ void DriverStrip::add(const findings::DriverFigure& figure, int column) {
     std::vector<QLabel*> labels;
     for (int row = 0; row < rows; ++row) {
         auto* label = small_label(words[row], this);
+        // A unit does not stand alone on a line.
+        if (row == 0) label->setText(QString(words[row]).replace(QStringLiteral(", "), QStringLiteral(",\u00a0")));
         if (column > 0) label->setAccessibleName(words[0] + QStringLiteral(": ") + words[row]);
         if (row == 0) label->setWordWrap(true);
         grid_->addWidget(label, row, column, row == 0 ? Qt::AlignLeft | Qt::AlignBottom : Qt::AlignLeft);

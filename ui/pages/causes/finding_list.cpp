@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "ui/models/text.h"
+#include "ui/pages/causes/small_label.h"
 #include "ui/theme/fonts.h"
 
 #include <QGridLayout>
@@ -33,8 +34,8 @@ QLabel* words(const QString& sentence, const QFont& font, const QColor& ink, QWi
 } // namespace
 
 FindingList::FindingList(QWidget* parent)
-    : QWidget(parent), title_(new QLabel(tr("Findings"), this)), more_(new QToolButton(this)),
-      column_(new QVBoxLayout(this)), palette_(theme::paper()) {
+    : QWidget(parent), in_mind_(small_label({}, this)), title_(new QLabel(tr("Findings"), this)),
+      more_(new QToolButton(this)), column_(new QVBoxLayout(this)), palette_(theme::paper()) {
     title_->setFont(theme::strong(theme::body()));
     more_->setObjectName(QStringLiteral("plain"));
     more_->setCheckable(true);
@@ -47,12 +48,17 @@ FindingList::FindingList(QWidget* parent)
     column_->setContentsMargins(0, 0, 0, 0);
     column_->setSpacing(6);
     column_->addLayout(head);
+    in_mind_->setWordWrap(true);
+    column_->addWidget(in_mind_);
     column_->addStretch(1);
     fill();
 }
 
-void FindingList::show_findings(std::vector<findings::Finding> findings) {
+void FindingList::show_findings(std::vector<findings::Finding> findings, const QStringList& to_keep_in_mind) {
     findings_ = std::move(findings);
+    QStringList lines = to_keep_in_mind;
+    if (!lines.isEmpty()) lines.prepend(tr("To keep in mind"));
+    in_mind_->setText(lines.join(QLatin1Char('\n')));
     fill();
 }
 
@@ -72,7 +78,9 @@ void FindingList::fill() {
         row->deleteLater();
     rows_.clear();
     title_->setVisible(!findings_.empty());
-    more_->setVisible(findings_.size() > on_top);
+    in_mind_->setVisible(all_ && !in_mind_->text().isEmpty());
+    set_ink(*in_mind_, palette_.quiet);
+    more_->setVisible(findings_.size() > on_top || !in_mind_->text().isEmpty());
     more_->setText(all_ ? tr("Show the first three") : tr("Show all"));
     const std::size_t count = all_ ? findings_.size() : std::min(on_top, findings_.size());
     for (std::size_t i = 0; i < count; ++i)
@@ -110,7 +118,7 @@ void FindingList::add(std::size_t index) {
         under += tr("Try next: %1").arg(text(finding.try_next));
     }
     if (!under.isEmpty()) grid->addWidget(words(under, theme::small(), palette_.quiet, row), 1, 1, 1, 2);
-    column_->insertWidget(column_->count() - 1, row);
+    column_->insertWidget(column_->count() - 2, row); // above what to keep in mind
     rows_.push_back(row);
     row->show();
 }

@@ -20,7 +20,8 @@ class FindingList : public QWidget {
   public:
     explicit FindingList(QWidget* parent = nullptr);
 
-    void show_findings(std::vector<findings::Finding> findings);
+    // to_keep_in_mind: what stands below all of them, one line each.
+    void show_findings(std::vector<findings::Finding> findings, const QStringList& to_keep_in_mind = {});
     void set_palette(const theme::Palette& palette);
     void set_all_shown(bool all);
     [[nodiscard]] int shown() const { return static_cast<int>(rows_.size()); }
@@ -33,7 +34,8 @@ class FindingList : public QWidget {
     void add(std::size_t index);
 
     std::vector<findings::Finding> findings_;
-    std::vector<QWidget*> rows_;
+    std::vector<QWidget*> rows_; // of the findings
+    QLabel* in_mind_;
     QLabel* title_;
     QToolButton* more_;
     QVBoxLayout* column_;

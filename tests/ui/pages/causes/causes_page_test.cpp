@@ -19,6 +19,7 @@
 #include <QSlider>
 #include <QTest>
 #include <QToolButton>
+#include <algorithm>
 #include <gtest/gtest.h>
 
 using namespace lapwright;
@@ -98,8 +99,16 @@ TEST_F(CausesPage, AFindingLeadsToItsPlaceAndTheRestIsShownOnDemand) {
         if (button->text() == QStringLiteral("1")) QTest::mouseClick(button, Qt::LeftButton);
     }
     EXPECT_EQ(asked.size(), 1);
+    const auto said = [&](const std::string& words) {
+        return std::ranges::any_of(page->findings().findChildren<QLabel*>(), [&](const QLabel* label) {
+            return label->isVisibleTo(page.get()) && label->text().contains(QString::fromStdString(words));
+        });
+    };
+    ASSERT_FALSE(explanation->warnings.empty());
+    EXPECT_FALSE(said(explanation->warnings.front()));
     page->findings().set_all_shown(true);
     EXPECT_GT(page->findings().shown(), 3);
+    EXPECT_TRUE(said(explanation->warnings.front()));
 }
 
 TEST_F(CausesPage, ArrowKeysOnAControlGiveOnePredictionForThemAll) {
@@ -143,6 +152,22 @@ TEST_F(CausesPage, WhatMovesWhileAnAnswerIsAwaitedIsAskedForNext) {
     EXPECT_NEAR(second[0].downforce_share, 3.0 * first[0].downforce_share, 1e-12);
     card.show_predictions({causes::what_if(*explanation->model_a, second[0])});
     EXPECT_EQ(asked.size(), 2);
+}
+
+TEST_F(CausesPage, WhereTheModelDoesNotFitTheWordsHaveRoom) {
+    page->resize(1366, 700);
+    fixture::settle();
+    const pages::CausesView& matrix = page->matrix();
+    const int rest = CausesTable::rest_column;
+    const QFontMetrics metrics(matrix.font());
+    EXPECT_GE(matrix.columnWidth(rest), metrics.horizontalAdvance(QStringLiteral("driver & rest")));
+    int told = 0;
+    for (int row = 0; row < segments(); ++row) {
+        if (!cell(row, rest).endsWith(QStringLiteral("no fit"))) continue;
+        ++told;
+        EXPECT_GE(matrix.columnWidth(rest), metrics.horizontalAdvance(cell(row, rest)));
+    }
+    EXPECT_GT(told, 0);
 }
 
 TEST_F(CausesPage, WhatTheDriversDoFollowsTheChosenRow) {
