@@ -105,6 +105,8 @@ Parsed parse(const std::vector<std::string>& words) {
     CLI::App* recipe = app.add_subcommand("recipe", "what the columns of a file are taken for, to be corrected");
     recipe->add_option("files", arguments.files, "logger file")->expected(1)->required();
 
+    const CLI::App* book = add_book(app, arguments.book);
+
     try {
         std::vector<std::string> reversed(words.rbegin(), words.rend());
         app.parse(reversed);
@@ -130,6 +132,8 @@ Parsed parse(const std::vector<std::string>& words) {
         arguments.command = Command::trial;
     else if (recipe->parsed())
         arguments.command = Command::recipe;
+    else if (book->parsed())
+        arguments.command = Command::book;
     else
         return {std::nullopt, app.help(), 0};
     return {arguments, {}, 0};

@@ -2,6 +2,7 @@
 // What the words of a command line ask for.
 #pragma once
 
+#include "app/commands/book_arguments.h"
 #include "core/base/display.h"
 
 #include <optional>
@@ -10,7 +11,7 @@
 
 namespace lapwright::commands {
 
-enum class Command { laps, compare, causes, sheet, trial, recipe, version };
+enum class Command { laps, compare, causes, sheet, trial, recipe, book, version };
 
 struct Arguments {
     Command command{};
@@ -31,6 +32,7 @@ struct Arguments {
     std::vector<std::size_t> changed; // of a trial: which of the files, from 1
     bool us_letter = false;
     bool all_segments = false;
+    BookArguments book;
 };
 
 // The arguments, or what to print: help (status 0) or a sentence (status 2).

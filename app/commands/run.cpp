@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/run.h"
 #include "app/commands/arguments.h"
+#include "app/commands/book_commands.h"
 #include "app/commands/causes_text.h"
 #include "app/commands/commands.h"
 #include "app/commands/json_text.h"
@@ -25,8 +26,8 @@ using base::Result;
 using SessionPointer = std::shared_ptr<const analysis::Session>;
 
 // Words that never open the window.
-constexpr std::array<std::string_view, 9> of_the_command_line{"recipe", "trial",     "laps",   "compare", "causes",
-                                                              "sheet",  "--version", "--help", "-h"};
+constexpr std::array<std::string_view, 10> of_the_command_line{"book",   "recipe", "trial",     "laps",   "compare",
+                                                               "causes", "sheet",  "--version", "--help", "-h"};
 
 int refuse(const base::Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
@@ -218,6 +219,8 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
         return run_trial(*parsed.arguments, out, err);
     case Command::recipe:
         return run_recipe(*parsed.arguments, out, err);
+    case Command::book:
+        return run_book(parsed.arguments->book, out, err);
     case Command::version:
         out << "lapwright " LAPWRIGHT_VERSION "\n";
         return 0;

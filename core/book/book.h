@@ -22,6 +22,9 @@ namespace lapwright::book {
 
 class Database;
 
+// The person's own book, in the folder where programs keep a person's data.
+inline constexpr const char* const usual_file = "lapwright/book.sqlite";
+
 struct OpenOptions {
     // How the schema came to be, in order, numbered from 1; a test may know more or fewer.
     std::span<const Migration> migrations = known_migrations();

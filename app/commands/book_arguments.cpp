@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/book_arguments.h"
+
+#include <CLI/CLI.hpp>
+
+namespace lapwright::commands {
+namespace {
+
+CLI::App* add_one(CLI::App& book, BookArguments& arguments, BookCommand command, const std::string& name,
+                  const std::string& what) {
+    CLI::App* one = book.add_subcommand(name, what);
+    one->callback([&arguments, command] { arguments.command = command; });
+    return one;
+}
+
+void add_json(CLI::App& app, BookArguments& arguments) {
+    app.add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
+}
+
+void add_filter(CLI::App& list, BookArguments& arguments) {
+    book::Filter& filter = arguments.filter;
+    list.add_option("words", arguments.files, "words that must all stand somewhere: names, notes, setup, conditions");
+    list.add_option("--driver", filter.driver, "whole name of the driver");
+    list.add_option("--car", filter.car, "whole name of the car");
+    list.add_option("--track", filter.track, "whole name of the track");
+    list.add_option("--tyre", filter.tyre, "tyre of the setup sheet");
+    list.add_option("--from", arguments.from_text, "first day, as 2026-05-16 (UTC)");
+    list.add_option("--until", arguments.until_text, "last day");
+}
+
+} // namespace
+
+CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
+    CLI::App* book = app.add_subcommand("book", "the season's book: its sessions, and what a friend sent");
+    book->require_subcommand(1);
+    book->add_option("--book", arguments.book_file, "the book's file (default: the person's own)");
+
+    CLI::App* list = add_one(*book, arguments, BookCommand::list, "list", "sessions, all or those that fit");
+    add_filter(*list, arguments);
+    add_json(*list, arguments);
+
+    CLI::App* season = add_one(*book, arguments, BookCommand::season, "season", "a track's sessions through time");
+    season->add_option("track", arguments.track, "the track's name")->required();
+    season->add_option("--car", arguments.filter.car, "this car's alone");
+    add_json(*season, arguments);
+
+    CLI::App* add = add_one(*book, arguments, BookCommand::add, "add", "puts sessions into the book, each once");
+    add->add_option("files", arguments.files, "logger files")->required();
+    add->add_option("--setup", arguments.setup_file, "their setup sheet (JSON)");
+    add->add_option("--track", arguments.track_file, "track file with the gate, kept in the book");
+    add->add_option("--conditions", arguments.conditions, "in words");
+    add->add_option("--recipe", arguments.recipe_files, "what the columns of a kind of file mean")
+        ->allow_extra_args(false);
+    add_json(*add, arguments);
+
+    CLI::App* part =
+        add_one(*book, arguments, BookCommand::write_export, "export", "writes sessions as one file for a friend");
+    part->add_option("sessions", arguments.sessions, "ids as the list has them (default: the whole book)");
+    part->add_option("--out", arguments.out_file, "the file to write")->required();
+
+    CLI::App* merge = add_one(*book, arguments, BookCommand::merge, "merge", "takes in what another book has");
+    merge->add_option("file", arguments.files, "the other book")->expected(1)->required();
+    add_json(*merge, arguments);
+
+    add_json(*add_one(*book, arguments, BookCommand::check, "check", "reads the whole book for damage"), arguments);
+    add_json(*add_one(*book, arguments, BookCommand::salvage, "salvage", "saves what a damaged book still holds"),
+             arguments);
+    return book;
+}
+
+} // namespace lapwright::commands

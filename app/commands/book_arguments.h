@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What "lapwright book …" asks for.
+#pragma once
+
+#include "core/book/search.h"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace CLI {
+class App;
+}
+
+namespace lapwright::commands {
+
+enum class BookCommand { list, season, add, write_export, merge, check, salvage };
+
+struct BookArguments {
+    BookCommand command{};
+    std::string book_file; // empty: the person's own
+    book::Filter filter;   // of the list
+    std::string from_text; // dates as they were written
+    std::string until_text;
+    std::string track; // whose season
+    std::vector<std::string> files;
+    std::vector<std::int64_t> sessions; // to export; none: all
+    std::string out_file;
+    std::string setup_file;
+    std::string track_file;
+    std::string conditions;
+    std::vector<std::string> recipe_files;
+    bool json = false;
+};
+
+// Adds the subcommand to the program's; the answer says afterwards whether it was named, and the arguments which one.
+[[nodiscard]] CLI::App* add_book(CLI::App& app, BookArguments& arguments);
+
+} // namespace lapwright::commands

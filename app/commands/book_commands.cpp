@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/book_commands.h"
+
+#include "app/commands/book_text.h"
+#include "app/commands/recipes.h"
+#include "core/analysis/run.h"
+#include "core/book/tracks.h"
+#include "core/import/moment.h"
+
+#include <cstdlib>
+#include <filesystem>
+#include <ostream>
+
+namespace lapwright::commands {
+namespace {
+
+using base::Error;
+using base::ErrorCode;
+using base::Result;
+
+constexpr double day_s = 86400.0;
+
+int refused(const Error& error, std::ostream& err) {
+    err << base::one_line(error) << "\n";
+    return 1;
+}
+
+// Where the window keeps it too (XDG Base Directory Specification 0.8: $XDG_DATA_HOME, else ~/.local/share).
+Result<std::string> own_book() {
+    const auto variable = [](const char* name) {
+        const char* const value = std::getenv(name);
+        return std::filesystem::path(value ? value : "");
+    };
+    std::filesystem::path data = variable("XDG_DATA_HOME");
+    if (!data.is_absolute()) data = variable("HOME").empty() ? "" : variable("HOME") / ".local/share";
+    if (!data.is_absolute())
+        return Error{
+            ErrorCode::book_not_usable, {}, "there is no home folder to keep a book in", "name one with --book"};
+    const auto file = data / book::usual_file;
+    std::error_code ignored; // the book then says that it cannot be opened
+    std::filesystem::create_directories(file.parent_path(), ignored);
+    return file.string();
+}
+
+Result<std::string> file_of(const BookArguments& arguments) {
+    return arguments.book_file.empty() ? own_book() : Result<std::string>(arguments.book_file);
+}
+
+Result<book::Book> open(const BookArguments& arguments) {
+    const auto file = file_of(arguments);
+    if (!file) return file.error();
+    return book::Book::open(*file);
+}
+
+Result<std::optional<double>> day_of(const std::string& text, double later_s) {
+    if (text.empty()) return std::optional<double>();
+    const auto date = import::read_date(text);
+    if (!date) return Error{ErrorCode::value_not_readable, {}, "\"" + text + "\" is no date", "write it as 2026-05-16"};
+    return std::optional(static_cast<double>(date->days) * day_s + later_s);
+}
+
+int list(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    book::Filter filter = arguments.filter;
+    for (const std::string& word : arguments.files)
+        filter.words += word + " ";
+    const auto from = day_of(arguments.from_text, 0.0);
+    if (!from) return refused(from.error(), err);
+    const auto until = day_of(arguments.until_text, day_s - 1e-3);
+    if (!until) return refused(until.error(), err);
+    filter.from_unix_s = *from;
+    filter.until_unix_s = *until;
+    const auto found = search(book, filter);
+    if (!found) return refused(found.error(), err);
+    out << (arguments.json ? list_json(*found) : list_table(*found));
+    return 0;
+}
+
+int season(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    const auto found = season_of_track(book, arguments.track, arguments.filter.car);
+    if (!found) return refused(found.error(), err);
+    out << (arguments.json ? season_json(*found) : season_table(*found));
+    return 0;
+}
+
+// What is the same for all files of one call.
+struct ToAdd {
+    std::optional<track::TrackRecord> record;
+    std::vector<import::KeptRecipe> recipes;
+    car::SetupSheet setup;
+};
+
+Result<ToAdd> to_add(const BookArguments& arguments) {
+    ToAdd all;
+    if (!arguments.track_file.empty()) {
+        auto record = track::read_track_record(arguments.track_file);
+        if (!record) return record.error();
+        all.record = std::move(record).value();
+    }
+    if (!arguments.setup_file.empty()) {
+        auto setup = car::read_setup_sheet(arguments.setup_file);
+        if (!setup) return setup.error();
+        all.setup = std::move(setup).value();
+    }
+    auto recipes = read_recipes(arguments.recipe_files);
+    if (!recipes) return recipes.error();
+    all.recipes = std::move(recipes).value();
+    return all;
+}
+
+book::SessionDetails details_for(const recording::Recording& recording, const ToAdd& all,
+                                 const std::string& conditions) {
+    book::SessionDetails details = book::details_of(recording);
+    if (details.driver.empty()) details.driver = all.setup.driver;
+    if (details.car.empty()) details.car = all.setup.car;
+    if (all.record) details.track = all.record->name;
+    details.conditions = conditions;
+    details.setup = all.setup;
+    return details;
+}
+
+Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAdd& all, const std::string& conditions) {
+    const auto source = book::source_of_file(file);
+    if (!source) return source.error();
+    import::Options reading;
+    reading.recipe = import::recipe_for(file, all.recipes);
+    auto recording = import::import_file(file, reading);
+    if (!recording) return recording.error();
+    AddedFile one{file, {}, 0, ""};
+    analysis::SessionOptions options;
+    options.track = all.record;
+    const auto session = analysis::understand(*recording, options);
+    // Its samples are worth keeping where no lap is found.
+    if (!session) one.without_laps = session.error().what;
+    const std::vector<lap::Lap> laps = session ? (*session)->laps : std::vector<lap::Lap>();
+    const auto added = add_session(book, *source, *recording, details_for(*recording, all, conditions), laps);
+    if (!added) return added.error();
+    one.added = *added;
+    one.laps = laps.size();
+    return one;
+}
+
+int add(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    const auto all = to_add(arguments);
+    if (!all) return refused(all.error(), err);
+    if (all->record)
+        if (const auto problem = put_track(book, *all->record)) return refused(*problem, err);
+    std::vector<AddedFile> added;
+    for (const std::string& file : arguments.files) {
+        auto one = add_file(book, file, *all, arguments.conditions);
+        if (!one) return refused(one.error(), err);
+        added.push_back(std::move(one).value());
+    }
+    out << (arguments.json ? added_json(added) : added_table(added));
+    return 0;
+}
+
+int write_export(const BookArguments& arguments, book::Book& book, std::ostream& err) {
+    std::vector<book::SessionId> ids;
+    for (const std::int64_t id : arguments.sessions)
+        ids.push_back(book::SessionId{id});
+    const auto problem =
+        ids.empty() ? export_book(book, arguments.out_file) : export_sessions(book, ids, arguments.out_file);
+    if (problem) return refused(*problem, err);
+    err << arguments.out_file << " is written\n";
+    return 0;
+}
+
+int merge(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    const auto merged = merge_from(book, arguments.files.front());
+    if (!merged) return refused(merged.error(), err);
+    out << (arguments.json ? merged_json(*merged) : merged_table(*merged));
+    return 0;
+}
+
+int check(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    const auto health = book.check();
+    if (!health) return refused(health.error(), err);
+    out << (arguments.json ? health_json(*health) : health_table(*health));
+    return health->whole() ? 0 : 1;
+}
+
+int salvage_file(const BookArguments& arguments, std::ostream& out, std::ostream& err) {
+    const auto file = file_of(arguments);
+    if (!file) return refused(file.error(), err);
+    const auto salvaged = book::salvage(*file);
+    if (!salvaged) return refused(salvaged.error(), err);
+    out << (arguments.json ? salvaged_json(*salvaged) : salvaged_table(*salvaged));
+    return 0;
+}
+
+} // namespace
+
+int run_book(const BookArguments& arguments, std::ostream& out, std::ostream& err) {
+    if (arguments.command == BookCommand::salvage) return salvage_file(arguments, out, err);
+    auto opened = open(arguments);
+    if (!opened) return refused(opened.error(), err);
+    book::Book book = std::move(opened).value();
+    switch (arguments.command) {
+    case BookCommand::list:
+        return list(arguments, book, out, err);
+    case BookCommand::season:
+        return season(arguments, book, out, err);
+    case BookCommand::add:
+        return add(arguments, book, out, err);
+    case BookCommand::write_export:
+        return write_export(arguments, book, err);
+    case BookCommand::merge:
+        return merge(arguments, book, out, err);
+    case BookCommand::check:
+        return check(arguments, book, out, err);
+    case BookCommand::salvage:
+        break;
+    }
+    return 2;
+}
+
+} // namespace lapwright::commands

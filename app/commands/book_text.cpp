@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/book_text.h"
+
+#include "app/commands/json_parts.h"
+#include "app/commands/table_text.h"
+#include "core/base/number_text.h"
+#include "core/base/wording.h"
+#include "core/recording/recording.h"
+
+namespace lapwright::commands {
+namespace {
+
+using nlohmann::ordered_json;
+
+std::string hex(const book::Checksum& checksum) {
+    constexpr std::string_view digits = "0123456789abcdef";
+    std::string text;
+    for (const std::uint8_t byte : checksum) {
+        text += digits[byte >> 4U];
+        text += digits[byte & 15U];
+    }
+    return text;
+}
+
+std::int64_t number(book::SessionId id) {
+    return static_cast<std::int64_t>(id);
+}
+
+ordered_json summary_json(const book::SessionSummary& session) {
+    return {{"id", number(session.id)},
+            {"file", session.source.file_name},
+            {"size_bytes", session.source.size_bytes},
+            {"sha256", hex(session.source.checksum)},
+            {"driver", text_or_null(session.driver)},
+            {"car", text_or_null(session.car)},
+            {"track", text_or_null(session.track)},
+            {"tyre", text_or_null(session.tyre)},
+            {"conditions", text_or_null(session.conditions)},
+            {"start_utc", session.start_unix_s ? ordered_json(recording::utc_text(*session.start_unix_s)) : nullptr},
+            {"duration_s", number_json(session.duration_s)},
+            {"laps", session.laps},
+            {"clean_laps", session.clean_laps},
+            {"best_clean_s", maybe_json(session.best_clean_s)},
+            {"notes", session.notes}};
+}
+
+std::string known(const std::string& text) {
+    return text.empty() ? "—" : text;
+}
+
+std::string time_text(const std::optional<double>& time_s) {
+    return time_s ? base::lap_time_text(*time_s) : "—";
+}
+
+std::string day_text(const book::SessionSummary& session) {
+    return session.start_unix_s ? base::date_text(*session.start_unix_s) : "—";
+}
+
+// "3 sessions", "1 note".
+std::string counted(int count, const std::string& one) {
+    return base::integer_text(count) + " " + one + (count == 1 ? "" : "s");
+}
+
+} // namespace
+
+std::string list_json(const std::vector<book::SessionSummary>& sessions) {
+    ordered_json rows = ordered_json::array();
+    for (const book::SessionSummary& session : sessions)
+        rows.push_back(summary_json(session));
+    return document_text({{"sessions", rows}});
+}
+
+std::string list_table(const std::vector<book::SessionSummary>& sessions) {
+    if (sessions.empty()) return "no session\n";
+    std::vector<std::vector<std::string>> rows{
+        {"id", "start", "track", "car", "driver", "tyre", "file", "clean", "best"}};
+    for (const book::SessionSummary& session : sessions)
+        rows.push_back({base::integer_text(number(session.id)), day_text(session), known(session.track),
+                        known(session.car), known(session.driver), known(session.tyre), session.source.file_name,
+                        base::integer_text(session.clean_laps), time_text(session.best_clean_s)});
+    return aligned(rows, 7);
+}
+
+std::string season_json(const std::vector<book::SeasonSession>& season) {
+    ordered_json rows = ordered_json::array();
+    for (const book::SeasonSession& one : season) {
+        ordered_json row = summary_json(one.session);
+        row["median_clean_s"] = maybe_json(one.median_clean_s);
+        row["setup"] = ordered_json::array();
+        for (const car::SetupItem& item : one.setup.items)
+            row["setup"].push_back({{"name", item.name}, {"value", item.value}});
+        rows.push_back(std::move(row));
+    }
+    return document_text({{"sessions", rows}});
+}
+
+std::string season_table(const std::vector<book::SeasonSession>& season) {
+    if (season.empty()) return "no session\n";
+    std::vector<std::vector<std::string>> rows{
+        {"start", "car", "driver", "tyre", "conditions", "clean", "best", "median"}};
+    for (const book::SeasonSession& one : season)
+        rows.push_back({day_text(one.session), known(one.session.car), known(one.session.driver),
+                        known(one.session.tyre), known(one.session.conditions),
+                        base::integer_text(one.session.clean_laps), time_text(one.session.best_clean_s),
+                        time_text(one.median_clean_s)});
+    return aligned(rows, 5);
+}
+
+std::string added_json(const std::vector<AddedFile>& added) {
+    ordered_json rows = ordered_json::array();
+    for (const AddedFile& one : added)
+        rows.push_back({{"file", one.file},
+                        {"id", number(one.added.id)},
+                        {"was_there", one.added.was_there},
+                        {"laps", one.laps},
+                        {"without_laps", text_or_null(one.without_laps)}});
+    return document_text({{"sessions", rows}});
+}
+
+std::string added_table(const std::vector<AddedFile>& added) {
+    std::string text;
+    for (const AddedFile& one : added) {
+        text += one.file + ": ";
+        if (one.added.was_there)
+            text += "was in the book already, as " + base::integer_text(number(one.added.id));
+        else
+            text += "is in the book as " + base::integer_text(number(one.added.id)) + ", with " +
+                    counted(static_cast<int>(one.laps), "lap");
+        if (!one.without_laps.empty()) text += " (" + one.without_laps + ")";
+        text += "\n";
+    }
+    return text;
+}
+
+std::string merged_json(const book::Merged& merged) {
+    return document_text({{"sessions", merged.sessions},
+                          {"known_sessions", merged.known_sessions},
+                          {"notes", merged.notes},
+                          {"pairings", merged.pairings},
+                          {"tracks", merged.tracks},
+                          {"recipes", merged.recipes}});
+}
+
+std::string merged_table(const book::Merged& merged) {
+    return counted(merged.sessions, "new session") + " (" + base::integer_text(merged.known_sessions) +
+           " known already), " + counted(merged.notes, "note") + ", " + counted(merged.pairings, "pairing") + ", " +
+           counted(merged.tracks, "track") + ", " + counted(merged.recipes, "recipe") + "\n";
+}
+
+std::string health_json(const book::Health& health) {
+    return document_text({{"whole", health.whole()}, {"complaints", health.complaints}});
+}
+
+std::string health_table(const book::Health& health) {
+    if (health.whole()) return "the book is whole\n";
+    std::string text;
+    for (const std::string& complaint : health.complaints)
+        text += complaint + "\n";
+    return text;
+}
+
+std::string salvaged_json(const book::Salvaged& salvaged) {
+    return document_text({{"kept_as", salvaged.kept_as},
+                          {"sessions", salvaged.sessions},
+                          {"notes", salvaged.notes},
+                          {"damaged_channels", salvaged.damaged_channels},
+                          {"losses", salvaged.losses}});
+}
+
+std::string salvaged_table(const book::Salvaged& salvaged) {
+    std::string text = counted(salvaged.sessions, "session") + " and " + counted(salvaged.notes, "note") +
+                       " are in the book; the damaged one is kept as " + salvaged.kept_as + "\n";
+    for (const std::string& loss : salvaged.losses)
+        text += loss + "\n";
+    return text;
+}
+
+} // namespace lapwright::commands

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the book answers, as JSON (SI units, null for what is not known) and as tables for people.
+#pragma once
+
+#include "core/book/exchange.h"
+#include "core/book/salvage.h"
+#include "core/book/search.h"
+#include "core/book/season.h"
+#include "core/book/sessions.h"
+
+#include <string>
+#include <vector>
+
+namespace lapwright::commands {
+
+struct AddedFile {
+    std::string file;
+    book::Added added;
+    std::size_t laps = 0;
+    std::string without_laps; // why none were found, empty where there are some
+};
+
+[[nodiscard]] std::string list_json(const std::vector<book::SessionSummary>& sessions);
+[[nodiscard]] std::string list_table(const std::vector<book::SessionSummary>& sessions);
+[[nodiscard]] std::string season_json(const std::vector<book::SeasonSession>& season);
+[[nodiscard]] std::string season_table(const std::vector<book::SeasonSession>& season);
+[[nodiscard]] std::string added_json(const std::vector<AddedFile>& added);
+[[nodiscard]] std::string added_table(const std::vector<AddedFile>& added);
+[[nodiscard]] std::string merged_json(const book::Merged& merged);
+[[nodiscard]] std::string merged_table(const book::Merged& merged);
+[[nodiscard]] std::string health_json(const book::Health& health);
+[[nodiscard]] std::string health_table(const book::Health& health);
+[[nodiscard]] std::string salvaged_json(const book::Salvaged& salvaged);
+[[nodiscard]] std::string salvaged_table(const book::Salvaged& salvaged);
+
+} // namespace lapwright::commands

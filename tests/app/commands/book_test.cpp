@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// "lapwright book": sessions go in once, are found, go to the friend and come back.
+#include "app/commands/commands.h"
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+namespace lapwright::commands {
+namespace {
+
+using nlohmann::json;
+
+class BookCommands : public testing::Test {
+  protected:
+    BookCommands() {
+        std::string pattern =
+            (std::filesystem::temp_directory_path() / "lapwright-book-").string() + std::string(6, 'X');
+        folder = ::mkdtemp(pattern.data());
+    }
+    ~BookCommands() override { std::filesystem::remove_all(folder); }
+
+    std::string file(const std::string& name) const { return (folder / name).string(); }
+
+    int call(std::vector<std::string> words, const std::string& book = "book") {
+        words.insert(words.begin(), {"book", "--book", file(book)});
+        out.str("");
+        err.str("");
+        return run(words, out, err);
+    }
+
+    json answer() const { return json::parse(out.str()); }
+
+    std::string sample(const std::string& name) const {
+        return std::string(TEST_SOURCE_DIR) + "/../sample-sessions/" + name;
+    }
+
+    std::filesystem::path folder;
+    std::ostringstream out;
+    std::ostringstream err;
+};
+
+TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
+    const std::vector<std::string> add{
+        "add",     sample("dunlin-saturday-2.txt"), "--setup",      sample("dunlin-saturday-2.setup.json"),
+        "--track", sample("ternbank.track.json"),   "--conditions", "dry, light wind",
+        "--json"};
+    ASSERT_EQ(call(add), 0) << err.str();
+    EXPECT_FALSE(answer()["sessions"][0]["was_there"]);
+    EXPECT_GT(answer()["sessions"][0]["laps"], 5);
+    ASSERT_EQ(call(add), 0);
+    EXPECT_TRUE(answer()["sessions"][0]["was_there"]);
+
+    ASSERT_EQ(call({"list", "--json"}), 0);
+    ASSERT_EQ(answer()["sessions"].size(), 1U);
+    const json session = answer()["sessions"][0];
+    EXPECT_EQ(session["file"], "dunlin-saturday-2.txt");
+    EXPECT_EQ(session["driver"], "Odran Pell");
+    EXPECT_EQ(session["track"], "Ternbank");
+    EXPECT_EQ(session["conditions"], "dry, light wind");
+    EXPECT_GT(session["clean_laps"], 3);
+    EXPECT_GT(session["best_clean_s"], 60.0);
+    EXPECT_EQ(session["sha256"].get<std::string>().size(), 64U);
+
+    ASSERT_EQ(call({"list", "odran", "light", "--from", "2026-05-16", "--until", "2026-05-16", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"].size(), 1U);
+    ASSERT_EQ(call({"list", "--from", "2026-05-17", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"].size(), 0U);
+    EXPECT_EQ(call({"list", "--from", "soon"}), 1);
+    ASSERT_EQ(call({"list"}), 0);
+    EXPECT_NE(out.str().find("Odran Pell"), std::string::npos);
+    ASSERT_EQ(call({"season", "ternbank", "--json"}), 0);
+    EXPECT_GT(answer()["sessions"][0]["median_clean_s"], 60.0);
+
+    ASSERT_EQ(call({"export", "1", "--out", file("for-the-friend")}), 0) << err.str();
+    ASSERT_EQ(call({"merge", file("for-the-friend"), "--json"}, "theirs"), 0) << err.str();
+    EXPECT_EQ(answer()["sessions"], 1);
+    ASSERT_EQ(call({"check", "--json"}, "theirs"), 0);
+    EXPECT_TRUE(answer()["whole"]);
+    ASSERT_EQ(call({"salvage", "--json"}, "theirs"), 0);
+    EXPECT_EQ(answer()["sessions"], 1);
+    EXPECT_TRUE(std::filesystem::exists(answer()["kept_as"].get<std::string>()));
+}
+
+TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {
+    EXPECT_EQ(call({"add", file("none.csv")}), 1);
+    EXPECT_NE(err.str().find("none.csv"), std::string::npos);
+    EXPECT_EQ(call({"merge", file("none")}), 1);
+    EXPECT_EQ(call({"export", "7", "--out", file("part")}), 1);
+    EXPECT_FALSE(std::filesystem::exists(file("part")));
+    EXPECT_EQ(call({}), 2);
+    EXPECT_EQ(call({"frobnicate"}), 2);
+    EXPECT_EQ(call({"list"}, "no/such/folder/book"), 1);
+}
+
+} // namespace
+} // namespace lapwright::commands
