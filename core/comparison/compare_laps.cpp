@@ -2,6 +2,7 @@
 #include "core/comparison/compare_laps.h"
 
 #include "core/base/check.h"
+#include "core/comparison/gears.h"
 #include "core/comparison/segment_figures.h"
 #include "core/comparison/shifts.h"
 #include "core/math/distributions.h"
@@ -10,6 +11,7 @@
 #include <array>
 #include <cmath>
 #include <numeric>
+#include <utility>
 
 namespace lapwright::comparison {
 namespace {
@@ -75,18 +77,20 @@ std::optional<double> spread_of(const std::vector<double>& values) {
 }
 
 // Where the gear changes is the recording's; what it costs, each draw's.
-std::optional<double> shift_cost_spread(const LapEnsemble& lap, const track::Segment& segment) {
+std::optional<double> shift_cost_spread(const LapEnsemble& lap, const LapTrace& recorded,
+                                        const track::Segment& segment) {
     std::vector<double> values;
     for (const LapTrace& draw : lap.draws) {
-        const auto shifts = shifts_between(draw, lap.best, segment.start_m, segment.end_m);
+        const auto shifts = shifts_between(draw, recorded, segment.start_m, segment.end_m);
         if (shifts && shifts->cost_s) values.push_back(*shifts->cost_s);
     }
     return spread_of(values);
 }
 
-SegmentFigures figures_with_spread(const LapEnsemble& lap, const std::vector<track::Segment>& segments,
-                                   std::size_t index) {
-    SegmentFigures figures = segment_figures(lap.best, segments, index);
+// recorded: the lap's estimate with its channels.
+SegmentFigures figures_with_spread(const LapEnsemble& lap, const LapTrace& recorded,
+                                   const std::vector<track::Segment>& segments, std::size_t index) {
+    SegmentFigures figures = segment_figures(recorded, segments, index);
     std::vector<SegmentFigures> draws;
     for (const LapTrace& draw : lap.draws)
         draws.push_back(segment_figures(draw, segments, index));
@@ -107,8 +111,13 @@ SegmentFigures figures_with_spread(const LapEnsemble& lap, const std::vector<tra
         figure->sd = spread_of(values);
         if (figure->sd && figure->derived) figure->sd = std::hypot(*figure->sd, derived_error_m(member));
     }
-    if (figures.shift_cost_s) figures.shift_cost_s->sd = shift_cost_spread(lap, segments[index]);
+    if (figures.shift_cost_s) figures.shift_cost_s->sd = shift_cost_spread(lap, recorded, segments[index]);
     return figures;
+}
+
+LapTrace with_gears(LapTrace trace) {
+    if (auto gears = gears_from_engine_speed(trace)) trace.channels.push_back(std::move(*gears));
+    return trace;
 }
 
 Figure gain(const LapEnsemble& a, const LapEnsemble& b, const track::Segment& segment) {
@@ -146,9 +155,12 @@ Comparison compare_laps(const LapEnsemble& a, const LapEnsemble& b, const std::v
     result.gap = gap_trace(a, b);
     result.gap_at_end_s.value = result.gap.gap_s.back();
     if (!result.gap.sd_s.empty()) result.gap_at_end_s.sd = result.gap.sd_s.back();
+    const LapTrace recorded_a = with_gears(a.best);
+    const LapTrace recorded_b = with_gears(b.best);
     for (std::size_t i = 0; i < segments.size(); ++i)
-        result.segments.push_back({segments[i], gain(a, b, segments[i]), figures_with_spread(a, segments, i),
-                                   figures_with_spread(b, segments, i)});
+        result.segments.push_back({segments[i], gain(a, b, segments[i]),
+                                   figures_with_spread(a, recorded_a, segments, i),
+                                   figures_with_spread(b, recorded_b, segments, i)});
     return result;
 }
 

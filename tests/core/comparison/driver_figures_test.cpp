@@ -4,6 +4,7 @@
 #include "core/car/known_car.h"
 #include "core/comparison/compare_laps.h"
 #include "core/comparison/driver_difference.h"
+#include "core/comparison/gears.h"
 #include "core/comparison/segment_figures.h"
 #include "core/comparison/shifts.h"
 #include "truth/true_causes.h"
@@ -279,6 +280,45 @@ TEST(DriverFigures, ShiftsCostWhatALapWithoutThemSaves) {
         expect_shift_cost(truth::light_aero_hatch(), shift_s);
         expect_shift_cost(truth::heavy_powerful_coupe(), shift_s);
     }
+}
+
+TEST(DriverFigures, EngineSpeedTellsTheShiftsWhereNoGearWasRecorded) {
+    for (const truth::CarTruth& car : {truth::light_aero_hatch(), truth::heavy_powerful_coupe()}) {
+        const truth::Session session = drive(car, {}, 75, 2);
+        for (const double rate : {25.0, 10.0}) {
+            test::KnownNoise noise;
+            noise.rate_hz = rate;
+            noise.engine_speed = true;
+            for (const lap::LapTrace& lap : test::known_traces(session, noise, 76, 1.0)) {
+                EXPECT_FALSE(gears_from_engine_speed(lap)) << "a gear was recorded";
+                lap::LapTrace without = lap;
+                std::erase_if(without.channels, [](const auto& c) { return c.meaning == recording::Meaning::gear; });
+                const auto gears = gears_from_engine_speed(without);
+                ASSERT_TRUE(gears);
+                without.channels.push_back(*gears);
+                const double end_m = lap.distance_m.back();
+                const auto recorded = shifts_between(lap, lap, 0.0, end_m);
+                const auto told = shifts_between(without, without, 0.0, end_m);
+                std::printf("%.0f Hz: %.0f shifts of %.0f, cost %.3f s of %.3f s\n", rate, told->count, recorded->count,
+                            told->cost_s.value_or(0.0), recorded->cost_s.value_or(0.0));
+                EXPECT_NEAR(told->count, recorded->count, 2.0); // downward ones under the brakes follow closely
+                EXPECT_NEAR(*told->cost_s, *recorded->cost_s, 0.1 * *recorded->cost_s);
+            }
+        }
+    }
+}
+
+TEST(DriverFigures, AStepplessDriveHasNoShifts) {
+    test::KnownNoise noise;
+    noise.engine_speed = true;
+    lap::LapTrace lap = test::known_traces(drive(truth::light_aero_hatch(), {}, 75, 1), noise, 76, 1.0).front();
+    std::erase_if(lap.channels, [](const auto& c) { return c.meaning == recording::Meaning::gear; });
+    for (lap::TraceChannel& channel : lap.channels) {
+        if (channel.meaning != recording::Meaning::engine_speed) continue;
+        for (std::size_t i = 0; i < lap.size(); ++i)
+            channel.values[i] = 60.0 + 0.8 * lap.speed_mps[i]; // its ratio follows the speed
+    }
+    EXPECT_FALSE(gears_from_engine_speed(lap));
 }
 
 TEST(DriverFigures, WithoutAGearChannelShiftsAreAbsent) {
