@@ -170,16 +170,18 @@ Result<CommonTrack> moved_to_lap_column(CommonTrack common, const Sessions& with
     return place_on_map(with_positions, {}, gate);
 }
 
+// Lap columns alone are taken to stamp the same timing line; how well a column's is found on a map is not so sure.
 Result<Placed> place_reckoned(const std::shared_ptr<const Session>& session, const track::Track& track,
-                              const std::string& other, std::uint64_t seed) {
+                              const std::string& other, bool all_by_column, std::uint64_t seed) {
     const auto reckoned = reckoned_session(*session->recording, *session->motion);
     if (!reckoned) return reckoned.error();
-    const auto start = lap::start_on_line(*reckoned, track.line);
+    auto start = lap::start_on_line(*reckoned, track.line);
     if (!start)
         return about(*session, ErrorCode::different_tracks, "its corners are not those of " + other,
                      "choose sessions of the same track and direction");
-    lap::OnLine placed =
-        lap::placed_on_line(*reckoned, track.line, track.frame, start->may_be_same ? 0.0 : start->station_m, seed);
+    if (start->may_be_same) start->station_m = 0.0;
+    if (all_by_column && start->may_be_same) start->sd_m = 0.0;
+    lap::OnLine placed = lap::placed_on_line(*reckoned, track.line, track.frame, *start, seed);
     Placed result{session, std::make_shared<const motion::MotionEstimate>(std::move(placed.motion)), {}};
     result.laps = judged_laps(lap::laps_between(placed.passings_s, *result.motion, track.gate, *session->recording),
                               *result.motion, track.line);
@@ -209,7 +211,7 @@ Result<CommonTrack> place_together(const Sessions& sessions, const std::optional
             common.sessions.push_back(on_map[next_on_map++]);
             continue;
         }
-        auto placed = place_reckoned(sessions[i], common.track, other, i + 1);
+        auto placed = place_reckoned(sessions[i], common.track, other, with.empty(), i + 1);
         if (!placed) return placed.error();
         common.sessions.push_back(std::move(placed).value());
     }

@@ -70,7 +70,7 @@ Result<Side> traced(const Placed& placed, std::optional<int> number, const track
     Side side{placed.session, *chosen, std::move(*ensemble), {}, {}};
     for (const lap::Lap& lap : placed.laps) {
         if (!lap.clean) continue;
-        if (auto trace = lap::trace_lap(placed.motion->best, lap.start_s, lap.end_s, track.line, step_m)) {
+        if (auto trace = lap::trace_lap(*placed.motion, lap.start_s, lap.end_s, track.line, step_m)) {
             side.clean_laps.push_back(lap);
             side.clean_traces.push_back(std::move(*trace));
         }

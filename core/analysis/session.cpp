@@ -48,7 +48,7 @@ Result<std::shared_ptr<Session>> reckoned(const recording::Recording& recording,
     const auto line = lap::reckoned_line(*known);
     if (!line)
         return no_laps(recording, "its laps are too short or too long to be laps", "check the unit of its speed");
-    lap::OnLine placed = lap::placed_on_line(*known, *line, motion.frame, 0.0, 1);
+    lap::OnLine placed = lap::placed_on_line(*known, *line, motion.frame, {}, 1);
     auto session = std::make_shared<Session>();
     session->motion = std::make_shared<const motion::MotionEstimate>(std::move(placed.motion));
     session->gate = square_gate(*line, reckoned_gate_half_width_m);

@@ -43,7 +43,7 @@ struct LapTrace {
     std::vector<double> speed_mps;
     std::vector<double> longitudinal_mps2;
     std::vector<double> lateral_mps2;
-    std::vector<double> offset_m; // to the left of the reference line
+    std::vector<double> offset_m; // to the left of the reference line; NaN without positions
     std::vector<TraceChannel> channels;
     double driven_length_m = 0.0;
 

@@ -177,13 +177,15 @@ Shifts best_shifts(const Placing& placing) {
 }
 
 // The file's stamps of the passings are off by up to half a sample, evenly; the rest is the warps' own.
-Shifts drawn_shifts(const Placing& placing, const Reckoned& session, const Path& best, math::NormalStream& normals) {
+Shifts drawn_shifts(const Placing& placing, const Reckoned& session, double start_sd_m, math::NormalStream& normals) {
     Shifts shifts;
+    const Path& best = session.motion->best;
+    const double start_m = start_sd_m * normals.next();
     const double usual = placing.line.length_m / placing.laps.middle_m;
     for (std::size_t p = 0; p < placing.passings_s.size(); ++p) {
         const double even = std::erf(normals.next() / std::sqrt(2.0)); // -1..1
         const double error_s = p < session.error_s.size() ? session.error_s[p] : 0.0;
-        shifts.passings.push_back(even * error_s * usual * best.at(placing.passings_s[p]).speed_mps());
+        shifts.passings.push_back(start_m + even * error_s * usual * best.at(placing.passings_s[p]).speed_mps());
     }
     for (std::size_t l = 0; l < placing.warps.size(); ++l)
         shifts.knots.push_back(drawn_shift(placing.warps[l], shifts.passings[l], shifts.passings[l + 1], normals));
@@ -240,8 +242,8 @@ std::vector<double> common_curvature(const Reckoned& session, const Laps& laps, 
 } // namespace
 
 OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line, const motion::LocalFrame& frame,
-                      double start_m, std::uint64_t seed) {
-    const Placing placing = fitted(session, line, start_m);
+                      const Start& start, std::uint64_t seed) {
+    const Placing placing = fitted(session, line, start.station_m);
     const motion::MotionEstimate& from = *session.motion;
     const std::vector<double> best_station = stations(placing, best_shifts(placing), from.best);
     OnLine placed{from, passings_of_line(placing, from.best, best_station),
@@ -252,7 +254,7 @@ OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line,
         math::NormalStream normals(seed, (1U << 22U) + d);
         std::vector<double> scale = scales(placing, from.draws[d]);
         const std::vector<double> station =
-            stations(placing, drawn_shifts(placing, session, from.best, normals), from.draws[d]);
+            stations(placing, drawn_shifts(placing, session, start.sd_m, normals), from.draws[d]);
         for (double& factor : scale)
             factor *= 1.0 + line_error_sd * normals.next();
         placed.motion.draws[d] = on_line(placing, from.draws[d], station, scale);
@@ -265,12 +267,13 @@ std::optional<Start> start_on_line(const Reckoned& session, const track::Referen
     const Cornering middle = cornering(session, laps, laps.middle, line.length_m);
     const Offset offset = best_offset(middle, curvature_on(line, 0.0, middle.size()));
     if (offset.agreement < least_agreement) return std::nullopt;
-    Start start{offset.offset_m, std::abs(offset.offset_m) < same_place_m ||
-                                     offset.agreement - offset.agreement_at_zero < clearly_better};
-    // What all corners want to be shifted by belongs to the start.
+    Start start{offset.offset_m, 0.0,
+                std::abs(offset.offset_m) < same_place_m ||
+                    offset.agreement - offset.agreement_at_zero < clearly_better};
     for (int round = 0; round < 3; ++round) {
         const Warp warp = fit_warp(middle, curvature_on(line, start.station_m, middle.size()));
-        start.station_m += math::median(warp.shift_m);
+        start.station_m += warp.start_m;
+        start.sd_m = warp.start_sd_m;
     }
     return start;
 }

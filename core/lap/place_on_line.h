@@ -29,17 +29,19 @@ struct OnLine {
     bool turned_round = false;      // its lateral acceleration was recorded positive to the right
 };
 
-// start_m: the station of the file's timing line.  frame: the line's.  Laps whose distance is far from the others' are
-// placed by their distance alone, with the middle lap's scale of speed.
-[[nodiscard]] OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line,
-                                    const motion::LocalFrame& frame, double start_m, std::uint64_t seed);
-
 // Where on the line the file's timing line lies, by the middle lap's cornering, -length/2..length/2.
 struct Start {
     double station_m = 0.0;
+    double sd_m = 0.0;
     // 0 agrees about as well: a timing line that both know may be taken to be the same one.
     bool may_be_same = true;
 };
+
+// start: the station of the file's timing line, and how well it is known.  frame: the line's.  Laps whose distance is
+// far from the others' are placed by their distance alone, with the middle lap's scale of speed.
+[[nodiscard]] OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line,
+                                    const motion::LocalFrame& frame, const Start& start, std::uint64_t seed);
+
 // Nothing where no place agrees: the session is of another track.
 [[nodiscard]] std::optional<Start> start_on_line(const Reckoned& session, const track::ReferenceLine& line);
 

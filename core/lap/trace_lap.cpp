@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace lapwright::lap {
 namespace {
@@ -106,6 +107,12 @@ double driven_length(const LapTrace& trace) {
     return length;
 }
 
+// A car without positions was somewhere across the road; 0 would be a claim.
+void blank_unknown(LapTrace& trace, const motion::MotionEstimate& motion) {
+    if (motion.source == motion::PositionSource::dead_reckoning)
+        std::ranges::fill(trace.offset_m, std::numeric_limits<double>::quiet_NaN());
+}
+
 void reserve(LapTrace& trace, std::size_t points) {
     for (auto* values : {&trace.distance_m, &trace.time_s, &trace.speed_mps, &trace.longitudinal_mps2,
                          &trace.lateral_mps2, &trace.offset_m})
@@ -144,17 +151,27 @@ std::optional<LapTrace> trace_lap(const motion::Path& path, double start_s, doub
     return trace;
 }
 
+std::optional<LapTrace> trace_lap(const motion::MotionEstimate& motion, double start_s, double end_s,
+                                  const track::ReferenceLine& line, double step_m) {
+    auto trace = trace_lap(motion.best, start_s, end_s, line, step_m);
+    if (trace) blank_unknown(*trace, motion);
+    return trace;
+}
+
 std::optional<LapEnsemble> trace_ensemble(const motion::MotionEstimate& motion, const Lap& lap, const track::Gate& gate,
                                           const track::ReferenceLine& line, double step_m,
                                           const recording::Recording& recording) {
-    auto best = trace_lap(motion.best, lap.start_s, lap.end_s, line, step_m);
+    auto best = trace_lap(motion, lap.start_s, lap.end_s, line, step_m);
     if (!best) return std::nullopt;
     LapEnsemble ensemble{with_channels(std::move(*best), lap.start_s, recording), {}};
     for (const motion::Path& draw : motion.draws) {
         const auto start = track::crossing_near(draw, gate, lap.start_s);
         const auto end = track::crossing_near(draw, gate, lap.end_s);
         if (!start || !end) continue;
-        if (auto trace = trace_lap(draw, *start, *end, line, step_m)) ensemble.draws.push_back(std::move(*trace));
+        if (auto trace = trace_lap(draw, *start, *end, line, step_m)) {
+            blank_unknown(*trace, motion);
+            ensemble.draws.push_back(std::move(*trace));
+        }
     }
     return ensemble;
 }

@@ -19,6 +19,9 @@ namespace lapwright::lap {
 // the way. start_s and end_s are the passings of the gate that is square to the line at station 0.
 [[nodiscard]] std::optional<LapTrace> trace_lap(const motion::Path& path, double start_s, double end_s,
                                                 const track::ReferenceLine& line, double step_m);
+// Of the best estimate; offset_m is NaN all along where the recording had no positions: they were put on the line.
+[[nodiscard]] std::optional<LapTrace> trace_lap(const motion::MotionEstimate& motion, double start_s, double end_s,
+                                                const track::ReferenceLine& line, double step_m);
 
 // The recording's other channels at the trace's moments; positions and speed are left out.  Gear, lap number and counts
 // step, others are linear; a value is NaN where the channel has a hole there.

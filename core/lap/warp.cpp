@@ -2,12 +2,14 @@
 #include "core/lap/warp.h"
 
 #include "core/base/check.h"
+#include "core/base/constants.h"
 #include "core/math/statistics.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numeric>
+#include <limits>
+#include <numbers>
 
 namespace lapwright::lap {
 namespace {
@@ -18,10 +20,18 @@ constexpr double rolling_walk_m = 0.003 * 0.003 * 40.0;
 constexpr double braking_walk_m = 0.06 * 0.06 * 20.0;
 // Another line through a corner, by 0.3 m over 30 m, is longer or shorter by that times the curvature.
 constexpr double line_walk_m3 = 0.3 * 0.3 * 30.0;
-constexpr std::array drift_prior_sd{0.02, 0.1};
+constexpr double distance_course_sd = 0.02;
+constexpr double braking_course_sd = 0.1;
+constexpr double wave_course_sd = 0.01; // a slow wave of the slip, one a lap
+// Variance of the walk against what is usual: doublings thought of, and their spread beforehand.
+constexpr int fewest_doublings = 0; // a lap may slip more than is usual, and is not believed to slip less
+constexpr int most_doublings = 8;
+constexpr int doublings_step = 2;
+constexpr double doublings_sd = 2.0;
 constexpr double least_hard_braking_mps2 = 4.0;
-// What is left over hangs together over so much: a driver's way through a corner.
-constexpr double rest_length_m = 8.0;
+constexpr double start_sd_m = 20.0; // beforehand
+// What is left over hangs together (a driver's way through a corner), over so much at the most.
+constexpr double longest_rest_m = 40.0;
 constexpr double least_rest_mps2 = 0.05;
 // From coarse to fine, so that a corner finds its own from far.
 constexpr std::array blur_m{60.0, 60.0, 30.0, 30.0, 12.0, 12.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0};
@@ -50,108 +60,89 @@ std::vector<double> braking(const Cornering& lap) {
     return slowing;
 }
 
-// The shift beforehand, between neighbouring knots.
-struct Walk {
-    std::vector<double> precision;
-    std::vector<double> braking_m; // metres braked, weighted by how hard
-};
+// Begins so many turns into the wave.
+Course wave_course(std::size_t steps, double knot_step_m, double begin) {
+    Course course{{}, wave_course_sd};
+    for (std::size_t k = 0; k < steps; ++k) {
+        const double phase = (static_cast<double>(k) + 0.5) / static_cast<double>(steps);
+        course.step_m.push_back(knot_step_m * std::sin(2.0 * base::pi * (phase + begin)));
+    }
+    return course;
+}
 
-Walk walk_of(const Cornering& lap, std::size_t knots) {
+// The shift beforehand.
+SlipPrior prior_of(const Cornering& lap, std::size_t knots) {
+    const std::size_t steps = knots - 1;
+    const double knot_step_m = lap.length_m() / static_cast<double>(steps);
     const std::vector<double> brakes = braking(lap);
-    std::vector<double> variance(knots - 1, 0.0);
-    Walk walk{{}, std::vector<double>(knots - 1, 0.0)};
+    SlipPrior prior{std::vector<double>(steps, 0.0), {}};
+    Course with_braking{std::vector<double>(steps, 0.0), braking_course_sd};
     for (std::size_t i = 0; i < lap.size(); ++i) {
         const double curvature = lap.lateral_mps2[i] / std::pow(std::max(5.0, lap.speed_mps[i]), 2);
-        const std::size_t k = i * (knots - 1) / lap.size();
-        variance[k] +=
+        const std::size_t k = i * steps / lap.size();
+        prior.variance_m2[k] +=
             lap.step_m * (rolling_walk_m + brakes[i] * braking_walk_m + curvature * curvature * line_walk_m3);
-        walk.braking_m[k] += lap.step_m * brakes[i];
+        with_braking.step_m[k] += lap.step_m * brakes[i];
     }
-    for (const double value : variance)
-        walk.precision.push_back(1.0 / std::max(value, 1e-6));
-    return walk;
+    for (double& value : prior.variance_m2)
+        value = std::max(value, 1e-6);
+    prior.courses = {Course{std::vector<double>(steps, knot_step_m), distance_course_sd}, std::move(with_braking),
+                     wave_course(steps, knot_step_m, 0.0), wave_course(steps, knot_step_m, 0.25)};
+    return prior;
 }
 
-Drift drift_of(const Walk& walk, std::vector<double> step_m) {
-    Drift drift{std::move(step_m), {}};
-    for (std::size_t k = 0; k + 1 < drift.step_m.size(); ++k)
-        drift.pull.push_back(walk.precision[k] * drift.step_m[k] - walk.precision[k + 1] * drift.step_m[k + 1]);
-    return drift;
-}
+// What is known beforehand, at every restlessness that is thought of.
+struct Before {
+    SlipPrior prior;
+    std::vector<double> factor;
+    std::vector<double> log_weight; // chance, and what makes the evidence a density
 
-Warp from_walk(const Walk& walk, double knot_step_m) {
-    Warp warp;
-    const std::size_t knots = walk.precision.size() + 1;
-    warp.knot_step_m = knot_step_m;
-    warp.shift_m.assign(knots, 0.0);
-    for (std::size_t k = 1; k + 1 < knots; ++k) {
-        warp.diagonal.push_back(walk.precision[k - 1] + walk.precision[k]);
-        warp.next.push_back(-walk.precision[k]); // the last one is that to the last knot
-    }
-    warp.before_first = -walk.precision.front();
-    warp.drifts = {drift_of(walk, std::vector<double>(knots - 1, knot_step_m)), drift_of(walk, walk.braking_m)};
-    warp.drift_spread = {drift_prior_sd[0], 0.0, drift_prior_sd[1]};
-    return warp;
-}
-
-// Solves the tridiagonal system by Cholesky, L Lᵀ x = right; `half` adds the solution of Lᵀ x = z for a draw.
-struct Cholesky {
-    std::vector<double> diagonal;
-    std::vector<double> below;
-
-    explicit Cholesky(const Warp& warp) {
-        const std::size_t n = warp.diagonal.size();
-        diagonal.resize(n);
-        below.resize(n, 0.0);
-        for (std::size_t k = 0; k < n; ++k) {
-            const double under = k > 0 ? below[k - 1] : 0.0;
-            diagonal[k] = std::sqrt(warp.diagonal[k] - under * under);
-            if (k + 1 < n) below[k] = warp.next[k] / diagonal[k];
+    explicit Before(SlipPrior known) : prior(std::move(known)) {
+        for (int doublings = fewest_doublings; doublings <= most_doublings; doublings += doublings_step) {
+            factor.push_back(std::ldexp(1.0, doublings));
+            log_weight.push_back(-0.5 * std::pow(doublings / doublings_sd, 2) -
+                                 slip_posterior(prior, factor.back(), nothing_seen(prior)).log_evidence);
         }
-    }
-    [[nodiscard]] std::vector<double> forward(std::vector<double> right) const {
-        for (std::size_t k = 0; k < right.size(); ++k)
-            right[k] = (right[k] - (k > 0 ? below[k - 1] * right[k - 1] : 0.0)) / diagonal[k];
-        return right;
-    }
-    [[nodiscard]] std::vector<double> backward(std::vector<double> right) const {
-        for (std::size_t k = right.size(); k-- > 0;)
-            right[k] = (right[k] - (k + 1 < right.size() ? below[k] * right[k + 1] : 0.0)) / diagonal[k];
-        return right;
     }
 };
 
-double dot(const std::vector<double>& x, const std::vector<double>& y) {
-    return std::inner_product(x.begin(), x.end(), y.begin(), 0.0);
+struct Cases {
+    std::vector<Warp::Case> cases;
+    double log_evidence = 0.0;
+};
+
+Cases cases_of(const Before& before, const SlipSeen& seen) {
+    Cases all;
+    double greatest = -std::numeric_limits<double>::infinity();
+    for (std::size_t f = 0; f < before.factor.size(); ++f) {
+        Warp::Case one{0.0, slip_posterior(before.prior, before.factor[f], seen)};
+        one.chance = one.slip.log_evidence + before.log_weight[f];
+        greatest = std::max(greatest, one.chance);
+        all.cases.push_back(std::move(one));
+    }
+    double sum = 0.0;
+    for (Warp::Case& one : all.cases)
+        sum += one.chance = std::exp(one.chance - greatest);
+    for (Warp::Case& one : all.cases)
+        one.chance /= sum;
+    all.log_evidence = greatest + std::log(sum);
+    return all;
 }
 
-// Inner knots and drifts together: what the knots leave of the drifts' precision is a two by two system.
-std::vector<double> solve_with_drifts(Warp& warp, const Walk& walk, const std::vector<double>& right) {
-    const Cholesky factor(warp);
-    std::vector<double> shift = factor.backward(factor.forward(right));
-    std::array<std::vector<double>, 2> answers;
-    for (std::size_t d = 0; d < 2; ++d)
-        answers[d] = factor.backward(factor.forward(warp.drifts[d].pull));
-    const auto precision = [&](std::size_t d, std::size_t e) {
-        double sum = d == e ? 1.0 / (drift_prior_sd[d] * drift_prior_sd[d]) : 0.0;
-        for (std::size_t k = 0; k < walk.precision.size(); ++k)
-            sum += walk.precision[k] * warp.drifts[d].step_m[k] * warp.drifts[e].step_m[k];
-        return sum - dot(warp.drifts[d].pull, answers[e]);
+// Where both ends together lie best: the evidence's parabola through three places.
+void find_start(Warp& warp, const Before& before, const SlipSeen& seen) {
+    constexpr double apart_m = 1.0;
+    const auto evidence = [&](double move_m) {
+        const Moved moved = moved_by(seen, move_m);
+        return cases_of(before, moved.seen).log_evidence + moved.gained;
     };
-    const double p00 = precision(0, 0);
-    const double p01 = precision(0, 1);
-    const double p11 = precision(1, 1);
-    const double determinant = p00 * p11 - p01 * p01;
-    const double r0 = dot(warp.drifts[0].pull, shift);
-    const double r1 = dot(warp.drifts[1].pull, shift);
-    warp.drifts[0].size = (p11 * r0 - p01 * r1) / determinant;
-    warp.drifts[1].size = (p00 * r1 - p01 * r0) / determinant;
-    const double sd = std::sqrt(p11 / determinant);
-    warp.drift_spread = {sd, -p01 / determinant / sd, 1.0 / std::sqrt(p11)};
-    for (std::size_t d = 0; d < 2; ++d)
-        for (std::size_t k = 0; k < shift.size(); ++k)
-            shift[k] += warp.drifts[d].size * answers[d][k];
-    return shift;
+    const double ahead = evidence(apart_m);
+    const double here = evidence(0.0);
+    const double behind = evidence(-apart_m);
+    const double precision = (2.0 * here - ahead - behind) / (apart_m * apart_m) + 1.0 / (start_sd_m * start_sd_m);
+    if (!(precision > 0.0)) return;
+    warp.start_m = (ahead - behind) / (2.0 * apart_m) / precision;
+    warp.start_sd_m = 1.0 / std::sqrt(precision);
 }
 
 // The lap and the curvature at one blur.
@@ -195,19 +186,38 @@ Line regression(const std::vector<double>& asked, const std::vector<double>& fou
     return {gain, mean_found - gain * mean_asked};
 }
 
-// Spread of what is left over, where it could be mistaken for a shift: the quarter of the lap with the steepest slopes.
-double rest_sd(const std::vector<double>& left, const std::vector<double>& slope) {
-    std::vector<double> steepness(slope.size());
+// What is left over, where it could be mistaken for a shift: the quarter of the lap with the steepest slopes.
+struct Rest {
+    double variance = 0.0;
+    double length_m = 0.0; // over which it hangs together: the integral of its autocorrelation up to its first zero
+};
+
+Rest rest_of(const std::vector<double>& left, const std::vector<double>& slope, double step_m) {
+    const std::size_t n = left.size();
+    std::vector<double> steepness(n);
     std::ranges::transform(slope, steepness.begin(), [](double s) { return std::abs(s); });
     const double steep = math::quantile(steepness, 0.75);
     std::vector<double> there;
-    for (std::size_t i = 0; i < left.size(); ++i)
+    for (std::size_t i = 0; i < n; ++i)
         if (steepness[i] >= steep) there.push_back(left[i]);
-    return math::robust_sd(there);
+    const auto products = [&](std::size_t lag) {
+        double sum = 0.0;
+        for (std::size_t i = 0; i < n; ++i)
+            if (steepness[i] >= steep) sum += left[i] * 0.5 * (left[(i + lag) % n] + left[(i + n - lag) % n]);
+        return sum;
+    };
+    Rest rest{std::pow(std::max(least_rest_mps2, math::robust_sd(there)), 2), step_m};
+    const double own = products(0);
+    for (std::size_t lag = 1; static_cast<double>(lag) * step_m < longest_rest_m && own > 0.0; ++lag) {
+        const double correlation = products(lag) / own;
+        if (correlation <= 0.0) break;
+        rest.length_m += 2.0 * step_m * correlation;
+    }
+    return rest;
 }
 
-// One step of Gauss-Newton at one blur: shift and posterior of `warp` become the new ones.
-void improve(Warp& warp, const Cornering& lap, const View& seen, const Walk& walk) {
+// One step of Gauss-Newton at one blur: shift and posterior of `warp` become the new ones.  What it saw.
+SlipSeen improve(Warp& warp, const Cornering& lap, const View& seen, const Before& before) {
     const std::size_t n = lap.size();
     std::vector<double> asked(n);
     std::vector<double> slope(n);
@@ -226,41 +236,36 @@ void improve(Warp& warp, const Cornering& lap, const View& seen, const Walk& wal
         slope[i] *= line.gain;
         left[i] = seen.lateral[i] - line.gain * asked[i] - line.bias;
     }
-    const double variance = std::pow(std::max(least_rest_mps2, rest_sd(left, slope)), 2);
-    const double weight = lap.step_m / (rest_length_m * variance);
-    Warp next = from_walk(walk, warp.knot_step_m);
-    next.gain = warp.gain;
-    next.correlation = warp.correlation;
-    std::vector<double> right(next.diagonal.size(), 0.0);
+    const Rest rest = rest_of(left, slope, lap.step_m);
+    const double weight = lap.step_m / (rest.length_m * rest.variance);
+    SlipSeen found = nothing_seen(before.prior);
     for (std::size_t i = 0; i < n; ++i) {
         const double in_knots = static_cast<double>(i) * lap.step_m / warp.knot_step_m;
-        const auto k = std::min(static_cast<std::size_t>(in_knots), next.shift_m.size() - 2);
+        const auto k = std::min(static_cast<std::size_t>(in_knots), warp.shift_m.size() - 2);
         const double part = in_knots - static_cast<double>(k);
         const double target = left[i] + slope[i] * shift_at(warp, warp.shift_m, in_knots * warp.knot_step_m);
         const double h0 = slope[i] * (1.0 - part);
         const double h1 = slope[i] * part;
-        if (k > 0) {
-            next.diagonal[k - 1] += weight * h0 * h0;
-            right[k - 1] += weight * h0 * target;
-        }
-        if (k + 1 < next.shift_m.size() - 1) {
-            next.diagonal[k] += weight * h1 * h1;
-            right[k] += weight * h1 * target;
-        }
-        if (k > 0 && k < next.diagonal.size()) next.next[k - 1] += weight * h0 * h1;
-        if (k == 0) next.before_first += weight * h0 * h1;
-        if (k == next.diagonal.size()) next.next.back() += weight * h0 * h1;
+        found.diagonal[k] += weight * h0 * h0;
+        found.diagonal[k + 1] += weight * h1 * h1;
+        found.next[k] += weight * h0 * h1;
+        found.right[k] += weight * h0 * target;
+        found.right[k + 1] += weight * h1 * target;
     }
-    const std::vector<double> solved = solve_with_drifts(next, walk, right);
-    double before = 0.0;
-    for (std::size_t k = 0; k < solved.size(); ++k) {
-        const double old = warp.shift_m[k + 1];
-        const double wished = old + std::clamp(solved[k] - old, -longest_step_m, longest_step_m);
+    warp.cases = cases_of(before, found).cases;
+    std::vector<double> wanted(warp.shift_m.size(), 0.0);
+    for (const Warp::Case& one : warp.cases)
+        for (std::size_t k = 0; k < wanted.size(); ++k)
+            wanted[k] += one.chance * one.slip.mean_m[k];
+    double last = 0.0;
+    for (std::size_t k = 1; k + 1 < wanted.size(); ++k) {
+        const double old = warp.shift_m[k];
+        const double wished = old + std::clamp(wanted[k] - old, -longest_step_m, longest_step_m);
         const double most = steepest_shift * warp.knot_step_m;
-        before = std::clamp(wished, before - most, before + most);
-        next.shift_m[k + 1] = before;
+        last = std::clamp(wished, last - most, last + most);
+        warp.shift_m[k] = last;
     }
-    warp = std::move(next);
+    return found;
 }
 
 } // namespace
@@ -271,43 +276,41 @@ double shift_at(const Warp& warp, std::span<const double> shift_m, double distan
     return shift_m[k] + (in_knots - static_cast<double>(k)) * (shift_m[k + 1] - shift_m[k]);
 }
 
+namespace {
+
+Warp unfitted(const Cornering& lap, const Before& before) {
+    Warp warp;
+    const std::size_t knots = before.prior.variance_m2.size() + 1;
+    warp.knot_step_m = lap.length_m() / static_cast<double>(knots - 1);
+    warp.shift_m.assign(knots, 0.0);
+    warp.cases = cases_of(before, nothing_seen(before.prior)).cases;
+    warp.start_sd_m = start_sd_m;
+    return warp;
+}
+
+} // namespace
+
 Warp unfitted_warp(const Cornering& lap) {
-    const std::size_t knots = knots_for(lap);
-    return from_walk(walk_of(lap, knots), lap.length_m() / static_cast<double>(knots - 1));
+    return unfitted(lap, Before(prior_of(lap, knots_for(lap))));
 }
 
 Warp fit_warp(const Cornering& lap, std::span<const double> curvature_per_m) {
     base::check(lap.size() == curvature_per_m.size() && lap.size() >= 16, "a lap and a track on different grids");
-    const Walk walk = walk_of(lap, knots_for(lap));
-    Warp warp = unfitted_warp(lap);
+    const Before before(prior_of(lap, knots_for(lap)));
+    Warp warp = unfitted(lap, before);
+    SlipSeen seen;
     for (const double blur : blur_m)
-        improve(warp, lap, view(lap, curvature_per_m, blur), walk);
+        seen = improve(warp, lap, view(lap, curvature_per_m, blur), before);
+    find_start(warp, before, seen);
     return warp;
 }
 
 std::vector<double> drawn_shift(const Warp& warp, double start_m, double end_m, math::NormalStream& normals) {
-    const std::size_t inner = warp.diagonal.size();
-    std::vector<double> mean(inner, 0.0);
-    mean.front() -= warp.before_first * start_m;
-    mean.back() -= warp.next.back() * end_m;
-    const double z0 = normals.next();
-    const double z1 = normals.next();
-    const std::array drawn{warp.drift_spread[0] * z0, warp.drift_spread[1] * z0 + warp.drift_spread[2] * z1};
-    for (std::size_t d = 0; d < 2; ++d)
-        for (std::size_t k = 0; k < inner; ++k)
-            mean[k] += drawn[d] * warp.drifts[d].pull[k];
-    const Cholesky factor(warp);
-    mean = factor.backward(factor.forward(std::move(mean)));
-    std::vector<double> noise(inner);
-    for (double& value : noise)
-        value = normals.next();
-    noise = factor.backward(std::move(noise));
-    std::vector<double> shift = warp.shift_m;
-    shift.front() += start_m;
-    shift.back() += end_m;
-    for (std::size_t k = 0; k < inner; ++k)
-        shift[k + 1] += mean[k] + noise[k];
-    return shift;
+    double left = 0.5 * std::erfc(normals.next() / std::numbers::sqrt2); // evenly in 0..1
+    std::size_t drawn = 0;
+    while (drawn + 1 < warp.cases.size() && left >= warp.cases[drawn].chance)
+        left -= warp.cases[drawn++].chance;
+    return drawn_slip(warp.cases[drawn].slip, start_m, end_m, normals);
 }
 
 Offset best_offset(const Cornering& lap, std::span<const double> curvature_per_m) {

@@ -4,41 +4,37 @@
 // driver, so speed alone never aligns.
 //
 // Model: lateral = g·v²·κ(d + shift) + b + rest.  g may be negative: a sensor that is positive to the right is told by
-// that and does not matter.  Beforehand the shift is a random walk over distance (wheel slip, another line through a
-// corner), a far faster one where the wheels brake.  Braked wheels turn too slowly, nobody knows by how much, and so
-// the lap's length alone does not give the wheels' scale: two drifts of the walk, one with distance and one with
-// braking, are fitted with the shift.  What is left over of the lateral acceleration weighs against all this
-// (Gauss-Newton on a Gaussian posterior; knots are a tridiagonal system with two more rows for the drifts).  Walk and
+// that and does not matter.  Beforehand the shift is a walk over distance (wheel slip, another line through a corner),
+// a far faster one where the wheels brake, around courses whose sizes are fitted with it: with distance and with
+// braking (braked wheels turn too slowly, nobody knows by how much, and so the lap's length alone does not give the
+// wheels' scale), and one slow wave (rolling radius and slip change over a lap).  How restless the walk is says each
+// lap itself (slip.h).  What is left over of the lateral acceleration weighs against all this (Gauss-Newton).  Walk and
 // weights are ours, no source.
 #pragma once
 
 #include "core/lap/cornering.h"
+#include "core/lap/slip.h"
 #include "core/math/normal_random.h"
 
-#include <array>
 #include <cstddef>
 #include <span>
 #include <vector>
 
 namespace lapwright::lap {
 
-// A known course of the walk whose size is fitted.
-struct Drift {
-    std::vector<double> step_m; // between neighbouring knots, for a size of 1
-    std::vector<double> pull;   // of that on the inner knots
-    double size = 0.0;
-};
-
 struct Warp {
+    // One for each restlessness of the walk that is thought of.
+    struct Case {
+        double chance = 0.0; // they sum to 1
+        SlipPosterior slip;
+    };
+
     double knot_step_m = 0.0;
     std::vector<double> shift_m; // at the knots, 0 at the first and at the last (the passings of the gate)
-    // Posterior of the inner knots: precision matrix, diagonal and the entry to the next one.
-    std::vector<double> diagonal;
-    std::vector<double> next;
-    double before_first = 0.0;   // the same entry between the first knot and the first inner one
-    std::array<Drift, 2> drifts; // with distance, metres a metre; with braking, share of the distance lost in hard one
-    // Cholesky factor of the drifts' posterior covariance: first; second on first; second.
-    std::array<double, 3> drift_spread{};
+    std::vector<Case> cases;
+    // By how much both ends together would lie better, were they not held, and how well that is known.
+    double start_m = 0.0;
+    double start_sd_m = 0.0;
     double gain = 1.0;        // g
     double correlation = 0.0; // of lateral acceleration with what the track's curvature asks for, -1..1
 };

@@ -72,8 +72,9 @@ std::vector<ChannelChoice> channels_of(const analysis::Pairing& pairing) {
         {QStringLiteral("motion:lateral"), tr("Lateral, from motion"), Quantity::acceleration, Unit::none, false,
          &a.lateral_mps2, &b.lateral_mps2},
         {QStringLiteral("motion:offset"), tr("Offset to the left of the reference line"), Quantity::length, Unit::none,
-         false, &a.offset_m, &b.offset_m},
+         false, measured(a.offset_m) ? &a.offset_m : nullptr, measured(b.offset_m) ? &b.offset_m : nullptr},
     };
+    if (!choices.back().a && !choices.back().b) choices.pop_back();
     collect(choices, a, &ChannelChoice::a);
     collect(choices, b, &ChannelChoice::b);
     return choices;

@@ -12,6 +12,7 @@
 #include "truth/drive.h"
 #include "truth/track_catalogue.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 #include <gtest/gtest.h>
@@ -23,7 +24,8 @@ using truth::Quantity;
 
 constexpr double rate_hz = 50.0;
 constexpr std::uint64_t seeds = 20;
-constexpr std::uint64_t first_seed = 200; // the walk was chosen on others
+// What is known of slip beforehand was chosen on seeds 700 to 709 and looked at on 300 to 319; these judge alone.
+constexpr std::uint64_t first_seed = 400;
 
 struct Drives {
     truth::Session a;
@@ -160,6 +162,22 @@ TEST(WithoutPositions, ASensorThatIsPositiveToTheRightIsTurnedRound) {
         EXPECT_NEAR(left->comparison.gap.gap_s[i], right->comparison.gap.gap_s[i], 2e-3);
     for (std::size_t i = 0; i < left->b.trace.best.size(); i += 50)
         EXPECT_NEAR(left->b.trace.best.lateral_mps2[i], right->b.trace.best.lateral_mps2[i], 0.5);
+}
+
+// How far across the road the car was, nobody recorded.
+TEST(WithoutPositions, TheOffsetFromTheLineIsAbsent) {
+    const Drives both = drives(first_seed);
+    const auto pairing =
+        compared(understood(test::recording_of(truth::log_session(both.a, truth::typical_logger(rate_hz), 1), "a")),
+                 understood(recorded(both.b, wheels_only(), 2, "b")));
+    ASSERT_TRUE(pairing);
+    const auto known = [](double value) { return std::isfinite(value); };
+    EXPECT_TRUE(std::ranges::all_of(pairing->a.trace.best.offset_m, known));
+    EXPECT_TRUE(std::ranges::none_of(pairing->b.trace.best.offset_m, known));
+    ASSERT_FALSE(pairing->b.trace.draws.empty());
+    EXPECT_TRUE(std::ranges::none_of(pairing->b.trace.draws.front().offset_m, known));
+    ASSERT_FALSE(pairing->b.clean_traces.empty());
+    EXPECT_TRUE(std::ranges::none_of(pairing->b.clean_traces.front().offset_m, known));
 }
 
 TEST(WithoutPositions, SaysSoAndNeedsALapColumn) {
