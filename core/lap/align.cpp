@@ -163,18 +163,18 @@ Vector2d draw_shift(const motion::Path& draw, const motion::Path& best, const Tr
 }
 
 // Rows: laps; columns: east, north.
-using Shifts = Eigen::MatrixX2d;
+using PlaceShifts = Eigen::MatrixX2d;
 
 // What one session shows.
 struct Seen {
     std::vector<double> middle_s;
     Shift level;
-    Shifts drift;                   // y
+    PlaceShifts drift;              // y
     Eigen::VectorXd drift_variance; // R, diagonal
     std::vector<Vector2d> draw_level;
-    std::vector<Shifts> draw_drift; // d
-    double level_variance = 0.0;    // of the draws, per axis
-    double walk_variance = 0.0;     // from lap to lap
+    std::vector<PlaceShifts> draw_drift; // d
+    double level_variance = 0.0;         // of the draws, per axis
+    double walk_variance = 0.0;          // from lap to lap
 };
 
 Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>& laps,
@@ -189,7 +189,7 @@ Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>&
     }
     const Profile usual = mean_profile(profiles);
     seen.level = shift_of(usual, line);
-    seen.drift = Shifts::Zero(n, 2);
+    seen.drift = PlaceShifts::Zero(n, 2);
     seen.drift_variance = Eigen::VectorXd::Ones(n);
     for (Eigen::Index l = 0; l < n; ++l) {
         Profile own = profiles[static_cast<std::size_t>(l)];
@@ -200,7 +200,7 @@ Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>&
         seen.drift_variance[l] = shift.variance + 1e-6;
     }
     for (const motion::Path& draw : motion.draws) {
-        Shifts shifts(n, 2);
+        PlaceShifts shifts(n, 2);
         for (Eigen::Index l = 0; l < n; ++l)
             shifts.row(l) = draw_shift(draw, motion.best, laps[static_cast<std::size_t>(l)]).transpose();
         const Vector2d level = shifts.colwise().mean().transpose();
@@ -229,7 +229,7 @@ Eigen::MatrixXd drift_gain(const Seen& seen) {
 }
 
 // Takes a shift that is linear between the laps' middles off a path.
-void take_off(motion::Path& path, const std::vector<double>& middle_s, const Shifts& shifts) {
+void take_off(motion::Path& path, const std::vector<double>& middle_s, const PlaceShifts& shifts) {
     std::size_t at = 0;
     for (std::size_t i = 0; i < path.size(); ++i) {
         const double t = (*path.time_s)[i];
@@ -250,8 +250,8 @@ void take_off(motion::Path& path, const std::vector<double>& middle_s, const Shi
     }
 }
 
-Shifts noise(Eigen::Index rows, math::NormalStream& normals) {
-    Shifts z(rows, 2);
+PlaceShifts noise(Eigen::Index rows, math::NormalStream& normals) {
+    PlaceShifts z(rows, 2);
     for (Eigen::Index i = 0; i < rows; ++i)
         z.row(i) << normals.next(), normals.next();
     return z;
@@ -264,7 +264,7 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
     const Eigen::MatrixXd gain = drift_gain(own);
     const double beforehand = own.level_variance + first.level_variance;
     const double level_gain = is_first ? 0.0 : beforehand / (beforehand + own.level.variance);
-    const auto with_level = [](Shifts drift, const Vector2d& level) {
+    const auto with_level = [](PlaceShifts drift, const Vector2d& level) {
         drift.rowwise() += level.transpose();
         return drift;
     };
@@ -273,7 +273,7 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
     for (std::size_t d = 0; d < result.draws.size(); ++d) {
         math::NormalStream normals(seed, (1U << 21U) + d);
         const Vector2d habit = std::sqrt(own.level.variance) * noise(1, normals).transpose();
-        const Shifts habits = drift_sd.asDiagonal() * noise(own.drift.rows(), normals);
+        const PlaceShifts habits = drift_sd.asDiagonal() * noise(own.drift.rows(), normals);
         const Vector2d map = d < first.draw_level.size() ? first.draw_level[d] : Vector2d::Zero();
         const Vector2d level = map + level_gain * (own.level.value + own.draw_level[d] - map + habit);
         take_off(result.draws[d], own.middle_s, with_level(gain * (own.drift + own.draw_drift[d] + habits), level));
