@@ -3,6 +3,7 @@
 // damaged file is kept as it was.
 #include "core/book/book_fixture.h"
 #include "core/book/database.h"
+#include "core/book/exchange.h"
 #include "core/book/notes.h"
 #include "core/book/salvage.h"
 #include "core/book/search.h"
@@ -71,7 +72,7 @@ TEST(Damage, FlippedBytesAreNeverReadAsSamplesAndWhatIsLeftIsSaved) {
     int read = 0;
     int said = 0;
     int saved = 0;
-    constexpr int tries = 60;
+    constexpr int tries = 40;
     for (int i = 0; i < tries; ++i) {
         const std::string path = folder.file("book-" + base::integer_text(i));
         std::string bad = good;
@@ -174,6 +175,32 @@ TEST(Damage, AWholeBookIsSavedWholeWithWhatIsInItsLog) {
     Book book = open_book(path);
     EXPECT_EQ(search(book)->size(), 1U);
     EXPECT_FALSE(salvage(folder.file("none")).ok());
+    for (const auto& entry : fs::directory_iterator(folder.path()))
+        EXPECT_EQ(entry.path().string().find(".part"), std::string::npos) << entry.path();
+}
+
+TEST(Damage, AFriendsDamagedFileIsTakenInOrRefusedAndHurtsNothing) {
+    const Folder folder;
+    const std::string good = good_book(folder);
+    Book mine = open_book(folder.file("mine"));
+    const SessionId own = add_named(mine, "own");
+    std::mt19937_64 engine(43);
+    int taken = 0;
+    int refused = 0;
+    for (int i = 0; i < 25; ++i) {
+        std::string bad = good;
+        for (int flips = 1 + static_cast<int>(engine() % 40); flips > 0; --flips)
+            bad[engine() % (i % 2 == 0 ? 30'000 : bad.size())] ^= static_cast<char>(1U << (engine() % 8));
+        write(folder.file("theirs"), bad);
+        (merge_from(mine, folder.file("theirs")).ok() ? taken : refused) += 1;
+        EXPECT_EQ(bytes_of(folder.file("theirs")), bad);
+    }
+    EXPECT_GT(taken, 0);
+    EXPECT_GT(refused, 0);
+    for (const std::string& complaint : mine.check()->complaints)
+        EXPECT_NE(complaint.find("are damaged"), std::string::npos) << complaint; // samples, as they came
+    expect_same(*read_recording(mine, own), small_recording(3, 40));
+    EXPECT_TRUE(search(mine).ok());
     for (const auto& entry : fs::directory_iterator(folder.path()))
         EXPECT_EQ(entry.path().string().find(".part"), std::string::npos) << entry.path();
 }
