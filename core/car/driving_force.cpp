@@ -249,7 +249,13 @@ Regression regress(const std::vector<ThrottleSample>& samples, const Eigen::Vect
     Regression r = regress(samples, y, scale);
     if (!scale) return r;
     if (!usable(r, y.size())) return regress(samples, y, std::nullopt);
-    r.scale = EngineScale::of(samples, r.robust.weights);
+    // A metre at full throttle gives a speed of P / m v² to the car: so weighted, one mean power stands for the curve.
+    Eigen::VectorXd weights = r.robust.weights;
+    for (Eigen::Index i = 0; i < weights.size(); ++i) {
+        const double speed_mps = samples[static_cast<std::size_t>(i)].speed_mps;
+        weights[i] /= speed_mps * speed_mps;
+    }
+    r.scale = EngineScale::of(samples, weights);
     return r;
 }
 

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Power and drag per kilogram from acceleration at full throttle, out of shifts:
 //   (1 + rotating) a + (c_rr + slope) g = p / v − d v²,   p = P/m,  d = ρ CdA / 2m.
-// Where engine speed was recorded p follows it (power_curve.h), and the figure is its mean over the samples; one figure
-// for all engine speeds would take what a curve does for drag.  Robust regression (Tukey's biweight), spread by
-// resampling straights and laps, and by what no lap can tell: rolling resistance 0.014 ± 0.003, rotating parts 3 % ± 1
-// %, a tilt of the power over speed of ± 2 %, and ± 5 % where the engine's speed is not known (stated priors; common
-// practice, no source; the last so that cars with invented curves and gears are found, see the tests).
+// Where engine speed was recorded p follows it (power_curve.h), and the figure is its mean over the samples, each
+// weighted by the speed it gives, so that a simulation with that one power gains as much; without, what a curve does
+// would pass for drag.  Robust regression (Tukey's biweight), spread by resampling straights and laps, and by what no
+// lap can tell: rolling resistance 0.014 ± 0.003, rotating parts 3 ± 1 %, a tilt of the power over speed of ± 2 %, and
+// ± 5 % where engine speed is not known (stated priors; common practice, no source; the last so wide that cars with
+// invented curves and gears are found, see the tests).
 #pragma once
 
 #include "core/car/car_figures.h"

@@ -9,7 +9,10 @@
 namespace lapwright::car {
 namespace {
 
-constexpr double slowest_share = 0.6;     // of the fastest speed: below, traction may be the limit
+constexpr double slowest_share = 0.6; // of the fastest speed: below, traction may be the limit
+// Where throttle and engine speed were recorded: lower gears show more of the engine, and a driver who is held back by
+// the tyres seldom has the foot full down.
+constexpr double known_slowest_share = 0.45;
 constexpr double most_lateral_mps2 = 3.0; // takes less than 3 % of the grip from a tyre that gives 1.2 g
 constexpr double settle_s = 0.35;
 constexpr double shift_settle_s = 0.45;
@@ -81,11 +84,13 @@ std::vector<bool> candidates(const lap::LapTrace& lap, double fastest, double th
                              const std::vector<double>& best) {
     const auto* throttle = lap.find(recording::Meaning::throttle);
     const bool with_throttle = throttle != nullptr && !std::isnan(throttle_top);
+    const bool known = with_throttle && lap.find(recording::Meaning::engine_speed) != nullptr;
+    const double slowest = (known ? known_slowest_share : slowest_share) * fastest;
     std::vector<bool> good(lap.size(), false);
     for (std::size_t i = 0; i < lap.size(); ++i) {
         const double v = lap.speed_mps[i];
         const double a = lap.longitudinal_mps2[i];
-        if (v < slowest_share * fastest || std::abs(lap.lateral_mps2[i]) > most_lateral_mps2 || a < -0.5) continue;
+        if (v < slowest || std::abs(lap.lateral_mps2[i]) > most_lateral_mps2 || a < -0.5) continue;
         const double place = v / (1.05 * fastest) * static_cast<double>(speed_bins);
         const double envelope = best[std::min(speed_bins - 1, static_cast<std::size_t>(place))];
         good[i] = with_throttle ? throttle->values[i] >= open_share * throttle_top : a >= like_the_best * envelope;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How power leans on engine speed: at full throttle  P(ω) = P̄ (1 + c₁ φ₁ + c₂ φ₂)  with φ₁, φ₂ the first two powers of
-// the engine speed, scaled to ± 1 over what was used and freed of their means, so that P̄ is the mean over the samples.
+// the engine speed, scaled to ± 1 over what was used and freed of their means, so that P̄ is the weighted mean over the
+// samples.
 // A low order, because no lap shows more of the curve than the stretch between two shifts.
 #pragma once
 

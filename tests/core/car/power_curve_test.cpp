@@ -42,12 +42,12 @@ double top_speed_mps(const truth::Session& session) {
     return top;
 }
 
-// Over the distance driven at full throttle above 60 % of the top speed, 0.45 s clear of shifts.
+// Over the distance driven at full throttle above 45 % of the top speed, 0.45 s clear of shifts, weighted by 1/v².
 double true_mean_power_w(const truth::Session& session) {
     const double length = session.track().length_m();
-    const double slowest = 0.6 * top_speed_mps(session);
+    const double slowest = 0.45 * top_speed_mps(session);
     double sum = 0.0;
-    double count = 0.0;
+    double weights = 0.0;
     for (const truth::LapTruth& lap : session.laps()) {
         if (lap.kind != truth::LapKind::flying) continue;
         std::vector<truth::TruthSample> samples;
@@ -61,11 +61,12 @@ double true_mean_power_w(const truth::Session& session) {
             const bool shifting =
                 std::ranges::any_of(shift_s, [&](double t) { return std::abs(t - now.time_s) < 0.45; });
             if (now.throttle < 0.98 || now.speed_mps < slowest || shifting) continue;
-            sum += truth::power_at(session.car(), now.gear, now.speed_mps);
-            count += 1.0;
+            const double weight = 1.0 / (now.speed_mps * now.speed_mps);
+            sum += weight * truth::power_at(session.car(), now.gear, now.speed_mps);
+            weights += weight;
         }
     }
-    return sum / count;
+    return sum / weights;
 }
 
 struct Found {

@@ -46,13 +46,14 @@ std::vector<double> segment_times(const lap::LapTrace& lap, const std::vector<tr
 }
 
 Known know(const truth::TrackShape& shape, const truth::CarTruth& car, const truth::DriverTruth& driver, double rate_hz,
-           std::uint64_t seed, bool with_mass = true, std::size_t draws = 200) {
+           std::uint64_t seed, bool with_mass = true, std::size_t draws = 200, bool engine_speed = false) {
     truth::SessionPlan plan;
     plan.flying_laps = 8;
     plan.air_density = 1.2;
     const truth::Session session = truth::drive_session(shape, car, driver, plan, seed);
     test::KnownNoise noise;
     noise.rate_hz = rate_hz;
+    noise.engine_speed = engine_speed;
     car::CarData data;
     data.laps = test::known_traces(session, noise, seed + 5000);
     data.segments = test::true_segments(shape);
@@ -150,6 +151,40 @@ TEST(Explain, TrueTotalsLieInsideTheirIntervals) {
     const double allowed = std::max(0.15, 0.1 * gap);
     for (const Cause cause : {Cause::drag, Cause::power, Cause::mass})
         EXPECT_LE(std::sqrt(error[static_cast<std::size_t>(cause)]), allowed) << name(cause);
+}
+
+TEST(Explain, OnePowerStandsForOneThatFollowsEngineSpeed) {
+    // Invented curves: one rises to the upshift, one falls by 15 % before it.
+    truth::CarTruth rising = truth::light_aero_hatch();
+    rising.power_curve = {{2500, 0.42}, {3500, 0.60}, {4500, 0.78},  {5300, 0.90},
+                          {6000, 0.98}, {6500, 1.0},  {6900, 0.985}, {7200, 0.94}};
+    truth::CarTruth falling = truth::heavy_powerful_coupe();
+    falling.redline_rpm = rising.redline_rpm; // the true exchange keeps A's gears
+    falling.power_curve = {{2500, 0.45}, {3300, 0.66}, {4200, 0.86}, {5000, 0.97}, {5500, 1.0},
+                           {6000, 0.98}, {6400, 0.94}, {6800, 0.90}, {7200, 0.85}};
+    const truth::TrackShape shape = truth::ternbank();
+    const truth::DriverTruth driver_a = driver_of(3001, 0.92);
+    const truth::TrueCauses truth = truth::true_causes(shape, rising, falling, driver_a, 1.2);
+    constexpr int seeds = 4;
+    double error[cause_count] = {};
+    for (int i = 0; i < seeds; ++i) {
+        const auto seed = static_cast<std::uint64_t>(10 * (270 + i) + 1);
+        const double rate_hz = i % 2 == 0 ? 25.0 : 10.0;
+        const Known a = know(shape, rising, driver_a, rate_hz, seed, true, 60, true);
+        const Known b = know(shape, falling, driver_of(700 + seed, 1.0), rate_hz, seed + 1, true, 60, true);
+        const Explanation e = explained(a, b, shape);
+        for (const Cause cause : {Cause::drag, Cause::power}) {
+            const auto c = static_cast<std::size_t>(cause);
+            EXPECT_LE(e.total.causes[c].low, truth.total[c]) << name(cause) << ", seed " << seed;
+            EXPECT_GE(e.total.causes[c].high, truth.total[c]) << name(cause) << ", seed " << seed;
+            error[c] += std::pow(e.total.causes[c].value - truth.total[c], 2) / seeds;
+        }
+    }
+    for (const Cause cause : {Cause::drag, Cause::power}) {
+        const double rms = std::sqrt(error[static_cast<std::size_t>(cause)]);
+        std::printf("%s: RMS error %.3f s\n", std::string(name(cause)).c_str(), rms);
+        EXPECT_LE(rms, 0.15);
+    }
 }
 
 TEST(Explain, RowsAddUpExactly) {
