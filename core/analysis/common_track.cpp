@@ -101,7 +101,8 @@ std::vector<track::Segment> segments_on(const track::ReferenceLine& line,
 
 // Sessions with positions.  `known` is a gate in the first one's frame that beats all others.
 Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<track::TrackRecord>& record,
-                                 const std::optional<track::Gate>& known = {}) {
+                                 const base::Progress& progress, const std::optional<track::Gate>& known = {}) {
+    if (!base::go_on(progress, "finding the laps", 0.0)) return base::cancelled();
     CommonTrack common;
     common.track.frame = sessions.front()->motion->frame;
     for (const auto& session : sessions) {
@@ -122,7 +123,9 @@ Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<t
                      "this session never drives the lap of " + first.recording->source_file,
                      "choose sessions of the same track and direction");
     }
+    if (!base::go_on(progress, "bringing the maps together", 0.2)) return base::cancelled();
     align(common.sessions, gate);
+    if (!base::go_on(progress, "drawing the line through all laps", 0.5)) return base::cancelled();
     const auto line = track::build_line(all_stretches(common.sessions), gate);
     if (!line)
         return about(first, ErrorCode::no_laps, "there is no whole lap in it",
@@ -131,6 +134,7 @@ Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<t
     common.track.gate = square_gate(*line, gate.half_width_m);
     common.track.name = track_name(common.sessions, record);
     common.track.segments = segments_on(*line, record);
+    if (!base::go_on(progress, "timing the laps", 0.7)) return base::cancelled();
     motion::do_every(common.sessions.size(), [&](std::size_t i) {
         Placed& placed = common.sessions[i];
         placed.laps = judged_laps(lap::find_laps(*placed.motion, common.track.gate, *placed.session->recording),
@@ -159,7 +163,8 @@ Result<CommonTrack> reckoned_track(const Sessions& sessions, const std::optional
 }
 
 // The map with its timing line where the file's lap column has it, for a map whose own was only proposed.
-Result<CommonTrack> moved_to_lap_column(CommonTrack common, const Sessions& with_positions, const Session& column) {
+Result<CommonTrack> moved_to_lap_column(CommonTrack common, const Sessions& with_positions, const Session& column,
+                                        const base::Progress& progress) {
     const auto reckoned = reckoned_session(*column.recording, *column.motion);
     if (!reckoned) return reckoned.error();
     const auto start = lap::start_on_line(*reckoned, common.track.line);
@@ -167,7 +172,7 @@ Result<CommonTrack> moved_to_lap_column(CommonTrack common, const Sessions& with
     const track::Vec2 t = common.track.line.tangent_at(start->station_m);
     const track::Gate gate{common.track.line.position(start->station_m), std::atan2(t.north, t.east),
                            gate_half_width_m};
-    return place_on_map(with_positions, {}, gate);
+    return place_on_map(with_positions, {}, progress, gate);
 }
 
 // Lap columns alone are taken to stamp the same timing line; how well a column's is found on a map is not so sure.
@@ -190,16 +195,17 @@ Result<Placed> place_reckoned(const std::shared_ptr<const Session>& session, con
 
 } // namespace
 
-Result<CommonTrack> place_together(const Sessions& sessions, const std::optional<track::TrackRecord>& record) {
+Result<CommonTrack> place_together(const Sessions& sessions, const std::optional<track::TrackRecord>& record,
+                                   const base::Progress& progress) {
     const auto has_positions = [](const std::shared_ptr<const Session>& s) { return !is_reckoned(*s->motion); };
     Sessions with;
     std::ranges::copy_if(sessions, std::back_inserter(with), has_positions);
-    if (with.size() == sessions.size()) return place_on_map(sessions, record);
+    if (with.size() == sessions.size()) return place_on_map(sessions, record, progress);
     const auto column = std::ranges::find_if_not(sessions, has_positions);
-    auto found = with.empty() ? reckoned_track(sessions, record) : place_on_map(with, record);
+    auto found = with.empty() ? reckoned_track(sessions, record) : place_on_map(with, record, progress);
     if (found && !record && !with.empty() &&
         std::ranges::all_of(with, [](const auto& session) { return gate_was_proposed(*session); }))
-        found = moved_to_lap_column(std::move(found).value(), with, **column);
+        found = moved_to_lap_column(std::move(found).value(), with, **column, progress);
     if (!found) return found.error();
     CommonTrack common = std::move(found).value();
     const std::vector<Placed> on_map = std::move(common.sessions);
@@ -211,6 +217,9 @@ Result<CommonTrack> place_together(const Sessions& sessions, const std::optional
             common.sessions.push_back(on_map[next_on_map++]);
             continue;
         }
+        if (!base::go_on(progress, "placing laps by their cornering",
+                         0.8 + 0.2 * static_cast<double>(i) / static_cast<double>(sessions.size())))
+            return base::cancelled();
         auto placed = place_reckoned(sessions[i], common.track, other, with.empty(), i + 1);
         if (!placed) return placed.error();
         common.sessions.push_back(std::move(placed).value());

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/analysis/analysis.h"
+#include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/track/track_record.h"
 
@@ -25,8 +26,9 @@ struct CommonTrack {
 
 // The gate comes from the record, else from the session that knows best (its own lap column before a proposed one); the
 // line goes through the laps of all.  At least one session.  Errors: no_laps, different_tracks, with the file they are
-// about.
+// about, and cancelled; progress is told from 0 to 1.
 [[nodiscard]] base::Result<CommonTrack> place_together(const std::vector<std::shared_ptr<const Session>>& sessions,
-                                                       const std::optional<track::TrackRecord>& record);
+                                                       const std::optional<track::TrackRecord>& record,
+                                                       const base::Progress& progress = {});
 
 } // namespace lapwright::analysis

@@ -16,6 +16,7 @@ namespace {
 using comparison::TrialEffect;
 
 constexpr double grid_m = 1.0;
+constexpr double placed_part = 0.6; // of the work is done when all laps lie on one line
 
 bool told(const TrialEffect& effect) {
     return effect.low_s > 0.0 || effect.high_s < 0.0;
@@ -41,28 +42,44 @@ std::string sentence_of(const comparison::Trial& trial, const std::vector<track:
     return text + ".";
 }
 
+// The clean laps of all sessions; nothing when it was called off.
+std::optional<std::vector<comparison::TrialLap>> trial_laps(const std::vector<TrialSession>& sessions,
+                                                            const CommonTrack& common, const base::Progress& progress) {
+    std::size_t all = 0;
+    for (const Placed& placed : common.sessions)
+        all += placed.laps.size();
+    std::vector<comparison::TrialLap> laps;
+    std::size_t order = 0;
+    for (std::size_t i = 0; i < sessions.size(); ++i) {
+        const Placed& placed = common.sessions[i];
+        for (const lap::Lap& lap : placed.laps) {
+            const double part = static_cast<double>(order++) / static_cast<double>(all);
+            if (!base::go_on(progress, "measuring every lap", placed_part + (1.0 - placed_part) * part)) return {};
+            if (!lap.clean) continue;
+            const auto trace = lap::trace_lap(placed.motion->best, lap.start_s, lap.end_s, common.track.line, grid_m);
+            if (trace)
+                laps.push_back({static_cast<double>(order), sessions[i].changed,
+                                comparison::segment_times(*trace, common.track.segments)});
+        }
+    }
+    return laps;
+}
+
 } // namespace
 
 base::Result<TrialReport> run_trial(const std::vector<TrialSession>& sessions,
-                                    const std::optional<track::TrackRecord>& record) {
+                                    const std::optional<track::TrackRecord>& record, const base::Progress& progress) {
     std::vector<std::shared_ptr<const Session>> all;
     for (const TrialSession& one : sessions)
         all.push_back(one.session);
-    auto common = place_together(all, record);
+    const base::Progress placing = [&](std::string_view stage, double part) {
+        return base::go_on(progress, stage, placed_part * part);
+    };
+    auto common = place_together(all, record, placing);
     if (!common) return common.error();
-    std::vector<comparison::TrialLap> laps;
-    double order = 0.0;
-    for (std::size_t i = 0; i < sessions.size(); ++i) {
-        const Placed& placed = common->sessions[i];
-        for (const lap::Lap& lap : placed.laps) {
-            order += 1.0;
-            if (!lap.clean) continue;
-            const auto trace = lap::trace_lap(placed.motion->best, lap.start_s, lap.end_s, common->track.line, grid_m);
-            if (trace)
-                laps.push_back({order, sessions[i].changed, comparison::segment_times(*trace, common->track.segments)});
-        }
-    }
-    auto trial = comparison::setup_trial(laps);
+    const auto laps = trial_laps(sessions, *common, progress);
+    if (!laps) return base::cancelled();
+    auto trial = comparison::setup_trial(*laps);
     if (!trial) return trial.error();
     TrialReport report{common->track, std::move(trial).value(), {}};
     report.sentence = sentence_of(report.trial, report.track.segments);

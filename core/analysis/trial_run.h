@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/analysis/analysis.h"
+#include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/comparison/trial.h"
 #include "core/track/track_record.h"
@@ -25,8 +26,10 @@ struct TrialReport {
     std::string sentence;    // "worth 0.21 ±0.08 s a lap, most of it in Sweep"
 };
 
-// Sessions in the order in which they were driven; their clean laps are counted through for the drift.
+// Sessions in the order in which they were driven; their clean laps are counted through for the drift.  Called off it
+// ends with the error cancelled, between two laps at the latest.
 [[nodiscard]] base::Result<TrialReport> run_trial(const std::vector<TrialSession>& sessions,
-                                                  const std::optional<track::TrackRecord>& record = {});
+                                                  const std::optional<track::TrackRecord>& record = {},
+                                                  const base::Progress& progress = {});
 
 } // namespace lapwright::analysis

@@ -65,8 +65,8 @@ Stages analysis_stages(const std::string& recipe_folder) {
             if (!preview.ok()) return preview.error();
             return PreviewPointer(std::make_shared<const import::Preview>(std::move(preview).value()));
         },
-        [](const TrialWanted& wanted) -> base::Result<TrialPointer> {
-            auto report = analysis::run_trial(wanted.sessions, wanted.track);
+        [](const TrialWanted& wanted, const base::Progress& progress) -> base::Result<TrialPointer> {
+            auto report = analysis::run_trial(wanted.sessions, wanted.track, progress);
             if (!report.ok()) return report.error();
             return TrialPointer(std::make_shared<const analysis::TrialReport>(std::move(report).value()));
         },
@@ -84,6 +84,7 @@ Worker::Worker(Stages stages, QObject* parent)
     pool_.setMaxThreadCount(files_at_once);
     predictions_.setMaxThreadCount(1);
     previews_.setMaxThreadCount(1);
+    connect(this, &Worker::trial_progressed, this, &Worker::progressed);
 }
 
 Worker::~Worker() {
@@ -149,8 +150,8 @@ void Worker::explain(const Question& question) {
 void Worker::try_setup(const TrialWanted& wanted) {
     *stop_trial_ = true;
     stop_trial_ = std::make_shared<std::atomic<bool>>(false);
-    run(stop_trial_, [this, wanted](const base::Progress&) -> std::function<void()> {
-        auto result = stages_.trial(wanted);
+    const auto work = [this, wanted](const base::Progress& progress) -> std::function<void()> {
+        auto result = stages_.trial(wanted, progress);
         return [this, result = std::move(result)] {
             if (result.ok()) {
                 Q_EMIT trial_ready(result.value());
@@ -158,7 +159,13 @@ void Worker::try_setup(const TrialWanted& wanted) {
                 Q_EMIT trial_refused(result.error());
             }
         };
-    });
+    };
+    run(stop_trial_, work, &Worker::trial_progressed);
+}
+
+void Worker::cancel_trial() {
+    *stop_trial_ = true;
+    stop_trial_ = std::make_shared<std::atomic<bool>>(false);
 }
 
 void Worker::predict(CarPointer car, std::vector<causes::Change> changes) {
@@ -202,9 +209,9 @@ void Worker::cancel() {
 }
 
 // `work` runs in the pool and gives back what is to be told on the owner's thread, unless it was called off by then.
-void Worker::run(Stop stop, std::function<std::function<void()>(const base::Progress&)> work) {
+void Worker::run(Stop stop, std::function<std::function<void()>(const base::Progress&)> work, Tell tell) {
     if (++running_ == 1) Q_EMIT busy_changed(true);
-    pool_.start([this, stop, work = std::move(work), progress = progress_for(stop)] {
+    pool_.start([this, stop, work = std::move(work), progress = progress_for(stop, tell)] {
         std::function<void()> answer = *stop ? std::function<void()>{} : work(progress);
         QMetaObject::invokeMethod(
             this,
@@ -216,17 +223,17 @@ void Worker::run(Stop stop, std::function<std::function<void()>(const base::Prog
     });
 }
 
-base::Progress Worker::progress_for(const Stop& stop) {
+base::Progress Worker::progress_for(const Stop& stop, Tell tell) {
     auto since = std::make_shared<QElapsedTimer>();
-    return [this, stop, since](std::string_view stage, double part_done) {
+    return [this, stop, since, tell](std::string_view stage, double part_done) {
         if (*stop) return false;
         if (since->isValid() && since->elapsed() < progress_pause_ms) return true;
         since->start();
         const QString text = QString::fromUtf8(stage.data(), static_cast<qsizetype>(stage.size()));
         QMetaObject::invokeMethod(
             this,
-            [this, stop, text, part_done] {
-                if (!*stop) Q_EMIT progressed(text, part_done);
+            [this, stop, tell, text, part_done] {
+                if (!*stop) Q_EMIT(this->*tell)(text, part_done);
             },
             Qt::QueuedConnection);
         return true;

@@ -66,7 +66,7 @@ struct Stages {
     std::function<base::Result<ExplanationPointer>(const Question& question, const base::Progress& progress)> explain{};
     // What the columns of a table are taken for, from its first rows; none: there is no column dialog.
     std::function<base::Result<PreviewPointer>(const std::string& path, const import::Options& options)> preview{};
-    std::function<base::Result<TrialPointer>(const TrialWanted& wanted)> trial{};
+    std::function<base::Result<TrialPointer>(const TrialWanted& wanted, const base::Progress& progress)> trial{};
     std::string recipe_folder{}; // where a person's recipes are kept
 };
 
@@ -84,6 +84,7 @@ class Worker : public QObject {
     void compare(const Wanted& wanted);
     void explain(const Question& question);
     void try_setup(const TrialWanted& wanted);
+    void cancel_trial(); // that alone
     // Changes of one car, each for itself; some milliseconds each, so neither progress nor busy is told.
     void predict(CarPointer car, std::vector<causes::Change> changes);
     // The first rows of a file, some milliseconds: neither progress nor busy is told.
@@ -105,13 +106,17 @@ class Worker : public QObject {
     void preview_ready(const QString& path, const lapwright::bridge::PreviewPointer& preview);
     void preview_refused(const QString& path, const lapwright::base::Error& error);
     void progressed(const QString& stage, double part_done);
+    void trial_progressed(const QString& stage, double part_done); // and progressed, too
     void busy_changed(bool busy);
 
   private:
     using Stop = std::shared_ptr<std::atomic<bool>>;
 
-    void run(Stop stop, std::function<std::function<void()>(const base::Progress&)> work);
-    [[nodiscard]] base::Progress progress_for(const Stop& stop);
+    using Tell = void (Worker::*)(const QString&, double);
+
+    void run(Stop stop, std::function<std::function<void()>(const base::Progress&)> work,
+             Tell tell = &Worker::progressed);
+    [[nodiscard]] base::Progress progress_for(const Stop& stop, Tell tell);
 
     Stages stages_;
     QThreadPool pool_;

@@ -7,8 +7,10 @@
 
 #include <QComboBox>
 #include <QDialogButtonBox>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -52,7 +54,8 @@ TrialPart first_guess(std::size_t row, std::size_t count) {
 
 TrialDialog::TrialDialog(const std::vector<TrialRow>& rows, QWidget* parent)
     : QDialog(parent), sentence_(words({}, theme::strong(theme::body()))), laps_(words({}, theme::small())),
-      run_(new QPushButton(tr("&Reckon what the change is worth"))), effects_(make_effects()) {
+      run_(new QPushButton(tr("&Reckon what the change is worth"))), stop_(new QPushButton(tr("&Stop"))),
+      progress_(new QProgressBar), effects_(make_effects()), working_(make_working()) {
     setWindowTitle(tr("Setup trial"));
     auto* column = new QVBoxLayout(this);
     column->addWidget(
@@ -65,18 +68,61 @@ TrialDialog::TrialDialog(const std::vector<TrialRow>& rows, QWidget* parent)
     buttons->addButton(run_, QDialogButtonBox::ActionRole);
     run_->setDefault(true);
     column->addWidget(sentence_);
+    column->addWidget(working_);
     column->addWidget(laps_);
     column->addWidget(effects_, 5);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(run_, &QPushButton::clicked, this, [this] {
-        sentence_->setText(tr("Working"));
-        laps_->clear();
-        effects_->setRowCount(0);
-        Q_EMIT run_asked();
+    connect(run_, &QPushButton::clicked, this, &TrialDialog::begin);
+    connect(stop_, &QPushButton::clicked, this, [this] {
+        call_off();
+        sentence_->setText(tr("Stopped: nothing was reckoned."));
     });
+    connect(this, &QDialog::finished, this, &TrialDialog::call_off);
     follow();
     resize(820, 660);
+}
+
+QWidget* TrialDialog::make_working() {
+    auto* strip = new QWidget;
+    auto* row = new QHBoxLayout(strip);
+    row->setContentsMargins(0, 0, 0, 0);
+    progress_->setRange(0, 1000);
+    progress_->setTextVisible(false);
+    progress_->setFixedHeight(8);
+    progress_->setAccessibleName(tr("How far it is"));
+    stop_->setAutoDefault(false);
+    row->addWidget(progress_, 1);
+    row->addWidget(stop_);
+    strip->hide();
+    return strip;
+}
+
+void TrialDialog::begin() {
+    call_off();
+    laps_->clear();
+    effects_->setRowCount(0);
+    set_working(true);
+    show_progress(tr("Working"), 0.0);
+    Q_EMIT run_asked();
+}
+
+void TrialDialog::call_off() {
+    if (!works_) return;
+    set_working(false);
+    Q_EMIT stop_asked();
+}
+
+void TrialDialog::set_working(bool working) {
+    works_ = working;
+    if (!working && stop_->hasFocus()) run_->setFocus();
+    working_->setVisible(working);
+}
+
+void TrialDialog::show_progress(const QString& stage, double part_done) {
+    if (!works_) return;
+    sentence_->setText(stage);
+    progress_->setValue(static_cast<int>(1000.0 * part_done));
 }
 
 QTableWidget* TrialDialog::make_sessions(const std::vector<TrialRow>& rows) {
@@ -116,6 +162,7 @@ std::vector<std::pair<QString, TrialPart>> TrialDialog::parts() const {
 
 // An answer is of the parts that it was asked with.
 void TrialDialog::follow() {
+    call_off();
     const auto any = [this](TrialPart part) {
         return std::ranges::any_of(parts(), [part](const auto& one) { return one.second == part; });
     };
@@ -127,6 +174,7 @@ void TrialDialog::follow() {
 }
 
 void TrialDialog::show_report(const std::shared_ptr<const analysis::TrialReport>& report) {
+    set_working(false);
     sentence_->setText(text(report->sentence));
     laps_->setText(text(findings::trial_laps_text(report->trial)) + QLatin1Char('.'));
     effects_->setRowCount(0);
@@ -148,6 +196,7 @@ void TrialDialog::add_effect(const QString& name, const comparison::TrialEffect&
 }
 
 void TrialDialog::show_refusal(const QString& sentence) {
+    set_working(false);
     sentence_->setText(sentence);
     laps_->clear();
     effects_->setRowCount(0);

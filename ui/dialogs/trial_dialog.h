@@ -13,6 +13,7 @@
 
 class QComboBox;
 class QLabel;
+class QProgressBar;
 class QPushButton;
 class QTableWidget;
 
@@ -37,20 +38,29 @@ class TrialDialog : public QDialog {
     explicit TrialDialog(const std::vector<TrialRow>& rows, QWidget* parent = nullptr);
 
     [[nodiscard]] std::vector<std::pair<QString, TrialPart>> parts() const;
+    // While the answer is being reckoned.
+    void show_progress(const QString& stage, double part_done);
     void show_report(const std::shared_ptr<const analysis::TrialReport>& report);
     void show_refusal(const QString& sentence);
 
     [[nodiscard]] QComboBox& part_of(std::size_t row) { return *choices_[row]; }
     [[nodiscard]] QPushButton& run() { return *run_; }
+    [[nodiscard]] QPushButton& stop() { return *stop_; }
+    [[nodiscard]] QProgressBar& progress() { return *progress_; }
     [[nodiscard]] QTableWidget& effects() { return *effects_; }
     [[nodiscard]] QString sentence() const;
 
   Q_SIGNALS:
     void run_asked();
+    void stop_asked(); // also when it is closed, or a part changed, while it works
 
   private:
     QTableWidget* make_sessions(const std::vector<TrialRow>& rows);
     QTableWidget* make_effects();
+    QWidget* make_working();
+    void begin();
+    void call_off(); // whatever is being reckoned
+    void set_working(bool working);
     void follow();
     void add_effect(const QString& name, const comparison::TrialEffect& effect, bool whole_lap);
 
@@ -59,7 +69,11 @@ class TrialDialog : public QDialog {
     QLabel* sentence_;
     QLabel* laps_;
     QPushButton* run_;
+    QPushButton* stop_;
+    QProgressBar* progress_;
     QTableWidget* effects_;
+    QWidget* working_; // bar and stop, shown while it works
+    bool works_ = false;
 };
 
 } // namespace lapwright::dialogs

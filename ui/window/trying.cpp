@@ -22,6 +22,9 @@ Trying::Trying(bridge::Worker& worker, const models::SessionShelf& shelf, QWidge
     connect(&worker_, &bridge::Worker::trial_refused, this, [this](const base::Error& error) {
         if (dialog_) dialog_->show_refusal(text(base::one_line(error)));
     });
+    connect(&worker_, &bridge::Worker::trial_progressed, this, [this](const QString& stage, double part_done) {
+        if (dialog_) dialog_->show_progress(stage, part_done);
+    });
     connect(&shelf_, &models::SessionShelf::sessions_changed, this, [this] {
         if (dialog_) dialog_->close(); // it speaks of sessions that may be gone
     });
@@ -54,6 +57,7 @@ void Trying::show(const std::optional<track::TrackRecord>& track) {
         dialog_ = new dialogs::TrialDialog(rows, window_);
         dialog_->setAttribute(Qt::WA_DeleteOnClose);
         connect(dialog_, &dialogs::TrialDialog::run_asked, this, &Trying::run);
+        connect(dialog_, &dialogs::TrialDialog::stop_asked, &worker_, &bridge::Worker::cancel_trial);
     }
     dialog_->open(); // the window's plain keys rest meanwhile
 }

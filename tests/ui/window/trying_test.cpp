@@ -14,11 +14,14 @@
 
 #include <QApplication>
 #include <QComboBox>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QSettings>
 #include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QThread>
+#include <atomic>
 #include <gtest/gtest.h>
 #include <mutex>
 
@@ -30,7 +33,9 @@ class TryingTest : public testing::Test {
   protected:
     void SetUp() override {
         bridge::Stages stages = fixture::invented_stages();
-        stages.trial = [this](const bridge::TrialWanted& wanted) -> base::Result<bridge::TrialPointer> {
+        stages.trial = [this](const bridge::TrialWanted& wanted,
+                              const base::Progress& progress) -> base::Result<bridge::TrialPointer> {
+            if (slow && !runs_on(progress)) return base::cancelled();
             const std::scoped_lock lock(mutex);
             changed.clear();
             for (const auto& one : wanted.sessions)
@@ -49,6 +54,18 @@ class TryingTest : public testing::Test {
         ASSERT_TRUE(fixture::wait_for([this] { return window->shelf().entries().size() == 3; }));
         fixture::settle();
     }
+    // Until it is called off or let go; whether it was let go.
+    bool runs_on(const base::Progress& progress) {
+        started = true;
+        while (!let_go) {
+            if (!progress("measuring every lap", 0.7)) {
+                was_called_off = true;
+                return false;
+            }
+            QThread::msleep(5);
+        }
+        return true;
+    }
     dialogs::TrialDialog* dialog() { return window->trying().dialog(); }
     void open_by_key() {
         QTest::keyClick(window.get(), Qt::Key_B, Qt::ControlModifier);
@@ -59,6 +76,10 @@ class TryingTest : public testing::Test {
     std::mutex mutex;
     std::vector<bool> changed;
     bool refuse = false;
+    std::atomic<bool> slow = false;
+    std::atomic<bool> started = false;
+    std::atomic<bool> let_go = false;
+    std::atomic<bool> was_called_off = false;
     QTemporaryDir folder;
     QSettings settings{folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat};
     std::unique_ptr<window::MainWindow> window;
@@ -107,6 +128,42 @@ TEST_F(TryingTest, ARefusalIsSaidInTheDialog) {
     QTest::keyClick(dialog(), Qt::Key_Return);
     ASSERT_TRUE(fixture::wait_for([&] { return dialog()->sentence().contains(QStringLiteral("too few laps")); }));
     EXPECT_EQ(dialog()->effects().rowCount(), 0);
+}
+
+TEST_F(TryingTest, TellsHowFarItIsAndStops) {
+    slow = true;
+    open_by_key();
+    EXPECT_FALSE(dialog()->stop().isVisible());
+    QTest::keyClick(dialog(), Qt::Key_Return);
+    ASSERT_TRUE(fixture::wait_for([&] { return dialog()->progress().value() == 700; }));
+    EXPECT_TRUE(dialog()->progress().isVisible());
+    EXPECT_EQ(dialog()->sentence(), QStringLiteral("measuring every lap"));
+    QTest::mouseClick(&dialog()->stop(), Qt::LeftButton);
+    ASSERT_TRUE(fixture::wait_for([this] { return was_called_off.load(); }));
+    fixture::settle();
+    EXPECT_EQ(dialog()->sentence(), QStringLiteral("Stopped: nothing was reckoned."));
+    EXPECT_FALSE(dialog()->stop().isVisible());
+    EXPECT_EQ(dialog()->effects().rowCount(), 0);
+    let_go = true; // and it can be asked again
+    QTest::mouseClick(&dialog()->run(), Qt::LeftButton);
+    ASSERT_TRUE(fixture::wait_for([&] { return dialog()->effects().rowCount() == 3; }));
+    EXPECT_FALSE(dialog()->stop().isVisible());
+}
+
+TEST_F(TryingTest, ClosingOrAnotherPartCallsItOff) {
+    slow = true;
+    open_by_key();
+    QTest::keyClick(dialog(), Qt::Key_Return);
+    ASSERT_TRUE(fixture::wait_for([this] { return started.load(); }));
+    dialog()->part_of(0).setFocus();
+    QTest::keyClick(&dialog()->part_of(0), Qt::Key_Up);
+    ASSERT_TRUE(fixture::wait_for([this] { return was_called_off.load(); }));
+    QTest::keyClick(&dialog()->part_of(0), Qt::Key_Down);
+    started = was_called_off = false;
+    QTest::mouseClick(&dialog()->run(), Qt::LeftButton);
+    ASSERT_TRUE(fixture::wait_for([this] { return started.load(); }));
+    QTest::keyClick(dialog(), Qt::Key_Escape);
+    EXPECT_TRUE(fixture::wait_for([this] { return was_called_off.load() && dialog() == nullptr; }));
 }
 
 TEST_F(TryingTest, ButtonAndMenuOpenItTooAndItGoesWithItsSessions) {
