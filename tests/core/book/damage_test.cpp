@@ -197,7 +197,9 @@ TEST(Damage, AFriendsDamagedFileIsTakenInOrRefusedAndHurtsNothing) {
     }
     EXPECT_GT(taken, 0);
     EXPECT_GT(refused, 0);
-    for (const std::string& complaint : mine.check()->complaints)
+    const auto health = mine.check();
+    ASSERT_TRUE(health.ok());
+    for (const std::string& complaint : health->complaints)
         EXPECT_NE(complaint.find("are damaged"), std::string::npos) << complaint; // samples, as they came
     expect_same(*read_recording(mine, own), small_recording(3, 40));
     EXPECT_TRUE(search(mine).ok());
