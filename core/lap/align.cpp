@@ -22,7 +22,7 @@ using track::Vec2;
 constexpr double sample_spacing_m = 8.0;
 constexpr double furthest_tie_m = 25.0;
 constexpr double cell_m = 20.0;    // a lap is averaged in these
-constexpr double block_m = 160.0;  // offsets of a habit hang together over so much
+constexpr double block_m = 400.0;  // offsets of a habit hang together over so much: a corner, its way in and out
 constexpr double huber_m = 1.0;    // a lap that leaves the usual line by more counts for less
 constexpr double widest_gap = 0.2; // share of the lap that may be missing
 
@@ -105,7 +105,9 @@ Profile mean_profile(const std::vector<Profile>& profiles) {
 
 struct Shift {
     Vector2d value = Vector2d::Zero();
-    double variance = 0.0; // per axis, from what is left over in blocks along the lap
+    Eigen::Matrix2d covariance = Eigen::Matrix2d::Zero(); // from leaving out one block along the lap at a time
+    double freedom = 1.0;                                 // degrees of it
+    [[nodiscard]] double variance() const { return 0.5 * covariance.trace(); } // per axis
 };
 
 // Huber's regression of offsets on the normals.
@@ -132,19 +134,23 @@ Shift shift_of(const Profile& offsets, const track::ReferenceLine& line) {
         }
         shift.value = information.ldlt().solve(vector);
     }
-    Eigen::Matrix2d scatter = Eigen::Matrix2d::Zero();
+    // Delete-one-block jackknife: what the rest of the lap would say (Efron and Tibshirani 1993, 11.5, from memory).
     const auto per_block = static_cast<std::size_t>(block_m / cell_m);
+    double blocks = 0.0;
     for (std::size_t first = 0; first < offsets.size(); first += per_block) {
         Vector2d pull = Vector2d::Zero();
-        for (std::size_t i = first; i < std::min(first + per_block, offsets.size()); ++i)
-            if (!std::isnan(offsets[i])) pull += weight(i) * (offsets[i] - normals[i].dot(shift.value)) * normals[i];
-        scatter += pull * pull.transpose();
+        Eigen::Matrix2d rest = information;
+        for (std::size_t i = first; i < std::min(first + per_block, offsets.size()); ++i) {
+            if (std::isnan(offsets[i])) continue;
+            pull += weight(i) * (offsets[i] - normals[i].dot(shift.value)) * normals[i];
+            rest -= weight(i) * normals[i] * normals[i].transpose();
+        }
+        const Vector2d change = rest.ldlt().solve(pull);
+        shift.covariance += change * change.transpose();
+        blocks += 1.0;
     }
-    const std::size_t block_count = 1 + (offsets.size() - 1) / per_block;
-    const auto blocks = static_cast<double>(block_count);
-    scatter *= blocks / std::max(1.0, blocks - 2.0); // two figures were fitted
-    const Eigen::Matrix2d inverse = information.inverse();
-    shift.variance = 0.5 * (inverse * scatter * inverse).trace();
+    shift.covariance *= (blocks - 1.0) / std::max(1.0, blocks);
+    shift.freedom = std::max(1.0, blocks - 2.0); // two figures were fitted
     return shift;
 }
 
@@ -197,7 +203,7 @@ Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>&
             own[i] -= usual[i];
         const Shift shift = shift_of(own, line);
         seen.drift.row(l) = shift.value.transpose();
-        seen.drift_variance[l] = shift.variance + 1e-6;
+        seen.drift_variance[l] = shift.variance() + 1e-6;
     }
     for (const motion::Path& draw : motion.draws) {
         PlaceShifts shifts(n, 2);
@@ -257,13 +263,24 @@ PlaceShifts noise(Eigen::Index rows, math::NormalStream& normals) {
     return z;
 }
 
+// Student's t: the spread itself is known from few blocks.
+Vector2d drawn_habit(const Shift& shift, math::NormalStream& normals) {
+    const Eigen::Matrix2d factor = (shift.covariance + 1e-12 * Eigen::Matrix2d::Identity()).llt().matrixL();
+    double squares = 0.0;
+    const int freedom = static_cast<int>(shift.freedom);
+    for (int i = 0; i < freedom; ++i)
+        squares += std::pow(normals.next(), 2);
+    const double scale = std::sqrt(freedom / std::max(squares, 1e-6));
+    return scale * (factor * noise(1, normals).transpose());
+}
+
 // The first session defines the map: its level is taken off its draws, and no shift off its best path but the drift.
 motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen& own, const Seen& first, bool is_first,
                                std::uint64_t seed) {
     motion::MotionEstimate result = motion;
     const Eigen::MatrixXd gain = drift_gain(own);
     const double beforehand = own.level_variance + first.level_variance;
-    const double level_gain = is_first ? 0.0 : beforehand / (beforehand + own.level.variance);
+    const double level_gain = is_first ? 0.0 : beforehand / (beforehand + own.level.variance());
     const auto with_level = [](PlaceShifts drift, const Vector2d& level) {
         drift.rowwise() += level.transpose();
         return drift;
@@ -272,7 +289,7 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
     const Eigen::VectorXd drift_sd = own.drift_variance.cwiseSqrt();
     for (std::size_t d = 0; d < result.draws.size(); ++d) {
         math::NormalStream normals(seed, (1U << 21U) + d);
-        const Vector2d habit = std::sqrt(own.level.variance) * noise(1, normals).transpose();
+        const Vector2d habit = drawn_habit(own.level, normals);
         const PlaceShifts habits = drift_sd.asDiagonal() * noise(own.drift.rows(), normals);
         const Vector2d map = d < first.draw_level.size() ? first.draw_level[d] : Vector2d::Zero();
         const Vector2d level = map + level_gain * (own.level.value + own.draw_level[d] - map + habit);
