@@ -78,7 +78,8 @@ std::vector<track::Stretch> all_stretches(const std::vector<Placed>& sessions) {
 
 // The sessions' maps are brought to the first one's, along the line of its laps; then laps are found anew.
 void align(std::vector<Placed>& sessions, const track::Gate& gate) {
-    const auto line = track::build_line(likely_laps(sessions.front().laps, *sessions.front().motion), gate);
+    // One round is enough to tell how far a whole lap lies off it.
+    const auto line = track::build_line(likely_laps(sessions.front().laps, *sessions.front().motion), gate, 1);
     if (!line) return;
     std::vector<lap::SessionOnRoad> on_road;
     for (const Placed& placed : sessions)
@@ -113,8 +114,11 @@ Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<t
     track::Gate gate = known ? *known : common_gate(common.sessions, common.track.frame, record);
     gate.half_width_m = std::max(gate.half_width_m, gate_half_width_m);
     const Session& first = *sessions.front();
-    for (Placed& placed : common.sessions) {
+    motion::do_every(common.sessions.size(), [&](std::size_t i) {
+        Placed& placed = common.sessions[i];
         placed.laps = lap::find_laps(*placed.motion, gate, *placed.session->recording);
+    });
+    for (const Placed& placed : common.sessions) {
         if (!placed.laps.empty()) continue;
         if (record)
             return about(*placed.session, ErrorCode::no_laps, "the timing line is never crossed",

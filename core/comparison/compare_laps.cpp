@@ -7,6 +7,7 @@
 #include "core/comparison/shifts.h"
 #include "core/math/distributions.h"
 #include "core/math/statistics.h"
+#include "core/motion/parallel.h"
 
 #include <array>
 #include <cmath>
@@ -157,10 +158,11 @@ Comparison compare_laps(const LapEnsemble& a, const LapEnsemble& b, const std::v
     if (!result.gap.sd_s.empty()) result.gap_at_end_s.sd = result.gap.sd_s.back();
     const LapTrace recorded_a = with_gears(a.best);
     const LapTrace recorded_b = with_gears(b.best);
-    for (std::size_t i = 0; i < segments.size(); ++i)
-        result.segments.push_back({segments[i], gain(a, b, segments[i]),
-                                   figures_with_spread(a, recorded_a, segments, i),
-                                   figures_with_spread(b, recorded_b, segments, i)});
+    result.segments.resize(segments.size());
+    motion::do_every(segments.size(), [&](std::size_t i) {
+        result.segments[i] = {segments[i], gain(a, b, segments[i]), figures_with_spread(a, recorded_a, segments, i),
+                              figures_with_spread(b, recorded_b, segments, i)};
+    });
     return result;
 }
 

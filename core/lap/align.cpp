@@ -234,8 +234,9 @@ Eigen::MatrixXd drift_gain(const Seen& seen) {
     return sum.ldlt().solve(c).transpose();
 }
 
-// Takes a shift that is linear between the laps' middles off a path.
-void take_off(motion::Path& path, const std::vector<double>& middle_s, const PlaceShifts& shifts) {
+// The path with a shift taken off that is linear between the laps' middles.
+motion::Path without_shift(const motion::Path& from, const std::vector<double>& middle_s, const PlaceShifts& shifts) {
+    motion::Path path = from;
     std::size_t at = 0;
     for (std::size_t i = 0; i < path.size(); ++i) {
         const double t = (*path.time_s)[i];
@@ -254,6 +255,7 @@ void take_off(motion::Path& path, const std::vector<double>& middle_s, const Pla
         path.position_m[i].east -= shift[0];
         path.position_m[i].north -= shift[1];
     }
+    return path;
 }
 
 PlaceShifts noise(Eigen::Index rows, math::NormalStream& normals) {
@@ -277,7 +279,14 @@ Vector2d drawn_habit(const Shift& shift, math::NormalStream& normals) {
 // The first session defines the map: its level is taken off its draws, and no shift off its best path but the drift.
 motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen& own, const Seen& first, bool is_first,
                                std::uint64_t seed) {
-    motion::MotionEstimate result = motion;
+    motion::MotionEstimate result{motion.frame,
+                                  motion.source,
+                                  {},
+                                  std::vector<motion::Path>(motion.draws.size()),
+                                  motion.bridges,
+                                  motion.sensors,
+                                  motion.altitude_time_s,
+                                  motion.altitude_m};
     const Eigen::MatrixXd gain = drift_gain(own);
     const double beforehand = own.level_variance + first.level_variance;
     const double level_gain = is_first ? 0.0 : beforehand / (beforehand + own.level.variance());
@@ -285,7 +294,7 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
         drift.rowwise() += level.transpose();
         return drift;
     };
-    take_off(result.best, own.middle_s, with_level(gain * own.drift, level_gain * own.level.value));
+    result.best = without_shift(motion.best, own.middle_s, with_level(gain * own.drift, level_gain * own.level.value));
     const Eigen::VectorXd drift_sd = own.drift_variance.cwiseSqrt();
     for (std::size_t d = 0; d < result.draws.size(); ++d) {
         math::NormalStream normals(seed, (1U << 21U) + d);
@@ -293,7 +302,8 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
         const PlaceShifts habits = drift_sd.asDiagonal() * noise(own.drift.rows(), normals);
         const Vector2d map = d < first.draw_level.size() ? first.draw_level[d] : Vector2d::Zero();
         const Vector2d level = map + level_gain * (own.level.value + own.draw_level[d] - map + habit);
-        take_off(result.draws[d], own.middle_s, with_level(gain * (own.drift + own.draw_drift[d] + habits), level));
+        result.draws[d] = without_shift(motion.draws[d], own.middle_s,
+                                        with_level(gain * (own.drift + own.draw_drift[d] + habits), level));
     }
     return result;
 }

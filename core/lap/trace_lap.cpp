@@ -93,8 +93,23 @@ double time_between(const Station& a, const Station& b, double station_m) {
     return a.time_s + u * h;
 }
 
-double signed_offset(const motion::Moment& m, const track::ReferenceLine& line, double station_m) {
-    const track::LinePoint there = line.at(station_m);
+// The line at the stations of a trace, worked out once for all draws of a lap.
+struct Grid {
+    std::vector<double> station_m;
+    std::vector<track::LinePoint> line;
+};
+
+Grid grid_on(const track::ReferenceLine& line, double step_m) {
+    const auto intervals = static_cast<std::size_t>(std::max(2L, std::lround(line.length_m / step_m)));
+    Grid grid;
+    for (std::size_t i = 0; i <= intervals; ++i) {
+        grid.station_m.push_back(line.length_m * static_cast<double>(i) / static_cast<double>(intervals));
+        grid.line.push_back(line.at(grid.station_m.back()));
+    }
+    return grid;
+}
+
+double signed_offset(const motion::Moment& m, const track::LinePoint& there) {
     return there.tangent.east * (m.position_m.north - there.position_m.north) -
            there.tangent.north * (m.position_m.east - there.position_m.east);
 }
@@ -114,41 +129,45 @@ void blank_unknown(LapTrace& trace, const motion::MotionEstimate& motion) {
 }
 
 void reserve(LapTrace& trace, std::size_t points) {
-    for (auto* values : {&trace.distance_m, &trace.time_s, &trace.speed_mps, &trace.longitudinal_mps2,
-                         &trace.lateral_mps2, &trace.offset_m})
+    for (auto* values :
+         {&trace.time_s, &trace.speed_mps, &trace.longitudinal_mps2, &trace.lateral_mps2, &trace.offset_m})
         values->reserve(points);
+}
+
+std::optional<LapTrace> trace_on(const Grid& grid, const motion::Path& path, double start_s, double end_s,
+                                 const track::ReferenceLine& line) {
+    if (!(end_s > start_s)) return std::nullopt;
+    const std::vector<Station> known = stations(path, start_s, end_s, line);
+    if (known.size() < 3) return std::nullopt;
+    LapTrace trace;
+    trace.distance_m = grid.station_m;
+    reserve(trace, grid.station_m.size());
+    std::size_t k = 0;
+    std::size_t stamp = path.index_before(start_s);
+    for (std::size_t i = 0; i < grid.station_m.size(); ++i) {
+        const double station = grid.station_m[i];
+        while (k + 2 < known.size() && known[k + 1].station_m < station)
+            ++k;
+        double t = time_between(known[k], known[k + 1], station);
+        if (i == 0) t = start_s;
+        if (i + 1 == grid.station_m.size()) t = end_s;
+        stamp = path.index_before(t, stamp);
+        const motion::Moment m = path.at(t, stamp);
+        trace.time_s.push_back(t - start_s);
+        trace.speed_mps.push_back(m.speed_mps());
+        trace.longitudinal_mps2.push_back(m.longitudinal_mps2());
+        trace.lateral_mps2.push_back(m.lateral_mps2());
+        trace.offset_m.push_back(signed_offset(m, grid.line[i]));
+    }
+    trace.driven_length_m = driven_length(trace);
+    return trace;
 }
 
 } // namespace
 
 std::optional<LapTrace> trace_lap(const motion::Path& path, double start_s, double end_s,
                                   const track::ReferenceLine& line, double step_m) {
-    if (!(end_s > start_s)) return std::nullopt;
-    const std::vector<Station> known = stations(path, start_s, end_s, line);
-    if (known.size() < 3) return std::nullopt;
-    const auto intervals = std::max(2L, std::lround(line.length_m / step_m));
-    LapTrace trace;
-    reserve(trace, static_cast<std::size_t>(intervals) + 1);
-    std::size_t k = 0;
-    std::size_t stamp = path.index_before(start_s);
-    for (long i = 0; i <= intervals; ++i) {
-        const double station = line.length_m * static_cast<double>(i) / static_cast<double>(intervals);
-        while (k + 2 < known.size() && known[k + 1].station_m < station)
-            ++k;
-        double t = time_between(known[k], known[k + 1], station);
-        if (i == 0) t = start_s;
-        if (i == intervals) t = end_s;
-        stamp = path.index_before(t, stamp);
-        const motion::Moment m = path.at(t, stamp);
-        trace.distance_m.push_back(station);
-        trace.time_s.push_back(t - start_s);
-        trace.speed_mps.push_back(m.speed_mps());
-        trace.longitudinal_mps2.push_back(m.longitudinal_mps2());
-        trace.lateral_mps2.push_back(m.lateral_mps2());
-        trace.offset_m.push_back(signed_offset(m, line, station));
-    }
-    trace.driven_length_m = driven_length(trace);
-    return trace;
+    return trace_on(grid_on(line, step_m), path, start_s, end_s, line);
 }
 
 std::optional<LapTrace> trace_lap(const motion::MotionEstimate& motion, double start_s, double end_s,
@@ -161,14 +180,16 @@ std::optional<LapTrace> trace_lap(const motion::MotionEstimate& motion, double s
 std::optional<LapEnsemble> trace_ensemble(const motion::MotionEstimate& motion, const Lap& lap, const track::Gate& gate,
                                           const track::ReferenceLine& line, double step_m,
                                           const recording::Recording& recording) {
-    auto best = trace_lap(motion, lap.start_s, lap.end_s, line, step_m);
+    const Grid grid = grid_on(line, step_m);
+    auto best = trace_on(grid, motion.best, lap.start_s, lap.end_s, line);
     if (!best) return std::nullopt;
+    blank_unknown(*best, motion);
     LapEnsemble ensemble{with_channels(std::move(*best), lap.start_s, recording), {}};
     for (const motion::Path& draw : motion.draws) {
         const auto start = track::crossing_near(draw, gate, lap.start_s);
         const auto end = track::crossing_near(draw, gate, lap.end_s);
         if (!start || !end) continue;
-        if (auto trace = trace_lap(draw, *start, *end, line, step_m)) {
+        if (auto trace = trace_on(grid, draw, *start, *end, line)) {
             blank_unknown(*trace, motion);
             ensemble.draws.push_back(std::move(*trace));
         }

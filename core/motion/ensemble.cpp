@@ -10,7 +10,7 @@
 namespace lapwright::motion {
 namespace {
 
-constexpr int batch = 8;        // draws that go together
+constexpr int batch = 16;       // draws that go together
 constexpr int written_rows = 7; // of write_draw: position, velocity, acceleration east (0-2) and north (4-6)
 constexpr std::size_t steps_between_reports = 4096;
 

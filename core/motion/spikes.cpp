@@ -45,7 +45,7 @@ bool stands_off(std::span<const double> time_s, std::span<const double> values, 
         powers.row(static_cast<Eigen::Index>(i)) << 1.0, u, u * u, u * u * u;
         seen[static_cast<Eigen::Index>(i)] = values[at];
     }
-    const Eigen::Vector4d cubic = (powers.transpose() * powers).ldlt().solve(powers.transpose() * seen);
+    const Eigen::Vector4d cubic = (powers.transpose() * powers).llt().solve(powers.transpose() * seen);
     if ((powers * cubic - seen).cwiseAbs().maxCoeff() > 0.4 * limit) return false;
     double sign = 0.0;
     for (std::size_t i = first; i < first + run; ++i) {
@@ -65,8 +65,10 @@ std::vector<std::uint8_t> spikes(const std::vector<double>& time_s, const std::v
     const double limit = std::max(harmless, wide_sds * roughness(values));
     for (std::size_t run = longest_run; run >= 1; --run)
         for (std::size_t i = side; i + run + side <= values.size(); ++i) {
-            // A cheap look before the fit: a spike begins with a step.
+            // A cheap look before the fit: a spike begins with a step and ends with one.
+            const std::size_t last = i + run - 1;
             if (std::fabs(values[i] - values[i - 1]) < 0.5 * limit) continue;
+            if (std::fabs(values[last + 1] - values[last]) < 0.5 * limit) continue;
             if (stands_off(time_s, values, i, run, limit))
                 std::fill_n(found.begin() + static_cast<std::ptrdiff_t>(i), run, std::uint8_t{1});
         }
