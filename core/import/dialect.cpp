@@ -15,8 +15,6 @@
 namespace lapwright::import {
 namespace {
 
-// Enough rows to judge by, behind the longest preamble that is read.
-constexpr std::size_t judged_rows = 60;
 // A table is believed where half of this many rows fit.
 constexpr std::size_t looked_ahead = 8;
 
@@ -30,6 +28,7 @@ std::vector<Row> split_rows(const std::vector<HeadLine>& head, Delimiter delimit
         Row row{i, split_cells(head[i].text, delimiter)};
         for (auto& cell : row.cells) {
             if (encoding == Encoding::windows_1252 && has_high_bytes(cell)) cell = to_utf8(cell, encoding).text;
+            std::ranges::replace_if(cell, is_line_end, ' ');
             // A single letter may be a hemisphere or a unit or a name: it says nothing.
             if (cell.empty() || read_hemisphere(cell)) continue;
             ++row.filled;
@@ -155,38 +154,13 @@ bool looks_like_data(std::string_view cell, NumberStyle style) {
     return read_clock(cell) || read_date(cell) || read_moment(cell) || read_angle(cell, style.decimal_mark);
 }
 
-std::vector<HeadLine> head_lines(std::string_view text, std::size_t most) {
-    std::vector<HeadLine> lines;
-    std::size_t at = 0;
-    while (at < text.size() && lines.size() < most) {
-        const std::size_t end = text.substr(at, longest_line_bytes + 1).find_first_of("\r\n");
-        const std::size_t length = end == std::string_view::npos ? std::min(text.size() - at, longest_line_bytes) : end;
-        lines.push_back({text.substr(at, length), lines.size() + 1, at});
-        at += length;
-        if (at < text.size() && text[at] == '\r')
-            ++at;
-        else if (at < text.size() && text[at] == '\n') {
-            ++at;
-            continue;
-        }
-        if (at < text.size() && text[at] == '\n') ++at;
-    }
-    return lines;
-}
-
-std::vector<HeadLine> judged_lines(std::string_view text) {
-    auto head = head_lines(text, most_preamble_lines + judged_rows);
-    if (!head.empty() && head.front().text.starts_with(utf8_mark)) {
-        head.front().text.remove_prefix(utf8_mark.size());
-        head.front().offset = utf8_mark.size();
-    }
-    return head;
-}
-
 std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding) {
     line = trimmed(line);
     if (is_comment(line)) line.remove_prefix(std::min(line.find_first_not_of("#%/ "), line.size()));
-    return split_cells(to_utf8(line, encoding).text, delimiter);
+    auto cells = split_cells(to_utf8(line, encoding).text, delimiter);
+    for (auto& cell : cells)
+        std::ranges::replace_if(cell, is_line_end, ' ');
+    return cells;
 }
 
 std::optional<Layout> find_layout(std::string_view text, Encoding encoding, const LayoutChoice& choice) {
@@ -197,7 +171,7 @@ std::optional<Layout> find_layout(std::string_view text, Encoding encoding, cons
         Candidate candidate{delimiter, judge_style(head, delimiter), {}, {}};
         candidate.rows = split_rows(head, delimiter, candidate.verdict.style, encoding);
         const auto behind_header = std::ranges::find_if(
-            candidate.rows, [&](const Row& row) { return row.line >= choice.header_line.value_or(0); });
+            candidate.rows, [&](const Row& row) { return head[row.line].number > choice.header_line.value_or(0); });
         candidate.block = find_block(candidate.rows, static_cast<std::size_t>(behind_header - candidate.rows.begin()));
         // Blanks part almost any text: only when nothing else does as well.
         const double handicap = delimiter.blanks ? 0.5 : 1.0;

@@ -5,6 +5,7 @@
 
 #include "core/import/cells.h"
 #include "core/import/encoding.h"
+#include "core/import/head_lines.h"
 #include "core/import/number_scan.h"
 
 #include <cstddef>
@@ -15,16 +16,6 @@
 #include <vector>
 
 namespace lapwright::import {
-
-struct HeadLine {
-    std::string_view text;  // without its line end
-    std::size_t number = 0; // counted from 1
-    std::size_t offset = 0; // bytes from the start of the text
-};
-
-// The first lines of a text, at most `most` of them, none longer than longest_line_bytes; "\n", "\r\n" and "\r" end a
-// line.
-[[nodiscard]] std::vector<HeadLine> head_lines(std::string_view text, std::size_t most);
 
 // "column 3" of index 2: what a column is called that has no name.
 [[nodiscard]] std::string name_by_number(std::size_t column);
@@ -54,9 +45,6 @@ struct LayoutChoice {
 
     bool operator==(const LayoutChoice&) const = default;
 };
-
-// The lines of a text that may hold its preamble, its header and enough rows to judge by.
-[[nodiscard]] std::vector<HeadLine> judged_lines(std::string_view text);
 
 // The cells of a line that names columns, UTF-8, without a comment mark before them.
 [[nodiscard]] std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding);

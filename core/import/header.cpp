@@ -161,14 +161,15 @@ void read_header(Layout& layout, const std::vector<HeadLine>& head, const std::v
 void read_named_header(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows,
                        std::size_t data_row, std::size_t header_line) {
     std::size_t preamble_lines = rows[data_row].line;
-    if (header_line >= 1 && header_line <= rows[data_row].line) {
-        const HeadLine& line = head[header_line - 1];
-        take_names(layout, line, header_cells(line.text, layout.delimiter, layout.encoding), rows, data_row);
-        preamble_lines = header_line - 1;
+    const auto named = std::ranges::find(head, header_line, &HeadLine::number);
+    if (named != head.end() && header_line < head[rows[data_row].line].number) {
+        take_names(layout, *named, header_cells(named->text, layout.delimiter, layout.encoding), rows, data_row);
+        preamble_lines = static_cast<std::size_t>(named - head.begin());
     }
     layout.units.resize(layout.columns);
     if (layout.has_names) {
-        const auto behind = std::ranges::find_if(rows, [&](const Row& row) { return row.line >= header_line; });
+        const auto behind =
+            std::ranges::find_if(rows, [&](const Row& row) { return head[row.line].number > header_line; });
         const bool units_follow = behind != rows.end() && !behind->is_data() && is_unit_row(*behind);
         if (units_follow) layout.units = fitted(behind->cells, layout.columns);
         const auto first = units_follow ? behind + 1 : behind;
