@@ -3,6 +3,7 @@
 #include "core/analysis/common_track.h"
 #include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
+#include "core/analysis/stages.h"
 #include "core/base/number_text.h"
 #include "core/comparison/compare_laps.h"
 #include "core/lap/trace_lap.h"
@@ -41,16 +42,13 @@ Result<lap::Lap> numbered_lap(const Placed& side, int number) {
     return found;
 }
 
-// The lap that was asked for, or the fastest clean one.
+// The lap that was asked for, or the fastest clean one: by the session's own count where that finds it, because the
+// window marks that lap before anything is compared.
 Result<lap::Lap> chosen_lap(const Placed& side, std::optional<int> number) {
     if (number) return numbered_lap(side, *number);
-    const lap::Lap* best = nullptr;
-    for (const lap::Lap& lap : side.laps) {
-        if (lap.kind != lap::LapKind::flying) continue;
-        if (!best || (lap.clean && !best->clean) || (lap.clean == best->clean && lap.time_s() < best->time_s()))
-            best = &lap;
-    }
-    if (best) return *best;
+    if (const lap::Lap* fastest = side.session->fastest())
+        if (auto found = numbered_lap(side, fastest->number)) return found;
+    if (const lap::Lap* fastest = fastest_of(side.laps)) return *fastest;
     return Error{ErrorCode::no_laps,
                  {side.session->recording->source_file, {}, {}},
                  "there is no flying lap in it",

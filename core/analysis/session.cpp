@@ -92,6 +92,18 @@ std::vector<track::Stretch> likely_laps(const std::vector<lap::Lap>& laps, const
     return stretches;
 }
 
+const lap::Lap* fastest_of(const std::vector<lap::Lap>& laps) {
+    const lap::Lap* best = nullptr;
+    const auto better = [&](const lap::Lap& l) {
+        if (!best) return true;
+        if (l.clean != best->clean) return l.clean;
+        return l.time_s() < best->time_s();
+    };
+    for (const lap::Lap& l : laps)
+        if (l.kind == lap::LapKind::flying && better(l)) best = &l;
+    return best;
+}
+
 track::Gate square_gate(const track::ReferenceLine& line, double half_width_m) {
     const track::Vec2 t = line.tangent_at(0.0);
     return {line.position(0.0), std::atan2(t.north, t.east), half_width_m};
@@ -103,15 +115,7 @@ const lap::Lap* Session::lap(int number) const {
 }
 
 const lap::Lap* Session::fastest() const {
-    const lap::Lap* best = nullptr;
-    const auto better = [&](const lap::Lap& l) {
-        if (!best) return true;
-        if (l.clean != best->clean) return l.clean;
-        return l.time_s() < best->time_s();
-    };
-    for (const lap::Lap& l : laps)
-        if (l.kind == lap::LapKind::flying && better(l)) best = &l;
-    return best;
+    return fastest_of(laps);
 }
 
 std::string Session::title() const {

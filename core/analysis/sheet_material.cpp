@@ -37,7 +37,7 @@ std::string conditions(const car::SetupSheet& setup, const car::CarFigures& figu
     std::string text;
     if (setup.conditions.temperature_k)
         text = base::figure_with_unit(*setup.conditions.temperature_k, base::Quantity::temperature, units, 0) + ", ";
-    return text + "air " + base::fixed_text(figures.typical.density_kg_m3, 3) + " kg/m³";
+    return text + "air " + base::fixed_text(figures.typical.density_kg_m3, 3) + "\u00A0kg/\u2060m³"; // kept on one line
 }
 
 sheet::Pair cause_pair(std::string name, const causes::Seconds& seconds) {

@@ -19,6 +19,9 @@ namespace lapwright::analysis {
 [[nodiscard]] std::vector<track::Stretch> likely_laps(const std::vector<lap::Lap>& laps,
                                                       const motion::MotionEstimate& motion);
 
+// The fastest clean lap, else the fastest flying one, else null.
+[[nodiscard]] const lap::Lap* fastest_of(const std::vector<lap::Lap>& laps);
+
 // The gate at station 0, square to the line.
 [[nodiscard]] track::Gate square_gate(const track::ReferenceLine& line, double half_width_m);
 

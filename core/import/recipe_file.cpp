@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/recipe_file.h"
 
+#include "core/base/whole_file.h"
 #include "core/import/byte_source.h"
-
-#include <filesystem>
-#include <fstream>
-#include <system_error>
 
 namespace lapwright::import {
 namespace {
@@ -34,21 +31,7 @@ base::Result<Recipe> read_recipe_file(const std::string& path) {
 }
 
 std::optional<Error> write_recipe_file(const std::string& path, const Recipe& recipe) {
-    const std::string partial = path + ".part";
-    std::error_code problem;
-    {
-        std::ofstream stream(partial, std::ios::binary | std::ios::trunc);
-        stream << write_recipe(recipe) << std::flush;
-        if (!stream) problem = std::make_error_code(std::errc::io_error);
-    }
-    if (!problem) std::filesystem::rename(partial, path, problem);
-    if (!problem) return std::nullopt;
-    std::error_code ignored;
-    std::filesystem::remove(partial, ignored);
-    return Error{ErrorCode::file_not_writable,
-                 {path, {}, {}},
-                 "the recipe cannot be written",
-                 "check the folder, your rights to it and the room on the disk"};
+    return base::write_whole_file(path, write_recipe(recipe), "the recipe");
 }
 
 } // namespace lapwright::import

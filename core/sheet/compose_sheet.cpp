@@ -71,7 +71,8 @@ Plot plot_of(const Material& m, UnitSystem units) {
             gap.gap_s,
             gap.low_s,
             gap.high_s,
-            std::string(base::symbol(base::shown_unit(Quantity::speed, units)))};
+            std::string(base::symbol(base::shown_unit(Quantity::speed, units))),
+            {}};
 }
 
 Row row_of(const SegmentComparison& s, UnitSystem units) {
@@ -156,6 +157,9 @@ Sheet compose_sheet(const Material& m, UnitSystem units) {
     sheet.side_a = side_text(m.a, "A");
     sheet.side_b = side_text(m.b, "B");
     sheet.plot = plot_of(m, units);
+    for (const SegmentComparison& s : m.comparison->segments)
+        if (s.segment.name == m.headline->deciding_segment)
+            sheet.plot.deciding = DecidingPlace{s.segment.name, s.segment.start_m, s.segment.end_m};
     sheet.findings = m.findings.empty() ? deciding_segments(m, units) : m.findings;
     if (sheet.findings.size() > most_findings) sheet.findings.resize(most_findings);
     const std::string unit(base::symbol(base::shown_unit(Quantity::speed, units)));

@@ -14,6 +14,8 @@ namespace {
 constexpr std::size_t most_points = 1200;
 constexpr double room_for_numbers = 30.0; // left of the panels
 constexpr double room_for_discs = 26.0;
+constexpr double room_for_title = 90.0; // and half a name
+constexpr double room_for_name = 40.0;  // half of it
 constexpr double between = 16.0;
 constexpr double room_for_foot = 12.0;
 constexpr double share_of_speed = 0.62;
@@ -44,6 +46,20 @@ Panel gap_panel(const Box& area, const Plot& plot) {
     return {area, plot.distance_m.back(), std::min(low, 0.0) - margin, std::max(high, 0.0) + margin};
 }
 
+Box shade_between(double start_m, double end_m, const Panel& speed, const Panel& gap) {
+    const double left = speed.x(start_m);
+    return {left, speed.area.top, speed.x(end_m) - left, gap.area.bottom() - speed.area.top};
+}
+
+// The name keeps clear of the panel's title at the left and of its right edge.
+std::optional<NamedMark> named_mark(const Plot& plot, const Panel& speed, const Panel& gap) {
+    if (!plot.deciding) return std::nullopt;
+    const Box shade = shade_between(plot.deciding->start_m, plot.deciding->end_m, speed, gap);
+    const double x = std::clamp(shade.left + 0.5 * shade.width, speed.area.left + room_for_title,
+                                speed.area.right() - room_for_name);
+    return NamedMark{plot.deciding->name, shade, x, speed.area.top - 3.0};
+}
+
 // Marks of one place stand side by side.
 std::vector<Mark> marks_of(const std::vector<Finding>& findings, const Panel& speed, const Panel& gap) {
     std::vector<Mark> marks;
@@ -52,8 +68,7 @@ std::vector<Mark> marks_of(const std::vector<Finding>& findings, const Panel& sp
     for (std::size_t i = 0; i < findings.size(); ++i) {
         const Finding& finding = findings[i];
         if (finding.end_m <= finding.start_m) continue;
-        const double left = speed.x(finding.start_m);
-        const Box shade{left, speed.area.top, speed.x(finding.end_m) - left, gap.area.bottom() - speed.area.top};
+        const Box shade = shade_between(finding.start_m, finding.end_m, speed, gap);
         const bool again = finding.start_m == last_start_m;
         const double disc_x = again ? free_from + mark_radius : shade.left + 0.5 * shade.width;
         marks.push_back({static_cast<int>(i) + 1, shade, disc_x, speed.area.top - 18.0});
@@ -80,8 +95,9 @@ PlotLayout lay_out(const Plot& plot, const std::vector<Finding>& findings, const
     const Box upper{area.left + room_for_numbers, area.top + room_for_discs, area.width - room_for_numbers,
                     share_of_speed * height};
     const Box lower{upper.left, upper.bottom() + between, upper.width, (1.0 - share_of_speed) * height};
-    PlotLayout layout{speed_panel(upper, plot), gap_panel(lower, plot), {}};
+    PlotLayout layout{speed_panel(upper, plot), gap_panel(lower, plot), {}, {}};
     layout.marks = marks_of(findings, layout.speed, layout.gap);
+    layout.named = named_mark(plot, layout.speed, layout.gap);
     return layout;
 }
 

@@ -6,6 +6,8 @@
 #include "core/sheet/sheet.h"
 
 #include <cstddef>
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace lapwright::sheet {
@@ -39,10 +41,19 @@ struct Mark {
     double disc_y = 0.0;
 };
 
+// The place that the headline names: shaded like the others, its name centred right above the speed panel.
+struct NamedMark {
+    std::string name;
+    Box shade;
+    double name_x = 0.0;
+    double name_y = 0.0; // of the letters' feet
+};
+
 struct PlotLayout {
     Panel speed;
     Panel gap;
     std::vector<Mark> marks;
+    std::optional<NamedMark> named;
 };
 
 inline constexpr double mark_radius = 6.0;

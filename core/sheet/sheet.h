@@ -5,6 +5,7 @@
 
 #include "core/findings/headline.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,6 +31,13 @@ struct Row {
     bool corner = false;
 };
 
+// The segment that the headline names.
+struct DecidingPlace {
+    std::string name;
+    double start_m = 0.0;
+    double end_m = 0.0;
+};
+
 // Curves in shown units on the grid of the reference line (metres).
 struct Plot {
     std::vector<double> distance_m;
@@ -39,6 +47,7 @@ struct Plot {
     std::vector<double> low_s; // 95 % band; empty without error bars
     std::vector<double> high_s;
     std::string speed_unit;
+    std::optional<DecidingPlace> deciding;
 };
 
 struct Pair {

@@ -88,6 +88,7 @@ std::string grid(const Panel& panel, std::string_view title, int decimals) {
 
 std::string shades(const PlotLayout& layout) {
     std::string svg;
+    if (layout.named) svg += rectangle(layout.named->shade, colours::shade);
     for (const Mark& mark : layout.marks)
         svg += rectangle(mark.shade, colours::shade);
     return svg;
@@ -101,6 +102,7 @@ std::string discs(const PlotLayout& layout) {
                at("y", mark.disc_y + 2.8) + attribute("text-anchor", "middle") + ">" + base::integer_text(mark.number) +
                "</text>\n";
     }
+    if (layout.named) svg += words_at(layout.named->name_x, layout.named->name_y, "middle", layout.named->name);
     return svg;
 }
 

@@ -7,6 +7,7 @@
 #include <gmock/gmock.h>
 
 #include <cmath>
+#include <limits>
 
 namespace lapwright::end_to_end {
 namespace {
@@ -132,6 +133,27 @@ TEST(CompareDocument, TellsTheStoryThatWasDriven) {
     }
     ASSERT_NE(most, nullptr);
     EXPECT_EQ((*most)["name"], "Lantern");
+}
+
+// The number of the fastest clean lap that `lapwright laps` lists, which is the one that the window marks.
+int fastest_listed(const std::string& file) {
+    const json session = document({"laps", "--json", file})["sessions"][0];
+    int fastest = 0;
+    double least_s = std::numeric_limits<double>::infinity();
+    for (const json& lap : session["laps"]) {
+        if (!lap["clean"].get<bool>() || number(lap, "time_s") >= least_s) {
+            continue;
+        }
+        least_s = number(lap, "time_s");
+        fastest = lap["number"].get<int>();
+    }
+    return fastest;
+}
+
+// The two files have different timing lines: each session's own count decides, not the line that they are compared on.
+TEST(CompareDocument, TakesEachFilesFastestCleanLapAsListed) {
+    EXPECT_EQ(compared()["a"]["lap"], fastest_listed(hatch));
+    EXPECT_EQ(compared()["b"]["lap"], fastest_listed(coupe));
 }
 
 TEST(CompareDocument, SwappingTheLapsTurnsTheSign) {

@@ -43,9 +43,21 @@ void paint_grid(QPainter& painter, const Panel& panel, const QString& unit, int 
     painter.drawText(QRectF(panel.area.left, panel.area.top - 11, 200, 10), Qt::AlignLeft | Qt::AlignVCenter, unit);
 }
 
+void paint_shade(QPainter& painter, const sheet::Box& box) {
+    painter.fillRect(QRectF(box.left, box.top, box.width, box.height), shade);
+}
+
+void paint_name(QPainter& painter, const sheet::NamedMark& mark) {
+    paint_shade(painter, mark.shade);
+    painter.setPen(ink);
+    painter.setFont(type(8));
+    painter.drawText(QRectF(mark.name_x - 60, mark.name_y - 9, 120, 12), Qt::AlignHCenter | Qt::AlignVCenter,
+                     QString::fromStdString(mark.name));
+}
+
 void paint_marks(QPainter& painter, const std::vector<sheet::Mark>& marks) {
     for (const sheet::Mark& mark : marks) {
-        painter.fillRect(QRectF(mark.shade.left, mark.shade.top, mark.shade.width, mark.shade.height), shade);
+        paint_shade(painter, mark.shade);
         const QPointF centre(mark.disc_x, mark.disc_y);
         painter.setBrush(ink);
         painter.setPen(Qt::NoPen);
@@ -75,6 +87,7 @@ void paint_plot(QPainter& painter, const QRectF& area, const sheet::Sheet& sheet
         sheet::lay_out(plot, sheet.findings, {area.left(), area.top(), area.width(), area.height()});
     const Panel& speed = layout.speed;
     const Panel& gap = layout.gap;
+    if (layout.named) paint_name(painter, *layout.named);
     paint_marks(painter, layout.marks);
     paint_grid(painter, speed, QStringLiteral("speed, ") + QString::fromStdString(plot.speed_unit), 0);
     paint_grid(painter, gap, QStringLiteral("gap, s: A ahead is up"), 1);

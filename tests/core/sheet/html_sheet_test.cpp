@@ -33,7 +33,8 @@ Sheet invented(const std::string& words) {
                   {0, 0.1, -0.2, 0.4},
                   {-0.1, 0, -0.3, 0.3},
                   {0.1, 0.2, -0.1, 0.5},
-                  words};
+                  words,
+                  {}};
     sheet.findings = {{words, words, words, words, Favours::a, 10, 20}, {words, words, "", words, Favours::b, 10, 20}};
     sheet.columns = {"", words, words, words};
     sheet.corners = {{{words, words, words, words}, 0.123456789012345, true}};

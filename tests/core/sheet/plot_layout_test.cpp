@@ -9,7 +9,7 @@ namespace {
 const Box page{0, 0, 515, 215};
 
 Plot flat() {
-    return {{0, 500, 1000}, {100, 100, 100}, {100, 100, 100}, {0, 0, 0}, {}, {}, "km/h"};
+    return {{0, 500, 1000}, {100, 100, 100}, {100, 100, 100}, {0, 0, 0}, {}, {}, "km/h", {}};
 }
 
 TEST(PlotLayout, PutsTheEndsOfTheLapAtTheEdges) {
@@ -46,6 +46,20 @@ TEST(PlotLayout, MarksOfOnePlaceStandSideBySide) {
     ASSERT_EQ(marks.size(), 2U) << "a finding of the whole lap has no place";
     EXPECT_GE(marks[1].disc_x - marks[0].disc_x, 2 * mark_radius);
     EXPECT_DOUBLE_EQ(marks[0].shade.width, 0.1 * (515 - 30));
+}
+
+TEST(PlotLayout, NamesTheDecidingPlaceAboveIt) {
+    Plot plot = flat();
+    EXPECT_FALSE(lay_out(plot, {}, page).named);
+    plot.deciding = {"Tower", 600, 700};
+    const PlotLayout middle = lay_out(plot, {}, page);
+    ASSERT_TRUE(middle.named);
+    EXPECT_EQ(middle.named->name, "Tower");
+    EXPECT_DOUBLE_EQ(middle.named->shade.left, middle.speed.x(600));
+    EXPECT_DOUBLE_EQ(middle.named->shade.right(), middle.speed.x(700));
+    EXPECT_DOUBLE_EQ(middle.named->name_x, middle.speed.x(650));
+    plot.deciding = {"Tower", 0, 20}; // beside the title, not on it
+    EXPECT_GT(lay_out(plot, {}, page).named->name_x, middle.speed.area.left + 80.0);
 }
 
 TEST(PlotLayout, DrawsFirstAndLastAndNotTooMany) {

@@ -19,6 +19,12 @@ constexpr int bar_width_px = 64;
 constexpr int bar_height_px = 9;
 constexpr int mark_px = 8; // of the cursor's row
 constexpr int margin_space_px = 5;
+constexpr int widest_gap = 5; // between the lines of the table, px
+constexpr int narrowest_gap = 3;
+
+int row_height(int gap) {
+    return QFontMetrics(theme::small()).height() + gap;
+}
 
 QFont font_of(const QModelIndex& index) {
     const bool strong = index.column() == SegmentTable::name_column && index.data(SegmentTable::CornerRole).toBool();
@@ -126,7 +132,7 @@ SegmentView::SegmentView(models::SegmentTable* table, QWidget* parent)
     verticalHeader()->hide();
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     verticalHeader()->setMinimumSectionSize(10);
-    verticalHeader()->setDefaultSectionSize(QFontMetrics(theme::small()).height() + 5);
+    verticalHeader()->setDefaultSectionSize(row_height(widest_gap));
     horizontalHeader()->setFont(theme::small());
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionsClickable(false);
@@ -137,8 +143,17 @@ SegmentView::SegmentView(models::SegmentTable* table, QWidget* parent)
 }
 
 void SegmentView::fit_height() {
-    setMaximumHeight(horizontalHeader()->sizeHint().height() +
-                     model()->rowCount() * verticalHeader()->defaultSectionSize() + 4);
+    setMaximumHeight(horizontalHeader()->sizeHint().height() + model()->rowCount() * row_height(widest_gap) + 4);
+    fit_rows();
+}
+
+// Rows move a little closer where that shows all of them: a last half row says nothing.
+void SegmentView::fit_rows() {
+    if (model()->rowCount() == 0) return;
+    const int room = viewport()->height() / model()->rowCount();
+    const bool all_fit = room >= row_height(narrowest_gap);
+    const int height = all_fit ? std::min(room, row_height(widest_gap)) : row_height(widest_gap);
+    if (height != verticalHeader()->defaultSectionSize()) verticalHeader()->setDefaultSectionSize(height);
 }
 
 void SegmentView::set_palette(const theme::Palette& palette) {
@@ -161,6 +176,7 @@ void SegmentView::choose(int row) {
 
 void SegmentView::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
+    fit_rows();
     if (currentIndex().isValid()) scrollTo(currentIndex());
 }
 

@@ -49,6 +49,7 @@ class SegmentView : public QTableView {
 
   private:
     void fit_height();
+    void fit_rows();
 
     SegmentDelegate* delegate_;
     bool choosing_ = false;

@@ -184,9 +184,10 @@ QString SessionsPage::pick_words(Side side) const {
     if (!pick) return tr("%1: no lap yet").arg(letter);
     const auto session = shelf_->session(pick->path);
     const lap::Lap* lap = session->lap(pick->lap);
-    return tr("%1: %2, lap %3, %4")
-        .arg(letter, text(session->title()), text(base::integer_text(pick->lap)),
-             text(base::lap_time_with_margin(lap->time_s(), lap->time_sd_s)));
+    // The name stands last: it is what gives way where there is no room.
+    return tr("%1: lap %2, %3, %4")
+        .arg(letter, text(base::integer_text(pick->lap)),
+             text(base::lap_time_with_margin(lap->time_s(), lap->time_sd_s)), text(session->title()));
 }
 
 SessionCard* SessionsPage::focused() const {
