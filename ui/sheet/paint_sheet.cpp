@@ -137,14 +137,17 @@ double paint_pairs(QPainter& painter, double x, double y, double width, double b
     constexpr double least_row = 12;
     if (pairs.empty() || y + 3 * least_row > bottom) return 0.0;
     const double start = y;
-    const double name_width = 0.36 * width;
+    const double name_width = 0.42 * width;
     y += paint_heading(painter, x, y, width, heading);
     for (std::size_t i = 0; i < pairs.size(); ++i) {
         const sheet::Pair& pair = pairs[i];
         painter.setFont(type(8));
         const QRectF room(x + name_width, y + 1, width - name_width, 200);
         const int flags = Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap;
-        const double high = painter.boundingRect(room, flags, text(pair.text)).height();
+        const QRectF name_room(x, y + 1, name_width - 4, 200);
+        const int name_flags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
+        const double high = std::max(painter.boundingRect(room, flags, text(pair.text)).height(),
+                                     painter.boundingRect(name_room, name_flags, text(pair.name)).height());
         const bool last = i + 1 == pairs.size();
         if (y + high + 2 + (last ? 0.0 : least_row) > bottom) {
             const QString left_out = QStringLiteral("and %1 more").arg(pairs.size() - i);
@@ -153,9 +156,7 @@ double paint_pairs(QPainter& painter, double x, double y, double width, double b
         painter.setPen(colour_of(pair.favours));
         painter.drawText(room, flags, text(pair.text));
         painter.setPen(ink);
-        const QString name =
-            painter.fontMetrics().elidedText(text(pair.name), Qt::ElideRight, static_cast<int>(name_width) - 4);
-        painter.drawText(QRectF(x, y + 1, name_width, high), Qt::AlignLeft | Qt::AlignTop, name);
+        painter.drawText(name_room, name_flags, text(pair.name));
         y += high + 2;
         paint_rule(painter, x, y, width);
     }
