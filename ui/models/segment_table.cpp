@@ -31,6 +31,7 @@ void SegmentTable::set_segments(std::vector<comparison::SegmentComparison> segme
     for (const auto& row : segments_)
         largest_gain_s_ = std::max(largest_gain_s_, std::abs(row.gain_s.value));
     cursor_row_ = -1;
+    notes_.clear();
     endResetModel();
 }
 
@@ -39,6 +40,11 @@ void SegmentTable::set_units(base::UnitSystem units) {
     if (segments_.empty()) return;
     Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
     Q_EMIT headerDataChanged(Qt::Horizontal, 0, columns - 1);
+}
+
+void SegmentTable::set_notes(std::vector<SegmentNotes> notes) {
+    notes_ = std::move(notes);
+    if (!segments_.empty()) Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
 }
 
 void SegmentTable::set_cursor_row(int row) {
@@ -65,12 +71,13 @@ QVariant SegmentTable::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
         return cell(row, index.column());
     case Qt::AccessibleTextRole:
-        return index.column() == name_column ? spoken(row) : cell(row, index.column());
+        return index.column() == name_column ? spoken(row) + note_words(index.row()) : cell(row, index.column());
     case Qt::TextAlignmentRole:
         return QVariant::fromValue(
             Qt::Alignment(Qt::AlignVCenter | (index.column() <= bar_column ? Qt::AlignLeft : Qt::AlignRight)));
     case Qt::ToolTipRole: // marked as rich text and escaped: a name is never read as mark-up
-        return QStringLiteral("<qt>%1</qt>").arg(spoken(row).toHtmlEscaped());
+        return QStringLiteral("<qt>%1</qt>")
+            .arg((spoken(row) + note_words(index.row())).toHtmlEscaped().replace(u'\n', QStringLiteral("<br>")));
     case BarRole:
         return largest_gain_s_ > 0.0 ? row.gain_s.value / largest_gain_s_ : 0.0;
     case MarginRole:
@@ -79,6 +86,8 @@ QVariant SegmentTable::data(const QModelIndex& index, int role) const {
         return is_corner(row);
     case StandsOutRole:
         return base::stands_out(row.gain_s.value, row.gain_s.sd);
+    case NoteRole:
+        return !note_words(index.row()).isEmpty();
     case CursorRole:
         return index.row() == cursor_row_;
     default:
@@ -113,6 +122,15 @@ QString SegmentTable::cell(const comparison::SegmentComparison& row, int column)
 QString SegmentTable::spoken(const comparison::SegmentComparison& row) const {
     return text(row.segment.name) + QStringLiteral(", ") +
            text(base::gain_with_margin(row.gain_s.value, row.gain_s.sd)) + QStringLiteral(" s");
+}
+
+QString SegmentTable::note_words(int row) const {
+    QString words;
+    const auto place = static_cast<std::size_t>(row);
+    if (place >= notes_.size()) return words;
+    if (!notes_[place].a.isEmpty()) words += tr("\nNote of A: %1").arg(notes_[place].a);
+    if (!notes_[place].b.isEmpty()) words += tr("\nNote of B: %1").arg(notes_[place].b);
+    return words;
 }
 
 QVariant SegmentTable::headerData(int section, Qt::Orientation orientation, int role) const {

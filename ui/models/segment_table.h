@@ -5,6 +5,7 @@
 
 #include "core/base/display.h"
 #include "core/comparison/comparison.h"
+#include "ui/models/segment_notes.h"
 
 #include <QAbstractTableModel>
 #include <vector>
@@ -17,13 +18,14 @@ class SegmentTable : public QAbstractTableModel {
   public:
     enum Column { name_column, bar_column, gain_column, slow_a_column, slow_b_column, exit_a_column, exit_b_column };
     static constexpr int columns = exit_b_column + 1;
-    enum Role { BarRole = Qt::UserRole + 1, MarginRole, CornerRole, CursorRole, StandsOutRole };
+    enum Role { BarRole = Qt::UserRole + 1, MarginRole, CornerRole, CursorRole, StandsOutRole, NoteRole };
 
     using QAbstractTableModel::QAbstractTableModel;
 
     void set_segments(std::vector<comparison::SegmentComparison> segments);
     void set_units(base::UnitSystem units);
-    void set_cursor_row(int row); // the segment under the cursor, -1: none
+    void set_notes(std::vector<SegmentNotes> notes); // a row each
+    void set_cursor_row(int row);                    // the segment under the cursor, -1: none
     [[nodiscard]] const std::vector<comparison::SegmentComparison>& segments() const { return segments_; }
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -34,8 +36,10 @@ class SegmentTable : public QAbstractTableModel {
   private:
     [[nodiscard]] QString cell(const comparison::SegmentComparison& row, int column) const;
     [[nodiscard]] QString spoken(const comparison::SegmentComparison& row) const;
+    [[nodiscard]] QString note_words(int row) const; // empty: no note
 
     std::vector<comparison::SegmentComparison> segments_;
+    std::vector<SegmentNotes> notes_;
     double largest_gain_s_ = 0.0;
     base::UnitSystem units_ = base::UnitSystem::metric;
     int cursor_row_ = -1;

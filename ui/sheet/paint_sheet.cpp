@@ -163,13 +163,24 @@ double paint_pairs(QPainter& painter, double x, double y, double width, double b
     return y + 8 - start;
 }
 
-double paint_list(QPainter& painter, double x, double y, double width, const QString& heading,
+// Lines that do not fit above `bottom` are counted instead; long ones wrap.
+double paint_list(QPainter& painter, double x, double y, double width, double bottom, const QString& heading,
                   const std::vector<std::string>& lines) {
-    if (lines.empty()) return 0.0;
+    constexpr double least_row = 12;
+    if (lines.empty() || y + 3 * least_row > bottom) return 0.0;
     const double start = y;
     y += paint_heading(painter, x, y, width, heading);
-    for (const std::string& line : lines)
-        y += paint_text(painter, x, y, width, text(line), type(8), ink) + 2;
+    painter.setFont(type(8));
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const QRectF room(x, y, width, 10000.0);
+        const double high = painter.boundingRect(room, Qt::TextWordWrap, text(lines[i])).height();
+        const bool last = i + 1 == lines.size();
+        if (y + high + (last ? 0.0 : least_row) > bottom) {
+            const QString left_out = QStringLiteral("and %1 more").arg(lines.size() - i);
+            return y + paint_text(painter, x, y, width, left_out, type(8), faint_ink) + 8 - start;
+        }
+        y += paint_text(painter, x, y, width, text(lines[i]), type(8), ink) + 2;
+    }
     return y + 8 - start;
 }
 
@@ -199,9 +210,9 @@ void paint_first(QPainter& painter, const QSizeF& page, const sheet::Sheet& shee
     double at = y;
     const double bottom = page.height() - margin_pt - foot_height - 4;
     at += paint_pairs(painter, right, at, room, bottom, QStringLiteral("Causes, whole lap"), sheet.causes);
-    at += paint_list(painter, right, at, room, QStringLiteral("Notes"), sheet.notes);
+    at += paint_list(painter, right, at, room, bottom, QStringLiteral("Notes"), sheet.notes);
     at += paint_pairs(painter, right, at, room, bottom, QStringLiteral("Setup, A · B"), sheet.setup);
-    if (at + 40 < bottom) paint_list(painter, right, at, room, QStringLiteral("To keep in mind"), sheet.remarks);
+    paint_list(painter, right, at, room, bottom, QStringLiteral("To keep in mind"), sheet.remarks);
 }
 
 void paint_all_segments(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet) {

@@ -30,8 +30,9 @@ QString without_mnemonic(QString words) {
 } // namespace
 
 Actions::Actions(QMenuBar& bar)
-    : session_menu(bar.addMenu(tr("&Session"))), pairing_menu(bar.addMenu(tr("&Pairing"))),
-      view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))), help_menu(bar.addMenu(tr("&Help"))) {
+    : session_menu(bar.addMenu(tr("&Session"))), edit_menu(bar.addMenu(tr("&Edit"))),
+      pairing_menu(bar.addMenu(tr("&Pairing"))), view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))),
+      help_menu(bar.addMenu(tr("&Help"))) {
     open = act(session_menu, "&Open files…", QKeySequence::Open);
     columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
     report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
@@ -44,6 +45,8 @@ Actions::Actions(QMenuBar& bar)
     dismiss = act(session_menu, "&Dismiss the notices", Qt::Key_Escape);
     session_menu->addSeparator();
     quit = act(session_menu, "&Quit", QKeySequence(Qt::CTRL | Qt::Key_Q));
+
+    add_edits();
 
     take_a = act(pairing_menu, "Make this lap &A", Qt::Key_A);
     take_b = act(pairing_menu, "Make this lap &B", Qt::Key_B);
@@ -93,6 +96,20 @@ Actions::Actions(QMenuBar& bar)
     about = act(help_menu, "&About Lapwright", QList<QKeySequence>{});
 }
 
+void Actions::add_edits() {
+    undo = act(edit_menu, "&Undo", QKeySequence(Qt::CTRL | Qt::Key_Z));
+    redo = act(edit_menu, "&Redo", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z));
+    undo->setEnabled(false);
+    redo->setEnabled(false);
+    edit_menu->addSeparator();
+    const QKeySequence first(Qt::Key_M);
+    const QKeySequence second(Qt::SHIFT | Qt::Key_M);
+    note_a = act(edit_menu, "Note on the segment as &A drove it", first);
+    note_b = act(edit_menu, "Note on the segment as &B drove it", second);
+    note_lap = act(edit_menu, "Note on this &lap", first);
+    note_session = act(edit_menu, "Note on this &session", second);
+}
+
 void Actions::add_units(QMenuBar& bar) {
     units_menu = view_menu->addMenu(tr("Un&its"));
     units = new QActionGroup(&bar);
@@ -121,22 +138,22 @@ void Actions::add_looks(QMenuBar& bar) {
 }
 
 std::vector<QAction*> Actions::of_sessions_page() const {
-    return {columns, report, close_session, take_a, take_b, compare};
+    return {columns, report, close_session, note_lap, note_session, take_a, take_b, compare};
 }
 
 std::vector<QAction*> Actions::of_compare_page() const {
-    return {zoom_in,     zoom_out,      whole_lap,       close_up,     view_back,        view_on,
-            band,        values_filled, summed,          next_segment, previous_segment, cursor_on,
-            cursor_back, cursor_far_on, cursor_far_back, cursor_start, cursor_end};
+    return {zoom_in,         zoom_out,     whole_lap,    close_up,         view_back, view_on,     band,
+            values_filled,   summed,       next_segment, previous_segment, cursor_on, cursor_back, cursor_far_on,
+            cursor_far_back, cursor_start, cursor_end,   note_a,           note_b};
 }
 
 std::vector<QMenu*> Actions::menus() const {
-    return {session_menu, pairing_menu, view_menu, units_menu, look_menu, go_menu, help_menu};
+    return {session_menu, edit_menu, pairing_menu, view_menu, units_menu, look_menu, go_menu, help_menu};
 }
 
 std::vector<dialogs::KeyGroup> Actions::key_groups() const {
     std::vector<dialogs::KeyGroup> groups;
-    for (const QMenu* menu : {session_menu, pairing_menu, view_menu, go_menu, help_menu}) {
+    for (const QMenu* menu : {session_menu, edit_menu, pairing_menu, view_menu, go_menu, help_menu}) {
         dialogs::KeyGroup group{without_mnemonic(menu->title()), {}};
         for (const QAction* action : menu->actions()) {
             QStringList key_names;

@@ -19,6 +19,7 @@ struct Actions {
     explicit Actions(QMenuBar& bar);
 
     QMenu* session_menu;
+    QMenu* edit_menu;
     QMenu* pairing_menu;
     QMenu* view_menu;
     QMenu* channels_menu; // filled by the window for each pairing
@@ -36,6 +37,12 @@ struct Actions {
     QAction* cancel;
     QAction* dismiss;
     QAction* quit;
+    QAction* undo;
+    QAction* redo;
+    QAction* note_a; // these four: a key each for two pages
+    QAction* note_b;
+    QAction* note_lap;
+    QAction* note_session;
     QAction* take_a;
     QAction* take_b;
     QAction* swap;
@@ -80,6 +87,7 @@ struct Actions {
     [[nodiscard]] std::vector<dialogs::KeyGroup> key_groups() const;
 
   private:
+    void add_edits();
     void add_units(QMenuBar& bar);
     void add_looks(QMenuBar& bar);
 };

@@ -63,6 +63,11 @@ void Debriefing::set_explanation(std::shared_ptr<const causes::Explanation> expl
     compose();
 }
 
+void Debriefing::set_noted(const QStringList& lines) {
+    noted_ = lines;
+    compose();
+}
+
 void Debriefing::set_units(base::UnitSystem units) {
     units_ = units;
     compose();
@@ -83,7 +88,7 @@ std::optional<sheet::Sheet> Debriefing::composed() const {
     extras.explanation = explanation_.get();
     extras.setup_a = setup_a_;
     extras.setup_b = setup_b_;
-    const QStringList notes = page_.notes();
+    const QStringList notes = noted_ + page_.notes();
     for (const QString& line : notes)
         extras.notes.push_back(line.toStdString());
     return analysis::debrief_sheet(*compared_->pairing, units_, LAPWRIGHT_VERSION, extras);

@@ -8,6 +8,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <memory>
 #include <optional>
 
@@ -31,6 +32,7 @@ class Debriefing : public QObject {
     void set_pairing(const models::ComparedPointer& compared, const QString& name);
     void set_explanation(std::shared_ptr<const causes::Explanation> explanation, const car::SetupSheet& setup_a,
                          const car::SetupSheet& setup_b);
+    void set_noted(const QStringList& lines); // what was noted elsewhere in the window
     void set_units(base::UnitSystem units);
 
     enum class Form { pdf, html };
@@ -49,6 +51,7 @@ class Debriefing : public QObject {
     QSettings& settings_;
     models::ComparedPointer compared_;
     QString name_;
+    QStringList noted_;
     std::shared_ptr<const causes::Explanation> explanation_;
     car::SetupSheet setup_a_;
     car::SetupSheet setup_b_;

@@ -18,6 +18,7 @@
 #include "ui/window/exporting.h"
 #include "ui/window/importing.h"
 #include "ui/window/notices.h"
+#include "ui/window/noting.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -29,6 +30,7 @@
 #include <QSettings>
 #include <QStackedWidget>
 #include <QToolButton>
+#include <QUndoStack>
 #include <QUrl>
 #include <algorithm>
 
@@ -68,8 +70,9 @@ QString name_of(const models::LapPick& pick) {
 
 MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* parent)
     : QMainWindow(parent), settings_(settings), preferences_(load_preferences(settings)),
-      desktop_(QApplication::palette()), shelf_(new models::SessionShelf(this)),
-      worker_(new bridge::Worker(stages, this)), importing_(new Importing(*worker_, stages.recipe_folder, this)) {
+      desktop_(QApplication::palette()), shelf_(new models::SessionShelf(this)), notes_(new models::NoteShelf(this)),
+      edits_(new QUndoStack(this)), worker_(new bridge::Worker(stages, this)),
+      importing_(new Importing(*worker_, stages.recipe_folder, this)) {
     setWindowTitle(QStringLiteral("Lapwright"));
     setAcceptDrops(true);
     setFont(theme::body());
@@ -81,6 +84,7 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     connect_why_and_sheet();
     connect_exporting();
     connect_importing();
+    connect_editing();
     actions_->recipes->setEnabled(!stages.recipe_folder.empty());
     apply_look();
     apply_units();
@@ -93,7 +97,10 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     show_page(sessions_page_);
 }
 
-MainWindow::~MainWindow() = default;
+// The edits are cleared after the actions that tell of them are gone.
+MainWindow::~MainWindow() {
+    edits_->disconnect();
+}
 
 void MainWindow::start(const QStringList& files) {
     QStringList paths = absolute(files);
@@ -226,6 +233,7 @@ void MainWindow::show_compared(const models::ComparedPointer& compared) {
     compare_page_->show_pairing(compared);
     fill_channels_menu();
     setWindowTitle(tr("%1 against %2").arg(lap_of(compared->pairing->a), lap_of(compared->pairing->b)));
+    noting_->set_pairing(compared, compared_.first->path, compared_.second->path);
     explaining_->set_pairing(compared, compared_.first->path, compared_.second->path);
     debriefing_->set_pairing(compared, name_of(*compared_.first) + QLatin1Char('\n') + name_of(*compared_.second));
     show_page(page_wanted_ != nullptr ? page_wanted_ : compare_page_);
@@ -336,6 +344,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    noting_->end_typing();
     worker_->cancel();
     save();
     QMainWindow::closeEvent(event);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/bridge/worker.h"
+#include "ui/models/notes.h"
 #include "ui/models/session_shelf.h"
 #include "ui/theme/palette.h"
 #include "ui/window/preferences.h"
@@ -17,6 +18,7 @@ class QProgressBar;
 class QSettings;
 class QStackedWidget;
 class QToolButton;
+class QUndoStack;
 
 namespace lapwright::pages {
 class CausesPage;
@@ -33,6 +35,7 @@ class Explaining;
 class Exporting;
 class Importing;
 class Notices;
+class Noting;
 class Trying;
 
 class MainWindow : public QMainWindow {
@@ -47,6 +50,9 @@ class MainWindow : public QMainWindow {
     void start(const QStringList& files);
     void open(const QStringList& files);
 
+    [[nodiscard]] models::NoteShelf& notes() { return *notes_; }
+    [[nodiscard]] Noting& noting() { return *noting_; }
+    [[nodiscard]] QUndoStack& edits() { return *edits_; }
     [[nodiscard]] models::SessionShelf& shelf() { return *shelf_; }
     [[nodiscard]] pages::ComparePage& compare_page() { return *compare_page_; }
     [[nodiscard]] pages::CausesPage& causes_page() { return *causes_page_; }
@@ -85,6 +91,7 @@ class MainWindow : public QMainWindow {
     void connect_why_and_sheet();
     void connect_exporting();
     void connect_importing();
+    void connect_editing();
     void load(const QStringList& files, Plan plan);
     // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
     bool take_track(QStringList& files);
@@ -111,6 +118,8 @@ class MainWindow : public QMainWindow {
     Preferences preferences_;
     QPalette desktop_;
     models::SessionShelf* shelf_;
+    models::NoteShelf* notes_;
+    QUndoStack* edits_;
     bridge::Worker* worker_;
     Importing* importing_;
     std::unique_ptr<Actions> actions_;
@@ -123,6 +132,7 @@ class MainWindow : public QMainWindow {
     Debriefing* debriefing_;
     Exporting* exporting_;
     Trying* trying_;
+    Noting* noting_;
     QWidget* page_wanted_ = nullptr; // to be shown when the comparison is there
     Notices* notices_;
     QLabel* stage_;

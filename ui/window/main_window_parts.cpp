@@ -18,6 +18,7 @@
 #include "ui/window/importing.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
+#include "ui/window/noting.h"
 #include "ui/window/trying.h"
 
 #include <QFileInfo>
@@ -27,6 +28,7 @@
 #include <QProgressBar>
 #include <QStackedWidget>
 #include <QToolButton>
+#include <QUndoStack>
 #include <QVBoxLayout>
 
 namespace lapwright::window {
@@ -37,6 +39,11 @@ using models::text;
 constexpr double zoom_step = 0.7;
 constexpr double pan_step = 0.25;
 constexpr int far_steps = 10;
+
+// In a menu a single & underlines a letter.
+QString as_shown(QString words) {
+    return words.replace(QLatin1Char('&'), QStringLiteral("&&"));
+}
 
 QToolButton* button_for(QAction* action, const QString& kind, QWidget* parent) {
     auto* button = new QToolButton(parent);
@@ -103,7 +110,7 @@ void MainWindow::make_pages() {
     notice_row->setContentsMargins(12, 6, 12, 0);
     notice_row->addWidget(notices_);
     stack_ = new QStackedWidget(centre);
-    sessions_page_ = new pages::SessionsPage(shelf_, stack_);
+    sessions_page_ = new pages::SessionsPage(shelf_, notes_, stack_);
     compare_page_ = new pages::ComparePage(stack_);
     stack_->addWidget(sessions_page_);
     causes_page_ = new pages::CausesPage(stack_);
@@ -112,6 +119,7 @@ void MainWindow::make_pages() {
     debriefing_ = new Debriefing(*debrief_page_, settings_, this);
     exporting_ = new Exporting(*compare_page_, *causes_page_, settings_, this);
     trying_ = new Trying(*worker_, *shelf_, this);
+    noting_ = new Noting(*notes_, *sessions_page_, *compare_page_, *edits_, settings_, this);
     stack_->addWidget(compare_page_);
     stack_->addWidget(causes_page_);
     stack_->addWidget(debrief_page_);
@@ -127,6 +135,7 @@ void MainWindow::make_pages() {
 void MainWindow::connect_worker() {
     using bridge::Worker;
     connect(worker_, &Worker::session_ready, this, [this](const QString& path, const bridge::SessionPointer& session) {
+        noting_->session_opened(path);
         shelf_->add(path, session);
         notices_->withdraw(path);
         importing_->note_session(path, *session->recording);
@@ -285,13 +294,30 @@ void MainWindow::connect_importing() {
     connect(importing_, &Importing::refused, notices_, &Notices::add);
 }
 
+void MainWindow::connect_editing() {
+    const Actions& a = *actions_;
+    const auto on = [this](QAction* action, auto work) { connect(action, &QAction::triggered, this, work); };
+    on(a.undo, [this] { edits_->undo(); });
+    on(a.redo, [this] { edits_->redo(); });
+    connect(edits_, &QUndoStack::canUndoChanged, a.undo, &QAction::setEnabled);
+    connect(edits_, &QUndoStack::canRedoChanged, a.redo, &QAction::setEnabled);
+    connect(edits_, &QUndoStack::undoTextChanged, this,
+            [this](const QString& what) { actions_->undo->setText(tr("&Undo %1").arg(as_shown(what)).trimmed()); });
+    connect(edits_, &QUndoStack::redoTextChanged, this,
+            [this](const QString& what) { actions_->redo->setText(tr("&Redo %1").arg(as_shown(what)).trimmed()); });
+    on(a.note_a, [this] { compare_page_->write_note(models::Side::a); });
+    on(a.note_b, [this] { compare_page_->write_note(models::Side::b); });
+    on(a.note_lap, [this] { sessions_page_->write_lap_note(); });
+    on(a.note_session, [this] { sessions_page_->write_session_note(); });
+    connect(noting_, &Noting::lines_changed, this, [this] { debriefing_->set_noted(noting_->lines()); });
+}
+
 // Channels that this pairing does not have keep their place in the settings.
 void MainWindow::fill_channels_menu() {
     QMenu& menu = *actions_->channels_menu;
     menu.clear();
     for (const auto& choice : models::channels_of(*compare_page_->compared()->pairing)) {
-        QString title = choice.title;
-        QAction* action = menu.addAction(title.replace(QLatin1Char('&'), QStringLiteral("&&")));
+        QAction* action = menu.addAction(as_shown(choice.title));
         action->setCheckable(true);
         action->setChecked(preferences_.channels.contains(choice.id));
         connect(action, &QAction::triggered, this, [this, id = choice.id](bool shown) {

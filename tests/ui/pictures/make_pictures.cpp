@@ -14,6 +14,7 @@
 #include "ui/pages/causes/what_if_card.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/debrief/debrief_page.h"
+#include "ui/pages/sessions/lap_list.h"
 #include "ui/pages/sessions/session_card.h"
 #include "ui/pages/sessions/sessions_page.h"
 #include "ui/plots/plot_stack.h"
@@ -33,6 +34,7 @@
 #include <QStyleFactory>
 #include <QTableWidget>
 #include <QTemporaryDir>
+#include <QTest>
 #include <iostream>
 
 using namespace lapwright;
@@ -101,6 +103,14 @@ int main(int argc, char** argv) {
         return 1;
     }
     shoot("compare");
+    press(window.actions().note_a);
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("felt planted, could lift later"));
+    shoot("note-typed");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    press(window.actions().note_b);
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("brakes on the same board, but turns in twice"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    shoot("notes");
     using View = window::Exporting::View;
     const auto take = [&](View view, const char* name) {
         if (window.exporting().save_picture(view, window.windowTitle(), shoot.stem + QLatin1String(name)))
@@ -116,6 +126,13 @@ int main(int argc, char** argv) {
     window.compare_page().set_channels({QStringLiteral("motion:longitudinal"), QStringLiteral("meaning:throttle")});
     shoot("summed-channels");
     press(window.actions().show_sessions);
+    window.sessions_page().cards().front()->laps().setFocus();
+    press(window.actions().note_session);
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("dry after the rain, new pads"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    press(window.actions().note_lap);
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("clear track, tyres at their best"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     shoot("sessions");
     window.sessions_page().cards().back()->show_report(true);
     shoot("report");

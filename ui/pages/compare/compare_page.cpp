@@ -2,6 +2,7 @@
 #include "ui/pages/compare/compare_page.h"
 
 #include "ui/models/channels.h"
+#include "ui/models/text.h"
 #include "ui/pages/compare/pairing_header.h"
 #include "ui/pages/compare/segment_card.h"
 #include "ui/pages/compare/segment_view.h"
@@ -71,11 +72,18 @@ ComparePage::ComparePage(QWidget* parent)
     connect(stack_, &plots::PlotStack::segment_clicked, this, &ComparePage::choose);
     connect(map_, &plots::TrackMap::place_clicked, this, &ComparePage::go_to);
     connect(view_, &SegmentView::row_chosen, this, &ComparePage::choose);
+    connect(card_, &SegmentCard::note_kept, this, [this](models::Side side, const QString& note) {
+        if (chosen_ >= 0) Q_EMIT note_kept(side, segments_of(static_cast<std::size_t>(chosen_)).first, note);
+    });
+    connect(card_, &SegmentCard::note_ended, stack_, [this] { stack_->setFocus(); });
 }
 
 void ComparePage::show_pairing(models::ComparedPointer compared) {
+    keep_notes();
     compared_ = std::move(compared);
     const auto& pairing = compared_->pairing;
+    notes_.clear();
+    card_->set_one_session(pairing->a.session == pairing->b.session);
     header_->set_pairing(*pairing);
     map_->set_track(std::shared_ptr<const track::Track>(pairing, &pairing->track), compared_->favour);
     chosen_ = -1;
@@ -118,11 +126,13 @@ void ComparePage::set_values_filled(bool filled) {
 
 void ComparePage::set_summed(bool summed) {
     if (summed == summed_) return;
+    keep_notes();
     const double place = chosen_ >= 0 ? rows()[static_cast<std::size_t>(chosen_)].segment.start_m : stack_->cursor_m();
     summed_ = summed;
     chosen_ = -1;
     table_->set_segments(rows());
     fill_stack();
+    fill_notes();
     choose(row_at(place));
 }
 
@@ -138,6 +148,7 @@ void ComparePage::fill_stack() {
 void ComparePage::choose(int segment) {
     if (!compared_ || segment < 0 || segment >= static_cast<int>(rows().size())) return;
     const bool moved = chosen_ != segment;
+    if (moved) keep_notes(); // they are about the segment that is left
     chosen_ = segment;
     const track::Segment& stretch = rows()[static_cast<std::size_t>(segment)].segment;
     stack_->choose(static_cast<std::size_t>(segment));
@@ -165,6 +176,42 @@ void ComparePage::show_chosen_stretch() {
     stack_->show_stretch(stretch.start_m, stretch.end_m);
 }
 
+std::pair<std::size_t, std::size_t> ComparePage::segments_of(std::size_t row) const {
+    const track::Segment& stretch = rows()[row].segment;
+    const auto& all = compared_->pairing->comparison.segments;
+    const auto place = [&](double from_m) {
+        return static_cast<std::size_t>(
+            std::ranges::lower_bound(all, from_m, {}, [](const auto& s) { return s.segment.start_m; }) - all.begin());
+    };
+    return {place(stretch.start_m), place(stretch.end_m)};
+}
+
+void ComparePage::set_notes(std::vector<models::SegmentNotes> notes) {
+    notes_ = std::move(notes);
+    fill_notes();
+    fill_card();
+}
+
+void ComparePage::fill_notes() {
+    std::vector<models::SegmentNotes> of_rows;
+    for (std::size_t row = 0; row < rows().size() && !notes_.empty(); ++row) {
+        const auto [first, last] = segments_of(row);
+        models::SegmentNotes joined = notes_[first];
+        for (std::size_t i = first + 1; i < last; ++i)
+            joined.add(notes_[i]);
+        of_rows.push_back(joined);
+    }
+    table_->set_notes(std::move(of_rows));
+}
+
+void ComparePage::write_note(models::Side side) {
+    if (chosen_ >= 0) card_->write_note(side);
+}
+
+void ComparePage::keep_notes() {
+    card_->keep_notes();
+}
+
 void ComparePage::fill_card() {
     if (chosen_ < 0) {
         card_->show_nothing();
@@ -174,6 +221,9 @@ void ComparePage::fill_card() {
     const auto& repeatability = compared_->pairing->repeatability;
     const bool known = !summed_ && index < repeatability.size();
     card_->show_segment(rows()[index], known ? &repeatability[index] : nullptr, units_);
+    const auto [first, last] = segments_of(index);
+    card_->set_notes(first < notes_.size() ? notes_[first] : models::SegmentNotes{},
+                     models::text(compared_->pairing->comparison.segments[first].segment.name));
 }
 
 void ComparePage::follow_cursor(double place_m) {

@@ -4,11 +4,16 @@
 
 #include "core/base/display.h"
 #include "ui/models/compared.h"
+#include "ui/models/segment_notes.h"
 #include "ui/models/segment_table.h"
+#include "ui/models/session_shelf.h"
 #include "ui/theme/palette.h"
 
 #include <QStringList>
 #include <QWidget>
+#include <cstddef>
+#include <utility>
+#include <vector>
 
 class QSplitter;
 
@@ -36,18 +41,31 @@ class ComparePage : public QWidget {
     void set_band_shown(bool shown);
     void set_values_filled(bool filled); // value axes fit what is in view
     void set_summed(bool summed);        // corners with the straights they feed
+    // One for each segment of the comparison, whether they are shown joined or not.
+    void set_notes(std::vector<models::SegmentNotes> notes);
+    void write_note(models::Side side); // on the chosen segment
+    void keep_notes();                  // what is being typed
 
     [[nodiscard]] const models::ComparedPointer& compared() const { return compared_; }
     [[nodiscard]] plots::PlotStack& stack() { return *stack_; }
     // The rows of the segment table as it is shown, corners with their straights where they are joined.
     [[nodiscard]] const std::vector<comparison::SegmentComparison>& rows() const;
+    [[nodiscard]] SegmentCard& card() { return *card_; }
+    [[nodiscard]] const models::SegmentTable& table() const { return *table_; }
     [[nodiscard]] int chosen_segment() const { return chosen_; } // −1: none
     void choose(int segment);
     void choose_next(int step);
     void go_to(double place_m); // the cursor, and the segment there
     void show_chosen_stretch();
 
+  Q_SIGNALS:
+    // `segment`: of the comparison.
+    void note_kept(lapwright::models::Side side, std::size_t segment, const QString& note);
+
   private:
+    void fill_notes();
+    // The segments of the comparison that a row stands for: from the first to before the last.
+    [[nodiscard]] std::pair<std::size_t, std::size_t> segments_of(std::size_t row) const;
     void fill_stack();
     void fill_card();
     void follow_cursor(double place_m);
@@ -60,6 +78,7 @@ class ComparePage : public QWidget {
     SegmentView* view_;
     plots::TrackMap* map_;
     SegmentCard* card_;
+    std::vector<models::SegmentNotes> notes_;
     QStringList channels_;
     base::UnitSystem units_ = base::UnitSystem::metric;
     bool band_shown_ = true;

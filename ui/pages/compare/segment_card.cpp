@@ -7,6 +7,7 @@
 #include "ui/plots/dot_strip.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/note_field.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -74,7 +75,9 @@ QString repeat_words(const comparison::Repeatability& repeatability) {
 SegmentCard::SegmentCard(QWidget* parent)
     : QFrame(parent), title_(new theme::ElidedLabel(this)), gain_(plain_label(this)),
       shape_(new theme::ElidedLabel(this)), grid_(new QGridLayout), dots_title_(plain_label(this)),
-      dots_(new plots::DotStrip(this)), verdict_(plain_label(this)), palette_(theme::paper()) {
+      dots_(new plots::DotStrip(this)), verdict_(plain_label(this)),
+      note_a_(new theme::NoteField(tr("Note of A"), this)), note_b_(new theme::NoteField(tr("Note of B"), this)),
+      palette_(theme::paper()) {
     setObjectName(QStringLiteral("card"));
     setAccessibleName(tr("Chosen segment"));
     auto* column = new QVBoxLayout(this);
@@ -99,6 +102,13 @@ SegmentCard::SegmentCard(QWidget* parent)
     column->addWidget(dots_title_);
     column->addWidget(dots_);
     column->addWidget(verdict_);
+    column->addSpacing(2);
+    for (const models::Side side : {models::Side::a, models::Side::b}) {
+        column->addWidget(&note(side));
+        connect(&note(side), &theme::NoteField::kept, this,
+                [this, side](const QString& words) { Q_EMIT note_kept(side, words); });
+        connect(&note(side), &theme::NoteField::ended, this, &SegmentCard::note_ended);
+    }
     column->addStretch(1);
     show_nothing();
 }
@@ -112,6 +122,29 @@ void SegmentCard::show_nothing() {
          {static_cast<QWidget*>(dots_title_), static_cast<QWidget*>(dots_), static_cast<QWidget*>(verdict_)}) {
         part->hide();
     }
+    note_a_->set_invitation({});
+    note_b_->set_invitation({});
+}
+
+void SegmentCard::set_notes(const models::SegmentNotes& notes, const QString& name) {
+    note_a_->set_note(notes.a);
+    note_b_->set_note(notes.b);
+    note_a_->set_what(tr("Note of A on %1").arg(name));
+    note_b_->set_what(tr("Note of B on %1").arg(name));
+    note_a_->set_invitation(notes.any() ? QString() : tr("M: write a note here"));
+}
+
+void SegmentCard::set_one_session(bool one) {
+    one_session_ = one;
+}
+
+void SegmentCard::write_note(models::Side side) {
+    note(one_session_ ? models::Side::a : side).begin();
+}
+
+void SegmentCard::keep_notes() {
+    note_a_->keep();
+    note_b_->keep();
 }
 
 void SegmentCard::show_segment(const comparison::SegmentComparison& segment,
@@ -188,6 +221,8 @@ void SegmentCard::show_dots(const comparison::SegmentComparison& segment,
 void SegmentCard::set_palette(const theme::Palette& palette) {
     palette_ = palette;
     dots_->set_palette(palette);
+    note_a_->set_mark(QStringLiteral("A"), palette.a);
+    note_b_->set_mark(QStringLiteral("B"), palette.b);
     for (QWidget* quiet : {static_cast<QWidget*>(shape_), static_cast<QWidget*>(dots_title_)}) {
         QPalette own = quiet->palette();
         own.setColor(QPalette::WindowText, palette.quiet);

@@ -4,6 +4,8 @@
 
 #include "core/analysis/analysis.h"
 #include "core/base/display.h"
+#include "ui/models/segment_notes.h"
+#include "ui/models/session_shelf.h"
 #include "ui/theme/palette.h"
 
 #include <QFrame>
@@ -14,7 +16,8 @@ class QLabel;
 
 namespace lapwright::theme {
 class ElidedLabel;
-}
+class NoteField;
+} // namespace lapwright::theme
 
 namespace lapwright::plots {
 class DotStrip;
@@ -33,6 +36,16 @@ class SegmentCard : public QFrame {
                       base::UnitSystem units);
     void show_nothing();
     void set_palette(const theme::Palette& palette);
+    // Of both drivers on this segment; `name`: of the segment.
+    void set_notes(const models::SegmentNotes& notes, const QString& name);
+    void set_one_session(bool one); // both laps of one session have one note
+    void write_note(models::Side side);
+    void keep_notes(); // what is being typed
+    [[nodiscard]] theme::NoteField& note(models::Side side) { return side == models::Side::a ? *note_a_ : *note_b_; }
+
+  Q_SIGNALS:
+    void note_kept(lapwright::models::Side side, const QString& note);
+    void note_ended(); // the focus may go back to where it was
 
   private:
     struct Row {
@@ -55,6 +68,9 @@ class SegmentCard : public QFrame {
     QLabel* dots_title_;
     plots::DotStrip* dots_;
     QLabel* verdict_;
+    theme::NoteField* note_a_;
+    theme::NoteField* note_b_;
+    bool one_session_ = false;
     theme::Palette palette_;
     bool won_by_a_ = true;
 };

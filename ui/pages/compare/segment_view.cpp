@@ -19,6 +19,8 @@ constexpr int bar_width_px = 64;
 constexpr int bar_height_px = 9;
 constexpr int mark_px = 8; // of the cursor's row
 constexpr int margin_space_px = 5;
+constexpr int note_width_px = 9;
+constexpr int note_height_px = 11;
 constexpr int widest_gap = 5; // between the lines of the table, px
 constexpr int narrowest_gap = 3;
 
@@ -29,6 +31,10 @@ int row_height(int gap) {
 QFont font_of(const QModelIndex& index) {
     const bool strong = index.column() == SegmentTable::name_column && index.data(SegmentTable::CornerRole).toBool();
     return strong ? theme::strong(theme::small()) : theme::small();
+}
+
+bool has_note(const QModelIndex& index) {
+    return index.column() == SegmentTable::name_column && index.data(SegmentTable::NoteRole).toBool();
 }
 
 QString margin_of(const QModelIndex& index) {
@@ -42,6 +48,7 @@ QSize SegmentDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& 
     if (index.column() == SegmentTable::bar_column) return {bar_width_px + 2 * side_px, metrics.height() + 5};
     int width = metrics.horizontalAdvance(index.data().toString()) + 2 * side_px + 2;
     if (index.column() == SegmentTable::name_column) width += mark_px;
+    if (has_note(index)) width += note_width_px + margin_space_px;
     const QString margin = margin_of(index);
     if (!margin.isEmpty()) width += margin_space_px + metrics.horizontalAdvance(margin);
     return {width, metrics.height() + 5};
@@ -82,6 +89,19 @@ void SegmentDelegate::paint_bar(QPainter& painter, const QRect& room, double par
     painter.drawLine(QPointF(trough.center().x(), trough.top() - 2), QPointF(trough.center().x(), trough.bottom() + 2));
 }
 
+void SegmentDelegate::paint_note_mark(QPainter& painter, const QRect& room) const {
+    const QRectF leaf(room.right() - note_width_px + 0.5, room.center().y() - note_height_px / 2 + 0.5,
+                      note_width_px - 1, note_height_px - 1);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    painter.setPen(QPen(palette_.ink, 1.0));
+    painter.setBrush(palette_.notice);
+    painter.drawRect(leaf);
+    for (const double line : {3.0, 5.0, 7.0})
+        painter.drawLine(QPointF(leaf.left() + 2, leaf.top() + line), QPointF(leaf.right() - 2, leaf.top() + line));
+    painter.restore();
+}
+
 void SegmentDelegate::paint_text(QPainter& painter, const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const {
     QRect room = option.rect.adjusted(side_px, 0, -side_px, 0);
@@ -97,6 +117,10 @@ void SegmentDelegate::paint_text(QPainter& painter, const QStyleOptionViewItem& 
             painter.drawPolygon(mark, 3);
         }
         room.setLeft(room.left() + mark_px);
+    }
+    if (has_note(index)) {
+        paint_note_mark(painter, room);
+        room.setRight(room.right() - note_width_px - margin_space_px);
     }
     const QString margin = margin_of(index);
     if (!margin.isEmpty()) {

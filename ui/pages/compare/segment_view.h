@@ -25,6 +25,8 @@ class SegmentDelegate : public QStyledItemDelegate {
 
   private:
     void paint_bar(QPainter& painter, const QRect& room, double part, bool stands_out) const;
+    // A leaf with lines of writing, at the right of the name.
+    void paint_note_mark(QPainter& painter, const QRect& room) const;
     void paint_text(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index) const;
 
     theme::Palette palette_ = theme::paper();

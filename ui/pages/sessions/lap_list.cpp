@@ -60,6 +60,16 @@ void LapList::set_scale(double full_s) {
     update();
 }
 
+void LapList::set_notes(std::map<int, QString> notes) {
+    notes_ = std::move(notes);
+    move_to(row_); // what is heard of it
+}
+
+QString LapList::note_of(const lap::Lap& lap) const {
+    const auto found = notes_.find(lap.number);
+    return found == notes_.end() ? QString() : found->second;
+}
+
 void LapList::set_picked(std::optional<int> lap_a, std::optional<int> lap_b) {
     lap_a_ = lap_a;
     lap_b_ = lap_b;
@@ -122,10 +132,14 @@ void LapList::paint_row(QPainter& painter, int row) const {
     const int behind_width = widest.horizontalAdvance(QStringLiteral("+00.00"));
     column(behind_width, Qt::AlignRight,
            flying ? text(base::behind_text(lap.time_s(), session_->fastest()->time_s())) : QString(), palette_.quiet);
-    const QRectF room(left, whole.top() + 4.0, std::max(whole.right() - kind_width - space_px - left, 10),
+    const bool noted = notes_.contains(lap.number);
+    const int note_width = widest.horizontalAdvance(tr("note")) + 2 + space_px;
+    const QRectF room(left, whole.top() + 4.0,
+                      std::max(whole.right() - kind_width - (noted ? note_width : 0) - space_px - left, 10),
                       whole.height() - 8.0);
     paint_bar(painter, room, lap);
-    left = whole.right() - kind_width;
+    left = whole.right() - kind_width - (noted ? note_width : 0);
+    if (noted) column(note_width - space_px, Qt::AlignLeft, tr("note"), palette_.ink);
     column(kind_width, Qt::AlignLeft, kind_words(lap, fastest), fastest ? palette_.ink : palette_.quiet);
 }
 
@@ -163,6 +177,7 @@ QString LapList::lap_words(const lap::Lap& lap) const {
     const QString kind = kind_words(lap, session_->fastest() == &lap);
     if (!kind.isEmpty()) words += QStringLiteral(", ") + kind;
     if (!lap.why_not_clean.empty()) words += QStringLiteral(": ") + text(lap.why_not_clean);
+    if (const QString note = note_of(lap); !note.isEmpty()) words += tr("\nNote: %1").arg(note);
     return words;
 }
 
@@ -176,6 +191,7 @@ void LapList::move_to(int row) {
     row_ = std::clamp(row, 0, static_cast<int>(session_->laps.size()) - 1);
     setAccessibleName(lap_words(session_->laps[static_cast<std::size_t>(row_)]));
     update();
+    Q_EMIT moved();
 }
 
 void LapList::keyPressEvent(QKeyEvent* event) {
@@ -218,7 +234,9 @@ bool LapList::event(QEvent* event) {
     const int row = row_at(help->pos());
     if (row >= 0) {
         const QString words = lap_words(session_->laps[static_cast<std::size_t>(row)]);
-        QToolTip::showText(help->globalPos(), QStringLiteral("<qt>%1</qt>").arg(words.toHtmlEscaped()), this);
+        QToolTip::showText(
+            help->globalPos(),
+            QStringLiteral("<qt>%1</qt>").arg(words.toHtmlEscaped().replace(u'\n', QStringLiteral("<br>"))), this);
     }
     return true;
 }

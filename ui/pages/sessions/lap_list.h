@@ -8,6 +8,7 @@
 #include "ui/theme/palette.h"
 
 #include <QWidget>
+#include <map>
 #include <memory>
 #include <optional>
 
@@ -20,7 +21,8 @@ class LapList : public QWidget {
     explicit LapList(std::shared_ptr<const analysis::Session> session, QWidget* parent = nullptr);
 
     void set_palette(const theme::Palette& palette);
-    void set_scale(double full_s); // the time that a bar of full length stands for
+    void set_scale(double full_s);                // the time that a bar of full length stands for
+    void set_notes(std::map<int, QString> notes); // by the number of the lap
     void set_picked(std::optional<int> lap_a, std::optional<int> lap_b);
 
     [[nodiscard]] int current_lap() const; // the number of the lap with the focus
@@ -30,6 +32,7 @@ class LapList : public QWidget {
 
   Q_SIGNALS:
     void picked(int lap, bool as_a);
+    void moved(); // the focus, to another lap
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -45,11 +48,13 @@ class LapList : public QWidget {
     void paint_row(QPainter& painter, int row) const;
     void paint_mark(QPainter& painter, int row, bool is_a) const;
     void paint_bar(QPainter& painter, const QRectF& room, const lap::Lap& lap) const;
+    [[nodiscard]] QString note_of(const lap::Lap& lap) const;
     void move_to(int row);
 
     std::shared_ptr<const analysis::Session> session_;
     theme::Palette palette_;
     double full_s_ = 1.0;
+    std::map<int, QString> notes_;
     std::optional<int> lap_a_;
     std::optional<int> lap_b_;
     int row_ = 0;

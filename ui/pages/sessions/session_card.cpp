@@ -9,6 +9,7 @@
 #include "ui/pages/sessions/trust_report.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/note_field.h"
 
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -80,7 +81,8 @@ QString trust_words(const analysis::Session& session) {
 SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* parent)
     : QFrame(parent), path_(entry.path), session_(entry.session), title_(new theme::ElidedLabel(this)),
       facts_(new theme::ElidedLabel(this)), trust_(new QLabel(this)), report_(new QToolButton(this)),
-      laps_(new LapList(entry.session, this)) {
+      laps_(new LapList(entry.session, this)), session_note_(new theme::NoteField(tr("Note on this session"), this)),
+      lap_note_(new theme::NoteField(tr("Note on this lap"), this)) {
     setObjectName(QStringLiteral("card"));
     auto* close = new QToolButton(this);
     close->setObjectName(QStringLiteral("plain"));
@@ -114,10 +116,20 @@ SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* pare
     column_->addLayout(top);
     column_->addWidget(facts_);
     column_->addWidget(trust_);
+    column_->addWidget(session_note_);
     column_->addSpacing(4);
     column_->addWidget(laps_);
+    column_->addWidget(lap_note_);
     column_->addStretch(1);
 
+    follow_lap();
+    connect(laps_, &LapList::moved, this, &SessionCard::follow_lap);
+    connect(session_note_, &theme::NoteField::kept, this,
+            [this](const QString& note) { Q_EMIT note_kept({path_}, note); });
+    connect(lap_note_, &theme::NoteField::kept, this,
+            [this](const QString& note) { Q_EMIT note_kept({path_, noted_lap_}, note); });
+    for (const theme::NoteField* field : {session_note_, lap_note_})
+        connect(field, &theme::NoteField::ended, laps_, [this] { laps_->setFocus(); });
     connect(laps_, &LapList::picked, this, [this](int lap, bool as_a) { Q_EMIT picked(path_, lap, as_a); });
     connect(report_, &QToolButton::toggled, this, [this](bool shown) {
         follow_report();
@@ -130,6 +142,40 @@ SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* pare
 void SessionCard::set_units(base::UnitSystem units) {
     units_ = units;
     follow_report();
+}
+
+void SessionCard::show_notes(const models::NoteShelf& notes) {
+    session_note_->set_note(notes.text({path_}));
+    lap_notes_.clear();
+    for (const models::Note& note : notes.of_session(path_))
+        if (note.about.lap && note.about.segment.isEmpty()) lap_notes_[*note.about.lap] = note.text;
+    laps_->set_notes(lap_notes_);
+    follow_lap();
+}
+
+// Another lap has the focus: what is being typed is about the one before.
+void SessionCard::follow_lap() {
+    const int lap = laps_->current_lap();
+    if (lap != noted_lap_) lap_note_->keep();
+    noted_lap_ = lap;
+    const QString words = tr("Lap %1").arg(text(base::integer_text(lap)));
+    lap_note_->set_mark(words, ink_);
+    lap_note_->set_what(tr("Note on %1").arg(words));
+    const auto found = lap_notes_.find(lap);
+    lap_note_->set_note(found == lap_notes_.end() ? QString() : found->second);
+}
+
+void SessionCard::write_session_note() {
+    session_note_->begin();
+}
+
+void SessionCard::write_lap_note() {
+    lap_note_->begin();
+}
+
+void SessionCard::keep_notes() {
+    session_note_->keep();
+    lap_note_->keep();
 }
 
 void SessionCard::show_report(bool shown) {
@@ -153,6 +199,9 @@ void SessionCard::follow_report() {
 
 void SessionCard::set_palette(const theme::Palette& palette) {
     laps_->set_palette(palette);
+    ink_ = palette.ink;
+    session_note_->set_mark(tr("Note"), ink_);
+    follow_lap();
     QPalette own = facts_->palette();
     own.setColor(QPalette::WindowText, palette.quiet);
     facts_->setPalette(own);

@@ -3,10 +3,12 @@
 #pragma once
 
 #include "core/base/display.h"
+#include "ui/models/notes.h"
 #include "ui/models/session_shelf.h"
 #include "ui/theme/palette.h"
 
 #include <QFrame>
+#include <map>
 #include <memory>
 
 class QLabel;
@@ -15,7 +17,8 @@ class QVBoxLayout;
 
 namespace lapwright::theme {
 class ElidedLabel;
-}
+class NoteField;
+} // namespace lapwright::theme
 
 namespace lapwright::pages {
 
@@ -29,6 +32,12 @@ class SessionCard : public QFrame {
 
     void set_palette(const theme::Palette& palette);
     void set_units(base::UnitSystem units);
+    void show_notes(const models::NoteShelf& notes);
+    void write_session_note();
+    void write_lap_note(); // on the lap with the focus
+    void keep_notes();     // what is being typed
+    [[nodiscard]] theme::NoteField& session_note() { return *session_note_; }
+    [[nodiscard]] theme::NoteField& lap_note() { return *lap_note_; }
     void show_report(bool shown);
     [[nodiscard]] bool report_shown() const;
     [[nodiscard]] LapList& laps() { return *laps_; }
@@ -38,9 +47,11 @@ class SessionCard : public QFrame {
     void picked(const QString& path, int lap, bool as_a);
     void report_toggled(const QString& path, bool shown);
     void close_asked(const QString& path);
+    void note_kept(const lapwright::models::NoteAbout& about, const QString& note);
     void columns_asked(const QString& path);
 
   private:
+    void follow_lap();
     void follow_report();
 
     QString path_;
@@ -53,6 +64,11 @@ class SessionCard : public QFrame {
     QLabel* trust_;
     QToolButton* report_;
     LapList* laps_;
+    theme::NoteField* session_note_;
+    theme::NoteField* lap_note_; // of the lap with the focus
+    std::map<int, QString> lap_notes_;
+    int noted_lap_ = 0;
+    QColor ink_;
 };
 
 } // namespace lapwright::pages

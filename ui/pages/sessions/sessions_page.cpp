@@ -28,11 +28,12 @@ constexpr double longest_bar = 1.5; // of the slowest flying lap; longer laps fi
 
 } // namespace
 
-SessionsPage::SessionsPage(models::SessionShelf* shelf, QWidget* parent)
-    : QWidget(parent), shelf_(shelf), palette_(theme::paper()), hint_(new QLabel(this)), scroll_(new QScrollArea(this)),
-      shelf_view_(new QWidget), grid_(new QGridLayout(shelf_view_)), words_a_(new theme::ElidedLabel(this)),
-      words_b_(new theme::ElidedLabel(this)), swap_(new QPushButton(tr("Swap A and B"), this)),
-      compare_(new QPushButton(tr("Compare A and B"), this)), trial_(new QPushButton(tr("Setup trial…"), this)) {
+SessionsPage::SessionsPage(models::SessionShelf* shelf, const models::NoteShelf* notes, QWidget* parent)
+    : QWidget(parent), shelf_(shelf), notes_(notes), palette_(theme::paper()), hint_(new QLabel(this)),
+      scroll_(new QScrollArea(this)), shelf_view_(new QWidget), grid_(new QGridLayout(shelf_view_)),
+      words_a_(new theme::ElidedLabel(this)), words_b_(new theme::ElidedLabel(this)),
+      swap_(new QPushButton(tr("Swap A and B"), this)), compare_(new QPushButton(tr("Compare A and B"), this)),
+      trial_(new QPushButton(tr("Setup trial…"), this)) {
     auto* open = new QPushButton(tr("Open files…"), this);
     hint_->setTextFormat(Qt::PlainText);
     hint_->setWordWrap(true);
@@ -62,6 +63,7 @@ SessionsPage::SessionsPage(models::SessionShelf* shelf, QWidget* parent)
     trial_->setToolTip(tr("What is a change worth? Sessions without it and with it, compared segment by segment"));
     connect(shelf_, &models::SessionShelf::sessions_changed, this, &SessionsPage::rebuild);
     connect(shelf_, &models::SessionShelf::picks_changed, this, &SessionsPage::show_picks);
+    connect(notes_, &models::NoteShelf::changed, this, &SessionsPage::show_notes);
     rebuild();
 }
 
@@ -104,6 +106,7 @@ void SessionsPage::set_units(base::UnitSystem units) {
 void SessionsPage::rebuild() {
     const SessionCard* before = focused();
     const QString focused_path = before != nullptr ? before->path() : QString();
+    keep_notes();
     for (SessionCard* card : cards_)
         delete card;
     cards_.clear();
@@ -124,6 +127,8 @@ void SessionsPage::rebuild() {
             shelf_->pick(as_a ? Side::a : Side::b, {path, lap});
         });
         connect(card, &SessionCard::columns_asked, this, &SessionsPage::columns_asked);
+        connect(card, &SessionCard::note_kept, this, &SessionsPage::note_kept);
+        card->show_notes(*notes_);
         // The card is deleted by what it asks for: only after its signal has returned.
         connect(card, &SessionCard::close_asked, shelf_, &models::SessionShelf::remove, Qt::QueuedConnection);
         cards_.push_back(card);
@@ -210,6 +215,24 @@ void SessionsPage::toggle_report() {
 SessionCard* SessionsPage::focused_or_only() const {
     SessionCard* card = focused();
     return card == nullptr && cards_.size() == 1 ? cards_.front() : card;
+}
+
+void SessionsPage::show_notes() {
+    for (SessionCard* card : cards_)
+        card->show_notes(*notes_);
+}
+
+void SessionsPage::write_session_note() {
+    if (SessionCard* card = focused_or_only()) card->write_session_note();
+}
+
+void SessionsPage::write_lap_note() {
+    if (SessionCard* card = focused_or_only()) card->write_lap_note();
+}
+
+void SessionsPage::keep_notes() {
+    for (SessionCard* card : cards_)
+        card->keep_notes();
 }
 
 void SessionsPage::close_focused() {

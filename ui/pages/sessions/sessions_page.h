@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/display.h"
+#include "ui/models/notes.h"
 #include "ui/models/session_shelf.h"
 #include "ui/theme/palette.h"
 
@@ -27,7 +28,7 @@ class SessionsPage : public QWidget {
     Q_OBJECT
 
   public:
-    explicit SessionsPage(models::SessionShelf* shelf, QWidget* parent = nullptr);
+    SessionsPage(models::SessionShelf* shelf, const models::NoteShelf* notes, QWidget* parent = nullptr);
 
     void set_palette(const theme::Palette& palette);
     void set_units(base::UnitSystem units);
@@ -36,9 +37,12 @@ class SessionsPage : public QWidget {
     // The lap with the focus becomes A or B; without one nothing happens.
     void pick_focused(models::Side side);
     void close_focused();
-    // Both: of the session with the focus, or the only one.
+    // All: of the session with the focus, or the only one.
     void ask_for_columns();
     void toggle_report();
+    void write_session_note();
+    void write_lap_note(); // on the lap with the focus
+    void keep_notes();     // what is being typed
     [[nodiscard]] const std::vector<SessionCard*>& cards() const { return cards_; }
 
   Q_SIGNALS:
@@ -46,6 +50,7 @@ class SessionsPage : public QWidget {
     void compare_asked();
     void trial_asked();
     void columns_asked(const QString& path);
+    void note_kept(const lapwright::models::NoteAbout& about, const QString& note);
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -55,12 +60,14 @@ class SessionsPage : public QWidget {
     void rebuild();
     void arrange();
     void show_picks();
+    void show_notes();
     [[nodiscard]] QString pick_words(models::Side side) const;
     [[nodiscard]] SessionCard* focused() const;
     [[nodiscard]] SessionCard* focused_or_only() const;
     [[nodiscard]] double full_scale_s() const;
 
     models::SessionShelf* shelf_;
+    const models::NoteShelf* notes_;
     theme::Palette palette_;
     base::UnitSystem units_ = base::UnitSystem::metric;
     QSet<QString> reported_; // sessions whose whole report is shown
