@@ -5,6 +5,8 @@
 #include "core/analysis/run.h"
 #include "core/causes/what_if.h"
 #include "core/import/recipe_folder.h"
+#include "ui/bridge/book_path.h"
+#include "ui/bridge/book_session.h"
 
 #include <QElapsedTimer>
 #include <QFile>
@@ -36,10 +38,12 @@ std::vector<causes::Prediction> predictions_of(const causes::CarModel& car, cons
 
 } // namespace
 
-Stages analysis_stages(const std::string& recipe_folder) {
+Stages analysis_stages(const std::string& recipe_folder, const std::string& book_file) {
     return {
-        [recipe_folder](const std::string& path, const std::optional<track::TrackRecord>& track,
-                        const base::Progress& progress) {
+        [recipe_folder, book_file](const std::string& path, const std::optional<track::TrackRecord>& track,
+                                   const base::Progress& progress) {
+            if (const auto id = session_of_book_path(QFile::decodeName(path.c_str())))
+                return session_from_book(book_file, *id, track, progress);
             analysis::SessionOptions options;
             options.track = track;
             options.import.recipe = import::recipe_for(path, import::RecipeFolder(recipe_folder).list().recipes);
@@ -71,6 +75,7 @@ Stages analysis_stages(const std::string& recipe_folder) {
             return TrialPointer(std::make_shared<const analysis::TrialReport>(std::move(report).value()));
         },
         recipe_folder,
+        book_file,
     };
 }
 

@@ -68,10 +68,12 @@ struct Stages {
     std::function<base::Result<PreviewPointer>(const std::string& path, const import::Options& options)> preview{};
     std::function<base::Result<TrialPointer>(const TrialWanted& wanted, const base::Progress& progress)> trial{};
     std::string recipe_folder{}; // where a person's recipes are kept
+    std::string book_file{};     // empty: the window has no book
 };
 
-// Files are read with the recipe of that folder that was made for their shape.
-[[nodiscard]] Stages analysis_stages(const std::string& recipe_folder = {});
+// Files are read with the recipe of that folder that was made for their shape, sessions of the book (see book_path.h)
+// out of it.
+[[nodiscard]] Stages analysis_stages(const std::string& recipe_folder = {}, const std::string& book_file = {});
 
 class Worker : public QObject {
     Q_OBJECT

@@ -58,6 +58,13 @@ void SessionShelf::swap() {
     Q_EMIT picks_changed();
 }
 
+void SessionShelf::put_picks(const std::optional<LapPick>& a, const std::optional<LapPick>& b) {
+    const auto before = std::pair(a_, b_);
+    a_ = a && exists(*a) ? a : std::nullopt;
+    b_ = b && exists(*b) ? b : std::nullopt;
+    if (before != std::pair(a_, b_)) Q_EMIT picks_changed();
+}
+
 void SessionShelf::pick_defaults() {
     const auto fill = [this](std::optional<LapPick>& side, const std::optional<LapPick>& other) {
         for (const Entry& entry : entries_) {

@@ -46,6 +46,8 @@ class SessionShelf : public QObject {
     void pick(Side side, const LapPick& pick); // a lap that does not exist is not picked
     void pick_fastest(Side side, const QString& path);
     void swap();
+    // Both at once; a lap that does not exist is not picked.
+    void put_picks(const std::optional<LapPick>& a, const std::optional<LapPick>& b);
     // Where a side is free: the fastest lap of the first session that the other side does not use.
     void pick_defaults();
     [[nodiscard]] const std::optional<LapPick>& picked(Side side) const;

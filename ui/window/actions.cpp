@@ -34,6 +34,7 @@ Actions::Actions(QMenuBar& bar)
       pairing_menu(bar.addMenu(tr("&Pairing"))), view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))),
       help_menu(bar.addMenu(tr("&Help"))) {
     open = act(session_menu, "&Open files…", QKeySequence::Open);
+    book = act(session_menu, "Sessions of the &book…", Qt::Key_L);
     columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
     report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
     recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));

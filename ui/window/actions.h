@@ -29,6 +29,7 @@ struct Actions {
     QMenu* help_menu;
 
     QAction* open;
+    QAction* book;
     QAction* columns;
     QAction* report;
     QAction* recipes;

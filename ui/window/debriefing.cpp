@@ -27,6 +27,10 @@ QString notes_key(const QString& pairing) {
     return QStringLiteral("notes/") + QString::fromLatin1(digest.left(24));
 }
 
+QStringList lines_of(const QString& note) {
+    return note.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+}
+
 } // namespace
 
 Debriefing::Debriefing(pages::DebriefPage& page, QSettings& settings, QObject* parent)
@@ -50,7 +54,9 @@ void Debriefing::set_pairing(const models::ComparedPointer& compared, const QStr
     compared_ = compared;
     name_ = name;
     explanation_.reset();
-    page_.set_notes(settings_.value(notes_key(name)).toStringList());
+    in_book_ = false;
+    kept_ = notes_in_settings();
+    page_.set_notes(lines_of(kept_));
     page_.say({});
     compose();
 }
@@ -75,11 +81,38 @@ void Debriefing::set_units(base::UnitSystem units) {
 
 void Debriefing::keep_notes() {
     const QStringList lines = page_.notes();
-    if (lines.isEmpty()) {
+    const QString note = lines.join(QLatin1Char('\n'));
+    if (note == kept_) return;
+    kept_ = note;
+    if (in_book_) {
+        Q_EMIT notes_edited(name_, note);
+    } else if (lines.isEmpty()) {
         settings_.remove(notes_key(name_));
     } else {
         settings_.setValue(notes_key(name_), lines);
     }
+}
+
+void Debriefing::end_typing() {
+    if (compared_) keep_notes();
+}
+
+QString Debriefing::notes_in_settings() const {
+    return settings_.value(notes_key(name_)).toStringList().join(QLatin1Char('\n'));
+}
+
+void Debriefing::take_from_book(const QString& name, const QString& note) {
+    if (name != name_) return;
+    const bool typed = page_.notes() != lines_of(kept_);
+    in_book_ = true;
+    kept_ = note;
+    settings_.remove(notes_key(name));
+    if (typed) {
+        keep_notes();
+        return;
+    }
+    page_.set_notes(lines_of(note));
+    compose();
 }
 
 std::optional<sheet::Sheet> Debriefing::composed() const {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The debrief sheet of the present pairing: composed anew when anything that it says changes, saved as a PDF.  Notes
-// and paper are kept in the settings, notes for each pairing of laps.
+// The debrief sheet of the present pairing: composed anew when anything that it says changes, saved as a PDF.  Paper
+// is kept in the settings; notes are kept for each pairing of laps, in the book, or in the settings without one.
 #pragma once
 
 #include "core/analysis/sheet_material.h"
@@ -34,6 +34,11 @@ class Debriefing : public QObject {
                          const car::SetupSheet& setup_b);
     void set_noted(const QStringList& lines); // what was noted elsewhere in the window
     void set_units(base::UnitSystem units);
+    void end_typing();                               // what is being typed is kept
+    [[nodiscard]] QString notes_in_settings() const; // of this pairing
+    // The pairing is in the book, with this note: from now on it is kept there.
+    void take_from_book(const QString& name, const QString& note);
+    [[nodiscard]] bool in_book() const { return in_book_; }
 
     enum class Form { pdf, html };
 
@@ -41,6 +46,9 @@ class Debriefing : public QObject {
     void ask_and_save(QWidget* parent, Form form);
     // The form is chosen by the ending: .html and .htm make HTML, any other a PDF.  What is wrong, or nothing.
     [[nodiscard]] std::optional<base::Error> save(const QString& path);
+
+  Q_SIGNALS:
+    void notes_edited(const QString& name, const QString& note); // of a pairing in the book
 
   private:
     void compose();
@@ -51,6 +59,8 @@ class Debriefing : public QObject {
     QSettings& settings_;
     models::ComparedPointer compared_;
     QString name_;
+    QString kept_; // the notes as they are kept
+    bool in_book_ = false;
     QStringList noted_;
     std::shared_ptr<const causes::Explanation> explanation_;
     car::SetupSheet setup_a_;

@@ -12,6 +12,10 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QSettings>
+#include <QUndoCommand>
+#include <QUndoStack>
+#include <utility>
+#include <vector>
 
 namespace lapwright::window {
 namespace {
@@ -32,10 +36,39 @@ bool same(const car::SetupSheet& one, const car::SetupSheet& other) {
     return car::setup_sheet_text(one) == car::setup_sheet_text(other);
 }
 
+class SetupEdit : public QUndoCommand {
+  public:
+    struct Change {
+        QString file;
+        std::optional<car::SetupSheet> before;
+        car::SetupSheet after;
+    };
+
+    SetupEdit(Explaining& explaining, std::vector<Change> changes, const QString& name)
+        : QUndoCommand(name), explaining_(explaining), changes_(std::move(changes)) {}
+    void redo() override {
+        std::vector<Explaining::Entered> entered;
+        for (const Change& change : changes_)
+            entered.push_back({change.file, change.after});
+        explaining_.put_setups(entered);
+    }
+    void undo() override {
+        std::vector<Explaining::Entered> entered;
+        for (const Change& change : changes_)
+            entered.push_back({change.file, change.before});
+        explaining_.put_setups(entered);
+    }
+
+  private:
+    Explaining& explaining_;
+    std::vector<Change> changes_;
+};
+
 } // namespace
 
-Explaining::Explaining(bridge::Worker& worker, pages::CausesPage& page, QSettings& settings, QObject* parent)
-    : QObject(parent), worker_(worker), page_(page), settings_(settings) {
+Explaining::Explaining(bridge::Worker& worker, pages::CausesPage& page, QUndoStack& edits, QSettings& settings,
+                       QObject* parent)
+    : QObject(parent), worker_(worker), page_(page), edits_(edits), settings_(settings) {
     connect(&worker, &bridge::Worker::explanation_ready, this, [this](const bridge::ExplanationPointer& explanation) {
         on_its_way_ = false;
         explanation_ = explanation;
@@ -86,36 +119,75 @@ void Explaining::edit_setups(base::UnitSystem units, QWidget* parent) {
 
 void Explaining::enter_setups(const car::SetupSheet& a, const car::SetupSheet& b) {
     const std::array<const car::SetupSheet*, 2> entered{&a, &b};
-    bool any = false;
+    std::vector<SetupEdit::Change> changes;
     for (std::size_t side = 0; side < 2; ++side) {
-        if (same(*entered[side], known_[side].sheet)) continue;
-        any = true;
-        keep(files_[side], *entered[side]);
+        if (!same(*entered[side], known_[side].sheet))
+            changes.push_back({files_[side], entered_for(files_[side]), *entered[side]});
     }
-    if (!any) return;
+    if (changes.empty()) return;
+    const QString name = changes.size() > 1                                    ? tr("setups")
+                         : !same(a, known_[0].sheet) || files_[0] == files_[1] ? tr("setup of A")
+                                                                               : tr("setup of B");
+    edits_.push(new SetupEdit(*this, std::move(changes), name));
+    want();
+}
+
+void Explaining::put_setups(const std::vector<Entered>& entered) {
+    for (const Entered& one : entered)
+        keep(one);
+    settings_.sync();
+    follow_setups();
+}
+
+void Explaining::keep(const Entered& entered) {
+    const auto& [file, sheet] = entered;
+    if (const auto kept = in_book_.find(file); kept != in_book_.end()) {
+        kept->second = sheet.value_or(car::SetupSheet{});
+        Q_EMIT setup_entered(file, kept->second);
+    } else if (sheet) {
+        settings_.setValue(settings_key(file), QByteArray::fromStdString(car::setup_sheet_text(*sheet)));
+    } else {
+        settings_.remove(settings_key(file));
+    }
+}
+
+void Explaining::take_from_book(const QString& file, const car::SetupSheet& sheet) {
+    const bool other = !same(known_of(file).sheet, sheet);
+    in_book_[file] = sheet;
+    if (other && (file == files_[0] || file == files_[1])) follow_setups();
+}
+
+void Explaining::follow_setups() {
     for (std::size_t side = 0; side < 2; ++side)
         known_[side] = known_of(files_[side]);
     tell_setups();
     forget_explanation();
-    want();
+    if (page_.isVisible()) want();
+}
+
+std::optional<car::SetupSheet> Explaining::entered_for(const QString& file) const {
+    if (const auto kept = in_book_.find(file); kept != in_book_.end())
+        return same(kept->second, {}) ? std::nullopt : std::optional(kept->second);
+    const QByteArray entered = settings_.value(settings_key(file)).toByteArray();
+    if (entered.isEmpty()) return std::nullopt;
+    const auto sheet = car::parse_setup_sheet(entered.toStdString(), file.toStdString());
+    return sheet.ok() ? std::optional(sheet.value()) : std::nullopt;
 }
 
 Explaining::Known Explaining::known_of(const QString& file) const {
-    const QByteArray entered = settings_.value(settings_key(file)).toByteArray();
-    if (!entered.isEmpty()) {
-        const auto sheet = car::parse_setup_sheet(entered.toStdString(), file.toStdString());
-        if (sheet.ok()) return {sheet.value(), tr("as entered here")};
-    }
     const QString path = beside(file);
-    if (!QFileInfo::exists(path)) return {{}, tr("none")};
+    const bool lies_there = QFileInfo::exists(path);
+    const auto entered = entered_for(file);
+    if (entered && !in_book_.contains(file)) return {*entered, tr("as entered here")};
+    if (!lies_there) return entered ? Known{*entered, tr("from the book")} : Known{{}, tr("none")};
     const auto sheet = car::read_setup_sheet(QFile::encodeName(path).toStdString());
+    if (entered) {
+        const bool otherwise = sheet.ok() && !same(sheet.value(), *entered);
+        return {*entered, otherwise ? tr("from the book; %1 says otherwise").arg(QFileInfo(path).fileName())
+                                    : tr("from the book")};
+    }
     if (!sheet.ok()) return {{}, text(base::one_line(sheet.error()))};
     return {sheet.value(), tr("from %1, which lies beside it").arg(QFileInfo(path).fileName())};
-}
-
-void Explaining::keep(const QString& file, const car::SetupSheet& sheet) {
-    settings_.setValue(settings_key(file), QByteArray::fromStdString(car::setup_sheet_text(sheet)));
-    settings_.sync();
 }
 
 void Explaining::tell_setups() {

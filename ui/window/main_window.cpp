@@ -4,6 +4,7 @@
 
 #include "core/base/error.h"
 #include "core/base/number_text.h"
+#include "ui/bridge/book_keeper.h"
 #include "ui/models/text.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/causes/causes_view.h"
@@ -17,6 +18,7 @@
 #include "ui/window/explaining.h"
 #include "ui/window/exporting.h"
 #include "ui/window/importing.h"
+#include "ui/window/keeping.h"
 #include "ui/window/notices.h"
 #include "ui/window/noting.h"
 
@@ -72,6 +74,7 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     : QMainWindow(parent), settings_(settings), preferences_(load_preferences(settings)),
       desktop_(QApplication::palette()), shelf_(new models::SessionShelf(this)), notes_(new models::NoteShelf(this)),
       edits_(new QUndoStack(this)), worker_(new bridge::Worker(stages, this)),
+      book_(new bridge::BookKeeper(stages.book_file, this)),
       importing_(new Importing(*worker_, stages.recipe_folder, this)) {
     setWindowTitle(QStringLiteral("Lapwright"));
     setAcceptDrops(true);
@@ -85,6 +88,7 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     connect_exporting();
     connect_importing();
     connect_editing();
+    connect_book();
     actions_->recipes->setEnabled(!stages.recipe_folder.empty());
     apply_look();
     apply_units();
@@ -204,6 +208,7 @@ void MainWindow::read_again(const QString& path) {
     const auto shows = [&](const std::optional<models::LapPick>& pick) { return pick && pick->path == path; };
     if (shows(compared_.first) || shows(compared_.second)) compared_ = {};
     plan_.awaited << path;
+    keeping_->expect_anew(path);
     shelf_->expect({path});
     worker_->load({path}, track_);
 }
@@ -235,7 +240,9 @@ void MainWindow::show_compared(const models::ComparedPointer& compared) {
     setWindowTitle(tr("%1 against %2").arg(lap_of(compared->pairing->a), lap_of(compared->pairing->b)));
     noting_->set_pairing(compared, compared_.first->path, compared_.second->path);
     explaining_->set_pairing(compared, compared_.first->path, compared_.second->path);
-    debriefing_->set_pairing(compared, name_of(*compared_.first) + QLatin1Char('\n') + name_of(*compared_.second));
+    const QString name = name_of(*compared_.first) + QLatin1Char('\n') + name_of(*compared_.second);
+    debriefing_->set_pairing(compared, name);
+    keeping_->set_pairing(compared, *compared_.first, *compared_.second, name);
     show_page(page_wanted_ != nullptr ? page_wanted_ : compare_page_);
     save();
 }
@@ -268,6 +275,15 @@ void MainWindow::show_page(QWidget* page) {
     if (page == compare_page_) compare_page_->stack().setFocus();
     if (page == causes_page_) causes_page_->matrix().setFocus();
     if (page == causes_page_ || page == debrief_page_) explaining_->want();
+}
+
+void MainWindow::follow_edit() {
+    QWidget* page = stack_->currentWidget();
+    if (page == sessions_page_) return;
+    if (picks() != compared_)
+        show_page(page);
+    else if (page == causes_page_ || page == debrief_page_)
+        explaining_->want();
 }
 
 void MainWindow::follow_page() {
@@ -345,6 +361,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     noting_->end_typing();
+    debriefing_->end_typing();
     worker_->cancel();
     save();
     QMainWindow::closeEvent(event);

@@ -20,6 +20,10 @@ class QStackedWidget;
 class QToolButton;
 class QUndoStack;
 
+namespace lapwright::bridge {
+class BookKeeper;
+}
+
 namespace lapwright::pages {
 class CausesPage;
 class ComparePage;
@@ -34,6 +38,8 @@ class Debriefing;
 class Explaining;
 class Exporting;
 class Importing;
+class BookLooking;
+class Keeping;
 class Notices;
 class Noting;
 class Trying;
@@ -51,6 +57,7 @@ class MainWindow : public QMainWindow {
     void open(const QStringList& files);
 
     [[nodiscard]] models::NoteShelf& notes() { return *notes_; }
+    [[nodiscard]] bridge::BookKeeper& book() { return *book_; }
     [[nodiscard]] Noting& noting() { return *noting_; }
     [[nodiscard]] QUndoStack& edits() { return *edits_; }
     [[nodiscard]] models::SessionShelf& shelf() { return *shelf_; }
@@ -92,6 +99,7 @@ class MainWindow : public QMainWindow {
     void connect_exporting();
     void connect_importing();
     void connect_editing();
+    void connect_book();
     void load(const QStringList& files, Plan plan);
     // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
     bool take_track(QStringList& files);
@@ -104,6 +112,7 @@ class MainWindow : public QMainWindow {
     void fulfil_plan();
     void compare();
     void show_compared(const models::ComparedPointer& compared);
+    void follow_edit(); // on a page of the pairing: what it shows is made anew
     void show_page(QWidget* page);
     void follow_page();
     void fill_channels_menu();
@@ -121,6 +130,7 @@ class MainWindow : public QMainWindow {
     models::NoteShelf* notes_;
     QUndoStack* edits_;
     bridge::Worker* worker_;
+    bridge::BookKeeper* book_;
     Importing* importing_;
     std::unique_ptr<Actions> actions_;
     QStackedWidget* stack_;
@@ -133,6 +143,8 @@ class MainWindow : public QMainWindow {
     Exporting* exporting_;
     Trying* trying_;
     Noting* noting_;
+    Keeping* keeping_;
+    BookLooking* book_looking_;
     QWidget* page_wanted_ = nullptr; // to be shown when the comparison is there
     Notices* notices_;
     QLabel* stage_;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the window is put together: strip, pages, and what each action and each answer of the worker does.
+#include "ui/bridge/book_path.h"
 #include "ui/dialogs/about.h"
 #include "ui/dialogs/finder.h"
 #include "ui/dialogs/keys_help.h"
@@ -12,13 +13,16 @@
 #include "ui/plots/plot_stack.h"
 #include "ui/theme/fonts.h"
 #include "ui/window/actions.h"
+#include "ui/window/book_looking.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
 #include "ui/window/exporting.h"
 #include "ui/window/importing.h"
+#include "ui/window/keeping.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
 #include "ui/window/noting.h"
+#include "ui/window/pick_edit.h"
 #include "ui/window/trying.h"
 
 #include <QFileInfo>
@@ -115,11 +119,13 @@ void MainWindow::make_pages() {
     stack_->addWidget(sessions_page_);
     causes_page_ = new pages::CausesPage(stack_);
     debrief_page_ = new pages::DebriefPage(stack_);
-    explaining_ = new Explaining(*worker_, *causes_page_, settings_, this);
+    explaining_ = new Explaining(*worker_, *causes_page_, *edits_, settings_, this);
     debriefing_ = new Debriefing(*debrief_page_, settings_, this);
     exporting_ = new Exporting(*compare_page_, *causes_page_, settings_, this);
     trying_ = new Trying(*worker_, *shelf_, this);
-    noting_ = new Noting(*notes_, *sessions_page_, *compare_page_, *edits_, settings_, this);
+    noting_ = new Noting(*notes_, *sessions_page_, *compare_page_, *edits_, this);
+    keeping_ = new Keeping(*book_, {*notes_, *explaining_, *debriefing_, *notices_, settings_}, this);
+    book_looking_ = new BookLooking(*book_, *sessions_page_, this);
     stack_->addWidget(compare_page_);
     stack_->addWidget(causes_page_);
     stack_->addWidget(debrief_page_);
@@ -135,10 +141,10 @@ void MainWindow::make_pages() {
 void MainWindow::connect_worker() {
     using bridge::Worker;
     connect(worker_, &Worker::session_ready, this, [this](const QString& path, const bridge::SessionPointer& session) {
-        noting_->session_opened(path);
+        keeping_->session_opened(path, session, track_ ? track_->name : std::string());
         shelf_->add(path, session);
         notices_->withdraw(path);
-        importing_->note_session(path, *session->recording);
+        if (!bridge::session_of_book_path(path)) importing_->note_session(path, *session->recording);
         file_done(path);
     });
     connect(worker_, &Worker::file_refused, this, [this](const QString& path, const base::Error& error) {
@@ -184,8 +190,8 @@ void MainWindow::connect_actions() {
     on(a.take_a, [this] { sessions_page_->pick_focused(models::Side::a); });
     on(a.take_b, [this] { sessions_page_->pick_focused(models::Side::b); });
     on(a.swap, [this] {
-        shelf_->swap();
-        if (stack_->currentWidget() != sessions_page_) show_page(stack_->currentWidget());
+        edit_picks(*shelf_, *edits_, tr("swap of A and B"), &models::SessionShelf::swap);
+        follow_edit();
     });
     on(a.compare, [this] { show_page(compare_page_); });
     on(a.show_sessions, [this] { show_page(sessions_page_); });
@@ -288,7 +294,6 @@ void MainWindow::connect_importing() {
     connect(actions_->columns, &QAction::triggered, this, [this] { sessions_page_->ask_for_columns(); });
     connect(actions_->report, &QAction::triggered, this, [this] { sessions_page_->toggle_report(); });
     connect(actions_->recipes, &QAction::triggered, this, [this] { importing_->show_recipes(); });
-    connect(sessions_page_, &pages::SessionsPage::columns_asked, importing_, &Importing::ask);
     connect(importing_, &Importing::read_again, this, &MainWindow::read_again);
     connect(importing_, &Importing::answered, this, &MainWindow::go_on_with_plan);
     connect(importing_, &Importing::refused, notices_, &Notices::add);
@@ -297,8 +302,20 @@ void MainWindow::connect_importing() {
 void MainWindow::connect_editing() {
     const Actions& a = *actions_;
     const auto on = [this](QAction* action, auto work) { connect(action, &QAction::triggered, this, work); };
-    on(a.undo, [this] { edits_->undo(); });
-    on(a.redo, [this] { edits_->redo(); });
+    on(a.undo, [this] {
+        edits_->undo();
+        follow_edit();
+    });
+    on(a.redo, [this] {
+        edits_->redo();
+        follow_edit();
+    });
+    connect(sessions_page_, &pages::SessionsPage::swap_asked, a.swap, &QAction::trigger);
+    connect(sessions_page_, &pages::SessionsPage::pick_asked, this,
+            [this](models::Side side, const models::LapPick& pick) {
+                const QString name = side == models::Side::a ? tr("choice of lap A") : tr("choice of lap B");
+                edit_picks(*shelf_, *edits_, name, [&](models::SessionShelf& shelf) { shelf.pick(side, pick); });
+            });
     connect(edits_, &QUndoStack::canUndoChanged, a.undo, &QAction::setEnabled);
     connect(edits_, &QUndoStack::canRedoChanged, a.redo, &QAction::setEnabled);
     connect(edits_, &QUndoStack::undoTextChanged, this,

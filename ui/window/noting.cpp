@@ -7,9 +7,7 @@
 #include "ui/models/text.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/sessions/sessions_page.h"
-#include "ui/window/kept_notes.h"
 
-#include <QSettings>
 #include <QUndoCommand>
 #include <QUndoStack>
 #include <utility>
@@ -51,8 +49,8 @@ class NoteEdit : public QUndoCommand {
 } // namespace
 
 Noting::Noting(models::NoteShelf& notes, pages::SessionsPage& sessions, pages::ComparePage& compare, QUndoStack& edits,
-               QSettings& settings, QObject* parent)
-    : QObject(parent), notes_(notes), sessions_(sessions), compare_(compare), edits_(edits), settings_(settings) {
+               QObject* parent)
+    : QObject(parent), notes_(notes), sessions_(sessions), compare_(compare), edits_(edits) {
     connect(&sessions_, &pages::SessionsPage::note_kept, this,
             [this](const models::NoteAbout& about, const QString& note) {
                 enter({about}, note,
@@ -61,13 +59,6 @@ Noting::Noting(models::NoteShelf& notes, pages::SessionsPage& sessions, pages::C
             });
     connect(&compare_, &pages::ComparePage::note_kept, this, &Noting::enter_on_segment);
     connect(&notes_, &models::NoteShelf::changed, this, &Noting::show);
-    connect(&notes_, &models::NoteShelf::edited, this, [this](const models::NoteAbout& about) {
-        keep_in_settings(settings_, about.session, notes_.of_session(about.session));
-    });
-}
-
-void Noting::session_opened(const QString& path) {
-    notes_.take_in(path, notes_in_settings(settings_, path));
 }
 
 void Noting::set_pairing(const models::ComparedPointer& compared, const QString& session_a, const QString& session_b) {

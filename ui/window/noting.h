@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Notes of the window: what pages were told becomes an edit that can be undone, goes back to every page that shows it,
-// and is kept.
+// Notes of the window: what pages were told becomes an edit that can be undone, and goes back to every page that
+// shows it.
 #pragma once
 
 #include "ui/models/compared.h"
@@ -10,7 +10,6 @@
 #include <QObject>
 #include <QStringList>
 
-class QSettings;
 class QUndoStack;
 
 namespace lapwright::pages {
@@ -26,9 +25,8 @@ class Noting : public QObject {
   public:
     // All outlive it.
     Noting(models::NoteShelf& notes, pages::SessionsPage& sessions, pages::ComparePage& compare, QUndoStack& edits,
-           QSettings& settings, QObject* parent = nullptr);
+           QObject* parent = nullptr);
 
-    void session_opened(const QString& path); // with the notes that were kept
     // The compare page shows it already.
     void set_pairing(const models::ComparedPointer& compared, const QString& session_a, const QString& session_b);
     void end_typing();                       // what is being typed is kept
@@ -46,7 +44,6 @@ class Noting : public QObject {
     pages::SessionsPage& sessions_;
     pages::ComparePage& compare_;
     QUndoStack& edits_;
-    QSettings& settings_;
     models::ComparedPointer compared_;
     QString session_a_;
     QString session_b_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/run.h"
 
+#include "core/book/book.h"
 #include "ui/bridge/worker.h"
 #include "ui/window/main_window.h"
 
@@ -32,6 +33,39 @@ std::string recipe_folder() {
     return QFile::encodeName(data + QStringLiteral("/lapwright/recipes")).toStdString();
 }
 
+QString default_book() {
+    const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
+    return data + QLatin1Char('/') + QLatin1String(book::usual_file);
+}
+
+// What stands before the files: --book FILE, or --no-book.
+struct Words {
+    QStringList files;
+    QString book;
+    QString complaint; // empty: all words are known
+};
+
+Words words_of(const QStringList& arguments) {
+    Words words{{}, default_book(), {}};
+    for (qsizetype i = 0; i < arguments.size(); ++i) {
+        const QString& word = arguments[i];
+        if (word == QLatin1String("--no-book")) {
+            words.book.clear();
+        } else if (word == QLatin1String("--book")) {
+            if (++i == arguments.size()) words.complaint = QStringLiteral("--book: the name of a file is missing");
+            words.book = arguments.value(i);
+        } else if (word.startsWith(QLatin1String("--book="))) {
+            words.book = word.mid(7);
+        } else if (word.startsWith(QLatin1String("--"))) {
+            words.complaint =
+                word + QStringLiteral(": no such option of the window — it has --book FILE and --no-book");
+        } else {
+            words.files << word;
+        }
+    }
+    return words;
+}
+
 } // namespace
 
 int run(int argc, char** argv) {
@@ -50,10 +84,16 @@ int run(int argc, char** argv) {
     QApplication::setDesktopFileName(QStringLiteral("lapwright"));
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/lapwright.svg")));
+    const Words words = words_of(QApplication::arguments().mid(1));
+    if (!words.complaint.isEmpty()) {
+        std::cerr << "lapwright: " << words.complaint.toStdString() << '\n';
+        return 2;
+    }
     QSettings settings;
-    MainWindow window(bridge::analysis_stages(recipe_folder()), settings);
+    const std::string book = QFile::encodeName(words.book).toStdString();
+    MainWindow window(bridge::analysis_stages(recipe_folder(), book), settings);
     window.show();
-    window.start(QApplication::arguments().mid(1));
+    window.start(words.files);
     return QApplication::exec();
 }
 

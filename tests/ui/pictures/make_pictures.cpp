@@ -9,11 +9,13 @@
 #include "ui/dialogs/keys_help.h"
 #include "ui/dialogs/recipe_list.h"
 #include "ui/dialogs/trial_dialog.h"
+#include "ui/models/book_list.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/causes/causes_view.h"
 #include "ui/pages/causes/what_if_card.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/debrief/debrief_page.h"
+#include "ui/pages/sessions/book_view.h"
 #include "ui/pages/sessions/lap_list.h"
 #include "ui/pages/sessions/session_card.h"
 #include "ui/pages/sessions/sessions_page.h"
@@ -26,6 +28,7 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QFile>
 #include <QLocale>
 #include <QPixmap>
 #include <QPushButton>
@@ -77,11 +80,20 @@ int main(int argc, char** argv) {
     const std::string recipe_folder = folder.filePath(QStringLiteral("recipes")).toStdString();
     fixture::PairingOptions options;
     options.crowded = crowded;
-    window::MainWindow window(real ? bridge::analysis_stages(recipe_folder) : fixture::invented_stages(options),
-                              settings);
+    const std::string book_file = folder.filePath(QStringLiteral("book.sqlite")).toStdString();
+    bridge::Stages stages =
+        real ? bridge::analysis_stages(recipe_folder, book_file) : fixture::invented_stages(options);
+    stages.book_file = book_file;
+    window::MainWindow window(stages, settings);
     window.resize(words[2].toInt(), words[3].toInt());
     window.show();
-    window.start(real ? files : QStringList{QStringLiteral("one.csv"), QStringLiteral("two.txt")});
+    QStringList invented;
+    for (const char* name : {"one.csv", "two.txt"}) {
+        QFile file(folder.filePath(QLatin1String(name)));
+        if (file.open(QIODevice::WriteOnly)) file.write(name);
+        invented << file.fileName();
+    }
+    window.start(real ? files : invented);
     const Shoot shoot{window, words[1] + QLatin1Char('/') + words[2] + QLatin1Char('-') + words[4] + QLatin1Char('-')};
     const auto asking = [&]() -> dialogs::ColumnDialog* {
         auto* dialog = window.findChild<dialogs::ColumnDialog*>();
@@ -134,6 +146,11 @@ int main(int argc, char** argv) {
     QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("clear track, tyres at their best"));
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     shoot("sessions");
+    press(window.actions().book);
+    if (!fixture::wait_for([&] { return window.sessions_page().book().model().rowCount() > 0; }, 20000))
+        std::cerr << "the book has no sessions\n";
+    shoot("book");
+    window.sessions_page().show_book(false);
     window.sessions_page().cards().back()->show_report(true);
     shoot("report");
     press(window.actions().trial);

@@ -168,3 +168,23 @@ TEST_F(Noting, TheLapsOfThePairingBringTheirNotesToTheSheet) {
     EXPECT_THAT(html(), HasSubstr("A, lap " + base::integer_text(lap) + ": hot"));
     EXPECT_THAT(html(), Not(HasSubstr("another lap")));
 }
+
+TEST_F(Noting, TheChoiceOfLapsIsUndoneToo) {
+    go_to_sessions();
+    pages::LapList& laps = card(1).laps();
+    laps.setFocus();
+    const auto before = window->shelf().picked(Side::b);
+    QTest::keyClick(&laps, Qt::Key_Up);
+    key(Qt::Key_B);
+    EXPECT_NE(window->shelf().picked(Side::b), before);
+    EXPECT_EQ(window->actions().undo->text(), QStringLiteral("&Undo choice of lap B"));
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(window->shelf().picked(Side::b), before);
+    const auto a = window->shelf().picked(Side::a);
+    key(Qt::Key_X);
+    EXPECT_EQ(window->shelf().picked(Side::b), a);
+    EXPECT_EQ(window->actions().undo->text(), QStringLiteral("&Undo swap of A and B"));
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(window->shelf().picked(Side::a), a);
+    EXPECT_FALSE(window->actions().undo->isEnabled());
+}

@@ -4,6 +4,7 @@
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
 #include "ui/models/text.h"
+#include "ui/pages/sessions/book_view.h"
 #include "ui/pages/sessions/lap_list.h"
 #include "ui/pages/sessions/session_card.h"
 #include "ui/theme/elided_label.h"
@@ -33,13 +34,15 @@ SessionsPage::SessionsPage(models::SessionShelf* shelf, const models::NoteShelf*
       scroll_(new QScrollArea(this)), shelf_view_(new QWidget), grid_(new QGridLayout(shelf_view_)),
       words_a_(new theme::ElidedLabel(this)), words_b_(new theme::ElidedLabel(this)),
       swap_(new QPushButton(tr("Swap A and B"), this)), compare_(new QPushButton(tr("Compare A and B"), this)),
-      trial_(new QPushButton(tr("Setup trial…"), this)) {
+      trial_(new QPushButton(tr("Setup trial…"), this)), book_button_(new QPushButton(tr("The book…"), this)),
+      book_(new BookView(this)) {
     auto* open = new QPushButton(tr("Open files…"), this);
     hint_->setTextFormat(Qt::PlainText);
     hint_->setWordWrap(true);
     set_track({}, {});
     auto* top = new QHBoxLayout;
     top->addWidget(open);
+    top->addWidget(book_button_);
     top->addWidget(hint_, 1);
 
     grid_->setContentsMargins(0, 0, 0, 0);
@@ -54,10 +57,20 @@ SessionsPage::SessionsPage(models::SessionShelf* shelf, const models::NoteShelf*
     column->setContentsMargins(12, 8, 12, 8);
     column->addLayout(top);
     column->addWidget(scroll_, 1);
+    column->addWidget(book_, 1);
+    book_->hide();
+    set_book_usable(false);
     column->addWidget(make_pairing_bar());
 
     connect(open, &QPushButton::clicked, this, &SessionsPage::open_asked);
-    connect(swap_, &QPushButton::clicked, shelf_, &models::SessionShelf::swap);
+    connect(book_button_, &QPushButton::clicked, this, [this] {
+        if (book_->isVisible())
+            show_book(false);
+        else
+            Q_EMIT book_asked();
+    });
+    connect(book_, &BookView::left, this, [this] { show_book(false); });
+    connect(swap_, &QPushButton::clicked, this, &SessionsPage::swap_asked);
     connect(compare_, &QPushButton::clicked, this, &SessionsPage::compare_asked);
     connect(trial_, &QPushButton::clicked, this, &SessionsPage::trial_asked);
     trial_->setToolTip(tr("What is a change worth? Sessions without it and with it, compared segment by segment"));
@@ -124,7 +137,7 @@ void SessionsPage::rebuild() {
                 reported_.remove(path);
         });
         connect(card, &SessionCard::picked, this, [this](const QString& path, int lap, bool as_a) {
-            shelf_->pick(as_a ? Side::a : Side::b, {path, lap});
+            Q_EMIT pick_asked(as_a ? Side::a : Side::b, {path, lap});
         });
         connect(card, &SessionCard::columns_asked, this, &SessionsPage::columns_asked);
         connect(card, &SessionCard::note_kept, this, &SessionsPage::note_kept);
@@ -201,7 +214,7 @@ SessionCard* SessionsPage::focused() const {
 }
 
 void SessionsPage::pick_focused(Side side) {
-    if (SessionCard* card = focused()) shelf_->pick(side, {card->path(), card->laps().current_lap()});
+    if (SessionCard* card = focused()) Q_EMIT pick_asked(side, {card->path(), card->laps().current_lap()});
 }
 
 void SessionsPage::ask_for_columns() {
@@ -228,6 +241,21 @@ void SessionsPage::write_session_note() {
 
 void SessionsPage::write_lap_note() {
     if (SessionCard* card = focused_or_only()) card->write_lap_note();
+}
+
+void SessionsPage::show_book(bool shown) {
+    book_->setVisible(shown);
+    scroll_->setVisible(!shown);
+    book_button_->setText(shown ? tr("Open sessions") : tr("The book…"));
+    if (shown)
+        book_->begin();
+    else if (!cards_.empty())
+        cards_.back()->laps().setFocus();
+}
+
+void SessionsPage::set_book_usable(bool usable) {
+    book_button_->setVisible(usable);
+    if (!usable && book_->isVisible()) show_book(false);
 }
 
 void SessionsPage::keep_notes() {

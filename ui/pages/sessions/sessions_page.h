@@ -22,6 +22,7 @@ class ElidedLabel;
 
 namespace lapwright::pages {
 
+class BookView;
 class SessionCard;
 
 class SessionsPage : public QWidget {
@@ -40,15 +41,22 @@ class SessionsPage : public QWidget {
     // All: of the session with the focus, or the only one.
     void ask_for_columns();
     void toggle_report();
+    // The sessions of the book in the place of the open ones.
+    void show_book(bool shown);
+    void set_book_usable(bool usable); // without one nothing speaks of it
+    [[nodiscard]] BookView& book() { return *book_; }
     void write_session_note();
     void write_lap_note(); // on the lap with the focus
     void keep_notes();     // what is being typed
     [[nodiscard]] const std::vector<SessionCard*>& cards() const { return cards_; }
 
   Q_SIGNALS:
+    void pick_asked(lapwright::models::Side side, const lapwright::models::LapPick& pick);
+    void swap_asked();
     void open_asked();
     void compare_asked();
     void trial_asked();
+    void book_asked();
     void columns_asked(const QString& path);
     void note_kept(const lapwright::models::NoteAbout& about, const QString& note);
 
@@ -81,6 +89,8 @@ class SessionsPage : public QWidget {
     QPushButton* swap_;
     QPushButton* compare_;
     QPushButton* trial_;
+    QPushButton* book_button_;
+    BookView* book_;
 };
 
 } // namespace lapwright::pages

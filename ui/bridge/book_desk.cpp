@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bridge/book_desk.h"
+
+#include "core/book/notes.h"
+#include "core/book/pairings.h"
+#include "core/book/sessions.h"
+#include "core/car/write_setup_sheet.h"
+#include "ui/bridge/book_path.h"
+#include "ui/models/text.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <algorithm>
+#include <utility>
+
+namespace lapwright::bridge {
+namespace {
+
+using base::Error;
+using base::Result;
+using models::text;
+
+// The key of what a note is about.
+QString key_of(const models::NoteAbout& about) {
+    const QString lap = about.lap ? QString::number(*about.lap) : QString();
+    return about.session + QLatin1Char('\n') + lap + QLatin1Char('\n') + about.segment;
+}
+
+bool says_nothing(const car::SetupSheet& sheet) {
+    static const std::string empty = car::setup_sheet_text({});
+    return car::setup_sheet_text(sheet) == empty;
+}
+
+bool same_laps(const std::vector<lap::Lap>& one, const std::vector<lap::Lap>& other) {
+    return std::ranges::equal(one, other, [](const lap::Lap& a, const lap::Lap& b) {
+        return a.number == b.number && a.kind == b.kind && a.start_s == b.start_s && a.end_s == b.end_s &&
+               a.clean == b.clean && a.time_sd_s == b.time_sd_s && a.why_not_clean == b.why_not_clean;
+    });
+}
+
+Error not_in_the_book() {
+    return {base::ErrorCode::book_not_usable, {}, "this session is not in the book", "open its file again"};
+}
+
+} // namespace
+
+std::optional<Error> BookDesk::open() {
+    if (book_) return std::nullopt;
+    QDir().mkpath(QFileInfo(QFile::decodeName(file_.c_str())).absolutePath());
+    auto opened = book::Book::open(file_);
+    if (!opened.ok()) return opened.error();
+    book_.emplace(std::move(opened).value());
+    return std::nullopt;
+}
+
+Result<book::SessionId> BookDesk::id_of(const SessionToKeep& wanted) {
+    if (const auto own = session_of_book_path(wanted.path)) return *own;
+    const auto source = book::source_of_file(QFile::encodeName(wanted.path).toStdString());
+    if (!source.ok()) return source.error();
+    book::SessionDetails details = book::details_of(*wanted.session->recording);
+    if (details.track.empty()) details.track = wanted.track;
+    details.setup = wanted.setup;
+    const auto added =
+        book::add_session(*book_, source.value(), *wanted.session->recording, details, wanted.session->laps);
+    if (!added.ok()) return added.error();
+    if (added->was_there && wanted.read_anew) {
+        if (const auto problem = book::replace_recording(*book_, added->id, *wanted.session->recording))
+            return *problem;
+    }
+    return added->id;
+}
+
+Result<book::SessionId> BookDesk::id_of(const QString& path) const {
+    const auto found = sessions_.find(path);
+    if (found == sessions_.end()) return not_in_the_book();
+    return found->second;
+}
+
+// Laps as they are timed now, and what the book had not been told.
+std::optional<Error> BookDesk::follow(book::SessionId id, const SessionToKeep& wanted) {
+    const auto laps = book::read_laps(*book_, id);
+    if (!laps.ok()) return laps.error();
+    if (!same_laps(laps.value(), wanted.session->laps)) {
+        if (auto problem = book::change_laps(*book_, id, wanted.session->laps)) return problem;
+    }
+    const auto details = book::read_details(*book_, id);
+    if (!details.ok()) return details.error();
+    book::SessionDetails wished = details.value();
+    const bool setup_missing = says_nothing(wished.setup) && !says_nothing(wanted.setup);
+    const bool track_missing = wished.track.empty() && !wanted.track.empty();
+    if (!setup_missing && !track_missing) return std::nullopt;
+    if (setup_missing) wished.setup = wanted.setup;
+    if (track_missing) wished.track = wanted.track;
+    return book::change_details(*book_, id, wished);
+}
+
+Result<std::vector<models::Note>> BookDesk::read_notes(book::SessionId id, const QString& path) {
+    const auto kept = book::notes_of_session(*book_, id);
+    if (!kept.ok()) return kept.error();
+    std::vector<models::Note> notes;
+    std::map<QString, std::vector<std::string>> uids;
+    for (const book::Note& note : kept.value()) {
+        if (note.about.pairing) continue;
+        const models::NoteAbout about{path, note.about.lap, text(note.about.segment), note.about.at_m};
+        uids[key_of(about)].push_back(note.uid);
+        const auto same = std::ranges::find_if(notes, [&](const auto& n) { return n.about.same_thing(about); });
+        if (same == notes.end())
+            notes.push_back({about, text(note.text)});
+        else
+            same->text += QLatin1Char('\n') + text(note.text);
+    }
+    for (auto& [key, all] : uids)
+        note_uids_[key] = std::move(all);
+    return notes;
+}
+
+Result<KeptSession> BookDesk::keep(const SessionToKeep& wanted) {
+    const auto id = id_of(wanted);
+    if (!id.ok()) return id.error();
+    if (const auto problem = follow(id.value(), wanted)) return *problem;
+    sessions_[wanted.path] = id.value();
+    if (const auto before = read_notes(id.value(), wanted.path); !before.ok()) return before.error(); // their uids
+    for (const models::Note& note : wanted.notes) {
+        if (const auto problem = put_note(note)) return *problem;
+    }
+    const auto notes = read_notes(id.value(), wanted.path);
+    if (!notes.ok()) return notes.error();
+    const auto details = book::read_details(*book_, id.value());
+    if (!details.ok()) return details.error();
+    return KeptSession{notes.value(), details->setup};
+}
+
+std::optional<Error> BookDesk::put_note(const models::Note& note) {
+    const auto id = id_of(note.about.session);
+    if (!id.ok()) return id.error();
+    std::vector<std::string>& uids = note_uids_[key_of(note.about)];
+    for (std::size_t i = note.text.isEmpty() ? 0 : 1; i < uids.size(); ++i) {
+        if (auto problem = book::remove_note(*book_, uids[i])) return problem;
+    }
+    if (uids.size() > 1) uids.resize(1);
+    if (note.text.isEmpty()) return std::nullopt;
+    book::Note kept;
+    if (!uids.empty()) kept.uid = uids.front();
+    kept.about.session = id.value();
+    kept.about.lap = note.about.lap;
+    kept.about.segment = note.about.segment.toStdString();
+    kept.about.at_m = note.about.at_m;
+    kept.text = note.text.toStdString();
+    auto put = book::put_note(*book_, kept);
+    if (!put.ok()) return put.error();
+    uids = {std::move(put).value()};
+    return std::nullopt;
+}
+
+std::optional<Error> BookDesk::put_setup(const QString& path, const car::SetupSheet& sheet) {
+    const auto id = id_of(path);
+    if (!id.ok()) return id.error();
+    auto details = book::read_details(*book_, id.value());
+    if (!details.ok()) return details.error();
+    book::SessionDetails wished = details.value();
+    wished.setup = sheet;
+    return book::change_details(*book_, id.value(), wished);
+}
+
+Result<QString> BookDesk::keep_pairing(const PairingToKeep& wanted) {
+    const auto a = id_of(wanted.a.path);
+    if (!a.ok()) return a.error();
+    const auto b = id_of(wanted.b.path);
+    if (!b.ok()) return b.error();
+    const auto id =
+        book::put_pairing(*book_, {a.value(), wanted.a.lap, b.value(), wanted.b.lap, "", wanted.sentence, 0.0});
+    if (!id.ok()) return id.error();
+    KeptPairing& kept = pairings_[wanted.name];
+    kept.id = id.value();
+    const auto notes = book::notes_of_pairing(*book_, id.value());
+    if (!notes.ok()) return notes.error();
+    QString words;
+    for (const book::Note& note : notes.value()) {
+        if (!note.about.segment.empty() || note.about.lap) continue;
+        kept.note_uid = note.uid;
+        words = text(note.text);
+    }
+    if (wanted.note.isEmpty() || wanted.note == words) return words;
+    if (const auto problem = put_pairing_note(wanted.name, wanted.note)) return *problem;
+    return wanted.note;
+}
+
+std::optional<Error> BookDesk::put_pairing_note(const QString& name, const QString& note) {
+    const auto found = pairings_.find(name);
+    if (found == pairings_.end()) return not_in_the_book();
+    KeptPairing& kept = found->second;
+    if (note.isEmpty()) return kept.note_uid.empty() ? std::nullopt : book::remove_note(*book_, kept.note_uid);
+    book::Note wished;
+    wished.uid = kept.note_uid;
+    wished.about.pairing = kept.id;
+    wished.text = note.toStdString();
+    auto put = book::put_note(*book_, wished);
+    if (!put.ok()) return put.error();
+    kept.note_uid = std::move(put).value();
+    return std::nullopt;
+}
+
+} // namespace lapwright::bridge

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window's book, off the UI thread: what is opened and edited goes into it in the order in which it was asked for,
+// and what it knows comes back.  Questions have a thread of their own, so that none waits for a long session to be
+// written.  A book that cannot be used is told once; after that every call does nothing.  All signals arrive on the
+// thread that owns the keeper.
+#pragma once
+
+#include "core/base/error.h"
+#include "core/book/search.h"
+#include "core/car/setup_sheet.h"
+#include "ui/bridge/worker.h"
+#include "ui/models/notes.h"
+#include "ui/models/session_shelf.h"
+
+#include <QObject>
+#include <QString>
+#include <QThreadPool>
+#include <atomic>
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace lapwright::bridge {
+
+class BookDesk;
+
+// A session that was opened.  What the book knows of it already stays, but for notes, which are newer.
+struct SessionToKeep {
+    QString path;
+    SessionPointer session;
+    std::string track; // its name, for a file that does not tell it
+    car::SetupSheet setup;
+    std::vector<models::Note> notes;
+    bool read_anew = false; // the file means something else now: its samples take the place of those in the book
+};
+
+// What the book knows of a session.
+struct KeptSession {
+    std::vector<models::Note> notes;
+    car::SetupSheet setup;
+};
+
+struct PairingToKeep {
+    QString name; // of the two laps, the same whenever they are compared
+    models::LapPick a;
+    models::LapPick b;
+    std::string sentence;
+    QString note; // newer than the one in the book; empty: none
+};
+
+class BookKeeper : public QObject {
+    Q_OBJECT
+
+  public:
+    // An empty name: there is no book.  Opens the file, or begins a book there with its folder.
+    explicit BookKeeper(std::string file, QObject* parent = nullptr);
+    ~BookKeeper() override; // after all that was asked for is in the book
+
+    [[nodiscard]] bool usable() const { return usable_; } // until it turns out not to be
+
+    void keep(const SessionToKeep& wanted);
+    void put_note(const models::Note& note); // an empty text removes it
+    void put_setup(const QString& path, const car::SetupSheet& sheet);
+    void keep_pairing(const PairingToKeep& wanted);
+    void put_pairing_note(const QString& name, const QString& note);
+
+    // Of several only the newest is answered.
+    void find(const book::Filter& filter);
+
+  Q_SIGNALS:
+    void session_kept(const QString& path, const lapwright::bridge::KeptSession& kept);
+    void pairing_kept(const QString& name, const QString& note);
+    void found(const std::vector<lapwright::book::SessionSummary>& sessions);
+    void changed();                                     // by an edit of this window
+    void refused(const lapwright::base::Error& error);  // one edit
+    void note_refused(const QString& session);          // is not in the book
+    void unusable(const lapwright::base::Error& error); // the whole book
+
+  private:
+    using Answer = std::function<void()>;
+
+    void edit(std::function<Answer(BookDesk&)> work);
+    void ask(std::function<Answer(BookDesk&)> work);
+    void tell(Answer answer);
+
+    bool usable_;
+    std::unique_ptr<BookDesk> edits_; // used by the thread of its pool alone, as the next one
+    std::unique_ptr<BookDesk> questions_;
+    std::shared_ptr<std::atomic<int>> newest_find_;
+    QThreadPool edit_pool_;
+    QThreadPool question_pool_;
+};
+
+} // namespace lapwright::bridge

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bridge/book_session.h"
+
+#include "core/analysis/run.h"
+#include "core/book/sessions.h"
+
+#include <utility>
+
+namespace lapwright::bridge {
+
+base::Result<SessionPointer> session_from_book(const std::string& book_file, book::SessionId id,
+                                               const std::optional<track::TrackRecord>& track,
+                                               const base::Progress& progress) {
+    if (book_file.empty())
+        return base::Error{base::ErrorCode::book_not_usable,
+                           {},
+                           "this session is in the book, and the window has none",
+                           "start it with the book, or open the session's file"};
+    auto opened = book::Book::open(book_file);
+    if (!opened.ok()) return opened.error();
+    book::Book book = std::move(opened).value();
+    if (!base::go_on(progress, "reading from the book", 0.05)) return base::cancelled();
+    auto recording = book::read_recording(book, id);
+    if (!recording.ok()) return recording.error();
+    analysis::SessionOptions options;
+    options.track = track;
+    return analysis::understand(std::move(recording).value(), options, progress);
+}
+
+} // namespace lapwright::bridge
