@@ -77,29 +77,38 @@ std::optional<double> spread_of(const std::vector<double>& values) {
     return values.size() < 2 ? std::nullopt : std::optional(math::standard_deviation(values));
 }
 
-// Where the gear changes is the recording's; what it costs, each draw's.
-std::optional<double> shift_cost_spread(const LapEnsemble& lap, const LapTrace& recorded,
+// What each draw of a lap makes of its segments, and of its shifts: where the gear changes is the recording's, what it
+// costs, each draw's.
+struct DrawnLap {
+    std::vector<SegmentFigures> figures;
+    std::vector<LapShift> shifts;
+};
+
+std::vector<DrawnLap> drawn_laps(const LapEnsemble& lap, const LapTrace& recorded,
+                                 const std::vector<track::Segment>& segments) {
+    std::vector<DrawnLap> drawn(lap.draws.size());
+    motion::do_every(drawn.size(), [&](std::size_t i) {
+        drawn[i] = {figures_of_lap(lap.draws[i], segments), shifts_of_lap(lap.draws[i], recorded)};
+    });
+    return drawn;
+}
+
+std::optional<double> shift_cost_spread(const std::vector<DrawnLap>& drawn, const LapTrace& recorded,
                                         const track::Segment& segment) {
     std::vector<double> values;
-    for (const LapTrace& draw : lap.draws) {
-        const auto shifts = shifts_between(draw, recorded, segment.start_m, segment.end_m);
+    for (const DrawnLap& draw : drawn) {
+        const auto shifts = shifts_between(draw.shifts, recorded, segment.start_m, segment.end_m);
         if (shifts && shifts->cost_s) values.push_back(*shifts->cost_s);
     }
     return spread_of(values);
 }
 
-// recorded: the lap's estimate with its channels.
-SegmentFigures figures_with_spread(const LapEnsemble& lap, const LapTrace& recorded,
-                                   const std::vector<track::Segment>& segments, std::size_t index) {
-    SegmentFigures figures = segment_figures(recorded, segments, index);
-    std::vector<SegmentFigures> draws;
-    for (const LapTrace& draw : lap.draws)
-        draws.push_back(segment_figures(draw, segments, index));
+void add_spread(SegmentFigures& figures, const std::vector<DrawnLap>& drawn, std::size_t index) {
     std::vector<double> entry;
     std::vector<double> exit;
-    for (const SegmentFigures& draw : draws) {
-        entry.push_back(draw.entry_speed_mps.value);
-        exit.push_back(draw.exit_speed_mps.value);
+    for (const DrawnLap& draw : drawn) {
+        entry.push_back(draw.figures[index].entry_speed_mps.value);
+        exit.push_back(draw.figures[index].exit_speed_mps.value);
     }
     figures.entry_speed_mps.sd = spread_of(entry);
     figures.exit_speed_mps.sd = spread_of(exit);
@@ -107,12 +116,22 @@ SegmentFigures figures_with_spread(const LapEnsemble& lap, const LapTrace& recor
         MaybeFigure& figure = figures.*member;
         if (!figure || !from_motion(*figure, member)) continue;
         std::vector<double> values;
-        for (const SegmentFigures& draw : draws)
-            if (draw.*member) values.push_back((draw.*member)->value);
+        for (const DrawnLap& draw : drawn)
+            if (draw.figures[index].*member) values.push_back((draw.figures[index].*member)->value);
         figure->sd = spread_of(values);
         if (figure->sd && figure->derived) figure->sd = std::hypot(*figure->sd, derived_error_m(member));
     }
-    if (figures.shift_cost_s) figures.shift_cost_s->sd = shift_cost_spread(lap, recorded, segments[index]);
+}
+
+// recorded: the lap's estimate with its channels.
+std::vector<SegmentFigures> figures_with_spread(const LapEnsemble& lap, const LapTrace& recorded,
+                                                const std::vector<track::Segment>& segments) {
+    const std::vector<DrawnLap> drawn = drawn_laps(lap, recorded, segments);
+    std::vector<SegmentFigures> figures = figures_of_lap(recorded, segments);
+    for (std::size_t i = 0; i < segments.size(); ++i) {
+        add_spread(figures[i], drawn, i);
+        if (figures[i].shift_cost_s) figures[i].shift_cost_s->sd = shift_cost_spread(drawn, recorded, segments[i]);
+    }
     return figures;
 }
 
@@ -156,13 +175,10 @@ Comparison compare_laps(const LapEnsemble& a, const LapEnsemble& b, const std::v
     result.gap = gap_trace(a, b);
     result.gap_at_end_s.value = result.gap.gap_s.back();
     if (!result.gap.sd_s.empty()) result.gap_at_end_s.sd = result.gap.sd_s.back();
-    const LapTrace recorded_a = with_gears(a.best);
-    const LapTrace recorded_b = with_gears(b.best);
-    result.segments.resize(segments.size());
-    motion::do_every(segments.size(), [&](std::size_t i) {
-        result.segments[i] = {segments[i], gain(a, b, segments[i]), figures_with_spread(a, recorded_a, segments, i),
-                              figures_with_spread(b, recorded_b, segments, i)};
-    });
+    const auto figures_a = figures_with_spread(a, with_gears(a.best), segments);
+    const auto figures_b = figures_with_spread(b, with_gears(b.best), segments);
+    for (std::size_t i = 0; i < segments.size(); ++i)
+        result.segments.push_back({segments[i], gain(a, b, segments[i]), figures_a[i], figures_b[i]});
     return result;
 }
 

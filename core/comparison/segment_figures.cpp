@@ -131,9 +131,19 @@ void add_braking(SegmentFigures& f, const LapTrace& trace, const Window& w) {
     f.braking_mps2 = figure(dv / dt);
 }
 
+// What the figures of all segments share.
+struct WholeLap {
+    std::optional<FullPush> push; // where the throttle was not recorded all along
+    std::vector<LapShift> shifts;
+};
+
+WholeLap whole_lap(const LapTrace& trace) {
+    const bool has_throttle = recorded(trace.find(Meaning::throttle), 0, trace.size() - 1);
+    return {has_throttle ? std::nullopt : full_push(trace), shifts_of_lap(trace, trace)};
+}
+
 // The place where the engine's full push is reached, and before it the one where there is some.
-void derive_throttle(SegmentFigures& f, const LapTrace& trace, const Window& w) {
-    const auto full = full_push(trace);
+void derive_throttle(SegmentFigures& f, const LapTrace& trace, const std::optional<FullPush>& full, const Window& w) {
     if (!full) return;
     const auto share = [&](std::size_t i) { return full->share(trace.speed_mps[i], trace.longitudinal_mps2[i]); };
     const Condition all = [&](std::size_t i) { return share(i) - derived_full_share; };
@@ -144,7 +154,7 @@ void derive_throttle(SegmentFigures& f, const LapTrace& trace, const Window& w) 
         figure(last_begin(trace, some, w.approach, trace.index_before(f.full_throttle_m->value) + 1), true);
 }
 
-void add_throttle(SegmentFigures& f, const LapTrace& trace, const Window& w) {
+void add_throttle(SegmentFigures& f, const LapTrace& trace, const std::optional<FullPush>& full, const Window& w) {
     const lap::TraceChannel* throttle = trace.find(Meaning::throttle);
     if (recorded(throttle, w.approach, w.exit)) {
         const auto open =
@@ -163,7 +173,7 @@ void add_throttle(SegmentFigures& f, const LapTrace& trace, const Window& w) {
         }
         return;
     }
-    if (f.braking_point_m) derive_throttle(f, trace, w);
+    if (f.braking_point_m) derive_throttle(f, trace, full, w);
 }
 
 // Seconds between two grid points while something holds.
@@ -197,8 +207,9 @@ void add_coasting(SegmentFigures& f, const LapTrace& trace, const Window& w) {
     f.lift_to_brakes_s = figure(seconds_while(trace, w.straight, brakes, rolling), true);
 }
 
-void add_shifts(SegmentFigures& f, const LapTrace& trace, const track::Segment& here) {
-    const auto shifts = shifts_between(trace, trace, here.start_m, here.end_m);
+void add_shifts(SegmentFigures& f, const LapTrace& trace, const std::vector<LapShift>& of_lap,
+                const track::Segment& here) {
+    const auto shifts = shifts_between(of_lap, trace, here.start_m, here.end_m);
     if (!shifts) return;
     f.shifts = figure(shifts->count);
     f.shift_cost_s = figure(shifts->cost_s);
@@ -223,22 +234,21 @@ double driven_length(const LapTrace& trace, double from_m, double to_m) {
     return length;
 }
 
-void add_corner(SegmentFigures& f, const LapTrace& trace, const std::vector<track::Segment>& segments,
-                std::size_t index) {
+void add_corner(SegmentFigures& f, const LapTrace& trace, const WholeLap& whole,
+                const std::vector<track::Segment>& segments, std::size_t index) {
     const track::Segment& here = segments[index];
     const Extreme slowest = lowest_speed(trace, here.start_m, here.end_m);
     f.min_speed_mps = figure(slowest.speed_mps);
     f.min_speed_at_m = figure(slowest.distance_m);
     const Window w = window(trace, segments, index, slowest.distance_m);
     add_braking(f, trace, w);
-    add_throttle(f, trace, w);
+    add_throttle(f, trace, whole.push, w);
     add_coasting(f, trace, w);
     f.peak_lateral_mps2 = figure(peak_lateral(trace, trace.index_before(here.start_m), w.end));
 }
 
-} // namespace
-
-SegmentFigures segment_figures(const LapTrace& trace, const std::vector<track::Segment>& segments, std::size_t index) {
+SegmentFigures one_segment(const LapTrace& trace, const WholeLap& whole, const std::vector<track::Segment>& segments,
+                           std::size_t index) {
     const track::Segment& here = segments[index];
     SegmentFigures f;
     f.time_s = trace.time_at(here.end_m) - trace.time_at(here.start_m);
@@ -246,14 +256,28 @@ SegmentFigures segment_figures(const LapTrace& trace, const std::vector<track::S
     f.exit_speed_mps.value = trace.speed_at(here.end_m);
     f.driven_length_m = figure(driven_length(trace, here.start_m, here.end_m));
     if (here.kind == track::SegmentKind::corner) {
-        add_corner(f, trace, segments, index);
+        add_corner(f, trace, whole, segments, index);
     } else {
         const Extreme fastest = highest_speed(trace, here.start_m, here.end_m);
         f.top_speed_mps = figure(fastest.speed_mps);
         f.top_speed_at_m = figure(fastest.distance_m);
     }
-    add_shifts(f, trace, here);
+    add_shifts(f, trace, whole.shifts, here);
     return f;
+}
+
+} // namespace
+
+SegmentFigures segment_figures(const LapTrace& trace, const std::vector<track::Segment>& segments, std::size_t index) {
+    return one_segment(trace, whole_lap(trace), segments, index);
+}
+
+std::vector<SegmentFigures> figures_of_lap(const LapTrace& trace, const std::vector<track::Segment>& segments) {
+    const WholeLap whole = whole_lap(trace);
+    std::vector<SegmentFigures> figures;
+    for (std::size_t i = 0; i < segments.size(); ++i)
+        figures.push_back(one_segment(trace, whole, segments, i));
+    return figures;
 }
 
 } // namespace lapwright::comparison

@@ -10,6 +10,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <vector>
 
 namespace lapwright::comparison {
 
@@ -18,6 +19,10 @@ namespace lapwright::comparison {
 // the figure is derived from the motion and says so, else it is absent.
 [[nodiscard]] SegmentFigures segment_figures(const lap::LapTrace& trace, const std::vector<track::Segment>& segments,
                                              std::size_t index);
+
+// Those of all segments, with what belongs to the whole lap (shifts, the engine's full push) worked out once.
+[[nodiscard]] std::vector<SegmentFigures> figures_of_lap(const lap::LapTrace& trace,
+                                                         const std::vector<track::Segment>& segments);
 
 // Standard uncertainty of throttle points that are derived from motion, beside that of the motion itself.
 inline constexpr double derived_full_throttle_sd_m = 7.0;

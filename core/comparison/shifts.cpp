@@ -179,30 +179,48 @@ std::vector<Delayed> upward(const LapTrace& motion, const Throttle& throttle, co
 
 } // namespace
 
-std::optional<Shifts> shifts_between(const LapTrace& motion, const LapTrace& recorded, double from_m, double to_m) {
+std::vector<LapShift> shifts_of_lap(const LapTrace& motion, const LapTrace& recorded) {
     const lap::TraceChannel* gear = recorded.find(Meaning::gear);
-    if (gear == nullptr) return std::nullopt;
-    for (std::size_t i = recorded.index_before(from_m); i <= recorded.index_before(to_m) + 1; ++i)
-        if (!std::isfinite(gear->values[i])) return std::nullopt;
+    if (gear == nullptr) return {};
     const std::vector<Change> all = changes(gear->values);
-    const auto inside = [&](std::size_t at) {
-        return recorded.distance_m[at] >= from_m && recorded.distance_m[at] < to_m;
-    };
-    Shifts shifts;
-    shifts.count = static_cast<double>(std::ranges::count_if(all, inside, &Change::at));
-    if (std::ranges::none_of(all, [&](const Change& c) { return c.up && inside(c.at); })) return shifts;
     const std::vector<Delayed> delayed = upward(motion, throttle_of(recorded), all);
     std::map<std::size_t, double> behind_m; // by the end of the acceleration: τ v₀ of all its shifts
     for (const Delayed& one : delayed)
         behind_m[end_of_acceleration(motion, one.at)] += one.delay_s.value_or(0.0) * motion.speed_mps[one.at];
+    std::map<std::size_t, double> costs_s;
     for (const Delayed& one : delayed) {
-        if (!inside(one.at) || !one.delay_s) continue;
+        if (!one.delay_s) continue;
         const std::size_t end = end_of_acceleration(motion, one.at);
         const double end_mps = motion.speed_mps[end];
         const double mean_mps = end_mps + 0.5 * last_acceleration(motion, end, all) * behind_m[end] / end_mps;
-        shifts.cost_s = shifts.cost_s.value_or(0.0) + *one.delay_s * (1.0 - motion.speed_mps[one.at] / mean_mps);
+        costs_s[one.at] = *one.delay_s * (1.0 - motion.speed_mps[one.at] / mean_mps);
+    }
+    std::vector<LapShift> shifts;
+    for (const Change& change : all) {
+        const auto cost = costs_s.find(change.at);
+        shifts.push_back({recorded.distance_m[change.at],
+                          change.up && cost != costs_s.end() ? std::optional(cost->second) : std::nullopt});
     }
     return shifts;
+}
+
+std::optional<Shifts> shifts_between(const std::vector<LapShift>& of_lap, const LapTrace& recorded, double from_m,
+                                     double to_m) {
+    const lap::TraceChannel* gear = recorded.find(Meaning::gear);
+    if (gear == nullptr) return std::nullopt;
+    for (std::size_t i = recorded.index_before(from_m); i <= recorded.index_before(to_m) + 1; ++i)
+        if (!std::isfinite(gear->values[i])) return std::nullopt;
+    Shifts shifts;
+    for (const LapShift& one : of_lap) {
+        if (one.at_m < from_m || one.at_m >= to_m) continue;
+        shifts.count += 1.0;
+        if (one.cost_s) shifts.cost_s = shifts.cost_s.value_or(0.0) + *one.cost_s;
+    }
+    return shifts;
+}
+
+std::optional<Shifts> shifts_between(const LapTrace& motion, const LapTrace& recorded, double from_m, double to_m) {
+    return shifts_between(shifts_of_lap(motion, recorded), recorded, from_m, to_m);
 }
 
 } // namespace lapwright::comparison

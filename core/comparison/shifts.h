@@ -15,6 +15,7 @@
 #include "core/lap/lap.h"
 
 #include <optional>
+#include <vector>
 
 namespace lapwright::comparison {
 
@@ -25,8 +26,22 @@ struct Shifts {
     std::optional<double> cost_s;
 };
 
-// Of the shifts made from one distance up to another (which is no longer in).  `recorded` has the channels, `motion`
-// the speeds on the same grid: the same lap, or one of its draws.  Absent without a gear channel there.
+struct LapShift {
+    double at_m = 0.0;
+    std::optional<double> cost_s; // of an upward one that can be judged
+};
+
+// All shifts of a lap in their order; none without a gear channel.
+[[nodiscard]] std::vector<LapShift> shifts_of_lap(const lap::LapTrace& motion, const lap::LapTrace& recorded);
+
+// Those of a lap that were made from one distance up to another (which is no longer in).  Absent without a gear channel
+// of `recorded` there.
+[[nodiscard]] std::optional<Shifts> shifts_between(const std::vector<LapShift>& of_lap, const lap::LapTrace& recorded,
+                                                   double from_m, double to_m);
+
+// The same in one step.  Of the shifts made from one distance up to another (which is no longer in).  `recorded` has
+// the channels, `motion` the speeds on the same grid: the same lap, or one of its draws.  Absent without a gear channel
+// there.
 [[nodiscard]] std::optional<Shifts> shifts_between(const lap::LapTrace& motion, const lap::LapTrace& recorded,
                                                    double from_m, double to_m);
 
