@@ -79,13 +79,13 @@ class Report {
 template <int state_size>
 bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, const EnsembleOptions& options,
               const base::Progress& progress, Ensemble& result) {
-    for (Path& draw : result.draws)
-        draw = with_room(result.best.time_s);
     const std::size_t batches = (result.draws.size() + batch - 1) / batch;
     Report report(progress, batches * model.steps.size());
     return do_all(batches, options.threads, [&](std::size_t b) {
         const std::size_t first = b * batch;
         const int count = static_cast<int>(std::min<std::size_t>(batch, result.draws.size() - first));
+        for (std::size_t d = first; d < first + static_cast<std::size_t>(count); ++d)
+            result.draws[d] = with_room(result.best.time_s);
         bool go_on = true;
         math::draw_deviations<batch, written_rows>(
             model, filtered, options.seed, first, [&](std::size_t k, const auto& deviation) {
