@@ -4,6 +4,9 @@
 #include "core/motion/measurements.h"
 #include "core/motion/smooth_motion.h"
 
+#include <array>
+#include <bit>
+
 namespace lapwright::motion {
 namespace {
 
@@ -12,6 +15,21 @@ void add_altitude(MotionEstimate& result, const recording::Recording& recording)
     if (!altitude || !altitude->time_s) return;
     result.altitude_time_s = *altitude->time_s;
     result.altitude_m = altitude->values;
+}
+
+// Two recordings err independently, so each draws numbers of its own: the bits of what was measured set them apart.
+// The same recording draws the same numbers always.  After FNV-1a (Fowler, Noll and Vo, from memory), by whole words,
+// turned so that high bits reach the low ones.
+std::uint64_t own_seed(const recording::Recording& recording, std::uint64_t seed) {
+    using recording::Meaning;
+    std::uint64_t hash = 0xCBF29CE484222325ULL ^ seed;
+    for (const Meaning meaning : std::array{Meaning::latitude, Meaning::east, Meaning::speed, Meaning::wheel_speed}) {
+        const recording::Channel* channel = recording.find(meaning);
+        if (!channel) continue;
+        for (const double value : channel->values)
+            hash = std::rotl((hash ^ std::bit_cast<std::uint64_t>(value)) * 0x100000001B3ULL, 29);
+    }
+    return hash;
 }
 
 } // namespace
@@ -23,7 +41,9 @@ base::Result<MotionEstimate> estimate_motion(const recording::Recording& recordi
     const LocalFrame frame = options.frame && options.frame->on_earth == natural->on_earth ? *options.frame : *natural;
     const base::Result<Measurements> measured = measurements(recording, frame);
     if (!measured) return measured.error();
-    base::Result<MotionEstimate> result = smooth_motion(*measured, options, progress);
+    Options own = options;
+    own.seed = own_seed(recording, options.seed);
+    base::Result<MotionEstimate> result = smooth_motion(*measured, own, progress);
     if (!result) return result.error();
     MotionEstimate motion = std::move(result).value();
     add_altitude(motion, recording);

@@ -15,7 +15,7 @@ namespace lapwright::motion {
 struct Options {
     // The frame to express the path in; nothing: a frame at the recording's median position.
     std::optional<LocalFrame> frame;
-    // Size of the ensemble, 0..256, and the seed of its random numbers.
+    // Size of the ensemble, 0..256, and the seed of its random numbers; two recordings draw numbers of their own.
     unsigned draws = 32;
     std::uint64_t seed = 1;
     unsigned threads = 0; // 0: as many as there are cores

@@ -297,6 +297,38 @@ TEST(SmoothMotion, DrawsDoNotDependOnHowManyThereAre) {
     EXPECT_NE(estimated(recording, options).draws[4].position_m[1000].east, many.draws[4].position_m[1000].east);
 }
 
+// Where a draw lies beside the best path, east, of every draw.
+std::vector<double> deviations(const MotionEstimate& motion, std::size_t at) {
+    std::vector<double> result;
+    for (const Path& draw : motion.draws)
+        result.push_back(draw.position_m[at].east - motion.best.position_m[at].east);
+    return result;
+}
+
+double correlation(const std::vector<double>& a, const std::vector<double>& b) {
+    double aa = 0.0;
+    double bb = 0.0;
+    double ab = 0.0;
+    for (std::size_t i = 0; i < a.size(); ++i) {
+        aa += a[i] * a[i];
+        bb += b[i] * b[i];
+        ab += a[i] * b[i];
+    }
+    return ab / std::sqrt(aa * bb);
+}
+
+// Else the difference of two sessions would seem far better known than it is.
+TEST(SmoothMotion, TwoRecordingsDrawEachTheirOwnAndOneAlwaysTheSame) {
+    const Recording recording = recorded(Drive{}, {}, 1);
+    const MotionEstimate one = estimated(recording);
+    const MotionEstimate again = estimated(recording);
+    const MotionEstimate other = estimated(recorded(Drive{}, {}, 2));
+    for (const std::size_t at : {1000U, 2000U, 3000U}) {
+        EXPECT_EQ(deviations(one, at), deviations(again, at));
+        EXPECT_LT(std::fabs(correlation(deviations(one, at), deviations(other, at))), 0.6) << "three sd of 32 draws";
+    }
+}
+
 TEST(SmoothMotion, StampsAreThoseOfPositionsAndSpeeds) {
     Sensors sensors;
     sensors.with_accelerations = true; // at 100 Hz
