@@ -5,22 +5,13 @@
 #include "app/commands/table_text.h"
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "core/book/sha256.h"
 #include "core/recording/recording.h"
 
 namespace lapwright::commands {
 namespace {
 
 using nlohmann::ordered_json;
-
-std::string hex(const book::Checksum& checksum) {
-    constexpr std::string_view digits = "0123456789abcdef";
-    std::string text;
-    for (const std::uint8_t byte : checksum) {
-        text += digits[byte >> 4U];
-        text += digits[byte & 15U];
-    }
-    return text;
-}
 
 std::int64_t number(book::SessionId id) {
     return static_cast<std::int64_t>(id);
@@ -30,7 +21,7 @@ ordered_json summary_json(const book::SessionSummary& session) {
     return {{"id", number(session.id)},
             {"file", session.source.file_name},
             {"size_bytes", session.source.size_bytes},
-            {"sha256", hex(session.source.checksum)},
+            {"sha256", book::hex_text(session.source.checksum)},
             {"driver", text_or_null(session.driver)},
             {"car", text_or_null(session.car)},
             {"track", text_or_null(session.track)},

@@ -90,4 +90,14 @@ Checksum sha256_of(std::string_view bytes) {
     return sum.finish();
 }
 
+std::string hex_text(const Checksum& checksum) {
+    constexpr std::string_view digits = "0123456789abcdef";
+    std::string text;
+    for (const std::uint8_t byte : checksum) {
+        text += digits[byte >> 4U];
+        text += digits[byte & 15U];
+    }
+    return text;
+}
+
 } // namespace lapwright::book

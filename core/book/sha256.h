@@ -28,4 +28,7 @@ class Sha256 {
 
 [[nodiscard]] Checksum sha256_of(std::string_view bytes);
 
+// 64 hexadecimal digits in small letters.
+[[nodiscard]] std::string hex_text(const Checksum& checksum);
+
 } // namespace lapwright::book

@@ -3,6 +3,7 @@
 // Bars: RMS of the gap trace up to 12 ms, 95 % bands that hold the truth in 90 to 98 % of cases; without noise 0.5 ms.
 #include "core/analysis/run.h"
 #include "support/recording_of.h"
+#include "support/two_drives.h"
 #include "truth/drive.h"
 #include "truth/track_catalogue.h"
 
@@ -15,25 +16,9 @@ namespace {
 
 using namespace lapwright;
 
-struct Drives {
-    truth::Session a;
-    truth::Session b;
-};
+constexpr int flying_laps = 5;
 
-// Each seed has its own two drives as well as its own noise.
-Drives driven(std::uint64_t seed) {
-    static const auto track = std::make_shared<const truth::TrackShape>(truth::ternbank());
-    truth::SessionPlan plan;
-    plan.flying_laps = 5;
-    truth::DriverTruth driver_a;
-    driver_a.style_seed = 2 * seed + 1;
-    truth::DriverTruth driver_b;
-    driver_b.style_seed = 2 * seed + 2;
-    return {truth::drive_session(track, truth::light_aero_hatch(), driver_a, plan, 2 * seed + 1),
-            truth::drive_session(track, truth::heavy_powerful_coupe(), driver_b, plan, 2 * seed + 2)};
-}
-
-std::shared_ptr<const analysis::Pairing> paired(const Drives& drives, const truth::LoggerSpec& spec,
+std::shared_ptr<const analysis::Pairing> paired(const test::TwoDrives& drives, const truth::LoggerSpec& spec,
                                                 std::uint64_t seed) {
     const auto side = [&](const truth::Session& session, const char* name, std::uint64_t own_seed) {
         const auto result =
@@ -71,7 +56,7 @@ double true_passing(const truth::Session& session, const motion::LocalFrame& fra
 }
 
 // Mean difference between where the lap of A truly was and where its estimate says.
-track::Vec2 map_shift(const Drives& drives, const analysis::Pairing& p) {
+track::Vec2 map_shift(const test::TwoDrives& drives, const analysis::Pairing& p) {
     const truth::GeodeticOrigin& origin = drives.a.track().origin();
     const double degree = std::numbers::pi / 180.0;
     const motion::LocalFrame own{{origin.latitude_deg * degree, origin.longitude_deg * degree, origin.height_m}, true};
@@ -96,7 +81,7 @@ struct Score {
     [[nodiscard]] double coverage() const { return static_cast<double>(covered) / count; }
 };
 
-void score(Score& total, const Drives& drives, const analysis::Pairing& p) {
+void score(Score& total, const test::TwoDrives& drives, const analysis::Pairing& p) {
     const track::Vec2 shift = map_shift(drives, p);
     double start = 0.0;
     for (std::size_t i = 0; i < p.comparison.gap.distance_m.size(); i += 40) {
@@ -121,7 +106,7 @@ constexpr std::uint64_t first_seed = 560;
 void expect_within_bars(double rate_hz, std::uint64_t seeds) {
     Score total;
     for (std::uint64_t seed = first_seed; seed < first_seed + seeds; ++seed) {
-        const Drives drives = driven(seed);
+        const test::TwoDrives drives = test::two_drives(seed, flying_laps);
         const auto pairing = paired(drives, truth::typical_logger(rate_hz), seed);
         ASSERT_TRUE(pairing);
         score(total, drives, *pairing);
@@ -138,7 +123,7 @@ TEST(GapAccuracy, TwoNoisyLoggersStayWithinTheBarAt25Hz) {
 
 TEST(GapAccuracy, AligningSpoilsNothingWhereThereIsNoNoise) {
     Score total;
-    const Drives drives = driven(1);
+    const test::TwoDrives drives = test::two_drives(1, flying_laps);
     const auto pairing = paired(drives, truth::perfect_logger(25.0), 1);
     ASSERT_TRUE(pairing);
     score(total, drives, *pairing);

@@ -9,6 +9,7 @@
 #include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
 #include "support/recording_of.h"
+#include "support/two_drives.h"
 #include "truth/drive.h"
 #include "truth/track_catalogue.h"
 
@@ -27,22 +28,7 @@ constexpr std::uint64_t seeds = 20;
 // What is known of slip beforehand was chosen on seeds 700 to 709 and looked at on 300 to 319; these judge alone.
 constexpr std::uint64_t first_seed = 400;
 
-struct Drives {
-    truth::Session a;
-    truth::Session b;
-};
-
-Drives drives(std::uint64_t seed) {
-    static const auto track = std::make_shared<const truth::TrackShape>(truth::ternbank());
-    truth::SessionPlan plan;
-    plan.flying_laps = 3;
-    truth::DriverTruth driver_a;
-    driver_a.style_seed = 2 * seed + 1;
-    truth::DriverTruth driver_b;
-    driver_b.style_seed = 2 * seed + 2;
-    return {truth::drive_session(track, truth::light_aero_hatch(), driver_a, plan, 2 * seed + 1),
-            truth::drive_session(track, truth::heavy_powerful_coupe(), driver_b, plan, 2 * seed + 2)};
-}
+constexpr int flying_laps = 3;
 
 truth::LoggerSpec wheels_only() {
     truth::LoggerSpec spec = truth::typical_logger(rate_hz);
@@ -92,7 +78,7 @@ struct Score {
     [[nodiscard]] double coverage() const { return static_cast<double>(covered) / count; }
 };
 
-void score(Score& total, const analysis::Pairing& p, const Drives& truly) {
+void score(Score& total, const analysis::Pairing& p, const test::TwoDrives& truly) {
     const auto length = truly.a.track().length_m();
     const truth::LapTruth& lap_a = truly.a.lap(p.a.lap.number);
     const truth::LapTruth& lap_b = truly.b.lap(p.b.lap.number);
@@ -126,7 +112,7 @@ void expect_within_bars(const Score& total) {
 TEST(WithoutPositions, TwoSessionsOnWheelsStayWithinTheBars) {
     Score total;
     for (std::uint64_t seed = first_seed; seed < first_seed + seeds; ++seed) {
-        const Drives both = drives(seed);
+        const test::TwoDrives both = test::two_drives(seed, flying_laps);
         const auto pairing = compared(understood(recorded(both.a, wheels_only(), 2 * seed + 1, "a")),
                                       understood(recorded(both.b, wheels_only(), 2 * seed + 2, "b")));
         ASSERT_TRUE(pairing);
@@ -139,7 +125,7 @@ TEST(WithoutPositions, TwoSessionsOnWheelsStayWithinTheBars) {
 TEST(WithoutPositions, OneWithSatellitesAgainstOneOnWheels) {
     Score total;
     for (std::uint64_t seed = first_seed; seed < first_seed + seeds; ++seed) {
-        const Drives both = drives(seed);
+        const test::TwoDrives both = test::two_drives(seed, flying_laps);
         const auto pairing = compared(
             understood(test::recording_of(truth::log_session(both.a, truth::typical_logger(rate_hz), seed), "a")),
             understood(recorded(both.b, wheels_only(), 2 * seed + 2, "b")));
@@ -152,7 +138,7 @@ TEST(WithoutPositions, OneWithSatellitesAgainstOneOnWheels) {
 
 // Lateral acceleration that is positive to the right changes nothing but the sketch's handedness.
 TEST(WithoutPositions, ASensorThatIsPositiveToTheRightIsTurnedRound) {
-    const Drives both = drives(first_seed);
+    const test::TwoDrives both = test::two_drives(first_seed, flying_laps);
     const auto a = understood(recorded(both.a, wheels_only(), 1, "a"));
     const auto left = compared(a, understood(recorded(both.b, wheels_only(), 2, "b")));
     const auto right = compared(a, understood(recorded(both.b, wheels_only(), 2, "b", -1.0)));
@@ -166,7 +152,7 @@ TEST(WithoutPositions, ASensorThatIsPositiveToTheRightIsTurnedRound) {
 
 // How far across the road the car was, nobody recorded.
 TEST(WithoutPositions, TheOffsetFromTheLineIsAbsent) {
-    const Drives both = drives(first_seed);
+    const test::TwoDrives both = test::two_drives(first_seed, flying_laps);
     const auto pairing =
         compared(understood(test::recording_of(truth::log_session(both.a, truth::typical_logger(rate_hz), 1), "a")),
                  understood(recorded(both.b, wheels_only(), 2, "b")));
@@ -181,7 +167,7 @@ TEST(WithoutPositions, TheOffsetFromTheLineIsAbsent) {
 }
 
 TEST(WithoutPositions, SaysSoAndNeedsALapColumn) {
-    const Drives both = drives(first_seed);
+    const test::TwoDrives both = test::two_drives(first_seed, flying_laps);
     recording::Recording recording = recorded(both.a, wheels_only(), 1, "a");
     const auto session = understood(recording);
     ASSERT_TRUE(session);
