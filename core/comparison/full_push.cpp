@@ -11,8 +11,6 @@ namespace lapwright::comparison {
 namespace {
 
 // Common practice, no source.
-constexpr double usual_rolling_mps2 = 0.13;
-constexpr double usual_drag_per_m = 4.3e-4;
 constexpr double least_drag_per_m = 1e-4;
 constexpr double most_drag_per_m = 1.2e-3;
 constexpr double prior_samples = 5.0; // grid points that the usual drag counts as

@@ -12,6 +12,10 @@
 
 namespace lapwright::comparison {
 
+// What slows a usual car without drive, per kilogram: at all speeds, and per v².  Common practice, no source.
+constexpr double usual_rolling_mps2 = 0.13;
+constexpr double usual_drag_per_m = 4.3e-4;
+
 struct FullPush {
     double power_w_per_kg = 0.0; // p
     double drag_per_m = 0.0;     // d

@@ -13,8 +13,8 @@ using recording::Meaning;
 
 // Common practice, no source: neighbouring gears are a tenth apart or more.
 constexpr double least_speed_mps = 5.0;
-constexpr double beside_s = 0.15;   // the ratio is compared over this, to either side
-constexpr double steady_log = 0.02; // and changes less than this in gear
+constexpr double ratio_beside_s = 0.15; // the ratio is compared over this, to either side
+constexpr double steady_log = 0.02;     // and changes less than this in gear
 constexpr double apart_log = 0.03;
 constexpr double widest_log = 0.08; // of one gear's ratios
 constexpr double near_log = 0.035;
@@ -39,9 +39,9 @@ std::vector<Held> held_ratios(const lap::LapTrace& trace, const std::vector<doub
     std::size_t before = 0;
     std::size_t behind = 0;
     for (std::size_t i = 0; i + 1 < trace.size(); ++i) {
-        while (trace.time_s[i] - trace.time_s[before] > beside_s)
+        while (trace.time_s[i] - trace.time_s[before] > ratio_beside_s)
             ++before;
-        while (behind + 1 < trace.size() && trace.time_s[behind] - trace.time_s[i] < beside_s)
+        while (behind + 1 < trace.size() && trace.time_s[behind] - trace.time_s[i] < ratio_beside_s)
             ++behind;
         const bool steady =
             std::abs(ratios[behind] - ratios[i]) < steady_log && std::abs(ratios[i] - ratios[before]) < steady_log;

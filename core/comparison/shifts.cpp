@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/comparison/shifts.h"
 
+#include "core/comparison/full_push.h"
 #include "core/math/statistics.h"
 
 #include <algorithm>
@@ -23,10 +24,6 @@ constexpr double least_beside_s = 0.15; // less says nothing of the push
 constexpr double least_push_mps2 = 0.4; // a car that hardly gains speed loses nothing that can be seen
 constexpr double open_share = 0.95;     // less is a car held back by its tyres, whose push is not the engine's
 constexpr double slowing_mps2 = -0.5;   // the end of an acceleration
-// What slows a usual car without drive, per v² and at all speeds: it tells a delay from the time without drive, by a
-// tenth at 30 m/s.
-constexpr double usual_drag_per_m = 4.3e-4;
-constexpr double usual_rolling_mps2 = 0.13;
 
 struct Change {
     std::size_t at = 0; // first grid point in the new gear
@@ -89,6 +86,7 @@ std::optional<Push> push_between(const LapTrace& motion, const Throttle& throttl
     return push;
 }
 
+// Tells a delay from the time without drive, by a tenth at 30 m/s.
 double resistance_mps2(double speed_mps) {
     return usual_drag_per_m * speed_mps * speed_mps + usual_rolling_mps2;
 }

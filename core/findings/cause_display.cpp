@@ -18,7 +18,6 @@ using causes::Explanation;
 using causes::Seconds;
 
 constexpr int cell_decimals = 2;
-constexpr double least_told_s = 0.005; // less is nothing at two decimals
 
 std::string with_letter(double seconds, int decimals) {
     const std::string text = base::fixed_text(std::abs(seconds), decimals);

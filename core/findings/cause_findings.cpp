@@ -36,8 +36,8 @@ std::string capital(std::string text) {
     return text;
 }
 
-Certainty certainty_of(const Seconds& s) {
-    return findings::certainty_of(s.value, s.low, s.high);
+Certainty certainty_of_cause(const Seconds& s) {
+    return certainty_of(s.value, s.low, s.high);
 }
 
 std::string figure_text(const car::CarFigure& f, base::Quantity quantity, base::UnitSystem units) {
@@ -127,7 +127,7 @@ Finding of_seconds(About what, const Seconds& s) {
     f.seconds = s.value;
     f.low = s.low;
     f.high = s.high;
-    f.certainty = certainty_of(s);
+    f.certainty = certainty_of_cause(s);
     f.worth = worth_text(s.value, s.low, s.high);
     return f;
 }
@@ -209,7 +209,7 @@ std::vector<Finding> cause_findings(const Explanation& explanation, base::UnitSy
 
 std::string causes_sentence(const Explanation& e) {
     if (e.same_car) return "Both laps are of the same car in one session: what differs is the driving and chance.";
-    const Certainty aero = certainty_of(e.total.aero);
+    const Certainty aero = certainty_of_cause(e.total.aero);
     if (aero != Certainty::cannot_be_told && std::abs(e.total.aero.value) >= least_sentence_s)
         return aero_claim(e, aero);
     // Else the largest causes that can be told, each side's.
@@ -218,7 +218,7 @@ std::string causes_sentence(const Explanation& e) {
     for (const Cause cause : causes::all_causes) {
         if (cause == Cause::mass && e.per_kilogram) continue;
         const Seconds& s = e.total.of(cause);
-        if (certainty_of(s) == Certainty::cannot_be_told) {
+        if (certainty_of_cause(s) == Certainty::cannot_be_told) {
             if (s.half_width() > 0.1) untold.emplace_back(causes::name(cause));
         } else if (std::abs(s.value) >= least_sentence_s) {
             told.push_back(cause);
@@ -231,7 +231,7 @@ std::string causes_sentence(const Explanation& e) {
     for (std::size_t i = 0; i < std::min<std::size_t>(2, told.size()); ++i) {
         const Seconds& s = e.total.of(told[i]);
         const std::string what(causes::name(told[i]));
-        text += (i == 0 ? capital(what) : "; " + what) + " " + std::string(words(certainty_of(s))) + " worth " +
+        text += (i == 0 ? capital(what) : "; " + what) + " " + std::string(words(certainty_of_cause(s))) + " worth " +
                 amount(s.value, s.half_width()) + " a lap to " + letter_of(s.value) + ", most " +
                 where_most(e, by_segment(e, told[i]));
     }

@@ -19,7 +19,6 @@ using comparison::Figure;
 using comparison::MaybeFigure;
 
 constexpr double least_told_m = 0.5;
-constexpr double least_told_s = 0.005;
 const std::string absent = "—";
 
 std::string marked(const Figure& f, const std::string& text) {

@@ -11,6 +11,8 @@
 
 namespace lapwright::findings {
 
+constexpr double least_told_s = 0.005; // less is nothing at two decimals
+
 [[nodiscard]] std::string letter_of(double seconds); // "A" for positive, else "B"
 // A figure that may lie below zero, with the minus of print; no sign where it is rounded to nothing.
 [[nodiscard]] std::string with_minus(std::string figure);

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 namespace lapwright::motion {
 namespace {
@@ -118,16 +119,16 @@ class Smoothing {
     bool run() { return measured_.has_positions() ? run_with_positions() : run_without_positions(); }
 
     base::Result<MotionEstimate> result() const {
-        const std::optional<Ensemble> drawn =
+        std::optional<Ensemble> drawn =
             ensemble(estimation_, {use(), last_gate, options_.draws, options_.seed, options_.threads}, progress_);
         if (!drawn) return base::cancelled();
         MotionEstimate motion;
         motion.frame = measured_.frame;
         motion.source = measured_.source;
-        motion.best = drawn->best;
-        motion.draws = drawn->draws;
         motion.bridges = bridges();
         motion.sensors = reports(*drawn);
+        motion.best = std::move(drawn->best);
+        motion.draws = std::move(drawn->draws);
         return motion;
     }
 

@@ -10,16 +10,16 @@
 namespace lapwright::models {
 namespace {
 
-const QString absent = QStringLiteral("—");
+const QString unknown = QStringLiteral("—");
 
 QString known(const std::string& words) {
-    return words.empty() ? absent : text(words);
+    return words.empty() ? unknown : text(words);
 }
 
 QString cell(const book::SessionSummary& session, int column) {
     switch (column) {
     case BookList::date_column:
-        return session.start_unix_s ? text(base::date_text(*session.start_unix_s)) : absent;
+        return session.start_unix_s ? text(base::date_text(*session.start_unix_s)) : unknown;
     case BookList::track_column:
         return known(session.track);
     case BookList::driver_column:
@@ -29,7 +29,7 @@ QString cell(const book::SessionSummary& session, int column) {
     case BookList::tyre_column:
         return known(session.tyre);
     case BookList::best_column:
-        return session.best_clean_s ? text(base::lap_time_text(*session.best_clean_s)) : absent;
+        return session.best_clean_s ? text(base::lap_time_text(*session.best_clean_s)) : unknown;
     case BookList::laps_column:
         return text(base::integer_text(session.clean_laps));
     case BookList::notes_column:

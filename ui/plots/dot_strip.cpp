@@ -14,7 +14,7 @@
 namespace lapwright::plots {
 namespace {
 
-constexpr double dot_px = 3.0;
+constexpr double strip_dot_px = 3.0;
 constexpr double ring_px = 5.2;
 constexpr double side_px = 18.0; // for the letters
 constexpr double row_px = 27.0;
@@ -30,7 +30,7 @@ std::vector<double> rises(const std::vector<double>& xs) {
     for (const double x : xs) {
         std::size_t best = 0;
         for (std::size_t level = 0; level < std::size(levels); ++level) {
-            if (x - last_x[level] >= 2.0 * dot_px + 1.0) {
+            if (x - last_x[level] >= 2.0 * strip_dot_px + 1.0) {
                 best = level;
                 break;
             }
@@ -120,7 +120,7 @@ void DotStrip::paint_row(QPainter& painter, const Scale& scale, double y, bool i
         const QPointF centre(xs[i], y + up[i]);
         painter.setPen(QPen(colour, 1.5));
         painter.setBrush(is_a ? QBrush(colour) : QBrush(palette_.card));
-        painter.drawEllipse(centre, dot_px, dot_px);
+        painter.drawEllipse(centre, strip_dot_px, strip_dot_px);
         if (own && !ringed && std::abs(*own - times[i]) < 1e-6) {
             ringed = true;
             painter.setBrush(Qt::NoBrush);

@@ -18,7 +18,7 @@ namespace {
 
 using models::text;
 
-const QString folder_key = QStringLiteral("sheet/folder");
+const QString sheet_folder_key = QStringLiteral("sheet/folder");
 const QString letter_key = QStringLiteral("sheet/us_letter");
 const QString all_segments_key = QStringLiteral("sheet/all_segments");
 
@@ -148,14 +148,14 @@ std::optional<base::Error> Debriefing::save(const QString& path) {
 
 void Debriefing::ask_and_save(QWidget* parent, Form form) {
     if (!compared_) return;
-    const QString folder = settings_.value(folder_key, QDir::homePath()).toString();
+    const QString folder = settings_.value(sheet_folder_key, QDir::homePath()).toString();
     const QString ending = form == Form::html ? QStringLiteral(".html") : QStringLiteral(".pdf");
     const QString filter = form == Form::html ? tr("HTML files (*.html *.htm)") : tr("PDF files (*.pdf)");
     QString path = QFileDialog::getSaveFileName(parent, tr("Save the debrief sheet"),
                                                 QDir(folder).filePath(QStringLiteral("debrief") + ending), filter);
     if (path.isEmpty()) return;
     if (QFileInfo(path).suffix().isEmpty()) path += ending;
-    settings_.setValue(folder_key, QFileInfo(path).absolutePath());
+    settings_.setValue(sheet_folder_key, QFileInfo(path).absolutePath());
     (void)save(path);
 }
 

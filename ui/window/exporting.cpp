@@ -17,7 +17,7 @@
 namespace lapwright::window {
 namespace {
 
-const QString folder_key = QStringLiteral("export/folder");
+const QString export_folder_key = QStringLiteral("export/folder");
 
 std::string native(const QString& path) {
     return QFile::encodeName(path).toStdString();
@@ -75,11 +75,11 @@ void Exporting::ask_and_save_picture(View view, const QString& heading, QWidget*
 // The folder of the last time; a name without an ending gets one.
 QString Exporting::ask(QWidget* parent, const QString& title, const QString& name, const QString& filters,
                        const QString& ending) {
-    const QString folder = settings_.value(folder_key, QDir::homePath()).toString();
+    const QString folder = settings_.value(export_folder_key, QDir::homePath()).toString();
     QString path = QFileDialog::getSaveFileName(parent, title, QDir(folder).filePath(name), filters);
     if (path.isEmpty()) return {};
     if (QFileInfo(path).suffix().isEmpty()) path += ending;
-    settings_.setValue(folder_key, QFileInfo(path).absolutePath());
+    settings_.setValue(export_folder_key, QFileInfo(path).absolutePath());
     return path;
 }
 
