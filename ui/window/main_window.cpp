@@ -29,6 +29,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMimeData>
+#include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -96,7 +97,7 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     compare_page_->set_values_filled(preferences_.values_filled);
     compare_page_->set_summed(preferences_.summed);
     compare_page_->set_channels(preferences_.channels);
-    resize(1440, 860);
+    resize(QSize(1440, 860).boundedTo(screen()->availableSize()));
     restoreGeometry(preferences_.geometry);
     show_page(sessions_page_);
 }
