@@ -44,6 +44,21 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
     season->add_option("--car", arguments.filter.car, "this car's alone");
     add_json(*season, arguments);
 
+    CLI::App* figures = add_one(*book, arguments, BookCommand::figures, "figures",
+                                "a car's grip, downforce, drag and power through time, as the Causes page fitted them");
+    figures->add_option("car", arguments.filter.car, "the car's name")->required();
+    add_json(*figures, arguments);
+
+    CLI::App* rename =
+        add_one(*book, arguments, BookCommand::rename, "rename", "another name for a driver, a car or a track");
+    rename->add_option("kind", arguments.kind, "driver, car or track")
+        ->required()
+        ->check(CLI::IsMember({"driver", "car", "track"}));
+    rename->add_option("old", arguments.old_name, "the name that it has")->required();
+    rename->add_option("new", arguments.new_name, "the name that it gets")->required();
+    rename->add_flag("--unite", arguments.unite, "where another has the new name already: the two are one");
+    add_json(*rename, arguments);
+
     CLI::App* add = add_one(*book, arguments, BookCommand::add, "add", "puts sessions into the book, each once");
     add->add_option("files", arguments.files, "logger files")->required();
     add->add_option("--setup", arguments.setup_file, "their setup sheet (JSON)");

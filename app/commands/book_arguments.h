@@ -14,7 +14,7 @@ class App;
 
 namespace lapwright::commands {
 
-enum class BookCommand { list, season, add, write_export, merge, check, salvage };
+enum class BookCommand { list, season, figures, rename, add, write_export, merge, check, salvage };
 
 struct BookArguments {
     BookCommand command{};
@@ -23,6 +23,10 @@ struct BookArguments {
     std::string from_text; // dates as they were written
     std::string until_text;
     std::string track; // whose season
+    std::string kind;  // of the names that are changed: "driver", "car", "track"
+    std::string old_name;
+    std::string new_name;
+    bool unite = false;
     std::vector<std::string> files;
     std::vector<std::int64_t> sessions; // to export; none: all
     std::string out_file;

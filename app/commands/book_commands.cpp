@@ -5,7 +5,7 @@
 #include "app/commands/recipes.h"
 #include "core/analysis/run.h"
 #include "core/book/tracks.h"
-#include "core/import/moment.h"
+#include "core/import/day.h"
 
 #include <cstdlib>
 #include <filesystem>
@@ -17,8 +17,6 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
-
-constexpr double day_s = 86400.0;
 
 int refused(const Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
@@ -52,20 +50,13 @@ Result<book::Book> open(const BookArguments& arguments) {
     return book::Book::open(*file);
 }
 
-Result<std::optional<double>> day_of(const std::string& text, double later_s) {
-    if (text.empty()) return std::optional<double>();
-    const auto date = import::read_date(text);
-    if (!date) return Error{ErrorCode::value_not_readable, {}, "\"" + text + "\" is no date", "write it as 2026-05-16"};
-    return std::optional(static_cast<double>(date->days) * day_s + later_s);
-}
-
 int list(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
     book::Filter filter = arguments.filter;
     for (const std::string& word : arguments.files)
         filter.words += word + " ";
-    const auto from = day_of(arguments.from_text, 0.0);
+    const auto from = import::first_moment_of(arguments.from_text);
     if (!from) return refused(from.error(), err);
-    const auto until = day_of(arguments.until_text, day_s - 1e-3);
+    const auto until = import::last_moment_of(arguments.until_text);
     if (!until) return refused(until.error(), err);
     filter.from_unix_s = *from;
     filter.until_unix_s = *until;
@@ -79,6 +70,25 @@ int season(const BookArguments& arguments, book::Book& book, std::ostream& out, 
     const auto found = season_of_track(book, arguments.track, arguments.filter.car);
     if (!found) return refused(found.error(), err);
     out << (arguments.json ? season_json(*found) : season_table(*found));
+    return 0;
+}
+
+int figures(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    const auto found = season_of_car(book, arguments.filter.car);
+    if (!found) return refused(found.error(), err);
+    out << (arguments.json ? figures_json(*found) : figures_table(*found));
+    return 0;
+}
+
+int rename(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    using book::NameTable;
+    const NameTable table = arguments.kind == "driver" ? NameTable::driver
+                            : arguments.kind == "car"  ? NameTable::car
+                                                       : NameTable::track;
+    const book::Unite unite = arguments.unite ? book::Unite::yes : book::Unite::no;
+    const auto renamed = book::rename(book, table, arguments.old_name, arguments.new_name, unite);
+    if (!renamed) return refused(renamed.error(), err);
+    out << (arguments.json ? renamed_json(*renamed) : renamed_table(*renamed));
     return 0;
 }
 
@@ -200,6 +210,10 @@ int run_book(const BookArguments& arguments, std::ostream& out, std::ostream& er
         return list(arguments, book, out, err);
     case BookCommand::season:
         return season(arguments, book, out, err);
+    case BookCommand::figures:
+        return figures(arguments, book, out, err);
+    case BookCommand::rename:
+        return rename(arguments, book, out, err);
     case BookCommand::add:
         return add(arguments, book, out, err);
     case BookCommand::write_export:
