@@ -3,6 +3,8 @@
 
 #include "app/commands/book_text.h"
 #include "app/commands/recipes.h"
+#include "core/analysis/common_track.h"
+#include "core/analysis/known_track.h"
 #include "core/analysis/run.h"
 #include "core/book/tracks.h"
 #include "core/import/day.h"
@@ -95,12 +97,16 @@ int rename(const BookArguments& arguments, book::Book& book, std::ostream& out, 
 // What is the same for all files of one call.
 struct ToAdd {
     std::optional<track::TrackRecord> record;
+    std::vector<track::TrackRecord> known_tracks; // of the book
     std::vector<import::KeptRecipe> recipes;
     car::SetupSheet setup;
 };
 
-Result<ToAdd> to_add(const BookArguments& arguments) {
+Result<ToAdd> to_add(const BookArguments& arguments, book::Book& book) {
     ToAdd all;
+    auto known = tracks(book);
+    if (!known) return known.error();
+    all.known_tracks = std::move(known).value();
     if (!arguments.track_file.empty()) {
         auto record = track::read_track_record(arguments.track_file);
         if (!record) return record.error();
@@ -128,6 +134,19 @@ book::SessionDetails details_for(const recording::Recording& recording, const To
     return details;
 }
 
+// The line of the first session that was driven on it.
+std::optional<Error> keep_line(book::Book& book, const std::shared_ptr<const analysis::Session>& session,
+                               const track::TrackRecord& record) {
+    const auto known = read_line(book, record.name);
+    if (!known) return known.error();
+    if (*known) return std::nullopt;
+    const std::vector sessions{session};
+    const auto placed = analysis::place_together(sessions, record);
+    if (!placed) return std::nullopt; // laps that make no line
+    const auto line = analysis::line_to_keep(placed->track, sessions);
+    return line ? put_track(book, record, line) : std::nullopt;
+}
+
 Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAdd& all, const std::string& conditions) {
     const auto source = book::source_of_file(file);
     if (!source) return source.error();
@@ -138,19 +157,24 @@ Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAd
     AddedFile one{file, {}, 0, ""};
     analysis::SessionOptions options;
     options.track = all.record;
+    options.known_tracks = all.known_tracks;
     const auto session = analysis::understand(*recording, options);
     // Its samples are worth keeping where no lap is found.
     if (!session) one.without_laps = session.error().what;
     const std::vector<lap::Lap> laps = session ? (*session)->laps : std::vector<lap::Lap>();
-    const auto added = add_session(book, *source, *recording, details_for(*recording, all, conditions), laps);
+    book::SessionDetails details = details_for(*recording, all, conditions);
+    if (session && details.track.empty() && (*session)->known_track) details.track = (*session)->known_track->name;
+    const auto added = add_session(book, *source, *recording, details, laps);
     if (!added) return added.error();
+    if (session && all.record)
+        if (const auto problem = keep_line(book, *session, *all.record)) return *problem;
     one.added = *added;
     one.laps = laps.size();
     return one;
 }
 
 int add(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto all = to_add(arguments);
+    const auto all = to_add(arguments, book);
     if (!all) return refused(all.error(), err);
     if (all->record)
         if (const auto problem = put_track(book, *all->record)) return refused(*problem, err);

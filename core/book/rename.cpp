@@ -10,7 +10,6 @@ namespace {
 
 using base::Error;
 using base::Result;
-using TrackParts = Renamed::TrackParts;
 
 struct Row {
     std::int64_t id = 0;
@@ -44,20 +43,6 @@ std::vector<SessionId> sessions_of(Database& database, NameTable table, std::int
     while (rows.next())
         all.push_back(SessionId{rows.whole(0)});
     return all;
-}
-
-TrackParts parts_of(Database& database, std::int64_t track) {
-    TrackParts parts;
-    Rows rows(database, "SELECT record, line FROM track WHERE id = ?", {track});
-    if (!rows.next()) return parts;
-    if (!rows.absent(0)) parts.record = rows.text(0);
-    if (!rows.absent(1)) parts.line = std::string(rows.blob(1));
-    return parts;
-}
-
-void put_parts(Database& database, std::int64_t track, const TrackParts& parts) {
-    const auto line = parts.line ? std::optional(Blob{*parts.line}) : std::nullopt;
-    database.run("UPDATE track SET record = ?, line = ? WHERE id = ?", {parts.record, line, track});
 }
 
 void give_name(Database& database, NameTable table, const std::vector<SessionId>& sessions, std::int64_t name) {

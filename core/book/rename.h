@@ -7,6 +7,7 @@
 #include "core/book/book.h"
 #include "core/book/entries.h"
 #include "core/book/names.h"
+#include "core/book/track_parts.h"
 
 #include <optional>
 #include <string>
@@ -32,11 +33,7 @@ struct Renamed {
     NameTable table{};
     Renaming what;
     std::vector<SessionId> sessions; // all that had the old name, removed ones too
-    struct TrackParts {
-        std::optional<std::string> record; // as the book's row has them
-        std::optional<std::string> line;
-    };
-    TrackParts from_before; // of two that were united
+    TrackParts from_before;          // of two that were united
     TrackParts with_before;
 };
 

@@ -68,6 +68,25 @@ Result<std::vector<track::TrackRecord>> tracks(Book& book) {
     return all;
 }
 
+Result<TrackParts> forget_track(Book& book, const std::string& name) {
+    TrackParts parts;
+    const auto problem = edit(book.database(), [&](Database& database) {
+        const auto id = database.one_whole("SELECT id FROM track WHERE name = ?", {trimmed(name)});
+        if (!id) return;
+        parts = parts_of(database, *id);
+        put_parts(database, *id, {});
+        forget_unused_names(database);
+    });
+    if (problem) return *problem;
+    return parts;
+}
+
+std::optional<Error> bring_back_track(Book& book, const std::string& name, const TrackParts& parts) {
+    return edit(book.database(), [&](Database& database) {
+        if (const auto id = id_of_name(database, NameTable::track, name)) put_parts(database, *id, parts);
+    });
+}
+
 std::optional<Error> put_recipe(Book& book, const KeptRecipe& recipe) {
     return edit(book.database(), [&](Database& database) {
         database.run("INSERT INTO recipe (shape, title, text) VALUES (?, ?, ?) ON CONFLICT (shape) DO UPDATE SET "

@@ -95,6 +95,21 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_TRUE(std::filesystem::exists(answer()["kept_as"].get<std::string>()));
 }
 
+TEST_F(BookCommands, ATrackThatTheBookKnowsTimesTheNextSession) {
+    const std::string track = sample("ternbank.track.json");
+    const std::string next = sample("plover-saturday-2.csv"); // says no track of its own
+    const auto best = [&](const std::string& book) {
+        EXPECT_EQ(call({"list", "plover", "--json"}, book), 0);
+        const json session = answer()["sessions"].at(0);
+        EXPECT_EQ(session["track"], "Ternbank");
+        return session["best_clean_s"].get<double>();
+    };
+    ASSERT_EQ(call({"add", sample("dunlin-saturday-2.txt"), "--track", track}), 0) << err.str();
+    ASSERT_EQ(call({"add", next}), 0) << err.str();
+    ASSERT_EQ(call({"add", next, "--track", track}, "given"), 0) << err.str();
+    EXPECT_EQ(best("book"), best("given"));
+}
+
 TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {
     EXPECT_EQ(call({"add", file("none.csv")}), 1);
     EXPECT_NE(err.str().find("none.csv"), std::string::npos);

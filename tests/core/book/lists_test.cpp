@@ -191,6 +191,14 @@ TEST_F(Lists, ATrackKeepsItsRecordAndItsLine) {
     EXPECT_EQ(tracks(book)->size(), 1U);
     EXPECT_EQ(*read_line(book, "Gull Head"), std::nullopt);
     EXPECT_TRUE(put_track(book, {}).has_value());
+    const auto gone = forget_track(book, "ternbank");
+    ASSERT_TRUE(gone.ok());
+    EXPECT_FALSE(*read_track(book, "Ternbank"));
+    EXPECT_FALSE(*read_line(book, "Ternbank"));
+    EXPECT_EQ(search(book, {.track = "Ternbank"})->size(), 3U);
+    ASSERT_FALSE(bring_back_track(book, "Ternbank", *gone));
+    EXPECT_EQ((*read_track(book, "Ternbank"))->segments.size(), 2U);
+    EXPECT_TRUE(*read_line(book, "Ternbank"));
 }
 
 TEST_F(Lists, ARecipeIsOneForItsShape) {
