@@ -2,6 +2,7 @@
 #include "app/commands/book_arguments.h"
 
 #include <CLI/CLI.hpp>
+#include <tuple>
 
 namespace lapwright::commands {
 namespace {
@@ -58,6 +59,15 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
     rename->add_option("new", arguments.new_name, "the name that it gets")->required();
     rename->add_flag("--unite", arguments.unite, "where another has the new name already: the two are one");
     add_json(*rename, arguments);
+
+    add_json(*add_one(*book, arguments, BookCommand::pairings, "pairings", "the pairings that the window kept"),
+             arguments);
+    for (const auto& [command, name, what] :
+         {std::tuple(BookCommand::remove, "remove", "takes sessions out of the book, with their notes and pairings"),
+          std::tuple(BookCommand::restore, "restore", "brings removed sessions back, as they were")})
+        add_one(*book, arguments, command, name, what)
+            ->add_option("sessions", arguments.sessions, "ids as the list has them")
+            ->required();
 
     CLI::App* add = add_one(*book, arguments, BookCommand::add, "add", "puts sessions into the book, each once");
     add->add_option("files", arguments.files, "logger files")->required();

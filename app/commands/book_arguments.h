@@ -14,7 +14,20 @@ class App;
 
 namespace lapwright::commands {
 
-enum class BookCommand { list, season, figures, rename, add, write_export, merge, check, salvage };
+enum class BookCommand {
+    list,
+    season,
+    figures,
+    pairings,
+    rename,
+    remove,
+    restore,
+    add,
+    write_export,
+    merge,
+    check,
+    salvage
+};
 
 struct BookArguments {
     BookCommand command{};
@@ -28,7 +41,7 @@ struct BookArguments {
     std::string new_name;
     bool unite = false;
     std::vector<std::string> files;
-    std::vector<std::int64_t> sessions; // to export; none: all
+    std::vector<std::int64_t> sessions; // to export (none: all), to remove or to bring back
     std::string out_file;
     std::string setup_file;
     std::string track_file;

@@ -82,6 +82,21 @@ int figures(const BookArguments& arguments, book::Book& book, std::ostream& out,
     return 0;
 }
 
+int pairings(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    const auto found = pairing_list(book);
+    if (!found) return refused(found.error(), err);
+    out << (arguments.json ? pairings_json(*found) : pairings_table(*found));
+    return 0;
+}
+
+// The first that cannot be done ends it; what was done before it stays done.
+int for_each_session(const BookArguments& arguments, book::Book& book,
+                     std::optional<Error> (*edit_one)(book::Book&, book::SessionId), std::ostream& err) {
+    for (const std::int64_t id : arguments.sessions)
+        if (const auto problem = edit_one(book, book::SessionId{id})) return refused(*problem, err);
+    return 0;
+}
+
 int rename(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
     using book::NameTable;
     const NameTable table = arguments.kind == "driver" ? NameTable::driver
@@ -236,6 +251,12 @@ int run_book(const BookArguments& arguments, std::ostream& out, std::ostream& er
         return season(arguments, book, out, err);
     case BookCommand::figures:
         return figures(arguments, book, out, err);
+    case BookCommand::pairings:
+        return pairings(arguments, book, out, err);
+    case BookCommand::remove:
+        return for_each_session(arguments, book, &book::remove_session, err);
+    case BookCommand::restore:
+        return for_each_session(arguments, book, &book::restore_session, err);
     case BookCommand::rename:
         return rename(arguments, book, out, err);
     case BookCommand::add:

@@ -134,6 +134,37 @@ std::string figures_table(const std::vector<book::SeasonSession>& season) {
     return aligned(rows, 2);
 }
 
+std::string pairings_json(const std::vector<book::PairingSummary>& pairings) {
+    ordered_json rows = ordered_json::array();
+    const auto side = [](const book::SessionSummary& session, int lap) {
+        ordered_json one = summary_json(session);
+        one["lap"] = lap;
+        return one;
+    };
+    for (const book::PairingSummary& one : pairings) {
+        const book::Pairing& pairing = one.kept.pairing;
+        rows.push_back({{"id", static_cast<std::int64_t>(one.kept.id)},
+                        {"compared_utc", recording::utc_text(pairing.changed_unix_s)},
+                        {"sentence", text_or_null(pairing.sentence)},
+                        {"a", side(one.a, pairing.lap_a)},
+                        {"b", side(one.b, pairing.lap_b)}});
+    }
+    return document_text({{"pairings", rows}});
+}
+
+std::string pairings_table(const std::vector<book::PairingSummary>& pairings) {
+    if (pairings.empty()) return "no pairing\n";
+    std::vector<std::vector<std::string>> rows{
+        {"compared", "track", "session A", "lap", "session B", "lap", "outcome"}};
+    for (const book::PairingSummary& one : pairings) {
+        const book::Pairing& pairing = one.kept.pairing;
+        rows.push_back({base::date_text(pairing.changed_unix_s), known(one.a.track), one.a.source.file_name,
+                        base::integer_text(pairing.lap_a), one.b.source.file_name, base::integer_text(pairing.lap_b),
+                        known(pairing.sentence)});
+    }
+    return aligned(rows, 7);
+}
+
 std::string renamed_json(const book::Renamed& renamed) {
     const book::Renaming& what = renamed.what;
     return document_text({{"from", what.from},

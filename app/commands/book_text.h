@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/book/exchange.h"
+#include "core/book/pairings.h"
 #include "core/book/rename.h"
 #include "core/book/salvage.h"
 #include "core/book/search.h"
@@ -27,6 +28,8 @@ struct AddedFile {
 [[nodiscard]] std::string season_table(const std::vector<book::SeasonSession>& season);
 [[nodiscard]] std::string figures_json(const std::vector<book::SeasonSession>& season);
 [[nodiscard]] std::string figures_table(const std::vector<book::SeasonSession>& season);
+[[nodiscard]] std::string pairings_json(const std::vector<book::PairingSummary>& pairings);
+[[nodiscard]] std::string pairings_table(const std::vector<book::PairingSummary>& pairings);
 [[nodiscard]] std::string renamed_json(const book::Renamed& renamed);
 [[nodiscard]] std::string renamed_table(const book::Renamed& renamed);
 [[nodiscard]] std::string added_json(const std::vector<AddedFile>& added);

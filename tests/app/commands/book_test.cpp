@@ -85,6 +85,15 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     ASSERT_EQ(call({"rename", "driver", "Odran Pell-Marsh", "Odran Pell"}), 0);
     EXPECT_EQ(out.str(), "Odran Pell-Marsh is now Odran Pell, in 1 session\n");
 
+    ASSERT_EQ(call({"pairings", "--json"}), 0);
+    EXPECT_TRUE(answer()["pairings"].empty());
+    ASSERT_EQ(call({"remove", "1"}), 0) << err.str();
+    ASSERT_EQ(call({"list"}), 0);
+    EXPECT_EQ(out.str(), "no session\n");
+    EXPECT_EQ(call({"remove", "1"}), 1);
+    EXPECT_NE(err.str().find("not in the book (any more)"), std::string::npos);
+    ASSERT_EQ(call({"restore", "1"}), 0) << err.str();
+
     ASSERT_EQ(call({"export", "1", "--out", file("for-the-friend")}), 0) << err.str();
     ASSERT_EQ(call({"merge", file("for-the-friend"), "--json"}, "theirs"), 0) << err.str();
     EXPECT_EQ(answer()["sessions"], 1);
