@@ -60,6 +60,10 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
     rename->add_flag("--unite", arguments.unite, "where another has the new name already: the two are one");
     add_json(*rename, arguments);
 
+    CLI::App* date = add_one(*book, arguments, BookCommand::date, "date", "when a session was driven");
+    date->add_option("session", arguments.session, "its id as the list has it")->required();
+    date->add_option("when", arguments.date_text, "as 2026-05-16 or \"2026-05-16 10:20\" (UTC)")->required();
+
     add_json(*add_one(*book, arguments, BookCommand::pairings, "pairings", "the pairings that the window kept"),
              arguments);
     for (const auto& [command, name, what] :

@@ -20,6 +20,7 @@ enum class BookCommand {
     figures,
     pairings,
     rename,
+    date,
     remove,
     restore,
     add,
@@ -40,6 +41,8 @@ struct BookArguments {
     std::string old_name;
     std::string new_name;
     bool unite = false;
+    std::int64_t session = 0; // that gets a date
+    std::string date_text;
     std::vector<std::string> files;
     std::vector<std::int64_t> sessions; // to export (none: all), to remove or to bring back
     std::string out_file;

@@ -97,6 +97,13 @@ int for_each_session(const BookArguments& arguments, book::Book& book,
     return 0;
 }
 
+int put_date(const BookArguments& arguments, book::Book& book, std::ostream& err) {
+    const auto start = import::moment_of(arguments.date_text);
+    if (!start) return refused(start.error(), err);
+    const auto problem = change_start(book, book::SessionId{arguments.session}, *start);
+    return problem ? refused(*problem, err) : 0;
+}
+
 int rename(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
     using book::NameTable;
     const NameTable table = arguments.kind == "driver" ? NameTable::driver
@@ -257,6 +264,8 @@ int run_book(const BookArguments& arguments, std::ostream& out, std::ostream& er
         return for_each_session(arguments, book, &book::remove_session, err);
     case BookCommand::restore:
         return for_each_session(arguments, book, &book::restore_session, err);
+    case BookCommand::date:
+        return put_date(arguments, book, err);
     case BookCommand::rename:
         return rename(arguments, book, out, err);
     case BookCommand::add:

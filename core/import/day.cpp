@@ -8,7 +8,7 @@ namespace {
 
 constexpr double day_s = 86400.0;
 
-base::Result<std::optional<double>> moment_of(const std::string& day, double later_s) {
+base::Result<std::optional<double>> moment_of_day(const std::string& day, double later_s) {
     if (day.empty()) return std::optional<double>();
     const auto date = read_date(day);
     if (!date)
@@ -20,11 +20,18 @@ base::Result<std::optional<double>> moment_of(const std::string& day, double lat
 } // namespace
 
 base::Result<std::optional<double>> first_moment_of(const std::string& day) {
-    return moment_of(day, 0.0);
+    return moment_of_day(day, 0.0);
 }
 
 base::Result<std::optional<double>> last_moment_of(const std::string& day) {
-    return moment_of(day, day_s - 1e-3);
+    return moment_of_day(day, day_s - 1e-3);
+}
+
+base::Result<double> moment_of(const std::string& words) {
+    if (const auto moment = read_moment(words)) return moment->unix_s;
+    if (const auto date = read_date(words)) return static_cast<double>(date->days) * day_s;
+    return base::Error{
+        base::ErrorCode::value_not_readable, {}, "\"" + words + "\" is no date", "write it as 2026-05-16 10:20"};
 }
 
 } // namespace lapwright::import

@@ -88,6 +88,7 @@ class BookKeeper : public QObject {
     // What went is kept under the caller's number; both tell tracks_changed when it is done.
     void forget_track(int number, const std::string& name);
     void bring_back_track(int number, const std::string& name);
+    void put_start(book::SessionId id, std::optional<double> start_unix_s);
     void remove_session(book::SessionId id);
     void restore_session(book::SessionId id);
 

@@ -48,6 +48,10 @@ void BookKeeper::bring_back_track(int number, const std::string& name) {
     edit([this](BookDesk&) -> Answer { return [this] { Q_EMIT tracks_changed(); }; });
 }
 
+void BookKeeper::put_start(book::SessionId id, std::optional<double> start_unix_s) {
+    edit_plainly([id, start_unix_s](BookDesk& desk) { return book::change_start(*desk.book(), id, start_unix_s); });
+}
+
 void BookKeeper::remove_session(book::SessionId id) {
     edit_plainly([id](BookDesk& desk) { return book::remove_session(*desk.book(), id); });
 }

@@ -173,7 +173,7 @@ std::vector<dialogs::KeyGroup> Actions::key_groups() const {
     groups.push_back({tr("The book on the Sessions page"),
                       {{tr("From the words to the list, and back"), tr("Down, Up in the first row")},
                        {tr("Open what is chosen"), tr("Return, double-click")},
-                       {tr("Rename its driver, car or track"), tr("F2")},
+                       {tr("Change its names or date"), tr("F2")},
                        {tr("Take a session out of the book"), tr("Delete")},
                        {tr("Less, more, all of the season"), tr("+, −, W")},
                        {tr("Back to the open sessions"), tr("Escape")}}});

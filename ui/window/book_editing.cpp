@@ -9,6 +9,7 @@
 #include <QUndoCommand>
 #include <QUndoStack>
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace lapwright::window {
@@ -27,6 +28,22 @@ class RenameEdit : public QUndoCommand {
   private:
     BookKeeper& book_;
     bridge::Renaming renaming_;
+};
+
+class DateEdit : public QUndoCommand {
+  public:
+    DateEdit(BookKeeper& book, const book::SessionSummary& session, std::optional<double> start_unix_s,
+             const QString& name)
+        : QUndoCommand(name), book_(book), id_(session.id), before_unix_s_(session.start_unix_s),
+          after_unix_s_(start_unix_s) {}
+    void redo() override { book_.put_start(id_, after_unix_s_); }
+    void undo() override { book_.put_start(id_, before_unix_s_); }
+
+  private:
+    BookKeeper& book_;
+    book::SessionId id_;
+    std::optional<double> before_unix_s_;
+    std::optional<double> after_unix_s_;
 };
 
 class RemovalEdit : public QUndoCommand {
@@ -73,7 +90,13 @@ BookEditing::BookEditing(BookKeeper& book, pages::SessionsPage& page, QUndoStack
 void BookEditing::ask_for_name(const book::SessionSummary& session) {
     auto* form = new pages::RenameForm(session, page_.book().names(), &page_);
     form->setAttribute(Qt::WA_DeleteOnClose);
-    connect(form, &QDialog::accepted, this, [this, form] { rename(*form); });
+    connect(form, &QDialog::accepted, this, [this, form, session] {
+        if (form->dates())
+            edits_.push(new DateEdit(book_, session, form->start_unix_s(),
+                                     tr("date of %1").arg(text(session.source.file_name))));
+        else
+            rename(*form);
+    });
     form->open();
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a person changes in the book's list: a session is taken out of it, a driver, a car or a track gets another name.
+// What a person changes in the book's list: a session is taken out of it, a driver, a car or a track gets another name,
+// a session its date.
 // Asked for first, and undone like any other edit.
 #pragma once
 

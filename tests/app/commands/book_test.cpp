@@ -85,6 +85,12 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     ASSERT_EQ(call({"rename", "driver", "Odran Pell-Marsh", "Odran Pell"}), 0);
     EXPECT_EQ(out.str(), "Odran Pell-Marsh is now Odran Pell, in 1 session\n");
 
+    ASSERT_EQ(call({"date", "1", "2026-06-01 09:30"}), 0) << err.str();
+    ASSERT_EQ(call({"list", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"][0]["start_utc"].get<std::string>().substr(0, 16), "2026-06-01T09:30");
+    EXPECT_EQ(call({"date", "1", "soon"}), 1);
+    EXPECT_NE(err.str().find("\"soon\" is no date"), std::string::npos);
+
     ASSERT_EQ(call({"pairings", "--json"}), 0);
     EXPECT_TRUE(answer()["pairings"].empty());
     ASSERT_EQ(call({"remove", "1"}), 0) << err.str();

@@ -130,6 +130,27 @@ TEST_F(BookEditing, TwoNamesThatBecomeOneAreSaidBefore) {
     EXPECT_EQ(book::search(book, {.driver = "Odran Pell"})->size(), 3U);
 }
 
+TEST_F(BookEditing, ASessionWithoutADateGetsOne) {
+    choose("run-14.csv");
+    EXPECT_EQ(cell(BookList::date_column), QStringLiteral("—"));
+    press(Qt::Key_F2);
+    ASSERT_NE(form(), nullptr);
+    form()->what().setCurrentIndex(3);
+    EXPECT_FALSE(form()->done().isEnabled());
+    QTest::keyClicks(&form()->line(), QStringLiteral("august"));
+    EXPECT_THAT(form()->said().toStdString(), HasSubstr("\"august\" is no date"));
+    EXPECT_FALSE(form()->done().isEnabled());
+    form()->line().clear();
+    QTest::keyClicks(&form()->line(), QStringLiteral("2026-12-01 09:30"));
+    EXPECT_THAT(form()->said().toStdString(), HasSubstr("driven on 1 Dec 2026, 9:30 UTC"));
+    QTest::keyClick(&form()->line(), Qt::Key_Return);
+    const auto first_date = [&] { return view().model().index(0, BookList::date_column).data().toString(); };
+    ASSERT_TRUE(fixture::wait_for([&] { return first_date() == QStringLiteral("1 Dec 2026, 9:30 UTC"); }));
+    QApplication::setActiveWindow(window.get());
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(fixture::wait_for([&] { return first_date() != QStringLiteral("1 Dec 2026, 9:30 UTC"); }));
+}
+
 TEST_F(BookEditing, FiltersHoldBesideTheWords) {
     pages::BookFilter& filter = view().filter();
     filter.track().setFocus();

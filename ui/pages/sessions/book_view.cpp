@@ -34,13 +34,13 @@ QString counted(int count, const QString& one, const QString& several) {
 BookView::BookView(QWidget* parent)
     : QWidget(parent), model_(new BookList(this)), filter_(new BookFilter(this)),
       list_(new BookTable(*model_, tr("Sessions of the book"), this)), said_(new QLabel(this)),
-      open_(new QPushButton(tr("Open"), this)), rename_(new QPushButton(tr("Rename…"), this)),
+      open_(new QPushButton(tr("Open"), this)), rename_(new QPushButton(tr("Names, date…"), this)),
       remove_(new QPushButton(tr("Remove…"), this)), asked_(new QLabel(this)),
       yes_(new QPushButton(tr("Remove it"), this)), no_(new QPushButton(tr("Keep it"), this)),
       question_(make_question()) {
     said_->setTextFormat(Qt::PlainText);
     said_->setFont(theme::small());
-    rename_->setToolTip(tr("Another name for its driver, car or track, in all sessions (F2)"));
+    rename_->setToolTip(tr("Another name for its driver, car or track in all sessions, or its date (F2)"));
     remove_->setToolTip(tr("Takes the session out of the book; its file stays as it is (Delete)"));
     for (int column = 0; column < BookList::columns; ++column) {
         const bool wide = column == BookList::track_column || column == BookList::driver_column ||

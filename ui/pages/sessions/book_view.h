@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The book's sessions: what narrows them down, and the list.  Down goes from the words into the list; there Return or a
-// double click opens the session, F2 renames its driver, car or track, Delete takes it out of the book after asking.
+// double click opens the session, F2 changes its names or date, Delete takes it out of the book after asking.
 // Escape goes back to the open sessions.
 #pragma once
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/sessions/rename_form.h"
 
+#include "core/base/wording.h"
+#include "core/import/day.h"
 #include "ui/models/text.h"
 
 #include <QComboBox>
@@ -15,6 +17,8 @@
 
 namespace lapwright::pages {
 namespace {
+
+constexpr int the_date = 3; // beside the three tables of names
 
 using book::NameTable;
 using models::text;
@@ -34,17 +38,19 @@ QString word_for(NameTable table) {
 } // namespace
 
 RenameForm::RenameForm(const book::SessionSummary& session, book::Names names, QWidget* parent)
-    : QDialog(parent), old_names_{session.driver, session.car, session.track}, names_(std::move(names)),
-      what_(new QComboBox(this)), line_(new QLineEdit(this)), said_(new QLabel(this)),
-      done_(new QPushButton(tr("&Rename"), this)) {
-    setWindowTitle(tr("Rename"));
+    : QDialog(parent), old_names_{session.driver, session.car, session.track}, old_start_unix_s_(session.start_unix_s),
+      names_(std::move(names)), what_(new QComboBox(this)), line_(new QLineEdit(this)), said_(new QLabel(this)),
+      done_(new QPushButton(this)) {
+    setWindowTitle(tr("Names and date"));
     setMinimumWidth(480);
     for (const NameTable table : {NameTable::track, NameTable::car, NameTable::driver}) {
         const std::string& name = old_names_[static_cast<std::size_t>(table)];
         if (!name.empty()) what_->addItem(tr("%1: %2").arg(word_for(table), text(name)), static_cast<int>(table));
     }
-    what_->setAccessibleName(tr("What gets another name"));
-    line_->setAccessibleName(tr("New name"));
+    what_->addItem(tr("date: %1").arg(old_start_unix_s_ ? text(base::date_text(*old_start_unix_s_)) : tr("not known")),
+                   the_date);
+    what_->setAccessibleName(tr("What is changed"));
+    line_->setAccessibleName(tr("New name or date"));
     line_->setMaxLength(200);
     said_->setTextFormat(Qt::PlainText);
     said_->setWordWrap(true);
@@ -52,7 +58,7 @@ RenameForm::RenameForm(const book::SessionSummary& session, book::Names names, Q
     said_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* form = new QFormLayout;
     form->addRow(tr("&Of this session"), what_);
-    form->addRow(tr("&New name"), line_);
+    form->addRow(tr("&New"), line_);
     auto* buttons = new QDialogButtonBox(this);
     buttons->addButton(done_, QDialogButtonBox::AcceptRole);
     buttons->addButton(QDialogButtonBox::Cancel);
@@ -69,12 +75,21 @@ RenameForm::RenameForm(const book::SessionSummary& session, book::Names names, Q
     line_->setFocus();
 }
 
+bool RenameForm::dates() const {
+    return what_->currentData().toInt() == the_date;
+}
+
+std::optional<double> RenameForm::start_unix_s() const {
+    const auto moment = import::moment_of(new_name());
+    return moment.ok() ? std::optional(moment.value()) : std::nullopt;
+}
+
 NameTable RenameForm::table() const {
     return static_cast<NameTable>(what_->currentData().toInt());
 }
 
 std::string RenameForm::old_name() const {
-    return what_->count() == 0 ? std::string() : old_names_[static_cast<std::size_t>(table())];
+    return dates() ? std::string() : old_names_[static_cast<std::size_t>(table())];
 }
 
 std::string RenameForm::new_name() const {
@@ -93,27 +108,41 @@ const std::string* RenameForm::other() const {
 }
 
 bool RenameForm::unites() const {
-    return other() != nullptr;
+    return !dates() && other() != nullptr;
 }
 
 void RenameForm::begin() {
     line_->setText(text(old_name()));
+    line_->setPlaceholderText(dates() ? QStringLiteral("2026-05-16 10:20") : QString());
     line_->selectAll();
     follow();
 }
 
 void RenameForm::follow() {
-    const QString word = word_for(table());
-    if (what_->count() == 0)
-        said_->setText(tr("The session has no driver, car or track that could be renamed."));
-    else if (const std::string* there = other())
-        said_->setText(tr("There is a %1 \"%2\" already: the two become one, and all sessions of \"%3\" are then of "
-                          "\"%2\".")
-                           .arg(word, text(*there), text(old_name())));
+    if (dates())
+        follow_date();
     else
-        said_->setText(tr("All sessions of this %1 get the new name.").arg(word));
-    done_->setText(unites() ? tr("&Unite the two") : tr("&Rename"));
-    done_->setEnabled(what_->count() > 0 && !new_name().empty() && new_name() != old_name());
+        follow_name();
+}
+
+void RenameForm::follow_date() {
+    const auto moment = import::moment_of(new_name());
+    said_->setText(new_name().empty() ? tr("When the session was driven, in UTC; the day alone will do.")
+                   : moment.ok()      ? tr("The session was driven on %1.").arg(text(base::date_text(moment.value())))
+                                      : text(base::one_line(moment.error())));
+    done_->setText(tr("&Set the date"));
+    done_->setEnabled(moment.ok() && moment.value() != old_start_unix_s_);
+}
+
+void RenameForm::follow_name() {
+    const QString word = word_for(table());
+    const std::string* there = other();
+    said_->setText(there != nullptr ? tr("There is a %1 \"%2\" already: the two become one, and all sessions of \"%3\" "
+                                         "are then of \"%2\".")
+                                          .arg(word, text(*there), text(old_name()))
+                                    : tr("All sessions of this %1 get the new name.").arg(word));
+    done_->setText(there != nullptr ? tr("&Unite the two") : tr("&Rename"));
+    done_->setEnabled(!new_name().empty() && new_name() != old_name());
 }
 
 QString RenameForm::said() const {

@@ -71,8 +71,9 @@ QString season_sentence(SeasonOf of, const QString& name, const std::vector<Seas
                         ? tr("%1, %2: ").arg(name, sessions) + of_laps(season)
                         : tr("%1, %2 with figures; ").arg(name, sessions) + (figure ? of_figure(*figure) : QString());
     const auto undated = std::ranges::count_if(season, [](const auto& one) { return !one.session.start_unix_s; });
-    if (undated == 1) words += tr(" One without a date stands last, in the table only.");
-    if (undated > 1) words += tr(" %1 without a date stand last, in the table only.").arg(undated);
+    if (undated == 1) words += tr(" One without a date stands last, in the table only; F2 in the list gives it one.");
+    if (undated > 1)
+        words += tr(" %1 without a date stand last, in the table only; F2 in the list gives them one.").arg(undated);
     return words;
 }
 
