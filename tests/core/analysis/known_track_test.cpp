@@ -54,13 +54,13 @@ class KnownTrack : public testing::Test {
 };
 
 TEST_F(KnownTrack, ItsGateTimesTheLapsAsIfItHadBeenGiven) {
-    const auto known = analysis::understand(driven(1), knowing({record("Mudflat")}));
+    const auto known = analysis::understand(*own->recording, knowing({record("Mudflat")}));
     ASSERT_TRUE(known.ok());
     EXPECT_EQ((*known)->gate_origin, "Mudflat, as the book knows it");
     ASSERT_TRUE((*known)->known_track);
     analysis::SessionOptions given;
     given.track = record("Mudflat");
-    const auto as_given = analysis::understand(driven(1), given);
+    const auto as_given = analysis::understand(*own->recording, given);
     ASSERT_EQ((*known)->laps.size(), (*as_given)->laps.size());
     for (std::size_t i = 0; i < (*known)->laps.size(); ++i)
         EXPECT_EQ((*known)->laps[i].start_s, (*as_given)->laps[i].start_s);
@@ -75,7 +75,7 @@ TEST_F(KnownTrack, AGateThatIsNotPassedOrALengthThatIsNotDrivenIsNoneOfIt) {
     elsewhere.gate.position.latitude_rad += 0.001;
     track::TrackRecord shorter = record("Mudflat");
     shorter.length_m = 3500.0;
-    const auto session = analysis::understand(driven(1), knowing({backwards, elsewhere, shorter}));
+    const auto session = analysis::understand(*own->recording, knowing({backwards, elsewhere, shorter}));
     ASSERT_TRUE(session.ok());
     EXPECT_FALSE((*session)->known_track);
     EXPECT_EQ((*session)->gate_origin, own->gate_origin);
@@ -85,14 +85,14 @@ TEST_F(KnownTrack, AGateThatIsNotPassedOrALengthThatIsNotDrivenIsNoneOfIt) {
 TEST_F(KnownTrack, OfSeveralTheOneThatTheFileNames) {
     track::TrackRecord rough = record("Ternbank");
     rough.length_m = 3750.0;
-    auto recording = driven(1);
+    auto recording = *own->recording;
     EXPECT_EQ(analysis::driven_track({rough, record("Mudflat")}, recording, *own->motion)->name, "Mudflat");
     recording.track = " ternbank";
     EXPECT_EQ(analysis::driven_track({record("Mudflat"), rough}, recording, *own->motion)->name, "Ternbank");
 }
 
 TEST_F(KnownTrack, APairingOfTwoSuchSessionsHasItsGateAndSegments) {
-    const auto a = analysis::understand(driven(1), knowing({record("Mudflat")}));
+    const auto a = analysis::understand(*own->recording, knowing({record("Mudflat")}));
     const auto b = analysis::understand(driven(2), knowing({record("Mudflat")}));
     const auto pairing = analysis::compare(*a, *b);
     ASSERT_TRUE(pairing.ok()) << base::one_line(pairing.error());
