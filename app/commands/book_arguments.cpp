@@ -2,6 +2,7 @@
 #include "app/commands/book_arguments.h"
 
 #include <CLI/CLI.hpp>
+#include <tuple>
 
 namespace lapwright::commands {
 namespace {
@@ -43,6 +44,34 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
     season->add_option("track", arguments.track, "the track's name")->required();
     season->add_option("--car", arguments.filter.car, "this car's alone");
     add_json(*season, arguments);
+
+    CLI::App* figures = add_one(*book, arguments, BookCommand::figures, "figures",
+                                "a car's grip, downforce, drag and power through time, as the Causes page fitted them");
+    figures->add_option("car", arguments.filter.car, "the car's name")->required();
+    add_json(*figures, arguments);
+
+    CLI::App* rename =
+        add_one(*book, arguments, BookCommand::rename, "rename", "another name for a driver, a car or a track");
+    rename->add_option("kind", arguments.kind, "driver, car or track")
+        ->required()
+        ->check(CLI::IsMember({"driver", "car", "track"}));
+    rename->add_option("old", arguments.old_name, "the name that it has")->required();
+    rename->add_option("new", arguments.new_name, "the name that it gets")->required();
+    rename->add_flag("--unite", arguments.unite, "where another has the new name already: the two are one");
+    add_json(*rename, arguments);
+
+    CLI::App* date = add_one(*book, arguments, BookCommand::date, "date", "when a session was driven");
+    date->add_option("session", arguments.session, "its id as the list has it")->required();
+    date->add_option("when", arguments.date_text, "as 2026-05-16 or \"2026-05-16 10:20\" (UTC)")->required();
+
+    add_json(*add_one(*book, arguments, BookCommand::pairings, "pairings", "the pairings that the window kept"),
+             arguments);
+    for (const auto& [command, name, what] :
+         {std::tuple(BookCommand::remove, "remove", "takes sessions out of the book, with their notes and pairings"),
+          std::tuple(BookCommand::restore, "restore", "brings removed sessions back, as they were")})
+        add_one(*book, arguments, command, name, what)
+            ->add_option("sessions", arguments.sessions, "ids as the list has them")
+            ->required();
 
     CLI::App* add = add_one(*book, arguments, BookCommand::add, "add", "puts sessions into the book, each once");
     add->add_option("files", arguments.files, "logger files")->required();

@@ -14,7 +14,21 @@ class App;
 
 namespace lapwright::commands {
 
-enum class BookCommand { list, season, add, write_export, merge, check, salvage };
+enum class BookCommand {
+    list,
+    season,
+    figures,
+    pairings,
+    rename,
+    date,
+    remove,
+    restore,
+    add,
+    write_export,
+    merge,
+    check,
+    salvage
+};
 
 struct BookArguments {
     BookCommand command{};
@@ -23,8 +37,14 @@ struct BookArguments {
     std::string from_text; // dates as they were written
     std::string until_text;
     std::string track; // whose season
+    std::string kind;  // of the names that are changed: "driver", "car", "track"
+    std::string old_name;
+    std::string new_name;
+    bool unite = false;
+    std::int64_t session = 0; // that gets a date
+    std::string date_text;
     std::vector<std::string> files;
-    std::vector<std::int64_t> sessions; // to export; none: all
+    std::vector<std::int64_t> sessions; // to export (none: all), to remove or to bring back
     std::string out_file;
     std::string setup_file;
     std::string track_file;

@@ -3,9 +3,11 @@
 
 #include "app/commands/book_text.h"
 #include "app/commands/recipes.h"
+#include "core/analysis/common_track.h"
+#include "core/analysis/known_track.h"
 #include "core/analysis/run.h"
 #include "core/book/tracks.h"
-#include "core/import/moment.h"
+#include "core/import/day.h"
 
 #include <cstdlib>
 #include <filesystem>
@@ -17,8 +19,6 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
-
-constexpr double day_s = 86400.0;
 
 int refused(const Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
@@ -52,20 +52,13 @@ Result<book::Book> open(const BookArguments& arguments) {
     return book::Book::open(*file);
 }
 
-Result<std::optional<double>> day_of(const std::string& text, double later_s) {
-    if (text.empty()) return std::optional<double>();
-    const auto date = import::read_date(text);
-    if (!date) return Error{ErrorCode::value_not_readable, {}, "\"" + text + "\" is no date", "write it as 2026-05-16"};
-    return std::optional(static_cast<double>(date->days) * day_s + later_s);
-}
-
 int list(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
     book::Filter filter = arguments.filter;
     for (const std::string& word : arguments.files)
         filter.words += word + " ";
-    const auto from = day_of(arguments.from_text, 0.0);
+    const auto from = import::first_moment_of(arguments.from_text);
     if (!from) return refused(from.error(), err);
-    const auto until = day_of(arguments.until_text, day_s - 1e-3);
+    const auto until = import::last_moment_of(arguments.until_text);
     if (!until) return refused(until.error(), err);
     filter.from_unix_s = *from;
     filter.until_unix_s = *until;
@@ -82,15 +75,60 @@ int season(const BookArguments& arguments, book::Book& book, std::ostream& out, 
     return 0;
 }
 
+int figures(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    const auto found = season_of_car(book, arguments.filter.car);
+    if (!found) return refused(found.error(), err);
+    out << (arguments.json ? figures_json(*found) : figures_table(*found));
+    return 0;
+}
+
+int pairings(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    const auto found = pairing_list(book);
+    if (!found) return refused(found.error(), err);
+    out << (arguments.json ? pairings_json(*found) : pairings_table(*found));
+    return 0;
+}
+
+// The first that cannot be done ends it; what was done before it stays done.
+int for_each_session(const BookArguments& arguments, book::Book& book,
+                     std::optional<Error> (*edit_one)(book::Book&, book::SessionId), std::ostream& err) {
+    for (const std::int64_t id : arguments.sessions)
+        if (const auto problem = edit_one(book, book::SessionId{id})) return refused(*problem, err);
+    return 0;
+}
+
+int put_date(const BookArguments& arguments, book::Book& book, std::ostream& err) {
+    const auto start = import::moment_of(arguments.date_text);
+    if (!start) return refused(start.error(), err);
+    const auto problem = change_start(book, book::SessionId{arguments.session}, *start);
+    return problem ? refused(*problem, err) : 0;
+}
+
+int rename(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    using book::NameTable;
+    const NameTable table = arguments.kind == "driver" ? NameTable::driver
+                            : arguments.kind == "car"  ? NameTable::car
+                                                       : NameTable::track;
+    const book::Unite unite = arguments.unite ? book::Unite::yes : book::Unite::no;
+    const auto renamed = book::rename(book, table, arguments.old_name, arguments.new_name, unite);
+    if (!renamed) return refused(renamed.error(), err);
+    out << (arguments.json ? renamed_json(*renamed) : renamed_table(*renamed));
+    return 0;
+}
+
 // What is the same for all files of one call.
 struct ToAdd {
     std::optional<track::TrackRecord> record;
+    std::vector<track::TrackRecord> known_tracks; // of the book
     std::vector<import::KeptRecipe> recipes;
     car::SetupSheet setup;
 };
 
-Result<ToAdd> to_add(const BookArguments& arguments) {
+Result<ToAdd> to_add(const BookArguments& arguments, book::Book& book) {
     ToAdd all;
+    auto known = tracks(book);
+    if (!known) return known.error();
+    all.known_tracks = std::move(known).value();
     if (!arguments.track_file.empty()) {
         auto record = track::read_track_record(arguments.track_file);
         if (!record) return record.error();
@@ -118,6 +156,19 @@ book::SessionDetails details_for(const recording::Recording& recording, const To
     return details;
 }
 
+// The line of the first session that was driven on it.
+std::optional<Error> keep_line(book::Book& book, const std::shared_ptr<const analysis::Session>& session,
+                               const track::TrackRecord& record) {
+    const auto known = read_line(book, record.name);
+    if (!known) return known.error();
+    if (*known) return std::nullopt;
+    const std::vector sessions{session};
+    const auto placed = analysis::place_together(sessions, record);
+    if (!placed) return std::nullopt; // laps that make no line
+    const auto line = analysis::line_to_keep(placed->track, sessions);
+    return line ? put_track(book, record, line) : std::nullopt;
+}
+
 Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAdd& all, const std::string& conditions) {
     const auto source = book::source_of_file(file);
     if (!source) return source.error();
@@ -128,19 +179,24 @@ Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAd
     AddedFile one{file, {}, 0, ""};
     analysis::SessionOptions options;
     options.track = all.record;
+    options.known_tracks = all.known_tracks;
     const auto session = analysis::understand(*recording, options);
     // Its samples are worth keeping where no lap is found.
     if (!session) one.without_laps = session.error().what;
     const std::vector<lap::Lap> laps = session ? (*session)->laps : std::vector<lap::Lap>();
-    const auto added = add_session(book, *source, *recording, details_for(*recording, all, conditions), laps);
+    book::SessionDetails details = details_for(*recording, all, conditions);
+    if (session && details.track.empty() && (*session)->known_track) details.track = (*session)->known_track->name;
+    const auto added = add_session(book, *source, *recording, details, laps);
     if (!added) return added.error();
+    if (session && all.record)
+        if (const auto problem = keep_line(book, *session, *all.record)) return *problem;
     one.added = *added;
     one.laps = laps.size();
     return one;
 }
 
 int add(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto all = to_add(arguments);
+    const auto all = to_add(arguments, book);
     if (!all) return refused(all.error(), err);
     if (all->record)
         if (const auto problem = put_track(book, *all->record)) return refused(*problem, err);
@@ -200,6 +256,18 @@ int run_book(const BookArguments& arguments, std::ostream& out, std::ostream& er
         return list(arguments, book, out, err);
     case BookCommand::season:
         return season(arguments, book, out, err);
+    case BookCommand::figures:
+        return figures(arguments, book, out, err);
+    case BookCommand::pairings:
+        return pairings(arguments, book, out, err);
+    case BookCommand::remove:
+        return for_each_session(arguments, book, &book::remove_session, err);
+    case BookCommand::restore:
+        return for_each_session(arguments, book, &book::restore_session, err);
+    case BookCommand::date:
+        return put_date(arguments, book, err);
+    case BookCommand::rename:
+        return rename(arguments, book, out, err);
     case BookCommand::add:
         return add(arguments, book, out, err);
     case BookCommand::write_export:

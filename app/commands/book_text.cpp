@@ -5,6 +5,7 @@
 #include "app/commands/table_text.h"
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "core/book/season_figures.h"
 #include "core/book/sha256.h"
 #include "core/recording/recording.h"
 
@@ -73,13 +74,15 @@ std::string list_table(const std::vector<book::SessionSummary>& sessions) {
 }
 
 std::string season_json(const std::vector<book::SeasonSession>& season) {
+    const auto changes = book::setup_changes(season, base::UnitSystem::metric);
     ordered_json rows = ordered_json::array();
-    for (const book::SeasonSession& one : season) {
-        ordered_json row = summary_json(one.session);
-        row["median_clean_s"] = maybe_json(one.median_clean_s);
+    for (std::size_t i = 0; i < season.size(); ++i) {
+        ordered_json row = summary_json(season[i].session);
+        row["median_clean_s"] = maybe_json(season[i].median_clean_s);
         row["setup"] = ordered_json::array();
-        for (const car::SetupItem& item : one.setup.items)
+        for (const car::SetupItem& item : season[i].setup.items)
             row["setup"].push_back({{"name", item.name}, {"value", item.value}});
+        row["setup_change"] = text_or_null(changes[i]);
         rows.push_back(std::move(row));
     }
     return document_text({{"sessions", rows}});
@@ -87,14 +90,97 @@ std::string season_json(const std::vector<book::SeasonSession>& season) {
 
 std::string season_table(const std::vector<book::SeasonSession>& season) {
     if (season.empty()) return "no session\n";
+    const auto changes = book::setup_changes(season, base::UnitSystem::metric);
     std::vector<std::vector<std::string>> rows{
-        {"start", "car", "driver", "tyre", "conditions", "clean", "best", "median"}};
-    for (const book::SeasonSession& one : season)
+        {"start", "car", "driver", "tyre", "conditions", "setup since the one before", "clean", "best", "median"}};
+    for (std::size_t i = 0; i < season.size(); ++i) {
+        const book::SeasonSession& one = season[i];
         rows.push_back({day_text(one.session), known(one.session.car), known(one.session.driver),
-                        known(one.session.tyre), known(one.session.conditions),
+                        known(one.session.tyre), known(one.session.conditions), known(changes[i]),
                         base::integer_text(one.session.clean_laps), time_text(one.session.best_clean_s),
                         time_text(one.median_clean_s)});
-    return aligned(rows, 5);
+    }
+    return aligned(rows, 6);
+}
+
+std::string figures_json(const std::vector<book::SeasonSession>& season) {
+    ordered_json rows = ordered_json::array();
+    for (const book::SeasonSession& one : season) {
+        ordered_json row = summary_json(one.session);
+        row["figures"] = ordered_json::object();
+        for (const book::KeptFigure& figure : one.figures)
+            row["figures"][figure.name] = {{"value", number_json(figure.value)},
+                                           {"low", number_json(figure.low)},
+                                           {"high", number_json(figure.high)},
+                                           {"decided_by", figure.decided_by}};
+        rows.push_back(std::move(row));
+    }
+    return document_text({{"sessions", rows}});
+}
+
+std::string figures_table(const std::vector<book::SeasonSession>& season) {
+    if (season.empty()) return "no session has figures: they come from the window's Causes page\n";
+    const auto courses = book::figure_courses(season, base::UnitSystem::metric);
+    std::vector<std::vector<std::string>> rows{{"start", "track"}};
+    for (const book::SeasonSession& one : season)
+        rows.push_back({day_text(one.session), known(one.session.track)});
+    for (const book::FigureCourse& course : courses) {
+        rows.front().push_back(course.title);
+        for (std::size_t row = 1; row < rows.size(); ++row)
+            rows[row].push_back("—");
+        for (const book::FigurePoint& point : course.points)
+            rows[point.session + 1].back() = book::figure_text(course, point);
+    }
+    return aligned(rows, 2);
+}
+
+std::string pairings_json(const std::vector<book::PairingSummary>& pairings) {
+    ordered_json rows = ordered_json::array();
+    const auto side = [](const book::SessionSummary& session, int lap) {
+        ordered_json one = summary_json(session);
+        one["lap"] = lap;
+        return one;
+    };
+    for (const book::PairingSummary& one : pairings) {
+        const book::Pairing& pairing = one.kept.pairing;
+        rows.push_back({{"id", static_cast<std::int64_t>(one.kept.id)},
+                        {"compared_utc", recording::utc_text(pairing.changed_unix_s)},
+                        {"sentence", text_or_null(pairing.sentence)},
+                        {"a", side(one.a, pairing.lap_a)},
+                        {"b", side(one.b, pairing.lap_b)}});
+    }
+    return document_text({{"pairings", rows}});
+}
+
+std::string pairings_table(const std::vector<book::PairingSummary>& pairings) {
+    if (pairings.empty()) return "no pairing\n";
+    std::vector<std::vector<std::string>> rows{
+        {"compared", "track", "session A", "lap", "session B", "lap", "outcome"}};
+    for (const book::PairingSummary& one : pairings) {
+        const book::Pairing& pairing = one.kept.pairing;
+        rows.push_back({base::date_text(pairing.changed_unix_s), known(one.a.track), one.a.source.file_name,
+                        base::integer_text(pairing.lap_a), one.b.source.file_name, base::integer_text(pairing.lap_b),
+                        known(pairing.sentence)});
+    }
+    return aligned(rows, 7);
+}
+
+std::string renamed_json(const book::Renamed& renamed) {
+    const book::Renaming& what = renamed.what;
+    return document_text({{"from", what.from},
+                          {"to", what.with.value_or(what.to)},
+                          {"sessions", what.sessions},
+                          {"united", what.with.has_value()}});
+}
+
+std::string renamed_table(const book::Renamed& renamed) {
+    const book::Renaming& what = renamed.what;
+    const std::string begin =
+        what.from + " is now " + what.with.value_or(what.to) + ", in " + counted(what.sessions, "session");
+    return begin +
+           (what.with ? "; united with the " + counted(what.sessions_with, "session") + " that had the name"
+                      : std::string()) +
+           "\n";
 }
 
 std::string added_json(const std::vector<AddedFile>& added) {

@@ -3,6 +3,8 @@
 #pragma once
 
 #include "core/book/exchange.h"
+#include "core/book/pairings.h"
+#include "core/book/rename.h"
 #include "core/book/salvage.h"
 #include "core/book/search.h"
 #include "core/book/season.h"
@@ -24,6 +26,12 @@ struct AddedFile {
 [[nodiscard]] std::string list_table(const std::vector<book::SessionSummary>& sessions);
 [[nodiscard]] std::string season_json(const std::vector<book::SeasonSession>& season);
 [[nodiscard]] std::string season_table(const std::vector<book::SeasonSession>& season);
+[[nodiscard]] std::string figures_json(const std::vector<book::SeasonSession>& season);
+[[nodiscard]] std::string figures_table(const std::vector<book::SeasonSession>& season);
+[[nodiscard]] std::string pairings_json(const std::vector<book::PairingSummary>& pairings);
+[[nodiscard]] std::string pairings_table(const std::vector<book::PairingSummary>& pairings);
+[[nodiscard]] std::string renamed_json(const book::Renamed& renamed);
+[[nodiscard]] std::string renamed_table(const book::Renamed& renamed);
 [[nodiscard]] std::string added_json(const std::vector<AddedFile>& added);
 [[nodiscard]] std::string added_table(const std::vector<AddedFile>& added);
 [[nodiscard]] std::string merged_json(const book::Merged& merged);

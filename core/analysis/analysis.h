@@ -11,8 +11,10 @@
 #include "core/motion/motion_estimate.h"
 #include "core/recording/recording.h"
 #include "core/track/track.h"
+#include "core/track/track_record.h"
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -25,6 +27,8 @@ struct Session {
     std::shared_ptr<const motion::MotionEstimate> motion;
     track::Gate gate;        // in the motion's frame
     std::string gate_origin; // in words: "lap column of the file"
+    // Of the tracks that were known already the one that was driven; the gate is its gate.
+    std::optional<track::TrackRecord> known_track;
     std::vector<lap::Lap> laps;
     std::vector<recording::Warning> warnings; // of the stages behind the import
     import::Trust trust;                      // how far the recording can be trusted

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/common_track.h"
 
+#include "core/analysis/known_track.h"
 #include "core/analysis/reckoned_session.h"
 #include "core/analysis/stages.h"
 #include "core/lap/align.h"
@@ -199,8 +200,9 @@ Result<Placed> place_reckoned(const std::shared_ptr<const Session>& session, con
 
 } // namespace
 
-Result<CommonTrack> place_together(const Sessions& sessions, const std::optional<track::TrackRecord>& record,
+Result<CommonTrack> place_together(const Sessions& sessions, const std::optional<track::TrackRecord>& given,
                                    const base::Progress& progress) {
+    const std::optional<track::TrackRecord> record = given ? given : known_to_all(sessions);
     const auto has_positions = [](const std::shared_ptr<const Session>& s) { return !is_reckoned(*s->motion); };
     Sessions with;
     std::ranges::copy_if(sessions, std::back_inserter(with), has_positions);

@@ -13,6 +13,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace lapwright::analysis {
 
@@ -20,13 +21,15 @@ struct SessionOptions {
     import::Options import;
     motion::Options motion;
     std::optional<track::TrackRecord> track; // its gate times the laps
+    // Without it: tracks that are known already, from which the one that was driven is taken (see known_track.h).
+    std::vector<track::TrackRecord> known_tracks;
 };
 
 struct PairingOptions {
     std::optional<int> lap_a; // lap numbers; nothing: the fastest clean lap
     std::optional<int> lap_b;
-    std::optional<track::TrackRecord> track;
-    double step_m = 1.0; // grid of the traces, 0.2..20 m
+    std::optional<track::TrackRecord> track; // none: the known one of both sessions, else their own gates
+    double step_m = 1.0;                     // grid of the traces, 0.2..20 m
 };
 
 [[nodiscard]] base::Result<std::shared_ptr<const Session>>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One file, understood: recording -> motion -> gate -> laps -> which of them are clean.
+#include "core/analysis/known_track.h"
 #include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
 #include "core/analysis/stages.h"
@@ -27,14 +28,11 @@ base::Error no_laps(const recording::Recording& recording, const std::string& wh
     return {ErrorCode::no_laps, {recording.source_file, {}, {}}, what, remedy};
 }
 
-track::Gate gate_of(const track::TrackRecord& record, const motion::MotionEstimate& motion) {
-    const motion::EastNorthUp centre = motion::to_local(motion.frame, record.gate.position);
-    return {{centre.east_m, centre.north_m}, record.gate.heading_rad, record.gate.half_width_m};
-}
-
 Result<track::ProposedGate> choose_gate(const recording::Recording& recording, const motion::MotionEstimate& motion,
-                                        const std::optional<track::TrackRecord>& record) {
+                                        const std::optional<track::TrackRecord>& record,
+                                        const std::optional<track::TrackRecord>& known) {
     if (record) return track::ProposedGate{gate_of(*record, motion), "the track's record"};
+    if (known) return track::ProposedGate{gate_of(*known, motion), known->name + ", as the book knows it"};
     if (auto gate = track::gate_from_channels(motion.best, recording)) return *gate;
     if (auto gate = track::propose_gate(motion.best)) return *gate;
     return no_laps(recording, "no place is passed twice in the same direction, so there are no laps",
@@ -129,19 +127,22 @@ Result<std::shared_ptr<const Session>> understand(recording::Recording recording
                                                   const base::Progress& progress) {
     auto motion = motion::estimate_motion(recording, options.motion, progress);
     if (!motion) return motion.error();
+    auto known = options.track ? std::nullopt : driven_track(options.known_tracks, recording, *motion);
     if (is_reckoned(*motion)) {
         if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
         auto without_positions = reckoned(recording, *motion);
         if (!without_positions) return without_positions.error();
+        (*without_positions)->known_track = std::move(known);
         (*without_positions)->recording = std::make_shared<const recording::Recording>(std::move(recording));
         return std::shared_ptr<const Session>(*without_positions);
     }
     auto session = std::make_shared<Session>();
     session->motion = std::make_shared<const motion::MotionEstimate>(std::move(motion).value());
-    const auto gate = choose_gate(recording, *session->motion, options.track);
+    const auto gate = choose_gate(recording, *session->motion, options.track, known);
     if (!gate) return gate.error();
     session->gate = gate->gate;
     session->gate_origin = gate->origin;
+    session->known_track = std::move(known);
     if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
     session->laps = lap::find_laps(*session->motion, session->gate, recording);
     if (session->laps.empty())

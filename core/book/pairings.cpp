@@ -2,6 +2,7 @@
 #include "core/book/pairings.h"
 
 #include "core/book/session_rows.h"
+#include "core/book/summary_rows.h"
 
 namespace lapwright::book {
 namespace {
@@ -14,6 +15,8 @@ constexpr const char* const listed_pairings =
     "SELECT id, session_a, lap_a, session_b, lap_b, title, sentence, changed_unix_s FROM pairing "
     "WHERE session_a IN (SELECT id FROM session WHERE removed_unix_s IS NULL) "
     "AND session_b IN (SELECT id FROM session WHERE removed_unix_s IS NULL) ";
+
+constexpr const char* const newest_first = "ORDER BY changed_unix_s DESC, id DESC";
 
 KeptPairing pairing_of(const Rows& rows) {
     return {PairingId{rows.whole(0)},
@@ -62,9 +65,29 @@ std::optional<Error> remove_pairing(Book& book, PairingId id) {
 Result<std::vector<KeptPairing>> pairings(Book& book) {
     std::vector<KeptPairing> all;
     const auto problem = look(book.database(), [&](Database& database) {
-        Rows rows(database, std::string(listed_pairings) + "ORDER BY changed_unix_s DESC, id DESC", {});
+        Rows rows(database, std::string(listed_pairings) + newest_first, {});
         while (rows.next())
             all.push_back(pairing_of(rows));
+    });
+    if (problem) return *problem;
+    return all;
+}
+
+Result<std::vector<PairingSummary>> pairing_list(Book& book) {
+    std::vector<PairingSummary> all;
+    const auto problem = look(book.database(), [&](Database& database) {
+        const auto summary = [&database](SessionId id) {
+            Rows rows(database, "SELECT " + std::string(summary_columns) + " FROM summary WHERE id = ?",
+                      {static_cast<std::int64_t>(id)});
+            return rows.next() ? summary_of(rows) : SessionSummary{};
+        };
+        Rows rows(database, std::string(listed_pairings) + newest_first, {});
+        while (rows.next()) {
+            KeptPairing kept = pairing_of(rows);
+            SessionSummary a = summary(kept.pairing.session_a);
+            SessionSummary b = summary(kept.pairing.session_b);
+            all.push_back({std::move(kept), std::move(a), std::move(b)});
+        }
     });
     if (problem) return *problem;
     return all;

@@ -19,4 +19,12 @@ namespace lapwright::book {
 [[nodiscard]] base::Result<std::vector<KeptPairing>> pairings(Book& book);
 [[nodiscard]] base::Result<Pairing> read_pairing(Book& book, PairingId id);
 
+// One row of a list of pairings.
+struct PairingSummary {
+    KeptPairing kept;
+    SessionSummary a;
+    SessionSummary b;
+};
+[[nodiscard]] base::Result<std::vector<PairingSummary>> pairing_list(Book& book); // the newest first
+
 } // namespace lapwright::book

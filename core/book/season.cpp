@@ -4,6 +4,7 @@
 #include "core/book/names.h"
 #include "core/book/session_rows.h"
 #include "core/book/summary_rows.h"
+#include "core/car/setup_change.h"
 
 #include <algorithm>
 
@@ -39,20 +40,42 @@ std::optional<double> median_clean_s(const std::vector<lap::Lap>& laps) {
     return times.size() % 2 == 1 ? times[middle] : 0.5 * (times[middle - 1] + times[middle]);
 }
 
-} // namespace
+std::vector<KeptFigure> figure_rows(Database& database, SessionId id) {
+    std::vector<KeptFigure> figures;
+    Rows rows(database, "SELECT name, value, low, high, decided_by FROM figure WHERE session_id = ? ORDER BY name",
+              {static_cast<std::int64_t>(id)});
+    while (rows.next())
+        figures.push_back({rows.text(0), rows.real(1), rows.real(2), rows.real(3), rows.text(4)});
+    return figures;
+}
 
-Result<std::vector<SeasonSession>> season_of_track(Book& book, const std::string& track, const std::string& car) {
-    std::vector<SeasonSession> season;
+Result<std::vector<SeasonSession>> season(Book& book, std::string_view track, std::string_view car) {
+    std::vector<SeasonSession> all;
     const auto problem = look(book.database(), [&](Database& database) {
-        if (trimmed(track).empty()) return;
-        for (SessionSummary& summary : summaries(database, trimmed(track), trimmed(car))) {
+        for (SessionSummary& summary : summaries(database, track, car)) {
             const SessionId id = summary.id;
-            season.push_back(
-                {std::move(summary), median_clean_s(lap_rows(database, id)), detail_row(database, id).setup});
+            all.push_back({std::move(summary), median_clean_s(lap_rows(database, id)), detail_row(database, id).setup,
+                           figure_rows(database, id)});
         }
     });
     if (problem) return *problem;
-    return season;
+    return all;
+}
+
+} // namespace
+
+Result<std::vector<SeasonSession>> season_of_track(Book& book, const std::string& track, const std::string& car) {
+    if (trimmed(track).empty()) return std::vector<SeasonSession>();
+    return season(book, trimmed(track), trimmed(car));
+}
+
+Result<std::vector<SeasonSession>> season_of_car(Book& book, const std::string& car) {
+    if (trimmed(car).empty()) return std::vector<SeasonSession>();
+    auto found = season(book, "", trimmed(car));
+    if (!found) return found;
+    std::vector<SeasonSession> all = std::move(found).value();
+    std::erase_if(all, [](const SeasonSession& one) { return one.figures.empty(); });
+    return all;
 }
 
 std::optional<Error> put_figures(Book& book, SessionId id, const std::vector<KeptFigure>& figures) {
@@ -67,22 +90,48 @@ std::optional<Error> put_figures(Book& book, SessionId id, const std::vector<Kep
     });
 }
 
-Result<std::vector<SeasonFigures>> season_of_car(Book& book, const std::string& car) {
-    std::vector<SeasonFigures> season;
-    const auto problem = look(book.database(), [&](Database& database) {
-        if (trimmed(car).empty()) return;
-        for (SessionSummary& summary : summaries(database, "", trimmed(car))) {
-            std::vector<KeptFigure> figures;
-            Rows rows(database,
-                      "SELECT name, value, low, high, decided_by FROM figure WHERE session_id = ? ORDER BY name",
-                      {static_cast<std::int64_t>(summary.id)});
-            while (rows.next())
-                figures.push_back({rows.text(0), rows.real(1), rows.real(2), rows.real(3), rows.text(4)});
-            if (!figures.empty()) season.push_back({std::move(summary), std::move(figures)});
+std::vector<KeptFigure> kept_figures(const car::CarFigures& figures) {
+    std::vector<KeptFigure> kept;
+    const auto add = [&kept](const char* name, const std::optional<car::CarFigure>& figure) {
+        if (figure)
+            kept.push_back(
+                {name, figure->value, figure->low, figure->high, std::string(car::name(figure->decided_by))});
+    };
+    add("downforce_area_m2", figures.downforce_area_m2);
+    add("downforce_area_m2_per_kg", figures.downforce_area_m2_per_kg);
+    add("drag_area_m2", figures.drag_area_m2);
+    add("drag_area_m2_per_kg", figures.drag_area_m2_per_kg);
+    add("grip", figures.grip);
+    add("power_w", figures.power_w);
+    add("power_w_per_kg", figures.power_w_per_kg);
+    return kept;
+}
+
+std::vector<std::string> setup_changes(const std::vector<SeasonSession>& season, base::UnitSystem units) {
+    std::vector<std::string> lines;
+    std::vector<const SeasonSession*> last; // of each car
+    for (const SeasonSession& one : season) {
+        lines.emplace_back();
+        if (!one.session.start_unix_s || car::says_nothing(one.setup)) continue;
+        const auto before = std::ranges::find_if(
+            last, [&](const SeasonSession* other) { return same_name(other->session.car, one.session.car); });
+        if (before == last.end()) {
+            last.push_back(&one);
+            continue;
         }
-    });
-    if (problem) return *problem;
-    return season;
+        const std::string line = car::one_line(car::setup_changes((*before)->setup, one.setup, units));
+        lines.back() = line.empty() ? "no change" : line;
+        *before = &one;
+    }
+    return lines;
+}
+
+std::string conditions_text(const SeasonSession& session, base::UnitSystem units) {
+    std::string text = session.session.conditions;
+    const auto& temperature = session.setup.conditions.temperature_k;
+    if (!temperature) return text;
+    return text + (text.empty() ? "" : ", ") +
+           base::figure_with_unit(*temperature, base::Quantity::temperature, units, 0);
 }
 
 } // namespace lapwright::book

@@ -107,6 +107,13 @@ std::optional<Error> change_details(Book& book, SessionId id, const SessionDetai
     });
 }
 
+std::optional<Error> change_start(Book& book, SessionId id, std::optional<double> start_unix_s) {
+    return edit(book.database(), [&](Database& database) {
+        require_session(database, id);
+        database.run("UPDATE session SET start_unix_s = ? WHERE id = ?", {start_unix_s, static_cast<std::int64_t>(id)});
+    });
+}
+
 Result<std::vector<lap::Lap>> read_laps(Book& book, SessionId id) {
     std::vector<lap::Lap> laps;
     const auto problem = look(book.database(), [&](Database& database) {

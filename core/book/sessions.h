@@ -43,6 +43,9 @@ struct Added {
 [[nodiscard]] base::Result<SessionDetails> read_details(Book& book, SessionId id);
 [[nodiscard]] std::optional<base::Error> change_details(Book& book, SessionId id, const SessionDetails& details);
 
+// For a logger that writes no date, or a wrong one.
+[[nodiscard]] std::optional<base::Error> change_start(Book& book, SessionId id, std::optional<double> start_unix_s);
+
 // In their order; as many as were given.
 [[nodiscard]] base::Result<std::vector<lap::Lap>> read_laps(Book& book, SessionId id);
 [[nodiscard]] std::optional<base::Error> change_laps(Book& book, SessionId id, std::span<const lap::Lap> laps);

@@ -10,10 +10,14 @@ namespace {
 using base::Error;
 using base::Result;
 
-// A record that this version cannot read is as good as none; its text stays in the book.
+// By the name that the book has.  A record that this version cannot read is as good as none; its text stays in the
+// book.
 std::optional<track::TrackRecord> record_of_text(const std::string& text, const std::string& name) {
-    auto record = track::parse_track_record(text, name);
-    return record ? std::optional(std::move(record).value()) : std::nullopt;
+    auto read = track::parse_track_record(text, name);
+    if (!read) return std::nullopt;
+    track::TrackRecord record = std::move(read).value();
+    record.name = name;
+    return record;
 }
 
 } // namespace
@@ -36,8 +40,8 @@ std::optional<Error> put_track(Book& book, const track::TrackRecord& record, con
 Result<std::optional<track::TrackRecord>> read_track(Book& book, const std::string& name) {
     std::optional<track::TrackRecord> record;
     const auto problem = look(book.database(), [&](Database& database) {
-        Rows rows(database, "SELECT record FROM track WHERE name = ? AND record IS NOT NULL", {trimmed(name)});
-        if (rows.next()) record = record_of_text(rows.text(0), name);
+        Rows rows(database, "SELECT record, name FROM track WHERE name = ? AND record IS NOT NULL", {trimmed(name)});
+        if (rows.next()) record = record_of_text(rows.text(0), rows.text(1));
     });
     if (problem) return *problem;
     return record;
@@ -62,6 +66,25 @@ Result<std::vector<track::TrackRecord>> tracks(Book& book) {
     });
     if (problem) return *problem;
     return all;
+}
+
+Result<TrackParts> forget_track(Book& book, const std::string& name) {
+    TrackParts parts;
+    const auto problem = edit(book.database(), [&](Database& database) {
+        const auto id = database.one_whole("SELECT id FROM track WHERE name = ?", {trimmed(name)});
+        if (!id) return;
+        parts = parts_of(database, *id);
+        put_parts(database, *id, {});
+        forget_unused_names(database);
+    });
+    if (problem) return *problem;
+    return parts;
+}
+
+std::optional<Error> bring_back_track(Book& book, const std::string& name, const TrackParts& parts) {
+    return edit(book.database(), [&](Database& database) {
+        if (const auto id = id_of_name(database, NameTable::track, name)) put_parts(database, *id, parts);
+    });
 }
 
 std::optional<Error> put_recipe(Book& book, const KeptRecipe& recipe) {

@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 #include "core/book/book.h"
 #include "core/book/entries.h"
+#include "core/book/track_parts.h"
 #include "core/track/track.h"
 #include "core/track/track_record.h"
 
@@ -27,6 +28,10 @@ struct KeptLine {
 [[nodiscard]] base::Result<std::optional<KeptLine>> read_line(Book& book, const std::string& name);
 // All that have a record, by name: to find the one whose gate is near.
 [[nodiscard]] base::Result<std::vector<track::TrackRecord>> tracks(Book& book);
+
+// Gate, segments and line go, the name stays with its sessions; what went is the answer, to be brought back.
+[[nodiscard]] base::Result<TrackParts> forget_track(Book& book, const std::string& name);
+[[nodiscard]] std::optional<base::Error> bring_back_track(Book& book, const std::string& name, const TrackParts& parts);
 
 // One for each shape.
 [[nodiscard]] std::optional<base::Error> put_recipe(Book& book, const KeptRecipe& recipe);

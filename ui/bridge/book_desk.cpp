@@ -3,7 +3,9 @@
 
 #include "core/book/notes.h"
 #include "core/book/pairings.h"
+#include "core/book/season.h"
 #include "core/book/sessions.h"
+#include "core/book/tracks.h"
 #include "core/car/write_setup_sheet.h"
 #include "ui/bridge/book_path.h"
 #include "ui/models/text.h"
@@ -128,7 +130,7 @@ Result<KeptSession> BookDesk::keep(const SessionToKeep& wanted) {
     if (!notes.ok()) return notes.error();
     const auto details = book::read_details(*book_, id.value());
     if (!details.ok()) return details.error();
-    return KeptSession{notes.value(), details->setup};
+    return KeptSession{id.value(), notes.value(), details->setup};
 }
 
 std::optional<Error> BookDesk::put_note(const models::Note& note) {
@@ -199,6 +201,56 @@ std::optional<Error> BookDesk::put_pairing_note(const QString& name, const QStri
     if (!put.ok()) return put.error();
     kept.note_uid = std::move(put).value();
     return std::nullopt;
+}
+
+std::optional<Error> BookDesk::put_track(const track::TrackRecord& record, const std::optional<book::KeptLine>& line) {
+    const PutTrack now{track::track_record_json(record), line.has_value()};
+    PutTrack& before = tracks_put_[record.name];
+    if (before.record == now.record && (before.with_line || !now.with_line)) return std::nullopt;
+    if (auto problem = book::put_track(*book_, record, line)) return problem;
+    before = now;
+    return std::nullopt;
+}
+
+std::optional<Error> BookDesk::put_missing_line(const std::string& track, const book::KeptLine& line) {
+    const auto kept = book::read_line(*book_, track);
+    if (!kept.ok()) return kept.error();
+    const auto record = book::read_track(*book_, track);
+    if (!record.ok()) return record.error();
+    if (*kept || !*record) return std::nullopt;
+    return book::put_track(*book_, **record, line);
+}
+
+std::optional<Error> BookDesk::put_figures(const QString& path, const std::vector<book::KeptFigure>& figures) {
+    const auto id = id_of(path);
+    if (!id.ok()) return id.error();
+    return book::put_figures(*book_, id.value(), figures);
+}
+
+std::optional<Error> BookDesk::forget_track(int number, const std::string& name) {
+    tracks_put_.erase(name);
+    auto gone = book::forget_track(*book_, name);
+    if (!gone.ok()) return gone.error();
+    forgotten_[number] = std::move(gone).value();
+    return std::nullopt;
+}
+
+std::optional<Error> BookDesk::bring_back_track(int number, const std::string& name) {
+    const auto gone = forgotten_.extract(number);
+    return gone.empty() ? std::nullopt : book::bring_back_track(*book_, name, gone.mapped());
+}
+
+std::optional<Error> BookDesk::rename(const Renaming& wanted) {
+    auto renamed =
+        book::rename(*book_, wanted.table, wanted.from, wanted.to, wanted.unites ? book::Unite::yes : book::Unite::no);
+    if (!renamed.ok()) return renamed.error();
+    renamed_[wanted.number] = std::move(renamed).value();
+    return std::nullopt;
+}
+
+std::optional<Error> BookDesk::undo_rename(int number) {
+    const auto done = renamed_.extract(number);
+    return done.empty() ? std::nullopt : book::undo_rename(*book_, done.mapped());
 }
 
 } // namespace lapwright::bridge

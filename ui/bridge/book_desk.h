@@ -7,6 +7,7 @@
 #include "core/base/result.h"
 #include "core/book/book.h"
 #include "core/book/entries.h"
+#include "core/book/rename.h"
 #include "ui/bridge/book_keeper.h"
 
 #include <QString>
@@ -32,10 +33,27 @@ class BookDesk {
     [[nodiscard]] base::Result<QString> keep_pairing(const PairingToKeep& wanted);
     [[nodiscard]] std::optional<base::Error> put_pairing_note(const QString& name, const QString& note);
 
+    // What was put in this run is not written again.
+    [[nodiscard]] std::optional<base::Error> put_track(const track::TrackRecord& record,
+                                                       const std::optional<book::KeptLine>& line);
+    // Of a track that the book knows without its line.
+    [[nodiscard]] std::optional<base::Error> put_missing_line(const std::string& track, const book::KeptLine& line);
+    [[nodiscard]] std::optional<base::Error> put_figures(const QString& path,
+                                                         const std::vector<book::KeptFigure>& figures);
+    [[nodiscard]] std::optional<base::Error> forget_track(int number, const std::string& name);
+    [[nodiscard]] std::optional<base::Error> bring_back_track(int number, const std::string& name);
+    [[nodiscard]] std::optional<base::Error> rename(const Renaming& wanted);
+    [[nodiscard]] std::optional<base::Error> undo_rename(int number); // one that was refused: nothing
+
   private:
     struct KeptPairing {
         book::PairingId id{};
         std::string note_uid;
+    };
+
+    struct PutTrack {
+        std::string record;
+        bool with_line = false;
     };
 
     [[nodiscard]] base::Result<book::SessionId> id_of(const SessionToKeep& wanted);
@@ -49,6 +67,9 @@ class BookDesk {
     // By what they are about; a book that was merged with another may have several, which are one note here.
     std::map<QString, std::vector<std::string>> note_uids_;
     std::map<QString, KeptPairing> pairings_; // by name
+    std::map<std::string, PutTrack> tracks_put_;
+    std::map<int, book::Renamed> renamed_; // by number
+    std::map<int, book::TrackParts> forgotten_;
 };
 
 } // namespace lapwright::bridge

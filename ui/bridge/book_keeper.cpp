@@ -10,7 +10,8 @@ namespace lapwright::bridge {
 
 BookKeeper::BookKeeper(std::string file, QObject* parent)
     : QObject(parent), usable_(!file.empty()), edits_(std::make_unique<BookDesk>(file)),
-      questions_(std::make_unique<BookDesk>(file)), newest_find_(std::make_shared<std::atomic<int>>(0)) {
+      questions_(std::make_unique<BookDesk>(file)), newest_find_(std::make_shared<std::atomic<int>>(0)),
+      newest_season_(std::make_shared<std::atomic<int>>(0)) {
     edit_pool_.setMaxThreadCount(1);
     question_pool_.setMaxThreadCount(1);
     if (usable_) edit([](BookDesk&) -> Answer { return {}; }); // what is wrong with it is told at once
@@ -18,6 +19,7 @@ BookKeeper::BookKeeper(std::string file, QObject* parent)
 
 BookKeeper::~BookKeeper() {
     ++*newest_find_;
+    ++*newest_season_;
     question_pool_.clear();
     question_pool_.waitForDone();
     edit_pool_.waitForDone();

@@ -6,10 +6,15 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/book/names.h"
+#include "core/book/pairings.h"
 #include "core/book/search.h"
+#include "core/book/season.h"
+#include "core/book/tracks.h"
 #include "core/car/setup_sheet.h"
 #include "ui/bridge/worker.h"
 #include "ui/models/notes.h"
+#include "ui/models/season_list.h"
 #include "ui/models/session_shelf.h"
 
 #include <QObject>
@@ -37,6 +42,7 @@ struct SessionToKeep {
 
 // What the book knows of a session.
 struct KeptSession {
+    book::SessionId id{};
     std::vector<models::Note> notes;
     car::SetupSheet setup;
 };
@@ -47,6 +53,15 @@ struct PairingToKeep {
     models::LapPick b;
     std::string sentence;
     QString note; // newer than the one in the book; empty: none
+};
+
+// Another name for a driver, car or track; the number is the caller's, to take it back by.
+struct Renaming {
+    int number = 0;
+    book::NameTable table{};
+    std::string from;
+    std::string to;
+    bool unites = false; // the new name may be another's
 };
 
 class BookKeeper : public QObject {
@@ -65,13 +80,32 @@ class BookKeeper : public QObject {
     void keep_pairing(const PairingToKeep& wanted);
     void put_pairing_note(const QString& name, const QString& note);
 
+    void put_track(const track::TrackRecord& record, const std::optional<book::KeptLine>& line);
+    void put_missing_line(const std::string& track, const book::KeptLine& line);
+    void put_figures(const QString& path, const std::vector<book::KeptFigure>& figures);
+    void rename(const Renaming& wanted);
+    void undo_rename(int number);
+    // What went is kept under the caller's number; both tell tracks_changed when it is done.
+    void forget_track(int number, const std::string& name);
+    void bring_back_track(int number, const std::string& name);
+    void put_start(book::SessionId id, std::optional<double> start_unix_s);
+    void remove_session(book::SessionId id);
+    void restore_session(book::SessionId id);
+
     // Of several only the newest is answered.
     void find(const book::Filter& filter);
+    void find_season(models::SeasonOf of, const QString& name);
+    void find_names();
+    void find_pairings();
 
   Q_SIGNALS:
     void session_kept(const QString& path, const lapwright::bridge::KeptSession& kept);
     void pairing_kept(const QString& name, const QString& note);
     void found(const std::vector<lapwright::book::SessionSummary>& sessions);
+    void season_found(const std::vector<lapwright::book::SeasonSession>& season);
+    void names_found(const lapwright::book::Names& names);
+    void pairings_found(const std::vector<lapwright::book::PairingSummary>& pairings);
+    void tracks_changed();
     void changed();                                     // by an edit of this window
     void refused(const lapwright::base::Error& error);  // one edit
     void note_refused(const QString& session);          // is not in the book
@@ -83,11 +117,14 @@ class BookKeeper : public QObject {
     void edit(std::function<Answer(BookDesk&)> work);
     void ask(std::function<Answer(BookDesk&)> work);
     void tell(Answer answer);
+    // An edit of which only a refusal is told.
+    void edit_plainly(std::function<std::optional<base::Error>(BookDesk&)> work);
 
     bool usable_;
     std::unique_ptr<BookDesk> edits_; // used by the thread of its pool alone, as the next one
     std::unique_ptr<BookDesk> questions_;
     std::shared_ptr<std::atomic<int>> newest_find_;
+    std::shared_ptr<std::atomic<int>> newest_season_;
     QThreadPool edit_pool_;
     QThreadPool question_pool_;
 };

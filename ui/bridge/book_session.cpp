@@ -3,10 +3,28 @@
 
 #include "core/analysis/run.h"
 #include "core/book/sessions.h"
+#include "core/book/tracks.h"
 
+#include <filesystem>
 #include <utility>
 
 namespace lapwright::bridge {
+namespace {
+
+std::vector<track::TrackRecord> tracks_of(book::Book& book) {
+    auto tracks = book::tracks(book);
+    return tracks.ok() ? std::move(tracks).value() : std::vector<track::TrackRecord>();
+}
+
+// A name that was changed in the book is the session's name.
+recording::Recording named(recording::Recording recording, const book::SessionDetails& details) {
+    if (!details.driver.empty()) recording.driver = details.driver;
+    if (!details.car.empty()) recording.car = details.car;
+    if (!details.track.empty()) recording.track = details.track;
+    return recording;
+}
+
+} // namespace
 
 base::Result<SessionPointer> session_from_book(const std::string& book_file, book::SessionId id,
                                                const std::optional<track::TrackRecord>& track,
@@ -22,9 +40,20 @@ base::Result<SessionPointer> session_from_book(const std::string& book_file, boo
     if (!base::go_on(progress, "reading from the book", 0.05)) return base::cancelled();
     auto recording = book::read_recording(book, id);
     if (!recording.ok()) return recording.error();
+    const auto details = book::read_details(book, id);
+    if (!details.ok()) return details.error();
     analysis::SessionOptions options;
     options.track = track;
-    return analysis::understand(std::move(recording).value(), options, progress);
+    if (!track) options.known_tracks = tracks_of(book);
+    return analysis::understand(named(std::move(recording).value(), details.value()), options, progress);
+}
+
+std::vector<track::TrackRecord> tracks_of_book(const std::string& book_file) {
+    if (book_file.empty() || !std::filesystem::exists(book_file)) return {};
+    auto opened = book::Book::open(book_file);
+    if (!opened.ok()) return {}; // the keeper says so
+    book::Book book = std::move(opened).value();
+    return tracks_of(book);
 }
 
 } // namespace lapwright::bridge

@@ -10,12 +10,16 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace lapwright::bridge {
 
-// Opens the book for itself: on any thread.
+// Both open the book for themselves: on any thread.  A session bears the names that the book has for it.
 [[nodiscard]] base::Result<SessionPointer> session_from_book(const std::string& book_file, book::SessionId id,
                                                              const std::optional<track::TrackRecord>& track,
                                                              const base::Progress& progress);
+
+// The tracks with a gate; none where there is no book or it cannot be read.
+[[nodiscard]] std::vector<track::TrackRecord> tracks_of_book(const std::string& book_file);
 
 } // namespace lapwright::bridge

@@ -46,6 +46,7 @@ Stages analysis_stages(const std::string& recipe_folder, const std::string& book
                 return session_from_book(book_file, *id, track, progress);
             analysis::SessionOptions options;
             options.track = track;
+            if (!track) options.known_tracks = tracks_of_book(book_file);
             options.import.recipe = import::recipe_for(path, import::RecipeFolder(recipe_folder).list().recipes);
             return analysis::load_session(path, options, progress);
         },

@@ -32,6 +32,24 @@ void SessionShelf::remove(const QString& path) {
     Q_EMIT sessions_changed();
 }
 
+void SessionShelf::unite(const QString& stays, const QString& goes) {
+    if (stays == goes || !session(stays) || !session(goes)) return;
+    for (auto* side : {&a_, &b_})
+        if (*side && (*side)->path == goes) (*side)->path = stays;
+    if (a_ == b_) b_.reset();
+    const auto place = order_.indexOf(goes);
+    if (place < order_.indexOf(stays)) {
+        order_.removeOne(stays);
+        order_.insert(place, stays);
+    }
+    const auto place_of = [this](const Entry& entry) { return order_.indexOf(entry.path); };
+    std::erase_if(entries_, [&](const Entry& entry) { return entry.path == goes; });
+    std::ranges::sort(entries_, {}, place_of);
+    drop_lost_picks();
+    Q_EMIT sessions_changed();
+    Q_EMIT picks_changed();
+}
+
 SessionShelf::SessionPointer SessionShelf::session(const QString& path) const {
     const auto place = std::ranges::find(entries_, path, &Entry::path);
     return place == entries_.end() ? nullptr : place->session;

@@ -40,6 +40,8 @@ class SessionShelf : public QObject {
     // A file that comes again takes its old place and keeps picks that still exist.
     void add(const QString& path, SessionPointer session);
     void remove(const QString& path);
+    // Both are one session: the one that stays takes the other's place, if that is further up, and its picks.
+    void unite(const QString& stays, const QString& goes);
     [[nodiscard]] const std::vector<Entry>& entries() const { return entries_; }
     [[nodiscard]] SessionPointer session(const QString& path) const; // null when it is not open
 

@@ -35,13 +35,15 @@ Actions::Actions(QMenuBar& bar)
       help_menu(bar.addMenu(tr("&Help"))) {
     open = act(session_menu, "&Open files…", QKeySequence::Open);
     book = act(session_menu, "Sessions of the &book…", Qt::Key_L);
+    season = act(session_menu, "&Season of a track or car…", QKeySequence(Qt::CTRL | Qt::Key_L));
+    pairings = act(session_menu, "Kept &pairings…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
     report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
     recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));
     session_menu->addSeparator();
     close_session = act(session_menu, "&Close this session", Qt::Key_Delete);
     session_menu->addSeparator();
-    forget_track = act(session_menu, "Forget the &track file", QList<QKeySequence>{});
+    forget_track = act(session_menu, "Forget the &track's gate and corners", QList<QKeySequence>{});
     cancel = act(session_menu, "Stop what is &running", QKeySequence(Qt::CTRL | Qt::Key_Period));
     dismiss = act(session_menu, "&Dismiss the notices", Qt::Key_Escape);
     session_menu->addSeparator();
@@ -168,6 +170,13 @@ std::vector<dialogs::KeyGroup> Actions::key_groups() const {
     }
     groups.push_back({tr("Laps on the Sessions page"),
                       {{tr("Choose a lap"), tr("Up, Down")}, {tr("Go to another session"), tr("Left, Right, Tab")}}});
+    groups.push_back({tr("The book on the Sessions page"),
+                      {{tr("From the words to the list, and back"), tr("Down, Up in the first row")},
+                       {tr("Open what is chosen"), tr("Return, double-click")},
+                       {tr("Change its names or date"), tr("F2")},
+                       {tr("Take a session out of the book"), tr("Delete")},
+                       {tr("Less, more, all of the season"), tr("+, −, W")},
+                       {tr("Back to the open sessions"), tr("Escape")}}});
     groups.push_back({tr("Mouse on the plots"),
                       {{tr("Cursor"), tr("move the pointer")},
                        {tr("Choose a segment"), tr("click")},

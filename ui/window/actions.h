@@ -30,6 +30,8 @@ struct Actions {
 
     QAction* open;
     QAction* book;
+    QAction* season;
+    QAction* pairings;
     QAction* columns;
     QAction* report;
     QAction* recipes;

@@ -1,43 +1,79 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/book_looking.h"
 
-#include "ui/bridge/book_path.h"
+#include "ui/models/text.h"
+#include "ui/pages/sessions/book_filter.h"
 #include "ui/pages/sessions/book_view.h"
+#include "ui/pages/sessions/pairings_view.h"
+#include "ui/pages/sessions/season_view.h"
 #include "ui/pages/sessions/sessions_page.h"
-
-#include <QLineEdit>
 
 namespace lapwright::window {
 
 using bridge::BookKeeper;
+using pages::BookPanel;
+using Part = pages::BookPanel::Part;
 
 BookLooking::BookLooking(BookKeeper& book, pages::SessionsPage& page, QObject* parent)
     : QObject(parent), book_(book), page_(page) {
     page_.set_book_usable(book_.usable());
-    pages::BookView& view = page_.book();
-    connect(&view, &pages::BookView::words_changed, this, &BookLooking::look);
-    connect(&view, &pages::BookView::session_asked, this, [this](const book::SessionSummary& session) {
-        const QString path = bridge::book_path(session.id, session.source.file_name);
+    BookPanel& panel = page_.book_panel();
+    const auto open = [this](const book::SessionSummary& session) {
         page_.show_book(false);
-        Q_EMIT open_asked(path);
+        Q_EMIT open_asked(session);
+    };
+    connect(&panel, &BookPanel::part_asked, this, &BookLooking::show_part);
+    connect(&panel.sessions(), &pages::BookView::filter_changed, this, &BookLooking::find);
+    connect(&panel.sessions(), &pages::BookView::session_asked, this, open);
+    connect(&panel.season(), &pages::SeasonView::season_asked, &book_, &BookKeeper::find_season);
+    connect(&panel.season(), &pages::SeasonView::session_asked, this, open);
+    connect(&panel.pairings(), &pages::PairingsView::pairing_asked, this, [this](const book::PairingSummary& pairing) {
+        page_.show_book(false);
+        Q_EMIT pairing_asked(pairing);
     });
-    connect(&book_, &BookKeeper::found, &view, &pages::BookView::show_sessions);
+    connect(&book_, &BookKeeper::found, &panel.sessions(), &pages::BookView::show_sessions);
+    connect(&book_, &BookKeeper::season_found, &panel.season(), &pages::SeasonView::show_season);
+    connect(&book_, &BookKeeper::pairings_found, &panel.pairings(), &pages::PairingsView::show_pairings);
+    connect(&book_, &BookKeeper::names_found, this, [this](const book::Names& names) {
+        page_.book_panel().sessions().set_names(names);
+        page_.book_panel().season().set_names(names);
+    });
     connect(&book_, &BookKeeper::changed, this, [this] {
-        if (page_.book().isVisible()) look();
+        if (page_.book_panel().isVisible()) look();
     });
     connect(&book_, &BookKeeper::unusable, this, [this] { page_.set_book_usable(false); });
 }
 
-void BookLooking::show() {
+void BookLooking::show(Part part) {
     if (!book_.usable()) return;
+    BookPanel& panel = page_.book_panel();
+    show_part(panel.isVisible() && panel.part() == part ? Part::sessions : part);
+}
+
+void BookLooking::show_part(Part part) {
+    BookPanel& panel = page_.book_panel();
+    if (part == Part::season && panel.part() == Part::sessions) {
+        if (const auto chosen = panel.sessions().chosen()) panel.season().want_track(models::text(chosen->track));
+    }
+    panel.show_part(part);
     page_.show_book(true);
     look();
 }
 
+// All three parts: a removal and a new name touch every one of them.
 void BookLooking::look() {
-    book::Filter filter;
-    filter.words = page_.book().words().text().toStdString();
-    book_.find(filter);
+    book_.find_names();
+    book_.find_pairings();
+    find();
+}
+
+void BookLooking::find() {
+    pages::BookView& view = page_.book();
+    const auto filter = view.filter().filter();
+    if (filter.ok())
+        book_.find(filter.value());
+    else
+        view.say(models::text(base::one_line(filter.error())));
 }
 
 } // namespace lapwright::window

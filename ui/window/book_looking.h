@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The book's sessions on the Sessions page: what is looked for is asked of the book, what is chosen is opened.
+// The book on the Sessions page: what is looked for is asked of the book, what is chosen is opened.
 #pragma once
 
 #include "core/book/entries.h"
 #include "ui/bridge/book_keeper.h"
+#include "ui/pages/sessions/book_panel.h"
 
 #include <QObject>
 #include <QString>
@@ -21,13 +22,17 @@ class BookLooking : public QObject {
     // Both outlive it.
     BookLooking(bridge::BookKeeper& book, pages::SessionsPage& page, QObject* parent = nullptr);
 
-    void show(); // the page is shown already
+    // The page is shown already.  A part that is shown gives way to the sessions: its key leads there and back.
+    void show(pages::BookPanel::Part part);
 
   Q_SIGNALS:
-    void open_asked(const QString& path); // as book_path.h has it
+    void open_asked(const lapwright::book::SessionSummary& session);
+    void pairing_asked(const lapwright::book::PairingSummary& pairing);
 
   private:
+    void show_part(pages::BookPanel::Part part);
     void look();
+    void find();
 
     bridge::BookKeeper& book_;
     pages::SessionsPage& page_;

@@ -70,13 +70,15 @@ Explaining::Explaining(bridge::Worker& worker, pages::CausesPage& page, QUndoSta
                        QObject* parent)
     : QObject(parent), worker_(worker), page_(page), edits_(edits), settings_(settings) {
     connect(&worker, &bridge::Worker::explanation_ready, this, [this](const bridge::ExplanationPointer& explanation) {
-        on_its_way_ = false;
+        if (!std::exchange(on_its_way_, false)) return; // of a pairing that is no longer shown
         explanation_ = explanation;
         page_.show_explanation(explanation);
         Q_EMIT changed();
+        Q_EMIT car_known(files_[0], explanation->car_a);
+        if (files_[1] != files_[0]) Q_EMIT car_known(files_[1], explanation->car_b);
     });
     connect(&worker, &bridge::Worker::explanation_refused, this, [this](const base::Error& error) {
-        on_its_way_ = false;
+        if (!std::exchange(on_its_way_, false)) return;
         page_.show_refusal(text(base::one_line(error)));
     });
     connect(&page.what_if(), &pages::WhatIfCard::predictions_asked, &worker, &bridge::Worker::predict);

@@ -58,6 +58,8 @@ class Explaining : public QObject {
     void changed();                                                                   // explanation or setups
     void setup_entered(const QString& file, const lapwright::car::SetupSheet& sheet); // of a session in the book
 
+    void car_known(const QString& file, const lapwright::car::CarFigures& figures); // fitted to the session's laps
+
   private:
     struct Known {
         car::SetupSheet sheet;

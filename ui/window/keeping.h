@@ -11,6 +11,9 @@
 #include <QObject>
 #include <QSet>
 #include <QString>
+#include <QStringList>
+#include <map>
+#include <optional>
 #include <string>
 
 class QSettings;
@@ -38,12 +41,20 @@ class Keeping : public QObject {
 
     // The next session of this path replaces the samples that the book has of it.
     void expect_anew(const QString& path) { anew_.insert(path); }
-    void session_opened(const QString& path, const bridge::SessionPointer& session, const std::string& track);
+    // `track`: of the track file, where one was given.
+    void session_opened(const QString& path, const bridge::SessionPointer& session,
+                        const std::optional<track::TrackRecord>& track);
+    // The paths under which this session of the book was opened in this run.
+    [[nodiscard]] QStringList paths_of(book::SessionId id) const;
     // `name`: of the two laps, as the debriefing has it.
     void set_pairing(const models::ComparedPointer& compared, const models::LapPick& a, const models::LapPick& b,
-                     const QString& name);
+                     const QString& name, const std::optional<track::TrackRecord>& track);
+
+  Q_SIGNALS:
+    void kept_there(const QString& path, const lapwright::bridge::KeptSession& session); // as the book has it
 
   private:
+    void keep_line(const analysis::Pairing& pairing, const std::optional<track::TrackRecord>& track);
     void note_edited(const models::NoteAbout& about);
     void session_kept(const QString& path, const bridge::KeptSession& kept);
     void keep_notes_in_settings(const QString& session);
@@ -52,6 +63,7 @@ class Keeping : public QObject {
     bridge::BookKeeper& book_;
     Parts parts_;
     QSet<QString> anew_;
+    std::map<QString, book::SessionId> ids_;
     QSet<QString> sessions_; // that were opened in this run
 };
 

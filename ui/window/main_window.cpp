@@ -14,6 +14,7 @@
 #include "ui/plots/plot_stack.h"
 #include "ui/theme/fonts.h"
 #include "ui/window/actions.h"
+#include "ui/window/book_editing.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
 #include "ui/window/exporting.h"
@@ -159,17 +160,28 @@ bool MainWindow::use_track(const QString& path) {
     track_ = record.value();
     preferences_.track_file = path;
     sessions_page_->set_track(text(track_->name), QFileInfo(path).fileName());
-    actions_->forget_track->setEnabled(true);
+    follow_page();
     return true;
 }
 
 void MainWindow::forget_track() {
+    const std::string name = known_track();
     track_.reset();
     preferences_.track_file.clear();
     sessions_page_->set_track({}, {});
-    actions_->forget_track->setEnabled(false);
     save();
-    reload_all();
+    if (book_->usable() && !name.empty())
+        book_editing_->forget_track(name); // then all is read again
+    else
+        reload_all();
+    follow_page();
+}
+
+std::string MainWindow::known_track() const {
+    if (track_) return track_->name;
+    for (const auto& entry : shelf_->entries())
+        if (entry.session->known_track) return entry.session->known_track->name;
+    return {};
 }
 
 // Another gate times other laps: every open session is understood again, and the pairing compared again.
@@ -243,7 +255,7 @@ void MainWindow::show_compared(const models::ComparedPointer& compared) {
     explaining_->set_pairing(compared, compared_.first->path, compared_.second->path);
     const QString name = name_of(*compared_.first) + QLatin1Char('\n') + name_of(*compared_.second);
     debriefing_->set_pairing(compared, name);
-    keeping_->set_pairing(compared, *compared_.first, *compared_.second, name);
+    keeping_->set_pairing(compared, *compared_.first, *compared_.second, name, track_);
     show_page(page_wanted_ != nullptr ? page_wanted_ : compare_page_);
     save();
 }
@@ -302,6 +314,7 @@ void MainWindow::follow_page() {
         action->setEnabled(comparing);
     for (QAction* action : actions_->of_sessions_page())
         action->setEnabled(page == sessions_page_);
+    actions_->forget_track->setEnabled(track_ || !known_track().empty());
     actions_->trial->setEnabled(shelf_->entries().size() > 1);
     actions_->compare->setEnabled(page == sessions_page_ && shelf_->complete());
     actions_->setup->setEnabled(compare_page_->compared() != nullptr);

@@ -2,6 +2,7 @@
 // The workstation's window: pages, menus, files coming in, work going out to the worker, settings.
 #pragma once
 
+#include "core/book/pairings.h"
 #include "ui/bridge/worker.h"
 #include "ui/models/notes.h"
 #include "ui/models/session_shelf.h"
@@ -11,6 +12,7 @@
 #include <QMainWindow>
 #include <memory>
 #include <optional>
+#include <string>
 #include <utility>
 
 class QLabel;
@@ -22,7 +24,8 @@ class QUndoStack;
 
 namespace lapwright::bridge {
 class BookKeeper;
-}
+struct KeptSession;
+} // namespace lapwright::bridge
 
 namespace lapwright::pages {
 class CausesPage;
@@ -38,6 +41,7 @@ class Debriefing;
 class Explaining;
 class Exporting;
 class Importing;
+class BookEditing;
 class BookLooking;
 class Keeping;
 class Notices;
@@ -100,11 +104,15 @@ class MainWindow : public QMainWindow {
     void connect_importing();
     void connect_editing();
     void connect_book();
+    void open_pairing(const book::PairingSummary& pairing);
+    [[nodiscard]] QString path_of(const book::SessionSummary& session) const;
+    void make_one(const QString& path, const bridge::KeptSession& kept);
     void load(const QStringList& files, Plan plan);
     // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
     bool take_track(QStringList& files);
     bool use_track(const QString& path);
     void forget_track();
+    [[nodiscard]] std::string known_track() const; // of the track file, else what the book knew of an open session
     void reload_all();
     void file_done(const QString& path);
     void go_on_with_plan();
@@ -145,6 +153,7 @@ class MainWindow : public QMainWindow {
     Noting* noting_;
     Keeping* keeping_;
     BookLooking* book_looking_;
+    BookEditing* book_editing_;
     QWidget* page_wanted_ = nullptr; // to be shown when the comparison is there
     Notices* notices_;
     QLabel* stage_;

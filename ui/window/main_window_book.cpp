@@ -6,22 +6,38 @@
 #include "ui/window/actions.h"
 #include "ui/window/book_looking.h"
 #include "ui/window/importing.h"
+#include "ui/window/keeping.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notices.h"
 
 #include <QFileInfo>
+#include <algorithm>
 
 namespace lapwright::window {
 
 void MainWindow::connect_book() {
-    actions_->book->setEnabled(book_->usable());
-    connect(book_, &bridge::BookKeeper::unusable, actions_->book, [this] { actions_->book->setEnabled(false); });
-    connect(actions_->book, &QAction::triggered, this, [this] {
-        show_page(sessions_page_);
-        book_looking_->show();
-    });
+    using Part = pages::BookPanel::Part;
+    for (const auto& [action, part] :
+         {std::pair(actions_->book, Part::sessions), std::pair(actions_->season, Part::season),
+          std::pair(actions_->pairings, Part::pairings)}) {
+        action->setEnabled(book_->usable());
+        connect(book_, &bridge::BookKeeper::unusable, action, [action] { action->setEnabled(false); });
+        connect(action, &QAction::triggered, this, [this, part] {
+            show_page(sessions_page_);
+            book_looking_->show(part);
+        });
+    }
     connect(sessions_page_, &pages::SessionsPage::book_asked, actions_->book, &QAction::trigger);
-    connect(book_looking_, &BookLooking::open_asked, this, [this](const QString& path) { load({path}, {}); });
+    connect(book_looking_, &BookLooking::open_asked, this, [this](const book::SessionSummary& session) {
+        const QString path = path_of(session);
+        if (shelf_->session(path))
+            sessions_page_->focus_session(path);
+        else
+            load({path}, {});
+    });
+    connect(book_, &bridge::BookKeeper::tracks_changed, this, &MainWindow::reload_all);
+    connect(keeping_, &Keeping::kept_there, this, &MainWindow::make_one);
+    connect(book_looking_, &BookLooking::pairing_asked, this, &MainWindow::open_pairing);
     connect(sessions_page_, &pages::SessionsPage::columns_asked, this, [this](const QString& path) {
         if (bridge::session_of_book_path(path)) {
             notices_->add(tr("%1 came out of the book: open its file to change what its columns mean.")
@@ -30,6 +46,38 @@ void MainWindow::connect_book() {
             importing_->ask(path);
         }
     });
+}
+
+// Where it is open, or its name in the book.
+QString MainWindow::path_of(const book::SessionSummary& session) const {
+    const QStringList paths = keeping_->paths_of(session.id);
+    const auto open =
+        std::ranges::find_if(paths, [this](const QString& path) { return shelf_->session(path) != nullptr; });
+    return open != paths.end() ? *open : bridge::book_path(session.id, session.source.file_name);
+}
+
+// A session that is open twice, from its file and from the book or under two names of its file, is one; the file that
+// came last stays, because its columns can be read anew.
+void MainWindow::make_one(const QString& path, const bridge::KeptSession& kept) {
+    for (const QString& other : keeping_->paths_of(kept.id)) {
+        if (other == path || !shelf_->session(other)) continue;
+        const bool out_of_book = bridge::session_of_book_path(path).has_value();
+        shelf_->unite(out_of_book ? other : path, out_of_book ? path : other);
+        follow_edit();
+    }
+}
+
+// Both its sessions, out of the book where they are not open, and straight to the comparison of their laps.
+void MainWindow::open_pairing(const book::PairingSummary& pairing) {
+    Plan plan;
+    plan.picks = {models::LapPick{path_of(pairing.a), pairing.kept.pairing.lap_a},
+                  models::LapPick{path_of(pairing.b), pairing.kept.pairing.lap_b}};
+    plan.compare = true;
+    QStringList missing;
+    for (const QString& path : {plan.picks.first->path, plan.picks.second->path})
+        if (!shelf_->session(path)) missing << path;
+    load(missing, std::move(plan));
+    if (missing.isEmpty()) go_on_with_plan();
 }
 
 } // namespace lapwright::window

@@ -13,6 +13,7 @@
 #include "ui/plots/plot_stack.h"
 #include "ui/theme/fonts.h"
 #include "ui/window/actions.h"
+#include "ui/window/book_editing.h"
 #include "ui/window/book_looking.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
@@ -126,6 +127,7 @@ void MainWindow::make_pages() {
     noting_ = new Noting(*notes_, *sessions_page_, *compare_page_, *edits_, this);
     keeping_ = new Keeping(*book_, {*notes_, *explaining_, *debriefing_, *notices_, settings_}, this);
     book_looking_ = new BookLooking(*book_, *sessions_page_, this);
+    book_editing_ = new BookEditing(*book_, *sessions_page_, *edits_, this);
     stack_->addWidget(compare_page_);
     stack_->addWidget(causes_page_);
     stack_->addWidget(debrief_page_);
@@ -141,7 +143,7 @@ void MainWindow::make_pages() {
 void MainWindow::connect_worker() {
     using bridge::Worker;
     connect(worker_, &Worker::session_ready, this, [this](const QString& path, const bridge::SessionPointer& session) {
-        keeping_->session_opened(path, session, track_ ? track_->name : std::string());
+        keeping_->session_opened(path, session, track_);
         shelf_->add(path, session);
         notices_->withdraw(path);
         if (!bridge::session_of_book_path(path)) importing_->note_session(path, *session->recording);
@@ -178,7 +180,6 @@ void MainWindow::connect_actions() {
     const auto on = [this](QAction* action, auto work) { connect(action, &QAction::triggered, this, work); };
     on(a.open, [this] { ask_for_files(); });
     on(a.close_session, [this] { sessions_page_->close_focused(); });
-    a.forget_track->setEnabled(false);
     on(a.forget_track, [this] { forget_track(); });
     on(a.cancel, [this] {
         worker_->cancel();

@@ -74,6 +74,36 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_NE(out.str().find("Odran Pell"), std::string::npos);
     ASSERT_EQ(call({"season", "ternbank", "--json"}), 0);
     EXPECT_GT(answer()["sessions"][0]["median_clean_s"], 60.0);
+    EXPECT_TRUE(answer()["sessions"][0]["setup_change"].is_null()); // the first of its car
+    ASSERT_EQ(call({"figures", "dunlin"}), 0);
+    EXPECT_NE(out.str().find("no session has figures"), std::string::npos);
+
+    ASSERT_EQ(call({"rename", "driver", "odran pell", "Odran Pell-Marsh", "--json"}), 0) << err.str();
+    EXPECT_EQ(answer(), (json{{"from", "Odran Pell"}, {"to", "Odran Pell-Marsh"}, {"sessions", 1}, {"united", false}}));
+    EXPECT_EQ(call({"rename", "driver", "Odran Pell", "Nobody"}), 1);
+    EXPECT_NE(err.str().find("the book has no driver \"Odran Pell\""), std::string::npos);
+    ASSERT_EQ(call({"rename", "driver", "Odran Pell-Marsh", "Odran Pell"}), 0);
+    EXPECT_EQ(out.str(), "Odran Pell-Marsh is now Odran Pell, in 1 session\n");
+
+    ASSERT_EQ(call({"date", "1", "2026-06-01 09:30"}), 0) << err.str();
+    ASSERT_EQ(call({"list", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"][0]["start_utc"].get<std::string>().substr(0, 16), "2026-06-01T09:30");
+    EXPECT_EQ(call({"date", "1", "soon"}), 1);
+    EXPECT_NE(err.str().find("\"soon\" is no date"), std::string::npos);
+
+    ASSERT_EQ(call({"pairings", "--json"}), 0);
+    EXPECT_TRUE(answer()["pairings"].empty());
+    ASSERT_EQ(call({"remove", "1"}), 0) << err.str();
+    ASSERT_EQ(call({"list"}), 0);
+    EXPECT_EQ(out.str(), "no session\n");
+    EXPECT_EQ(call({"remove", "1"}), 1);
+    EXPECT_NE(err.str().find("not in the book (any more)"), std::string::npos);
+    ASSERT_EQ(call({"restore", "1"}), 0) << err.str();
+
+    // The track that came with the first one times another, whose file names no track.
+    ASSERT_EQ(call({"add", sample("plover-saturday-2.csv")}), 0) << err.str();
+    ASSERT_EQ(call({"list", "--track", "Ternbank", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"].size(), 2U);
 
     ASSERT_EQ(call({"export", "1", "--out", file("for-the-friend")}), 0) << err.str();
     ASSERT_EQ(call({"merge", file("for-the-friend"), "--json"}, "theirs"), 0) << err.str();

@@ -5,10 +5,13 @@
 #include "core/book/pairings.h"
 #include "core/book/search.h"
 #include "core/book/season.h"
+#include "core/book/season_figures.h"
 #include "core/book/tracks.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+
+#include <map>
 
 namespace lapwright::book {
 namespace {
@@ -137,6 +140,11 @@ TEST_F(Lists, APairingIsKeptOnce) {
     EXPECT_EQ(read->lap_b, 1);
     EXPECT_EQ(read->sentence, "A and B are level");
     EXPECT_THAT(ids({.words = "level"}), ElementsAre(third, first));
+    const auto list = pairing_list(book);
+    ASSERT_EQ(list->size(), 2U);
+    EXPECT_EQ(list->at(0).kept.id, *newer);
+    EXPECT_EQ(list->at(1).a.driver, "Wren Alder");
+    EXPECT_EQ(list->at(1).b.driver, "Åsa Lönn");
 
     ASSERT_TRUE(put_note(book, {"", {.pairing = *id, .segment = "Hook"}, "brakes later", 1.0}).ok());
     EXPECT_EQ(notes_of_pairing(book, *id)->size(), 1U);
@@ -183,6 +191,14 @@ TEST_F(Lists, ATrackKeepsItsRecordAndItsLine) {
     EXPECT_EQ(tracks(book)->size(), 1U);
     EXPECT_EQ(*read_line(book, "Gull Head"), std::nullopt);
     EXPECT_TRUE(put_track(book, {}).has_value());
+    const auto gone = forget_track(book, "ternbank");
+    ASSERT_TRUE(gone.ok());
+    EXPECT_FALSE(*read_track(book, "Ternbank"));
+    EXPECT_FALSE(*read_line(book, "Ternbank"));
+    EXPECT_EQ(search(book, {.track = "Ternbank"})->size(), 3U);
+    ASSERT_FALSE(bring_back_track(book, "Ternbank", *gone));
+    EXPECT_EQ((*read_track(book, "Ternbank"))->segments.size(), 2U);
+    EXPECT_TRUE(*read_line(book, "Ternbank"));
 }
 
 TEST_F(Lists, ARecipeIsOneForItsShape) {
@@ -222,6 +238,49 @@ TEST_F(Lists, TheFiguresOfACarRunThroughTime) {
     EXPECT_EQ(season->at(0).session.id, first);
     EXPECT_EQ(season->at(1).figures, figures);
     EXPECT_TRUE(season_of_car(book, "Dunlin")->empty());
+}
+
+TEST_F(Lists, AFigureIsOnATonneUntilEveryMassIsKnown) {
+    const KeptFigure power{"power_w", 180e3, 170e3, 190e3, "data"};
+    const KeptFigure per_kg{"power_w_per_kg", 150.0, 141.0, 159.0, "prior"};
+    const KeptFigure drag{"drag_area_m2_per_kg", 0.71e-3, 0.66e-3, 0.76e-3, "data"};
+    ASSERT_FALSE(put_figures(book, first, {per_kg, drag}));
+    ASSERT_FALSE(put_figures(book, second, {power, per_kg}));
+    auto courses = figure_courses(*season_of_car(book, "Plover"), base::UnitSystem::metric);
+    ASSERT_EQ(courses.size(), 2U);
+    EXPECT_EQ(courses[0].title, "drag area, m² on a tonne");
+    EXPECT_EQ(figure_text(courses[0], courses[0].points.at(0)), "0.71 ±0.05");
+    EXPECT_EQ(courses[1].title, "power at the wheels, W on a kg");
+    ASSERT_EQ(courses[1].points.size(), 2U);
+    EXPECT_EQ(courses[1].points[1].session, 1U);
+    EXPECT_FALSE(courses[1].points[1].from_data);
+
+    ASSERT_FALSE(put_figures(book, first, {power, per_kg}));
+    courses = figure_courses(*season_of_car(book, "Plover"), base::UnitSystem::metric);
+    ASSERT_EQ(courses.size(), 1U);
+    EXPECT_EQ(courses[0].title, "power at the wheels, kW");
+    EXPECT_EQ(figure_text(courses[0], courses[0].points.at(0)), "180 ±10");
+    EXPECT_EQ(figure_courses(*season_of_car(book, "Plover"), base::UnitSystem::us)[0].title, "power at the wheels, hp");
+}
+
+TEST_F(Lists, ASetupIsHeldAgainstTheOneBeforeItOfTheSameCar) {
+    auto later = details("Wren Alder", " plover", "Ternbank", 5, "soft 200");
+    later.setup.items = {{"wing angle", "7 deg"}};
+    const SessionId fourth = add_named(book, "fourth", later);
+    auto silent = details("Wren Alder", "Plover", "Ternbank", 4, "");
+    const SessionId unknown = add_named(book, "unknown", silent);
+    const SessionId same = add_named(book, "same", details("", "Dunlin", "Ternbank", 6, "soft 200"));
+    const auto season = *season_of_track(book, "Ternbank");
+    const auto lines = setup_changes(season, base::UnitSystem::metric);
+    std::map<SessionId, std::string> line_of;
+    for (std::size_t i = 0; i < season.size(); ++i)
+        line_of[season[i].session.id] = lines.at(i);
+    EXPECT_EQ(line_of[first], ""); // the first of its car
+    EXPECT_EQ(line_of[third], "");
+    EXPECT_EQ(line_of[second], "tyre hard 220 → soft 200");
+    EXPECT_EQ(line_of[unknown], "");
+    EXPECT_EQ(line_of[fourth], "wing angle — → 7 deg"); // past the one that says nothing
+    EXPECT_EQ(line_of[same], "no change");
 }
 
 } // namespace

@@ -79,3 +79,20 @@ TEST(SessionShelf, ClosingASessionFreesItsSide) {
     EXPECT_TRUE(shelf.picked(Side::b));
     EXPECT_EQ(shelf.session(first), nullptr);
 }
+
+TEST(SessionShelf, TwoThatAreOneKeepTheFirstPlaceAndThePicks) {
+    const QString again = QStringLiteral("book:1/one.csv");
+    SessionShelf shelf;
+    add(shelf, again);
+    add(shelf, second);
+    add(shelf, first);
+    shelf.pick(Side::a, {again, 2});
+    shelf.pick(Side::b, {second, 1});
+    shelf.unite(first, again);
+    ASSERT_EQ(shelf.entries().size(), 2U);
+    EXPECT_EQ(shelf.entries()[0].path, first);
+    EXPECT_EQ(shelf.picked(Side::a), (LapPick{first, 2}));
+    EXPECT_EQ(shelf.picked(Side::b), (LapPick{second, 1}));
+    shelf.unite(first, again); // it is gone already
+    EXPECT_EQ(shelf.entries().size(), 2U);
+}

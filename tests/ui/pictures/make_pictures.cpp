@@ -2,6 +2,7 @@
 // Grabs the window's pages as pictures, for people to look at and for the README:
 //   make_pictures OUT_FOLDER WIDTH HEIGHT light|dark [FILE_A FILE_B]
 // Without files it shows a pairing made by hand (tests/ui/fixture).  QT_SCALE_FACTOR=2 doubles the pixels.
+#include "tests/ui/fixture/invented_season.h"
 #include "tests/ui/fixture/invented_stages.h"
 #include "tests/ui/fixture/waiting.h"
 #include "ui/dialogs/about.h"
@@ -10,13 +11,19 @@
 #include "ui/dialogs/recipe_list.h"
 #include "ui/dialogs/trial_dialog.h"
 #include "ui/models/book_list.h"
+#include "ui/models/pairing_list.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/causes/causes_view.h"
 #include "ui/pages/causes/what_if_card.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/debrief/debrief_page.h"
+#include "ui/pages/sessions/book_panel.h"
+#include "ui/pages/sessions/book_table.h"
 #include "ui/pages/sessions/book_view.h"
 #include "ui/pages/sessions/lap_list.h"
+#include "ui/pages/sessions/pairings_view.h"
+#include "ui/pages/sessions/rename_form.h"
+#include "ui/pages/sessions/season_view.h"
 #include "ui/pages/sessions/session_card.h"
 #include "ui/pages/sessions/sessions_page.h"
 #include "ui/plots/plot_stack.h"
@@ -27,8 +34,10 @@
 #include "ui/window/trying.h"
 
 #include <QApplication>
+#include <QComboBox>
 #include <QDir>
 #include <QFile>
+#include <QLineEdit>
 #include <QLocale>
 #include <QPixmap>
 #include <QPushButton>
@@ -59,6 +68,48 @@ void press(const QAction* action) {
     const_cast<QAction*>(action)->trigger();
 }
 
+// The book has an invented season besides what was opened.
+void shoot_season(window::MainWindow& window, const Shoot& shoot) {
+    pages::BookPanel& panel = window.sessions_page().book_panel();
+    pages::SeasonView& season = panel.season();
+    const auto look_at = [&](const char* name, const char* picture) {
+        const int index = season.name_box().findText(QLatin1String(name));
+        season.name_box().setCurrentIndex(index);
+        if (index < 0 || !fixture::wait_for([&] { return season.said().startsWith(QLatin1String(name)); }, 20000))
+            std::cerr << "no season of " << name << '\n';
+        shoot(picture);
+    };
+    press(window.actions().season);
+    if (!fixture::wait_for([&] { return season.name_box().count() > 1; }, 20000)) std::cerr << "no tracks\n";
+    look_at("Ternbank", "season-track");
+    season.part_box().setCurrentIndex(2);
+    shoot("season-one-car");
+    season.of_box().setCurrentIndex(1);
+    look_at("Plover", "season-car");
+    season.part_box().setCurrentIndex(2);
+    shoot("season-drag");
+    season.name_box().setCurrentIndex(season.name_box().findText(QStringLiteral("Dunlin")));
+    if (!fixture::wait_for([&] { return season.said().startsWith(QStringLiteral("Nothing")); }, 20000))
+        std::cerr << "a season of nothing\n";
+    shoot("season-empty");
+    press(window.actions().pairings);
+    if (!fixture::wait_for([&] { return panel.pairings().model().rowCount() > 0; }, 20000))
+        std::cerr << "no pairings\n";
+    shoot("pairings");
+    press(window.actions().pairings);
+    panel.sessions().list().choose_row(3);
+    QTest::keyClick(&panel.sessions().list(), Qt::Key_Delete);
+    shoot("book-removal");
+    panel.sessions().no().click();
+    QTest::keyClick(&panel.sessions().list(), Qt::Key_F2);
+    fixture::settle();
+    auto* form = window.findChild<pages::RenameForm*>();
+    form->line().setText(QStringLiteral("Gull Head"));
+    fixture::settle();
+    form->grab().save(shoot.stem + QStringLiteral("rename.png"));
+    form->close();
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -84,6 +135,7 @@ int main(int argc, char** argv) {
     bridge::Stages stages =
         real ? bridge::analysis_stages(recipe_folder, book_file) : fixture::invented_stages(options);
     stages.book_file = book_file;
+    fixture::fill_season(book_file);
     window::MainWindow window(stages, settings);
     window.resize(words[2].toInt(), words[3].toInt());
     window.show();
@@ -150,6 +202,7 @@ int main(int argc, char** argv) {
     if (!fixture::wait_for([&] { return window.sessions_page().book().model().rowCount() > 0; }, 20000))
         std::cerr << "the book has no sessions\n";
     shoot("book");
+    shoot_season(window, shoot);
     window.sessions_page().show_book(false);
     window.sessions_page().cards().back()->show_report(true);
     shoot("report");

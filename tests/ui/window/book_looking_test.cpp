@@ -5,13 +5,17 @@
 #include "tests/ui/fixture/importing_fixture.h"
 #include "tests/ui/fixture/paired_window.h"
 #include "ui/models/book_list.h"
+#include "ui/pages/sessions/book_table.h"
 #include "ui/pages/sessions/book_view.h"
 #include "ui/pages/sessions/lap_list.h"
+#include "ui/pages/sessions/session_card.h"
+#include "ui/pages/sessions/sessions_page.h"
+#include "ui/window/debriefing.h"
 #include "ui/window/notices.h"
 
 #include <QFile>
 #include <QLineEdit>
-#include <QTableView>
+#include <algorithm>
 #include <gmock/gmock.h>
 
 using namespace lapwright;
@@ -68,6 +72,31 @@ TEST_F(BookLooking, ANoteThatIsWrittenIsFoundAtOnce) {
     EXPECT_EQ(view().model().index(0, models::BookList::notes_column).data().toString(), QStringLiteral("1"));
 }
 
+// Open from its file, it is not opened a second time out of the book.
+TEST_F(BookLooking, ASessionThatIsOpenIsShownAndNotOpenedTwice) {
+    key(Qt::Key_L);
+    ASSERT_TRUE(wait_for_rows(2));
+    ASSERT_TRUE(fixture::wait_for([&] { return window->debriefing().in_book(); }));
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    EXPECT_FALSE(view().isVisible());
+    fixture::settle();
+    EXPECT_EQ(window->shelf().entries().size(), 2U);
+    const auto& cards = window->sessions_page().cards();
+    EXPECT_TRUE(std::ranges::any_of(cards, [](pages::SessionCard* card) { return card->laps().hasFocus(); }));
+}
+
+TEST_F(BookLooking, AFileThatIsOpenUnderAnotherNameIsOneSessionWithIt) {
+    const models::LapPick before = *window->shelf().picked(models::Side::a);
+    ASSERT_TRUE(QFile::copy(path("one.csv"), path("one again.csv")));
+    window->open({path("one again.csv")});
+    ASSERT_TRUE(fixture::wait_for([&] { return window->shelf().session(path("one again.csv")) != nullptr; }));
+    ASSERT_TRUE(fixture::wait_for([&] { return window->shelf().session(path("one.csv")) == nullptr; }));
+    EXPECT_EQ(window->shelf().entries().size(), 2U);
+    EXPECT_EQ(window->shelf().entries()[0].path, path("one again.csv"));
+    EXPECT_EQ(window->shelf().picked(models::Side::a), (models::LapPick{path("one again.csv"), before.lap}));
+}
+
 TEST_F(BookLooking, WithoutABookThereIsNoWayToIt) {
     window.reset();
     window = std::make_unique<window::MainWindow>(fixture::invented_stages(), settings);
@@ -118,4 +147,23 @@ TEST_F(BookSession, OpensWithItsLapsAndNotesWithoutItsFile) {
     Q_EMIT window->sessions_page().columns_asked(entry.path);
     EXPECT_THAT(window->notices().sentences().join(QLatin1Char(' ')).toStdString(),
                 testing::HasSubstr("run.csv came out of the book"));
+}
+
+TEST_F(BookSession, ATrackFileThatWasGivenOnceTimesTheSessionsThatComeLater) {
+    const QString file = QStringLiteral(SAMPLE_SESSIONS "/plover-saturday-2.csv");
+    window->open({file, QStringLiteral(SAMPLE_SESSIONS "/ternbank.track.json")});
+    ASSERT_TRUE(wait_for_session(file));
+    const double with_file_s = window->shelf().session(file)->fastest()->time_s();
+    open_with_book();
+    window->open({file});
+    ASSERT_TRUE(wait_for_session(file));
+    EXPECT_EQ(window->shelf().session(file)->gate_origin, "Ternbank, as the book knows it");
+    EXPECT_EQ(window->shelf().session(file)->fastest()->time_s(), with_file_s);
+    const auto knows_track = [&] { return window->shelf().session(file)->known_track.has_value(); };
+    ASSERT_TRUE(window->actions().forget_track->isEnabled());
+    window->actions().forget_track->trigger();
+    ASSERT_TRUE(fixture::wait_for([&] { return !knows_track(); }, fixture::patience_ms));
+    EXPECT_FALSE(window->actions().forget_track->isEnabled());
+    window->actions().undo->trigger();
+    EXPECT_TRUE(fixture::wait_for(knows_track, fixture::patience_ms));
 }

@@ -4,8 +4,9 @@
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
 #include "ui/models/text.h"
-#include "ui/pages/sessions/book_view.h"
+#include "ui/pages/sessions/book_panel.h"
 #include "ui/pages/sessions/lap_list.h"
+#include "ui/pages/sessions/season_view.h"
 #include "ui/pages/sessions/session_card.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
@@ -35,7 +36,7 @@ SessionsPage::SessionsPage(models::SessionShelf* shelf, const models::NoteShelf*
       words_a_(new theme::ElidedLabel(this)), words_b_(new theme::ElidedLabel(this)),
       swap_(new QPushButton(tr("Swap A and B"), this)), compare_(new QPushButton(tr("Compare A and B"), this)),
       trial_(new QPushButton(tr("Setup trial…"), this)), book_button_(new QPushButton(tr("The book…"), this)),
-      book_(new BookView(this)) {
+      book_(new BookPanel(this)) {
     auto* open = new QPushButton(tr("Open files…"), this);
     hint_->setTextFormat(Qt::PlainText);
     hint_->setWordWrap(true);
@@ -69,7 +70,7 @@ SessionsPage::SessionsPage(models::SessionShelf* shelf, const models::NoteShelf*
         else
             Q_EMIT book_asked();
     });
-    connect(book_, &BookView::left, this, [this] { show_book(false); });
+    connect(book_, &BookPanel::left, this, [this] { show_book(false); });
     connect(swap_, &QPushButton::clicked, this, &SessionsPage::swap_asked);
     connect(compare_, &QPushButton::clicked, this, &SessionsPage::compare_asked);
     connect(trial_, &QPushButton::clicked, this, &SessionsPage::trial_asked);
@@ -101,6 +102,7 @@ void SessionsPage::set_track(const QString& name, const QString& file) {
 
 void SessionsPage::set_palette(const theme::Palette& palette) {
     palette_ = palette;
+    book_->season().set_palette(palette);
     for (SessionCard* card : cards_)
         card->set_palette(palette);
     for (const auto& [label, colour] : {std::pair(words_a_, palette.a), std::pair(words_b_, palette.b)}) {
@@ -112,6 +114,7 @@ void SessionsPage::set_palette(const theme::Palette& palette) {
 
 void SessionsPage::set_units(base::UnitSystem units) {
     units_ = units;
+    book_->season().set_units(units);
     for (SessionCard* card : cards_)
         card->set_units(units);
 }
@@ -248,9 +251,21 @@ void SessionsPage::show_book(bool shown) {
     scroll_->setVisible(!shown);
     book_button_->setText(shown ? tr("Open sessions") : tr("The book…"));
     if (shown)
-        book_->begin();
+        book_->show_part(book_->part());
     else if (!cards_.empty())
         cards_.back()->laps().setFocus();
+}
+
+BookView& SessionsPage::book() {
+    return book_->sessions();
+}
+
+void SessionsPage::focus_session(const QString& path) {
+    for (SessionCard* card : cards_) {
+        if (card->path() != path) continue;
+        card->laps().setFocus();
+        scroll_->ensureWidgetVisible(card);
+    }
 }
 
 void SessionsPage::set_book_usable(bool usable) {

@@ -22,6 +22,7 @@ class ElidedLabel;
 
 namespace lapwright::pages {
 
+class BookPanel;
 class BookView;
 class SessionCard;
 
@@ -44,7 +45,9 @@ class SessionsPage : public QWidget {
     // The sessions of the book in the place of the open ones.
     void show_book(bool shown);
     void set_book_usable(bool usable); // without one nothing speaks of it
-    [[nodiscard]] BookView& book() { return *book_; }
+    [[nodiscard]] BookPanel& book_panel() { return *book_; }
+    [[nodiscard]] BookView& book(); // its list of sessions
+    void focus_session(const QString& path);
     void write_session_note();
     void write_lap_note(); // on the lap with the focus
     void keep_notes();     // what is being typed
@@ -90,7 +93,7 @@ class SessionsPage : public QWidget {
     QPushButton* compare_;
     QPushButton* trial_;
     QPushButton* book_button_;
-    BookView* book_;
+    BookPanel* book_;
 };
 
 } // namespace lapwright::pages

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/rename.h"
+
+#include "core/base/number_text.h"
+#include "core/book/database.h"
+#include "core/book/session_rows.h"
+
+namespace lapwright::book {
+namespace {
+
+using base::Error;
+using base::Result;
+
+struct Row {
+    std::int64_t id = 0;
+    std::string name;
+};
+
+std::string quoted(const std::string& name) {
+    return "\"" + name + "\"";
+}
+
+void fail(Database& database, const std::string& what, const std::string& remedy) {
+    database.fail({base::ErrorCode::book_not_usable, {database.path(), {}, {}}, what, remedy});
+}
+
+std::optional<Row> row_of(Database& database, NameTable table, const std::string& name) {
+    Rows rows(database, "SELECT id, name FROM " + table_text(table) + " WHERE name = ?", {trimmed(name)});
+    return rows.next() ? std::optional(Row{rows.whole(0), rows.text(1)}) : std::nullopt;
+}
+
+int listed_sessions(Database& database, NameTable table, std::int64_t id) {
+    return static_cast<int>(
+        database
+            .one_whole("SELECT count(*) FROM session WHERE removed_unix_s IS NULL AND " + table_text(table) + "_id = ?",
+                       {id})
+            .value_or(0));
+}
+
+std::vector<SessionId> sessions_of(Database& database, NameTable table, std::int64_t id) {
+    std::vector<SessionId> all;
+    Rows rows(database, "SELECT id FROM session WHERE " + table_text(table) + "_id = ? ORDER BY id", {id});
+    while (rows.next())
+        all.push_back(SessionId{rows.whole(0)});
+    return all;
+}
+
+void give_name(Database& database, NameTable table, const std::vector<SessionId>& sessions, std::int64_t name) {
+    for (const SessionId session : sessions)
+        database.run("UPDATE session SET " + table_text(table) + "_id = ? WHERE id = ?",
+                     {name, static_cast<std::int64_t>(session)});
+}
+
+void index_all(Database& database, const std::vector<SessionId>& sessions) {
+    for (const SessionId session : sessions)
+        index_words(database, session);
+}
+
+// The rows of both names, and what lies between them.
+struct Found {
+    Row from;
+    std::optional<Row> with;
+    Renaming what;
+};
+
+std::optional<Found> find(Database& database, NameTable table, const std::string& from, const std::string& to) {
+    const auto old = row_of(database, table, from);
+    if (!old) {
+        fail(database, "the book has no " + table_text(table) + " " + quoted(from),
+             "look at the book's list for the names that it has");
+        return std::nullopt;
+    }
+    if (trimmed(to).empty()) {
+        fail(database, "the new name is empty", "give one");
+        return std::nullopt;
+    }
+    Found found{*old, row_of(database, table, to), {old->name, std::string(trimmed(to)), 0, {}, 0}};
+    found.what.sessions = listed_sessions(database, table, old->id);
+    if (found.with && found.with->id == old->id) found.with.reset(); // itself, written otherwise
+    if (found.with) {
+        found.what.with = found.with->name;
+        found.what.sessions_with = listed_sessions(database, table, found.with->id);
+    }
+    return found;
+}
+
+// All is the other's; its own row of the two stays.
+void unite(Database& database, const Found& found, Renamed& done) {
+    give_name(database, done.table, done.sessions, found.with->id);
+    if (done.table == NameTable::track) {
+        done.from_before = parts_of(database, found.from.id);
+        done.with_before = parts_of(database, found.with->id);
+        // A line belongs to the gate that it begins at: both are of one of the two.
+        if (!done.with_before.record && done.from_before.record) put_parts(database, found.with->id, done.from_before);
+    }
+    database.run("DELETE FROM " + table_text(done.table) + " WHERE id = ?", {found.from.id});
+}
+
+} // namespace
+
+Result<Renaming> look_at_renaming(Book& book, NameTable table, const std::string& from, const std::string& to) {
+    Renaming what;
+    const auto problem = look(book.database(), [&](Database& database) {
+        if (auto found = find(database, table, from, to)) what = std::move(found->what);
+    });
+    if (problem) return *problem;
+    return what;
+}
+
+Result<Renamed> rename(Book& book, NameTable table, const std::string& from, const std::string& to, Unite may_unite) {
+    Renamed done;
+    const auto problem = edit(book.database(), [&](Database& database) {
+        const auto found = find(database, table, from, to);
+        if (!found) return;
+        if (found->with && may_unite == Unite::no)
+            return fail(database,
+                        "there is a " + table_text(table) + " " + quoted(found->with->name) + " already, with " +
+                            base::integer_text(found->what.sessions_with) +
+                            (found->what.sessions_with == 1 ? " session" : " sessions"),
+                        "choose another name, or add --unite to make the two one");
+        done = {table, found->what, sessions_of(database, table, found->from.id), {}, {}};
+        if (found->with)
+            unite(database, *found, done);
+        else
+            database.run("UPDATE " + table_text(table) + " SET name = ? WHERE id = ?",
+                         {found->what.to, found->from.id});
+        index_all(database, done.sessions);
+    });
+    if (problem) return *problem;
+    return done;
+}
+
+std::optional<Error> undo_rename(Book& book, const Renamed& renamed) {
+    return edit(book.database(), [&](Database& database) {
+        const auto now = row_of(database, renamed.table, renamed.what.to);
+        if (!now) return fail(database, "the book has no " + quoted(renamed.what.to) + " any more", "rename by hand");
+        if (renamed.what.with) {
+            const auto old = id_of_name(database, renamed.table, renamed.what.from);
+            if (!old) return;
+            give_name(database, renamed.table, renamed.sessions, *old);
+            if (renamed.table == NameTable::track) {
+                put_parts(database, *old, renamed.from_before);
+                put_parts(database, now->id, renamed.with_before);
+            }
+        } else {
+            database.run("UPDATE " + table_text(renamed.table) + " SET name = ? WHERE id = ?",
+                         {renamed.what.from, now->id});
+        }
+        index_all(database, renamed.sessions);
+    });
+}
+
+} // namespace lapwright::book

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/car/setup_change.h"
+
+#include <algorithm>
+
+namespace lapwright::car {
+namespace {
+
+std::string mass_text(const SetupSheet& sheet, base::UnitSystem units) {
+    return sheet.mass ? base::figure_with_unit(sheet.mass->value_kg, base::Quantity::mass, units, 0) : "";
+}
+
+std::string value_of(const std::vector<SetupItem>& items, const std::string& name) {
+    const auto found = std::ranges::find(items, name, &SetupItem::name);
+    return found == items.end() ? "" : found->value;
+}
+
+void add(std::vector<SetupChange>& changes, const std::string& what, const std::string& before,
+         const std::string& after) {
+    if (before != after) changes.push_back({what, before, after});
+}
+
+} // namespace
+
+bool says_nothing(const SetupSheet& sheet) {
+    return !sheet.mass && sheet.tyre.empty() && sheet.items.empty();
+}
+
+std::vector<SetupChange> setup_changes(const SetupSheet& before, const SetupSheet& after, base::UnitSystem units) {
+    std::vector<SetupChange> changes;
+    if (says_nothing(before) || says_nothing(after)) return changes;
+    add(changes, "mass", mass_text(before, units), mass_text(after, units));
+    add(changes, "tyre", before.tyre, after.tyre);
+    for (const SetupItem& item : before.items)
+        add(changes, item.name, item.value, value_of(after.items, item.name));
+    for (const SetupItem& item : after.items) {
+        if (std::ranges::find(before.items, item.name, &SetupItem::name) == before.items.end())
+            add(changes, item.name, "", item.value);
+    }
+    return changes;
+}
+
+std::string one_line(const std::vector<SetupChange>& changes) {
+    const auto said = [](const std::string& value) { return value.empty() ? "—" : value; };
+    std::string line;
+    for (const SetupChange& change : changes)
+        line += (line.empty() ? "" : ", ") + change.what + " " + said(change.before) + " → " + said(change.after);
+    return line;
+}
+
+} // namespace lapwright::car

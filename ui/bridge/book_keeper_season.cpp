@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the keeper does for the book's list, its season and its pairings.
+#include "ui/bridge/book_keeper.h"
+
+#include "core/book/sessions.h"
+#include "ui/bridge/book_desk.h"
+
+#include <utility>
+
+namespace lapwright::bridge {
+
+void BookKeeper::edit_plainly(std::function<std::optional<base::Error>(BookDesk&)> work) {
+    edit([this, work = std::move(work)](BookDesk& desk) -> Answer {
+        return [this, problem = work(desk)] {
+            if (problem) Q_EMIT refused(*problem);
+            Q_EMIT changed();
+        };
+    });
+}
+
+void BookKeeper::put_track(const track::TrackRecord& record, const std::optional<book::KeptLine>& line) {
+    edit_plainly([record, line](BookDesk& desk) { return desk.put_track(record, line); });
+}
+
+void BookKeeper::put_missing_line(const std::string& track, const book::KeptLine& line) {
+    edit_plainly([track, line](BookDesk& desk) { return desk.put_missing_line(track, line); });
+}
+
+void BookKeeper::put_figures(const QString& path, const std::vector<book::KeptFigure>& figures) {
+    edit_plainly([path, figures](BookDesk& desk) { return desk.put_figures(path, figures); });
+}
+
+void BookKeeper::rename(const Renaming& wanted) {
+    edit_plainly([wanted](BookDesk& desk) { return desk.rename(wanted); });
+}
+
+void BookKeeper::undo_rename(int number) {
+    edit_plainly([number](BookDesk& desk) { return desk.undo_rename(number); });
+}
+
+void BookKeeper::forget_track(int number, const std::string& name) {
+    edit_plainly([number, name](BookDesk& desk) { return desk.forget_track(number, name); });
+    edit([this](BookDesk&) -> Answer { return [this] { Q_EMIT tracks_changed(); }; });
+}
+
+void BookKeeper::bring_back_track(int number, const std::string& name) {
+    edit_plainly([number, name](BookDesk& desk) { return desk.bring_back_track(number, name); });
+    edit([this](BookDesk&) -> Answer { return [this] { Q_EMIT tracks_changed(); }; });
+}
+
+void BookKeeper::put_start(book::SessionId id, std::optional<double> start_unix_s) {
+    edit_plainly([id, start_unix_s](BookDesk& desk) { return book::change_start(*desk.book(), id, start_unix_s); });
+}
+
+void BookKeeper::remove_session(book::SessionId id) {
+    edit_plainly([id](BookDesk& desk) { return book::remove_session(*desk.book(), id); });
+}
+
+void BookKeeper::restore_session(book::SessionId id) {
+    edit_plainly([id](BookDesk& desk) { return book::restore_session(*desk.book(), id); });
+}
+
+void BookKeeper::find_season(models::SeasonOf of, const QString& name) {
+    const int number = ++*newest_season_;
+    ask([this, of, name = name.toStdString(), number, newest = newest_season_](BookDesk& desk) -> Answer {
+        if (*newest != number) return {};
+        auto season = of == models::SeasonOf::track ? book::season_of_track(*desk.book(), name)
+                                                    : book::season_of_car(*desk.book(), name);
+        return [this, number, newest, season = std::move(season)] {
+            if (*newest != number) return;
+            if (season.ok())
+                Q_EMIT season_found(season.value());
+            else
+                Q_EMIT refused(season.error());
+        };
+    });
+}
+
+void BookKeeper::find_names() {
+    ask([this](BookDesk& desk) -> Answer {
+        return [this, names = book::names(*desk.book())] {
+            if (names.ok())
+                Q_EMIT names_found(names.value());
+            else
+                Q_EMIT refused(names.error());
+        };
+    });
+}
+
+void BookKeeper::find_pairings() {
+    ask([this](BookDesk& desk) -> Answer {
+        return [this, pairings = book::pairing_list(*desk.book())] {
+            if (pairings.ok())
+                Q_EMIT pairings_found(pairings.value());
+            else
+                Q_EMIT refused(pairings.error());
+        };
+    });
+}
+
+} // namespace lapwright::bridge

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/sessions/pairings_view.h"
+
+#include "ui/models/pairing_list.h"
+#include "ui/pages/sessions/book_table.h"
+#include "ui/theme/fonts.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QVBoxLayout>
+#include <utility>
+
+namespace lapwright::pages {
+
+using models::PairingList;
+
+PairingsView::PairingsView(QWidget* parent)
+    : QWidget(parent), model_(new PairingList(this)),
+      list_(new BookTable(*model_, tr("Pairings that the book keeps"), this)), said_(new QLabel(this)) {
+    said_->setTextFormat(Qt::PlainText);
+    said_->setWordWrap(true);
+    QHeaderView* header = list_->horizontalHeader();
+    for (int column = 0; column < PairingList::columns; ++column) {
+        const bool wide = column >= PairingList::a_column && column <= PairingList::outcome_column;
+        header->setSectionResizeMode(column, wide ? QHeaderView::Stretch : QHeaderView::ResizeToContents);
+    }
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(said_);
+    column->addWidget(list_, 1);
+    connect(list_, &BookTable::row_opened, this,
+            [this](int row) { Q_EMIT pairing_asked(model_->pairings().at(static_cast<std::size_t>(row))); });
+    connect(list_, &BookTable::left, this, &PairingsView::left);
+}
+
+void PairingsView::show_pairings(std::vector<book::PairingSummary> pairings) {
+    const int before = list_->current_row();
+    model_->set_pairings(std::move(pairings));
+    const int count = model_->rowCount();
+    said_->setText(count == 0 ? tr("No pairing yet: compare two laps, and what came out is kept here.")
+                   : count == 1
+                       ? tr("One pairing. Return opens it with both its sessions.")
+                       : tr("%1 pairings, the last one first. Return opens one with both its sessions.").arg(count));
+    list_->choose_row(before);
+}
+
+void PairingsView::begin() {
+    list_->setFocus();
+}
+
+QString PairingsView::said() const {
+    return said_->text();
+}
+
+} // namespace lapwright::pages

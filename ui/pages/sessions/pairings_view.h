@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The pairings that the book keeps: Return or a double click opens the one that is chosen.
+#pragma once
+
+#include "core/book/pairings.h"
+
+#include <QWidget>
+#include <vector>
+
+class QLabel;
+
+namespace lapwright::models {
+class PairingList;
+}
+
+namespace lapwright::pages {
+
+class BookTable;
+
+class PairingsView : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit PairingsView(QWidget* parent = nullptr);
+
+    void show_pairings(std::vector<book::PairingSummary> pairings);
+    void begin(); // to the list
+    [[nodiscard]] BookTable& list() { return *list_; }
+    [[nodiscard]] const models::PairingList& model() const { return *model_; }
+    [[nodiscard]] QString said() const;
+
+  Q_SIGNALS:
+    void pairing_asked(const lapwright::book::PairingSummary& pairing);
+    void left();
+
+  private:
+    models::PairingList* model_;
+    BookTable* list_;
+    QLabel* said_;
+};
+
+} // namespace lapwright::pages

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a person changes in the book's list: a session is taken out of it, a driver, a car or a track gets another name,
+// a session its date.
+// Asked for first, and undone like any other edit.
+#pragma once
+
+#include "core/book/pairings.h"
+#include "ui/bridge/book_keeper.h"
+
+#include <QObject>
+#include <vector>
+
+class QUndoStack;
+
+namespace lapwright::pages {
+class RenameForm;
+class SessionsPage;
+} // namespace lapwright::pages
+
+namespace lapwright::window {
+
+class BookEditing : public QObject {
+    Q_OBJECT
+
+  public:
+    // All outlive it.
+    BookEditing(bridge::BookKeeper& book, pages::SessionsPage& page, QUndoStack& edits, QObject* parent = nullptr);
+
+    // The book's gate and corners of the track.
+    void forget_track(const std::string& name);
+
+  private:
+    void ask_for_name(const book::SessionSummary& session);
+    void rename(const pages::RenameForm& form);
+    void remove(const book::SessionSummary& session);
+
+    bridge::BookKeeper& book_;
+    pages::SessionsPage& page_;
+    QUndoStack& edits_;
+    std::vector<book::PairingSummary> pairings_;
+    int number_ = 0; // of the last edit that the book has to remember
+};
+
+} // namespace lapwright::window
