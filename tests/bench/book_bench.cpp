@@ -3,7 +3,6 @@
 // the simulator, written as text and imported; each is in the book 25 times under other names, dates, notes and another
 // checksum, its packed samples copied as they are (SQLite shares nothing between them).  The text's size is counted.
 // "Cold" has the file's pages dropped from the system's cache before each opening.
-#include "core/analysis/run.h"
 #include "core/base/number_text.h"
 #include "core/book/database.h"
 #include "core/book/exchange.h"
@@ -13,15 +12,12 @@
 #include "core/book/season.h"
 #include "core/book/sessions.h"
 #include "core/book/sha256.h"
-#include "core/import/import.h"
-#include "tests/truth/write_text.h"
+#include "tests/bench/driven_book.h"
 
 #include <benchmark/benchmark.h>
 
-#include <cstdlib>
 #include <fcntl.h>
 #include <filesystem>
-#include <iostream>
 #include <unistd.h>
 
 namespace {
@@ -32,20 +28,7 @@ constexpr int driven = 20;
 constexpr int copies = 25;
 constexpr double day_s = 86400.0;
 
-[[noreturn]] void stop(const base::Error& error) {
-    std::cerr << base::one_line(error) << "\n";
-    std::exit(1);
-}
-
-template <typename T>
-T must(base::Result<T> result) {
-    if (!result) stop(result.error());
-    return std::move(result).value();
-}
-
-void must(const std::optional<base::Error>& problem) {
-    if (problem) stop(*problem);
-}
+using bench::must;
 
 book::SessionDetails details(int i) {
     const auto name = [](const char* what, int number) { return std::string(what) + base::integer_text(number); };
@@ -128,12 +111,9 @@ class LargeBook {
 
   private:
     book::SessionId drive(book::Book& book, int i) {
-        const std::string text = truth::benchmark_text(1.0 / 3.0, 25.0, static_cast<std::uint64_t>(i) + 1);
-        text_bytes_ += text.size();
-        auto recording = must(import::import_bytes(text, "session.csv"));
-        const auto session = must(analysis::understand(recording));
-        const book::Source source{"session-" + base::integer_text(i) + ".csv", text.size(), book::sha256_of(text)};
-        return must(add_session(book, source, recording, {}, session->laps)).id;
+        const bench::Driven driven = bench::keep_driven(book, static_cast<std::uint64_t>(i) + 1);
+        text_bytes_ += driven.text_bytes;
+        return driven.id;
     }
 
     void remove() const {

@@ -10,26 +10,20 @@
 namespace lapwright::models {
 namespace {
 
-const QString unknown = QStringLiteral("—");
-
-QString known(const std::string& words) {
-    return words.empty() ? unknown : text(words);
-}
-
 QString cell(const book::SessionSummary& session, int column) {
     switch (column) {
     case BookList::date_column:
-        return session.start_unix_s ? text(base::date_text(*session.start_unix_s)) : unknown;
+        return session.start_unix_s ? text(base::date_text(*session.start_unix_s)) : dash;
     case BookList::track_column:
-        return known(session.track);
+        return text_or_dash(session.track);
     case BookList::driver_column:
-        return known(session.driver);
+        return text_or_dash(session.driver);
     case BookList::car_column:
-        return known(session.car);
+        return text_or_dash(session.car);
     case BookList::tyre_column:
-        return known(session.tyre);
+        return text_or_dash(session.tyre);
     case BookList::best_column:
-        return session.best_clean_s ? text(base::lap_time_text(*session.best_clean_s)) : unknown;
+        return session.best_clean_s ? text(base::lap_time_text(*session.best_clean_s)) : dash;
     case BookList::laps_column:
         return text(base::integer_text(session.clean_laps));
     case BookList::notes_column:

@@ -25,7 +25,7 @@ QString cell(const book::PairingSummary& one, int column) {
     const book::Pairing& pairing = one.kept.pairing;
     switch (column) {
     case PairingList::track_column:
-        return one.a.track.empty() ? QStringLiteral("—") : text(one.a.track);
+        return text_or_dash(one.a.track);
     case PairingList::a_column:
         return side_words(one.a, pairing.lap_a);
     case PairingList::b_column:

@@ -13,18 +13,12 @@ namespace {
 
 using book::SeasonSession;
 
-const QString absent = QStringLiteral("—");
-
-QString known(const std::string& words) {
-    return words.empty() ? absent : text(words);
-}
-
 QString date_of(const SeasonSession& one) {
-    return one.session.start_unix_s ? text(base::date_text(*one.session.start_unix_s)) : absent;
+    return one.session.start_unix_s ? text(base::date_text(*one.session.start_unix_s)) : dash;
 }
 
 QString time_of(const std::optional<double>& time_s) {
-    return time_s ? text(base::lap_time_text(*time_s)) : absent;
+    return time_s ? text(base::lap_time_text(*time_s)) : dash;
 }
 
 Qt::Alignment alignment(bool figure) {
@@ -60,28 +54,28 @@ void SeasonList::fill() {
     };
     add(tr("Date"), false, date_of);
     if (of_ == SeasonOf::track) {
-        add(tr("Car"), false, [](const SeasonSession& one) { return known(one.session.car); });
+        add(tr("Car"), false, [](const SeasonSession& one) { return text_or_dash(one.session.car); });
         add(tr("Best lap"), true, [](const SeasonSession& one) { return time_of(one.session.best_clean_s); });
         add(tr("Median"), true, [](const SeasonSession& one) { return time_of(one.median_clean_s); });
         add(tr("Clean laps"), true,
             [](const SeasonSession& one) { return text(base::integer_text(one.session.clean_laps)); });
-        add(tr("Driver"), false, [](const SeasonSession& one) { return known(one.session.driver); });
+        add(tr("Driver"), false, [](const SeasonSession& one) { return text_or_dash(one.session.driver); });
     } else {
-        add(tr("Track"), false, [](const SeasonSession& one) { return known(one.session.track); });
+        add(tr("Track"), false, [](const SeasonSession& one) { return text_or_dash(one.session.track); });
         for (const book::FigureCourse& course : courses_) {
-            Column column{text(course.title), true, QStringList(rowCount(), absent)};
+            Column column{text(course.title), true, QStringList(rowCount(), dash)};
             column.title[0] = column.title.at(0).toUpper();
             for (const book::FigurePoint& point : course.points)
                 column.cells[static_cast<qsizetype>(point.session)] = text(book::figure_text(course, point));
             columns_.push_back(std::move(column));
         }
     }
-    add(tr("Tyre"), false, [](const SeasonSession& one) { return known(one.session.tyre); });
+    add(tr("Tyre"), false, [](const SeasonSession& one) { return text_or_dash(one.session.tyre); });
     add(tr("Conditions"), false,
-        [this](const SeasonSession& one) { return known(book::conditions_text(one, units_)); });
+        [this](const SeasonSession& one) { return text_or_dash(book::conditions_text(one, units_)); });
     Column changes{tr("Setup since the one before"), false, {}};
     for (const std::string& line : book::setup_changes(season_, units_))
-        changes.cells << known(line);
+        changes.cells << text_or_dash(line);
     columns_.push_back(std::move(changes));
 }
 

@@ -11,8 +11,6 @@
 namespace lapwright::models {
 namespace {
 
-const QString absent = QStringLiteral("—");
-
 bool is_corner(const comparison::SegmentComparison& row) {
     return row.segment.kind == track::SegmentKind::corner;
 }
@@ -100,7 +98,7 @@ QString SegmentTable::cell(const comparison::SegmentComparison& row, int column)
         return text(
             base::known_figure(figure.value, figure.sd, base::Quantity::speed, units_, figure.sd ? 1 : 0, false));
     };
-    const auto maybe_speed = [&](const comparison::MaybeFigure& figure) { return figure ? speed(*figure) : absent; };
+    const auto maybe_speed = [&](const comparison::MaybeFigure& figure) { return figure ? speed(*figure) : dash; };
     switch (column) {
     case name_column:
         return text(row.segment.name);

@@ -36,7 +36,7 @@ QLabel* plain_label(QWidget* parent) {
     return label;
 }
 
-QComboBox* box(const QString& what, QWidget* parent) {
+QComboBox* choice_box(const QString& what, QWidget* parent) {
     auto* one = new QComboBox(parent);
     one->setAccessibleName(what);
     one->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -61,8 +61,9 @@ int place_of(const std::string& car, std::vector<QString>& cars) {
 } // namespace
 
 SeasonView::SeasonView(QWidget* parent)
-    : QWidget(parent), model_(new models::SeasonList(this)), of_(box(tr("Laps of a track or figures of a car"), this)),
-      name_(box(tr("Which track or car"), this)), part_(box(tr("Which sessions or figure"), this)),
+    : QWidget(parent), model_(new models::SeasonList(this)),
+      of_(choice_box(tr("Laps of a track or figures of a car"), this)),
+      name_(choice_box(tr("Which track or car"), this)), part_(choice_box(tr("Which sessions or figure"), this)),
       legend_(new theme::ElidedLabel(this)), said_(plain_label(this)), card_(new QFrame(this)),
       plot_(new plots::SeasonPlot(card_)), list_(new BookTable(*model_, tr("Sessions of the season"), this)),
       chosen_(plain_label(this)) {

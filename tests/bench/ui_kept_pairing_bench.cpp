@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A pairing that the book keeps, chosen in its list, until it is painted on the Compare page (bar: 500 ms).  Both
+// sessions, of twenty minutes at 25 Hz, are read out of the book and understood anew each time, in a new window.
+#include "core/book/pairings.h"
+#include "tests/bench/driven_book.h"
+#include "tests/ui/fixture/waiting.h"
+#include "ui/bridge/worker.h"
+#include "ui/pages/compare/compare_page.h"
+#include "ui/plots/plot_stack.h"
+#include "ui/window/book_looking.h"
+#include "ui/window/main_window.h"
+#include "ui/window/notices.h"
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QEvent>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <benchmark/benchmark.h>
+
+namespace {
+
+using namespace lapwright;
+
+constexpr qint64 at_most_ms = 20'000;
+
+// Notes that the comparison was painted.
+class PaintWatch : public QObject {
+  public:
+    explicit PaintWatch(const window::MainWindow& window, QWidget& plots) : window_(window) {
+        plots.installEventFilter(this);
+    }
+    bool painted = false;
+
+  private:
+    bool eventFilter(QObject* /*watched*/, QEvent* event) override {
+        painted = painted || (event->type() == QEvent::Paint && window_.on_compare_page());
+        return false;
+    }
+    const window::MainWindow& window_;
+};
+
+void KeptPairingOnScreen(benchmark::State& state) {
+    static int argc = 1;
+    static char name[] = "ui_kept_pairing_bench";
+    static char* argv[] = {name, nullptr};
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    static auto* app = new QApplication(argc, argv); // never deleted: it must outlive what Qt keeps until the end
+    (void)app;
+    QTemporaryDir folder;
+    const std::string file = folder.filePath(QStringLiteral("book.sqlite")).toStdString();
+    book::PairingSummary chosen;
+    {
+        book::Book book = bench::must(book::Book::open(file));
+        const bench::Driven a = bench::keep_driven(book, 1);
+        const bench::Driven b = bench::keep_driven(book, 2);
+        bench::must(put_pairing(book, {a.id, a.laps.at(3).number, b.id, b.laps.at(4).number, "kept", "A ahead", 1.0}));
+        chosen = bench::must(book::pairing_list(book)).front();
+    }
+    QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+    for (auto _ : state) {
+        window::MainWindow window(bridge::analysis_stages({}, file), settings);
+        window.resize(1600, 900);
+        window.show();
+        PaintWatch watch(window, window.compare_page().stack());
+        fixture::settle();
+        auto* looking = window.findChild<window::BookLooking*>();
+        QElapsedTimer clock;
+        clock.start();
+        Q_EMIT looking->pairing_asked(chosen);
+        while (!watch.painted && clock.elapsed() < at_most_ms)
+            QApplication::processEvents();
+        if (!watch.painted) {
+            state.SkipWithError(window.notices().sentences().join(QLatin1Char(' ')).toUtf8());
+            return;
+        }
+        state.SetIterationTime(static_cast<double>(clock.nsecsElapsed()) / 1e9);
+    }
+}
+BENCHMARK(KeptPairingOnScreen)
+    ->Iterations(1)
+    ->Repetitions(15)
+    ->ReportAggregatesOnly()
+    ->Unit(benchmark::kMillisecond)
+    ->UseManualTime();
+
+} // namespace
