@@ -8,9 +8,9 @@
 
 #include <array>
 #include <chrono>
+#include <cstdint>
+#include <cstring>
 #include <filesystem>
-#include <fstream>
-#include <string_view>
 #include <system_error>
 #include <thread>
 
@@ -35,17 +35,20 @@ bool has_log(const std::string& path) {
 }
 
 // The header counts the file's pages (the file format, 1.3.7): fewer are there when the file was cut.  Nothing is told
-// while a log says otherwise.
-bool is_cut_short(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
-    std::array<char, 32> header{};
-    if (!file.read(header.data(), header.size()) || std::string_view(header.data(), 6) != "SQLite") return false;
-    const auto at = [&](std::size_t i) { return static_cast<std::uint64_t>(static_cast<unsigned char>(header[i])); };
-    const std::uint64_t page = at(16) << 8U | at(17);
-    const std::uint64_t pages = at(28) << 24U | at(29) << 16U | at(30) << 8U | at(31);
-    std::error_code none;
-    const auto size = std::filesystem::file_size(path, none);
-    return !none && pages * (page == 1 ? 65536 : page) > size && !has_log(path);
+// while a log says otherwise.  Read through SQLite's own handle: closing any other handle on the file would give back
+// the locks of all this process's windows on it (sqlite.org, "How To Corrupt An SQLite Database File", 2.2).
+bool is_cut_short(const Database& database) {
+    sqlite3_file* file = nullptr;
+    sqlite3_file_control(database.handle(), "main", SQLITE_FCNTL_FILE_POINTER, static_cast<void*>(&file));
+    std::array<unsigned char, 32> header{};
+    sqlite3_int64 size = 0;
+    if (!file || !file->pMethods || file->pMethods->xFileSize(file, &size) != SQLITE_OK ||
+        file->pMethods->xRead(file, header.data(), static_cast<int>(header.size()), 0) != SQLITE_OK ||
+        std::memcmp(header.data(), "SQLite", 6) != 0)
+        return false;
+    const std::int64_t page = header[16] << 8U | header[17];
+    const std::int64_t pages = std::int64_t{header[28]} << 24U | header[29] << 16U | header[30] << 8U | header[31];
+    return pages * (page == 1 ? 65536 : page) > size && !has_log(database.path());
 }
 
 // Two windows that begin with the same book at once both want it alone for this, and SQLite lets neither wait.
@@ -78,12 +81,26 @@ int ask_progress(void* progress) {
 
 } // namespace
 
+std::optional<base::Error> refuse_as_file(const std::string& book_file, const std::string& file) {
+    std::error_code unknown;
+    if (book_file.empty() || !std::filesystem::equivalent(book_file, file, unknown)) return std::nullopt;
+    return Error{ErrorCode::file_not_readable,
+                 {file, {}, {}},
+                 "this is the book itself",
+                 "choose a logger's file, or look into the book's list"};
+}
+
 base::Result<Book> Book::open(const std::string& path, const OpenOptions& options) {
     const bool left_open = has_log(path);
-    if (!left_open && is_cut_short(path)) return error_of(SQLITE_CORRUPT, nullptr, path);
     auto opened = Database::open(path, Access::edit_or_begin, options.wait_s);
     if (!opened) return opened.error();
     std::unique_ptr<Database> database = std::move(opened).value();
+    // In a transaction, which holds off whoever is writing the first pages now.
+    const auto cut = look(*database, [&](Database& book) {
+        book.run("SELECT count(*) FROM sqlite_schema");
+        if (!left_open && is_cut_short(book)) book.fail(error_of(SQLITE_CORRUPT, nullptr, path));
+    });
+    if (cut) return *cut;
     keep_a_log(*database, options.wait_s);
     if (auto problem = database->take_problem()) return *problem;
     if (auto problem = migrate(*database, options.migrations)) return *problem;

@@ -7,6 +7,7 @@
 // file is damaged or cannot be written.
 #pragma once
 
+#include "core/base/error.h"
 #include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/book/migration.h"
@@ -65,5 +66,9 @@ class Book {
     std::unique_ptr<Database> database_;
     bool was_left_open_ = false;
 };
+
+// An error when the file is the book: whoever reads it beside SQLite, and closes it again, gives back the locks by
+// which another program knows that the book is in use.  Asked before a file is imported.
+[[nodiscard]] std::optional<base::Error> refuse_as_file(const std::string& book_file, const std::string& file);
 
 } // namespace lapwright::book

@@ -48,8 +48,8 @@ std::string name_of_copy(const std::string& path, std::int64_t version) {
 } // namespace
 
 std::optional<Error> migrate(Database& database, std::span<const Migration> migrations) {
-    refuse_strangers(database, migrations);
-    if (auto problem = database.take_problem()) return problem;
+    // At one moment: another window may be beginning the book.
+    if (auto problem = look(database, [&](Database& book) { refuse_strangers(book, migrations); })) return problem;
     if (version_of(database) == newest(migrations)) return database.take_problem();
 
     // A step may build a table anew under an old name, which references must not follow.

@@ -41,7 +41,8 @@ std::vector<causes::Prediction> predictions_of(const causes::CarModel& car, cons
 Stages analysis_stages(const std::string& recipe_folder, const std::string& book_file) {
     return {
         [recipe_folder, book_file](const std::string& path, const std::optional<track::TrackRecord>& track,
-                                   const base::Progress& progress) {
+                                   const base::Progress& progress) -> base::Result<SessionPointer> {
+            if (const auto problem = book::refuse_as_file(book_file, path)) return *problem;
             if (const auto id = session_of_book_path(QFile::decodeName(path.c_str())))
                 return session_from_book(book_file, *id, track, progress);
             analysis::SessionOptions options;

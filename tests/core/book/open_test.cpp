@@ -12,7 +12,9 @@
 
 #include <array>
 #include <sqlite3.h>
+#include <sys/wait.h>
 #include <thread>
+#include <unistd.h>
 
 namespace lapwright::book {
 namespace {
@@ -179,6 +181,48 @@ TEST(TwoWindows, AnEditWaitsForTheOthersAndGivesUpWithASentence) {
     EXPECT_TRUE(add_session(two, source_named("a"), small_recording(), {}, {}).ok());
 }
 
+// A window reads on several connections; when one of them ends, the window has the book open still.
+TEST(TwoWindows, AnotherProgramThatEndsLeavesTheLogToTheWindow) {
+    const Folder folder;
+    const std::string path = folder.file("book");
+    std::array<int, 2> pipe{};
+    ASSERT_EQ(::pipe(pipe.data()), 0);
+    const pid_t other_program = ::fork(); // before anything is open: SQLite's handles must not be inherited
+    ASSERT_GE(other_program, 0);
+    if (other_program == 0) {
+        ::close(pipe[1]);
+        char go = 0;
+        const bool told = ::read(pipe[0], &go, 1) == 1;
+        const bool good = told && Book::open(path).ok(); // and closed again
+        ::_exit(good ? 0 : 1);
+    }
+    ::close(pipe[0]);
+    Book window = open_book(path);
+    const SessionId first = add_named(window, "a");
+    {
+        const Book second_connection = open_book(path);
+    }
+    ASSERT_EQ(::write(pipe[1], "g", 1), 1);
+    ::close(pipe[1]);
+    int status = 0;
+    ASSERT_EQ(::waitpid(other_program, &status, 0), other_program);
+    EXPECT_EQ(status, 0);
+    EXPECT_TRUE(std::filesystem::exists(path + "-wal")) << "the log that the window writes was taken from it";
+    ASSERT_TRUE(put_note(window, {"", {.session = first}, "after", 1.0}).ok());
+    const Book another = open_book(path);
+    EXPECT_TRUE(window.check()->whole());
+}
+
+TEST(Book, IsNotReadAsALoggersFile) {
+    const Folder folder;
+    const Book book = open_book(folder.file("book"));
+    const auto refusal = refuse_as_file(book.path(), (folder.path() / "." / "book").string());
+    ASSERT_TRUE(refusal.has_value());
+    EXPECT_EQ(refusal->what, "this is the book itself");
+    EXPECT_FALSE(refuse_as_file(book.path(), folder.file("session.csv")).has_value());
+    EXPECT_FALSE(refuse_as_file("", folder.file("book")).has_value());
+}
+
 TEST(TwoWindows, EditAtOnceAndLoseNothing) {
     const Folder folder;
     const std::string path = folder.file("book");
@@ -204,7 +248,10 @@ TEST(TwoWindows, EditAtOnceAndLoseNothing) {
 TEST(TwoWindows, BeginOneBookAtOnce) {
     for (int i = 0; i < 10; ++i) {
         const Folder folder;
-        const auto begin = [&] { EXPECT_TRUE(Book::open(folder.file("book")).ok()); };
+        const auto begin = [&] {
+            const auto opened = Book::open(folder.file("book"));
+            EXPECT_TRUE(opened.ok()) << base::one_line(opened.error());
+        };
         std::thread other(begin);
         begin();
         other.join();
