@@ -28,7 +28,8 @@ constexpr qint64 at_most_ms = 20'000;
 class PaintWatch : public QObject {
   public:
     explicit PaintWatch(const window::MainWindow& window, QWidget& plots) : window_(window) {
-        plots.installEventFilter(this);
+        for (QWidget* plot : plots.findChildren<QWidget*>())
+            plot->installEventFilter(this);
     }
     bool painted = false;
 
@@ -69,9 +70,10 @@ void KeptPairingOnScreen(benchmark::State& state) {
         clock.start();
         Q_EMIT looking->pairing_asked(chosen);
         while (!watch.painted && clock.elapsed() < at_most_ms)
-            QApplication::processEvents();
+            QApplication::processEvents(QEventLoop::WaitForMoreEvents); // leaves both cores to the work
         if (!watch.painted) {
             state.SkipWithError(window.notices().sentences().join(QLatin1Char(' ')).toUtf8());
+            std::cerr << window.notices().sentences().join(QLatin1Char(' ')).toStdString() << "\n";
             return;
         }
         state.SetIterationTime(static_cast<double>(clock.nsecsElapsed()) / 1e9);

@@ -70,13 +70,19 @@ QString name_of(const models::LapPick& pick) {
     return pick.path + QLatin1Char('#') + QString::number(pick.lap);
 }
 
+QString absolute_name(const std::string& book_file) {
+    return book_file.empty() ? QString() : QFileInfo(QFile::decodeName(book_file.c_str())).absoluteFilePath();
+}
+
+constexpr int title_bar_px = 40; // at most, as desktops draw it
+
 } // namespace
 
 MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* parent)
-    : QMainWindow(parent), settings_(settings), preferences_(load_preferences(settings)),
-      desktop_(QApplication::palette()), shelf_(new models::SessionShelf(this)), notes_(new models::NoteShelf(this)),
-      edits_(new QUndoStack(this)), worker_(new bridge::Worker(stages, this)),
-      book_(new bridge::BookKeeper(stages.book_file, this)),
+    : QMainWindow(parent), settings_(settings), book_file_(absolute_name(stages.book_file)),
+      preferences_(load_preferences(settings)), desktop_(QApplication::palette()),
+      shelf_(new models::SessionShelf(this)), notes_(new models::NoteShelf(this)), edits_(new QUndoStack(this)),
+      worker_(new bridge::Worker(stages, this)), book_(new bridge::BookKeeper(stages.book_file, this)),
       importing_(new Importing(*worker_, stages.recipe_folder, this)) {
     setWindowTitle(QStringLiteral("Lapwright"));
     setAcceptDrops(true);
@@ -98,7 +104,7 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     compare_page_->set_values_filled(preferences_.values_filled);
     compare_page_->set_summed(preferences_.summed);
     compare_page_->set_channels(preferences_.channels);
-    resize(QSize(1440, 860).boundedTo(screen()->availableSize()));
+    resize(QSize(1440, 860).boundedTo(screen()->availableSize() - QSize(0, title_bar_px)));
     restoreGeometry(preferences_.geometry);
     show_page(sessions_page_);
 }
@@ -118,7 +124,8 @@ void MainWindow::start(const QStringList& files) {
         load(paths, std::move(plan));
         return;
     }
-    if (!preferences_.last_a || !preferences_.last_b) return;
+    // Another book, a friend's perhaps, is not to get the sessions of this one unasked.
+    if (!preferences_.last_a || !preferences_.last_b || preferences_.book != book_file_) return;
     if (!own_track && !preferences_.track_file.isEmpty()) use_track(preferences_.track_file);
     QStringList last{preferences_.last_a->path};
     if (preferences_.last_b->path != last.front()) last << preferences_.last_b->path;
@@ -248,6 +255,7 @@ void MainWindow::show_compared(const models::ComparedPointer& compared) {
     compared_ = wanted_;
     preferences_.last_a = compared_.first;
     preferences_.last_b = compared_.second;
+    preferences_.book = book_file_;
     compare_page_->show_pairing(compared);
     fill_channels_menu();
     setWindowTitle(tr("%1 against %2").arg(lap_of(compared->pairing->a), lap_of(compared->pairing->b)));

@@ -132,6 +132,7 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] Picks picks() const;
 
     QSettings& settings_;
+    QString book_file_; // empty: no book
     Preferences preferences_;
     QPalette desktop_;
     models::SessionShelf* shelf_;

@@ -45,6 +45,7 @@ Preferences load_preferences(const QSettings& settings) {
     p.track_file = settings.value(QStringLiteral("track_file")).toString();
     p.folder = settings.value(QStringLiteral("folder")).toString();
     p.geometry = settings.value(QStringLiteral("window/geometry")).toByteArray();
+    p.book = settings.value(QStringLiteral("pairing/book")).toString();
     p.last_a = load_pick(settings, QStringLiteral("a"));
     p.last_b = load_pick(settings, QStringLiteral("b"));
     return p;
@@ -62,6 +63,7 @@ void save_preferences(QSettings& settings, const Preferences& p) {
     settings.setValue(QStringLiteral("track_file"), p.track_file);
     settings.setValue(QStringLiteral("folder"), p.folder);
     settings.setValue(QStringLiteral("window/geometry"), p.geometry);
+    settings.setValue(QStringLiteral("pairing/book"), p.book);
     save_pick(settings, QStringLiteral("a"), p.last_a);
     save_pick(settings, QStringLiteral("b"), p.last_b);
 }

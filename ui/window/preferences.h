@@ -24,6 +24,7 @@ struct Preferences {
     QString track_file; // whose gate and segments are used; empty: none
     QString folder;     // of the files opened last
     QByteArray geometry;
+    QString book; // of the last pairing: its names of sessions mean nothing in another
     std::optional<models::LapPick> last_a;
     std::optional<models::LapPick> last_b;
 };

@@ -167,3 +167,16 @@ TEST_F(BookSession, ATrackFileThatWasGivenOnceTimesTheSessionsThatComeLater) {
     window->actions().undo->trigger();
     EXPECT_TRUE(fixture::wait_for(knows_track, fixture::patience_ms));
 }
+
+TEST_F(BookLooking, ThePairingOfAnotherBookIsNotReopened) {
+    window->close();
+    bridge::Stages friends = stages();
+    friends.book_file = path("friends.sqlite").toStdString();
+    window = std::make_unique<window::MainWindow>(friends, settings);
+    window->start({});
+    fixture::settle();
+    EXPECT_TRUE(window->shelf().entries().empty());
+    window = std::make_unique<window::MainWindow>(stages(), settings);
+    window->start({});
+    EXPECT_TRUE(fixture::wait_for([&] { return window->on_compare_page(); }));
+}

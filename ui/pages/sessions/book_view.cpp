@@ -17,6 +17,8 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace lapwright::pages {
@@ -97,7 +99,10 @@ QFrame* BookView::make_question() {
 }
 
 void BookView::show_sessions(std::vector<book::SessionSummary> sessions) {
-    const int before = list_->current_row();
+    const int row = list_->current_row();
+    const auto& shown = model_->sessions();
+    const auto chosen =
+        row >= 0 && row < model_->rowCount() ? std::optional(shown[static_cast<std::size_t>(row)].id) : std::nullopt;
     model_->set_sessions(std::move(sessions));
     const int count = model_->rowCount();
     const bool all = filter_->asks_for_nothing();
@@ -107,7 +112,9 @@ void BookView::show_sessions(std::vector<book::SessionSummary> sessions) {
             : all                               ? tr("The book is empty: open a file, and its session is in it.")
             : filter_->words().text().isEmpty() ? tr("No session is all of this.")
                                                 : tr("No session has all of these words."));
-    list_->choose_row(before);
+    // The session, wherever it stands now: an edit may have moved it.
+    const auto same = std::ranges::find_if(shown, [&](const auto& session) { return session.id == chosen; });
+    list_->choose_row(same != shown.end() ? static_cast<int>(same - shown.begin()) : row);
     follow_row();
 }
 
