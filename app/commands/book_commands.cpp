@@ -2,6 +2,7 @@
 #include "app/commands/book_commands.h"
 
 #include "app/commands/book_text.h"
+#include "app/commands/output_file.h"
 #include "app/commands/recipes.h"
 #include "core/analysis/common_track.h"
 #include "core/analysis/known_track.h"
@@ -211,6 +212,8 @@ int add(const BookArguments& arguments, book::Book& book, std::ostream& out, std
 }
 
 int write_export(const BookArguments& arguments, book::Book& book, std::ostream& err) {
+    if (const auto problem = refused_output(arguments.out_file, {book.path()}, Renews::nothing))
+        return refused(*problem, err);
     std::vector<book::SessionId> ids;
     for (const std::int64_t id : arguments.sessions)
         ids.push_back(book::SessionId{id});

@@ -126,5 +126,25 @@ TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {
     EXPECT_EQ(call({"list"}, "no/such/folder/book"), 1);
 }
 
+TEST_F(BookCommands, AnExportTakesThePlaceOfNothing) {
+    ASSERT_EQ(call({"list"}), 0) << err.str();
+    ASSERT_EQ(call({"list"}, "other"), 0) << err.str();
+    std::ofstream(file("session.csv")) << "time,speed\n";
+    for (const auto& [name, why] : {std::pair(file("book"), "read by the same command"),
+                                    {file("other"), "is a book"},
+                                    {file("session.csv"), "there already"},
+                                    {folder.string(), "folder or a device"},
+                                    {std::string("/dev/full"), "folder or a device"}}) {
+        EXPECT_EQ(call({"export", "--out", name}), 1) << name;
+        EXPECT_TRUE(err.str().starts_with(name + ": ")) << err.str();
+        EXPECT_NE(err.str().find(why), std::string::npos) << err.str();
+        EXPECT_NE(err.str().find(" — name a file"), std::string::npos) << err.str();
+    }
+    EXPECT_EQ(std::filesystem::file_size(file("session.csv")), 11U);
+    EXPECT_TRUE(std::filesystem::is_character_file("/dev/full"));
+    EXPECT_EQ(call({"list"}, "other"), 0) << err.str();
+    EXPECT_EQ(call({"export", "--out", file("new")}), 0) << err.str();
+}
+
 } // namespace
 } // namespace lapwright::commands

@@ -4,6 +4,7 @@
 #include "app/commands/table_text.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <fstream>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -195,6 +196,24 @@ TEST(CommandLine, WhatIsWrongComesInOneLineAndNothingElse) {
     EXPECT_EQ(call({"compare", hatch, coupe, "--step", "0"}).status, 2);
     EXPECT_EQ(call({"laps"}).status, 2);
     EXPECT_EQ(call({"--help"}).status, 0);
+}
+
+TEST(CommandLine, ASheetTakesThePlaceOfNothingButAnOlderSheet) {
+    const std::filesystem::path folder(testing::TempDir());
+    const std::string session = (folder / "lapwright-session.html").string(); // the name alone makes no sheet
+    std::filesystem::copy_file(hatch, session, std::filesystem::copy_options::overwrite_existing);
+    const auto size = std::filesystem::file_size(session);
+    const Outcome own = call({"sheet", coupe, session, "--out", session});
+    EXPECT_EQ(own.status, 1);
+    EXPECT_THAT(own.err, HasSubstr("read by the same command"));
+    const Outcome other = call({"sheet", coupe, hatch, "--out", session});
+    EXPECT_EQ(other.status, 1);
+    EXPECT_THAT(other.err, HasSubstr("is no sheet of this kind"));
+    EXPECT_EQ(std::filesystem::file_size(session), size);
+    std::ofstream(session, std::ios::trunc) << "<!DOCTYPE html>\n<html></html>\n";
+    EXPECT_EQ(call({"sheet", coupe, hatch, "--out", session}).status, 0);
+    EXPECT_GT(std::filesystem::file_size(session), 1000U);
+    std::filesystem::remove(session);
 }
 
 TEST(CommandLine, ATrialNeedsTheBaselineOnBothSides) {
