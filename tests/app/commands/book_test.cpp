@@ -110,9 +110,20 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_EQ(answer()["sessions"], 1);
     ASSERT_EQ(call({"check", "--json"}, "theirs"), 0);
     EXPECT_TRUE(answer()["whole"]);
-    ASSERT_EQ(call({"salvage", "--json"}, "theirs"), 0);
-    EXPECT_EQ(answer()["sessions"], 1);
-    EXPECT_TRUE(std::filesystem::exists(answer()["kept_as"].get<std::string>()));
+    ASSERT_EQ(call({"salvage"}, "theirs"), 0);
+    EXPECT_EQ(out.str(), "the book is whole; nothing was changed\n");
+
+    // One that was removed is saved too, but is none that the list shows.
+    ASSERT_EQ(call({"remove", "1"}), 0);
+    std::fstream(file("book"), std::ios::binary | std::ios::in | std::ios::out) << std::string(100, '\0');
+    ASSERT_EQ(call({"salvage"}), 0) << err.str();
+    EXPECT_TRUE(out.str().starts_with("1 session, 1 removed session, 0 notes are in the book; the damaged one is kept "
+                                      "as " +
+                                      file("book") + ".damaged\n"))
+        << out.str();
+    ASSERT_EQ(call({"list", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"].size(), 1U);
+    EXPECT_EQ(call({"salvage"}, "no-such"), 1);
 }
 
 TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {
