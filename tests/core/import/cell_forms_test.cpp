@@ -3,6 +3,7 @@
 // are published ones.
 #include "core/import/angle_text.h"
 #include "core/import/column_values.h"
+#include "core/import/day.h"
 #include "core/import/encoding.h"
 #include "core/import/facts.h"
 #include "core/import/moment.h"
@@ -50,6 +51,17 @@ TEST(Moment, ReadsZones) {
         EXPECT_TRUE(read_moment(text)->zone_known) << text;
     }
     EXPECT_FALSE(read_moment("2026-05-16 12:00:00")->zone_known);
+}
+
+TEST(Day, HasNoMoreThanItsHours) {
+    EXPECT_EQ(moment_of("2026-05-16 23:59").value(), 20589.0 * 86400.0 + 86340.0);
+    EXPECT_EQ(moment_of(" 2026-05-16T10:20:30Z").value(), 20589.0 * 86400.0 + 37230.0);
+    EXPECT_EQ(moment_of("2026-05-16").value(), 20589.0 * 86400.0);
+    for (const char* text : {"2026-05-16 24:00", "2026-05-16 25:00", "2026-05-16T24:00:00Z", "2026-05-16 100:00"}) {
+        ASSERT_FALSE(moment_of(text).ok()) << text;
+        EXPECT_EQ(moment_of(text).error().what, "\"" + std::string(text) + "\" has no time of day");
+    }
+    EXPECT_TRUE(read_moment("2026-05-16 25:00")) << "a recording may go on past midnight";
 }
 
 TEST(AngleText, ReadsEveryWayOfWriting) {
