@@ -260,6 +260,10 @@ TEST(CommandLine, ARecipeCorrectsTheColumnsOfAFile) {
     EXPECT_EQ(call({"laps", hatch, "--recipe", "no/such.json"}).status, 1);
 }
 
+TEST(Aligned, ARowIsALineWhateverItsCellsHold) {
+    EXPECT_EQ(aligned({{"driver", "car"}, {"Mara\nQuill", "a\tb\r"}}, 2), "driver      car\nMara Quill  a b\n");
+}
+
 TEST(Aligned, CountsCharactersNotBytes) {
     EXPECT_EQ(aligned({{"é", "1"}, {"ab", "22"}}, 1), "é    1\nab  22\n");
 }

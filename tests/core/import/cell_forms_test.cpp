@@ -115,6 +115,7 @@ TEST(Facts, KnowKeysInSixLanguages) {
     EXPECT_EQ(read_fact("# Car = Hatch", {','}), std::pair(std::string("Car"), std::string("Hatch")));
     EXPECT_EQ(read_fact("Note;one;two", {';'}), std::pair(std::string("Note"), std::string("one two")));
     EXPECT_EQ(understand({{"Date", "2026-05-16"}, {"Time", "10:20"}}).start_unix_s, 20589.0 * 86400.0 + 37200.0);
+    EXPECT_EQ(understand({{"Driver", "Mara\nQuill"}}).driver, "Mara Quill");
     EXPECT_EQ(understand({{"Sample rate", "50 Hz"}}).row_rate_hz, 50.0);
     EXPECT_FALSE(understand({{"Sample rate", "often"}}).row_rate_hz);
 }
