@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
@@ -86,6 +87,9 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_EQ(out.str(), "Odran Pell-Marsh is now Odran Pell, in 1 session\n");
 
     ASSERT_EQ(call({"date", "1", "2026-06-01 09:30"}), 0) << err.str();
+    EXPECT_EQ(out.str(), "session 1 is now of 1 Jun 2026, 9:30 UTC\n");
+    EXPECT_EQ(call({"date", "1", "2026-06-01 25:00"}), 1);
+    EXPECT_NE(err.str().find("has no time of day"), std::string::npos) << err.str();
     ASSERT_EQ(call({"list", "--json"}), 0);
     EXPECT_EQ(answer()["sessions"][0]["start_utc"].get<std::string>().substr(0, 16), "2026-06-01T09:30");
     EXPECT_EQ(call({"date", "1", "soon"}), 1);
@@ -94,14 +98,22 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     ASSERT_EQ(call({"pairings", "--json"}), 0);
     EXPECT_TRUE(answer()["pairings"].empty());
     ASSERT_EQ(call({"remove", "1"}), 0) << err.str();
+    EXPECT_EQ(out.str(), "session 1 is out of the book; restore brings it back\n");
     ASSERT_EQ(call({"list"}), 0);
     EXPECT_EQ(out.str(), "no session\n");
     EXPECT_EQ(call({"remove", "1"}), 1);
     EXPECT_NE(err.str().find("not in the book (any more)"), std::string::npos);
     ASSERT_EQ(call({"restore", "1"}), 0) << err.str();
+    EXPECT_EQ(out.str(), "session 1 is in the book again\n");
 
-    // The track that came with the first one times another, whose file names no track.
-    ASSERT_EQ(call({"add", sample("plover-saturday-2.csv")}), 0) << err.str();
+    // The track that came with the first one times another, whose file names no track; files that cannot be read keep
+    // it out as little as one that is there already.
+    EXPECT_EQ(call({"add", file("none.csv"), sample("dunlin-saturday-2.txt"), file("no.csv"),
+                    sample("plover-saturday-2.csv")}),
+              1);
+    EXPECT_EQ(std::ranges::count(err.str(), '\n'), 2) << err.str();
+    EXPECT_EQ(std::ranges::count(out.str(), '\n'), 2) << out.str();
+    EXPECT_NE(out.str().find("is in the book as 2"), std::string::npos) << out.str();
     ASSERT_EQ(call({"list", "--track", "Ternbank", "--json"}), 0);
     EXPECT_EQ(answer()["sessions"].size(), 2U);
 
@@ -134,6 +146,10 @@ TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {
     EXPECT_FALSE(std::filesystem::exists(file("part")));
     EXPECT_EQ(call({}), 2);
     EXPECT_EQ(call({"frobnicate"}), 2);
+    EXPECT_EQ(call({"list", "--frobnicate"}), 2);
+    EXPECT_EQ(call({"merge", "one", "two"}), 2);
+    EXPECT_EQ(run({"book", "list", "--book", file("behind")}, out, err), 0);
+    EXPECT_TRUE(std::filesystem::exists(file("behind")));
     EXPECT_EQ(call({"list"}, "no/such/folder/book"), 1);
 }
 
