@@ -157,6 +157,8 @@ std::optional<Error> fill(const std::string& fresh, const std::string& work, Sal
 std::optional<Error> read_copy(const std::string& path, const std::string& work, const std::string& fresh,
                                Salvaged& salvaged) {
     std::error_code unknown;
+    if (!fs::exists(path, unknown))
+        return Error{ErrorCode::file_not_readable, {path, {}, {}}, "there is no such file", "check the name"};
     if (!fs::is_regular_file(path, unknown)) return no_book(path);
     if (!copied(path, work)) return not_written(path);
     const Owner owner = owner_of(work);

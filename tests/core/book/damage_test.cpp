@@ -186,7 +186,7 @@ TEST(Damage, AWholeBookStaysAsItIsAndADamagedOneIsSavedWithWhatIsInItsLog) {
     EXPECT_TRUE(fs::exists(folder.file("hurt.damaged-wal")));
     Book book = open_book(folder.file("hurt"));
     EXPECT_EQ(search(book)->size(), 1U);
-    EXPECT_FALSE(salvage(folder.file("none")).ok());
+    EXPECT_EQ(salvage(folder.file("none")).error().what, "there is no such file");
     for (const auto& entry : fs::directory_iterator(folder.path()))
         EXPECT_EQ(entry.path().string().find(".part"), std::string::npos) << entry.path();
 }
