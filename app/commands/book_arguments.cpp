@@ -10,6 +10,7 @@ namespace {
 CLI::App* add_one(CLI::App& book, BookArguments& arguments, BookCommand command, const std::string& name,
                   const std::string& what) {
     CLI::App* one = book.add_subcommand(name, what);
+    one->fallthrough(); // --book may stand behind it too
     one->callback([&arguments, command] { arguments.command = command; });
     return one;
 }

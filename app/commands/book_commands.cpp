@@ -2,10 +2,13 @@
 #include "app/commands/book_commands.h"
 
 #include "app/commands/book_text.h"
+#include "app/commands/output_file.h"
 #include "app/commands/recipes.h"
 #include "core/analysis/common_track.h"
 #include "core/analysis/known_track.h"
 #include "core/analysis/run.h"
+#include "core/base/number_text.h"
+#include "core/base/wording.h"
 #include "core/book/tracks.h"
 #include "core/import/day.h"
 
@@ -91,17 +94,22 @@ int pairings(const BookArguments& arguments, book::Book& book, std::ostream& out
 
 // The first that cannot be done ends it; what was done before it stays done.
 int for_each_session(const BookArguments& arguments, book::Book& book,
-                     std::optional<Error> (*edit_one)(book::Book&, book::SessionId), std::ostream& err) {
-    for (const std::int64_t id : arguments.sessions)
+                     std::optional<Error> (*edit_one)(book::Book&, book::SessionId), const std::string& done,
+                     std::ostream& out, std::ostream& err) {
+    for (const std::int64_t id : arguments.sessions) {
         if (const auto problem = edit_one(book, book::SessionId{id})) return refused(*problem, err);
+        out << "session " << base::integer_text(id) << " " << done << "\n";
+    }
     return 0;
 }
 
-int put_date(const BookArguments& arguments, book::Book& book, std::ostream& err) {
+int put_date(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
     const auto start = import::moment_of(arguments.date_text);
     if (!start) return refused(start.error(), err);
     const auto problem = change_start(book, book::SessionId{arguments.session}, *start);
-    return problem ? refused(*problem, err) : 0;
+    if (problem) return refused(*problem, err);
+    out << "session " << base::integer_text(arguments.session) << " is now of " << base::date_text(*start) << "\n";
+    return 0;
 }
 
 int rename(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
@@ -201,16 +209,21 @@ int add(const BookArguments& arguments, book::Book& book, std::ostream& out, std
     if (all->record)
         if (const auto problem = put_track(book, *all->record)) return refused(*problem, err);
     std::vector<AddedFile> added;
+    int status = 0;
+    // A bad file keeps none of the others out.
     for (const std::string& file : arguments.files) {
-        auto one = add_file(book, file, *all, arguments.conditions);
-        if (!one) return refused(one.error(), err);
-        added.push_back(std::move(one).value());
+        if (auto one = add_file(book, file, *all, arguments.conditions))
+            added.push_back(std::move(one).value());
+        else
+            status = refused(one.error(), err);
     }
     out << (arguments.json ? added_json(added) : added_table(added));
-    return 0;
+    return status;
 }
 
 int write_export(const BookArguments& arguments, book::Book& book, std::ostream& err) {
+    if (const auto problem = refused_output(arguments.out_file, {book.path()}, Renews::nothing))
+        return refused(*problem, err);
     std::vector<book::SessionId> ids;
     for (const std::int64_t id : arguments.sessions)
         ids.push_back(book::SessionId{id});
@@ -261,11 +274,12 @@ int run_book(const BookArguments& arguments, std::ostream& out, std::ostream& er
     case BookCommand::pairings:
         return pairings(arguments, book, out, err);
     case BookCommand::remove:
-        return for_each_session(arguments, book, &book::remove_session, err);
+        return for_each_session(arguments, book, &book::remove_session, "is out of the book; restore brings it back",
+                                out, err);
     case BookCommand::restore:
-        return for_each_session(arguments, book, &book::restore_session, err);
+        return for_each_session(arguments, book, &book::restore_session, "is in the book again", out, err);
     case BookCommand::date:
-        return put_date(arguments, book, err);
+        return put_date(arguments, book, out, err);
     case BookCommand::rename:
         return rename(arguments, book, out, err);
     case BookCommand::add:

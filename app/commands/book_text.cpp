@@ -237,15 +237,20 @@ std::string health_table(const book::Health& health) {
 }
 
 std::string salvaged_json(const book::Salvaged& salvaged) {
-    return document_text({{"kept_as", salvaged.kept_as},
+    return document_text({{"whole", salvaged.was_whole},
+                          {"kept_as", text_or_null(salvaged.kept_as)},
                           {"sessions", salvaged.sessions},
+                          {"removed_sessions", salvaged.removed_sessions},
                           {"notes", salvaged.notes},
                           {"damaged_channels", salvaged.damaged_channels},
                           {"losses", salvaged.losses}});
 }
 
 std::string salvaged_table(const book::Salvaged& salvaged) {
-    std::string text = counted(salvaged.sessions, "session") + " and " + counted(salvaged.notes, "note") +
+    if (salvaged.was_whole) return "the book is whole; nothing was changed\n";
+    const std::string removed =
+        salvaged.removed_sessions > 0 ? counted(salvaged.removed_sessions, "removed session") + ", " : std::string();
+    std::string text = counted(salvaged.sessions, "session") + ", " + removed + counted(salvaged.notes, "note") +
                        " are in the book; the damaged one is kept as " + salvaged.kept_as + "\n";
     for (const std::string& loss : salvaged.losses)
         text += loss + "\n";

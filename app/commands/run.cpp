@@ -5,6 +5,7 @@
 #include "app/commands/causes_text.h"
 #include "app/commands/commands.h"
 #include "app/commands/json_text.h"
+#include "app/commands/output_file.h"
 #include "app/commands/recipes.h"
 #include "app/commands/table_text.h"
 #include "app/commands/trial_text.h"
@@ -135,6 +136,14 @@ int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err)
     return 0;
 }
 
+// All that a sheet is made from.
+std::vector<std::string> inputs_of(const Arguments& arguments) {
+    std::vector<std::string> inputs = arguments.files;
+    inputs.insert(inputs.end(), {arguments.track_file, arguments.setup_a, arguments.setup_b});
+    inputs.insert(inputs.end(), arguments.recipe_files.begin(), arguments.recipe_files.end());
+    return inputs;
+}
+
 int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& write_sheet) {
     const bool html = sheet::names_html(arguments.out_file);
     if (!html && !write_sheet) {
@@ -142,6 +151,9 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
                ".html\n";
         return 1;
     }
+    if (const auto problem =
+            refused_output(arguments.out_file, inputs_of(arguments), html ? Renews::html_sheet : Renews::pdf_sheet))
+        return refuse(*problem, err);
     const auto options = setups_of(arguments);
     if (!options) return refuse(options.error(), err);
     const auto pairing = pairing_of(arguments);

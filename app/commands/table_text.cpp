@@ -2,6 +2,7 @@
 #include "app/commands/table_text.h"
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
 #include "core/base/wording.h"
 #include "core/findings/trial_words.h"
 
@@ -52,11 +53,6 @@ std::string ideal_line(const comparison::IdealLap& ideal, const char* name) {
     return text.empty() ? text : text + "\n";
 }
 
-std::size_t characters(const std::string& text) {
-    return static_cast<std::size_t>(
-        std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
 std::string warnings_text(const std::vector<recording::Warning>& warnings) {
     std::string text;
     for (const recording::Warning& w : warnings)
@@ -73,15 +69,16 @@ std::string aligned(const std::vector<std::vector<std::string>>& rows, std::size
     for (const auto& row : rows)
         for (std::size_t i = 0; i < row.size(); ++i) {
             if (widths.size() <= i) widths.push_back(0);
-            widths[i] = std::max(widths[i], characters(row[i]));
+            widths[i] = std::max(widths[i], base::count_characters(row[i]));
         }
     std::string text;
     for (const auto& row : rows) {
         std::string line;
         for (std::size_t i = 0; i < row.size(); ++i) {
-            const std::string blanks(widths[i] - characters(row[i]), ' ');
+            const std::string cell = base::without_controls(row[i]); // a row is a line
+            const std::string blanks(widths[i] - base::count_characters(row[i]), ' ');
             if (i > 0) line += "  ";
-            line += i < left ? row[i] + blanks : blanks + row[i];
+            line += i < left ? cell + blanks : blanks + cell;
         }
         text += line.substr(0, line.find_last_not_of(' ') + 1) + "\n";
     }

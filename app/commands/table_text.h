@@ -15,7 +15,7 @@ namespace lapwright::commands {
 [[nodiscard]] std::string compare_table(const analysis::Pairing& pairing, base::UnitSystem units);
 
 // Columns padded to their widest cell (counted in characters, not bytes); the first `left` columns are aligned left,
-// the others right; two blanks between.
+// the others right; two blanks between.  A row is one line: control characters become blanks.
 [[nodiscard]] std::string aligned(const std::vector<std::vector<std::string>>& rows, std::size_t left);
 
 } // namespace lapwright::commands

@@ -13,8 +13,8 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 
-Error refused(const Database& database, const std::string& what, const std::string& remedy) {
-    return {ErrorCode::book_not_usable, {database.path(), {}, {}}, what, remedy};
+Error refused(const std::string& path, const std::string& what, const std::string& remedy) {
+    return {ErrorCode::book_not_usable, {path, {}, {}}, what, remedy};
 }
 
 // 0: nothing is in the file yet.
@@ -31,10 +31,9 @@ void refuse_strangers(Database& database, std::span<const Migration> migrations)
     const bool empty = database.one_whole("SELECT count(*) FROM sqlite_master").value_or(0) == 0;
     if (!database.well()) return;
     if (!(empty && version_of(database) == 0 && mark == 0) && mark != book_mark)
-        database.fail(refused(database, "this file is no book", "name another file"));
+        database.fail(no_book(database.path()));
     else if (version_of(database) > newest(migrations))
-        database.fail(
-            refused(database, "the book was written by a newer version of the program", "install the newer version"));
+        database.fail(newer_book(database.path()));
 }
 
 std::string name_of_copy(const std::string& path, std::int64_t version) {
@@ -46,6 +45,14 @@ std::string name_of_copy(const std::string& path, std::int64_t version) {
 }
 
 } // namespace
+
+Error no_book(const std::string& path) {
+    return refused(path, "this file is no book", "name another file");
+}
+
+Error newer_book(const std::string& path) {
+    return refused(path, "the book was written by a newer version of the program", "install the newer version");
+}
 
 std::optional<Error> migrate(Database& database, std::span<const Migration> migrations) {
     // At one moment: another window may be beginning the book.
@@ -69,7 +76,7 @@ std::optional<Error> migrate(Database& database, std::span<const Migration> migr
         for (const Migration& step : migrations)
             if (step.number > before) book.run_script(step.sql);
         if (book.one_whole("SELECT count(*) FROM pragma_foreign_key_check").value_or(0) != 0)
-            book.fail(refused(book, std::string(damaged_book), "let the program save what can be read"));
+            book.fail(refused(book.path(), std::string(damaged_book), "let the program save what can be read"));
         book.run("PRAGMA application_id = " + base::integer_text(book_mark));
         book.run("PRAGMA user_version = " + base::integer_text(newest(migrations)));
     });

@@ -7,11 +7,15 @@
 
 #include <optional>
 #include <span>
+#include <string>
 
 namespace lapwright::book {
 
 // Says in the file's header that it is a book ("LWbk").
 inline constexpr std::int64_t book_mark = 0x4c57626b;
+
+[[nodiscard]] base::Error no_book(const std::string& path);
+[[nodiscard]] base::Error newer_book(const std::string& path);
 
 // All missing steps in one transaction; a book that was there before is copied to "PATH.schema-N" first.  Error
 // book_not_usable when the file is no book or has a newer schema.

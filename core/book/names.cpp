@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/names.h"
 
+#include "core/base/plain_text.h"
+
 #include <algorithm>
 
 namespace lapwright::book {
@@ -16,13 +18,17 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(first, text.find_last_not_of(blanks) - first + 1);
 }
 
+std::string plain_name(std::string_view name) {
+    return std::string(trimmed(base::without_controls(name)));
+}
+
 bool same_name(std::string_view one, std::string_view other) {
     const auto small = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
     return std::ranges::equal(trimmed(one), trimmed(other), {}, small, small);
 }
 
 std::optional<std::int64_t> id_of_name(Database& database, NameTable table, std::string_view name) {
-    const std::string_view plain = trimmed(name);
+    const std::string plain = plain_name(name);
     if (plain.empty()) return std::nullopt;
     if (auto known = database.one_whole("SELECT id FROM " + table_text(table) + " WHERE name = ?", {plain}))
         return known;

@@ -16,6 +16,8 @@ enum class NameTable { driver, car, track };
 [[nodiscard]] std::string table_text(NameTable table);
 
 [[nodiscard]] std::string_view trimmed(std::string_view text);
+// As the tables keep a name: no line breaks and no other control characters, no blanks around it.
+[[nodiscard]] std::string plain_name(std::string_view name);
 // "Plover" and " plover": as the tables compare names.
 [[nodiscard]] bool same_name(std::string_view one, std::string_view other);
 

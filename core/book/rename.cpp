@@ -2,6 +2,7 @@
 #include "core/book/rename.h"
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
 #include "core/book/database.h"
 #include "core/book/session_rows.h"
 
@@ -10,6 +11,8 @@ namespace {
 
 using base::Error;
 using base::Result;
+
+constexpr int most_characters = 120; // of a name
 
 struct Row {
     std::int64_t id = 0;
@@ -70,11 +73,17 @@ std::optional<Found> find(Database& database, NameTable table, const std::string
              "look at the book's list for the names that it has");
         return std::nullopt;
     }
-    if (trimmed(to).empty()) {
+    const std::string name = plain_name(to);
+    if (name.empty()) {
         fail(database, "the new name is empty", "give one");
         return std::nullopt;
     }
-    Found found{*old, row_of(database, table, to), {old->name, std::string(trimmed(to)), 0, {}, 0}};
+    if (base::count_characters(name) > std::size_t{most_characters}) {
+        fail(database, "the new name is longer than " + base::integer_text(most_characters) + " characters",
+             "give a shorter one");
+        return std::nullopt;
+    }
+    Found found{*old, row_of(database, table, name), {old->name, name, 0, {}, 0}};
     found.what.sessions = listed_sessions(database, table, old->id);
     if (found.with && found.with->id == old->id) found.with.reset(); // itself, written otherwise
     if (found.with) {

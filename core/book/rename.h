@@ -18,13 +18,13 @@ namespace lapwright::book {
 // What a renaming would do; nothing is changed.
 struct Renaming {
     std::string from;                // as the book writes it
-    std::string to;                  // without blanks around it
+    std::string to;                  // as plain_name() has it
     int sessions = 0;                // that have the old name; removed ones are not counted
     std::optional<std::string> with; // the other that has the new name already, as the book writes it
     int sessions_with = 0;           // that have it
 };
 
-// Error book_not_usable where nothing has the old name or the new one is empty.
+// Error book_not_usable where nothing has the old name, or the new one is empty or longer than 120 characters.
 [[nodiscard]] base::Result<Renaming> look_at_renaming(Book& book, NameTable table, const std::string& from,
                                                       const std::string& to);
 

@@ -6,6 +6,7 @@
 #include "core/book/book.h"
 #include "core/book/copy_file.h"
 #include "core/book/database.h"
+#include "core/book/migrate.h"
 #include "core/book/rescue_rows.h"
 #include "core/book/samples.h"
 
@@ -69,6 +70,36 @@ bool shows_sessions(const std::string& path) {
     return rows.next() || database.well();
 }
 
+// Whose file the copy is, as far as SQLite can still tell: a book of this program's, or why it is not to be touched.
+enum class Owner { unknown, ours, newer_program, stranger };
+
+Owner owner_of(const std::string& work) {
+    auto opened = Database::open(work, Access::edit, 0.0);
+    if (!opened) return Owner::unknown;
+    Database& database = **opened;
+    database.run("PRAGMA writable_schema = ON"); // reads what it can of a file that was cut
+    const auto mark = database.one_whole("PRAGMA application_id");
+    const auto version = database.one_whole("PRAGMA user_version");
+    if (!database.well()) return Owner::unknown;
+    if (mark == book_mark) return version > known_migrations().back().number ? Owner::newer_program : Owner::ours;
+    // The mark itself may be what is damaged.
+    static_cast<void>(database.one_whole("SELECT length(checksum) + length(file_name) FROM session"));
+    return database.well() ? Owner::ours : Owner::stranger;
+}
+
+bool is_whole(const std::string& work) {
+    bool whole = false;
+    if (auto opened = Book::open(work)) {
+        Book book = std::move(opened).value();
+        const auto health = book.check();
+        whole = health.ok() && health->whole();
+    }
+    std::error_code ignored;
+    for (const Migration& step : known_migrations()) // an older book was copied before its schema changed
+        fs::remove(work + ".schema-" + base::integer_text(step.number), ignored);
+    return whole;
+}
+
 // Tries the file as it is, then with another header, then with another first page (where SQLite keeps what tables there
 // are, and which is the same in every book that was never made smaller).
 void mend_beginning(const std::string& damaged, const std::string& work, const std::string& empty) {
@@ -105,8 +136,12 @@ std::optional<Error> fill(const std::string& fresh, const std::string& work, Sal
     into.run("PRAGMA foreign_keys = OFF");
     auto problem = edit(into, [&](Database& database) {
         salvaged.losses = rescue_rows(work, database);
-        salvaged.sessions = static_cast<int>(database.one_whole("SELECT count(*) FROM session").value_or(0));
-        salvaged.notes = static_cast<int>(database.one_whole("SELECT count(*) FROM note").value_or(0));
+        const auto count = [&](const char* what) {
+            return static_cast<int>(database.one_whole("SELECT count(*) FROM " + std::string(what)).value_or(0));
+        };
+        salvaged.sessions = count("session WHERE removed_unix_s IS NULL");
+        salvaged.removed_sessions = count("session WHERE removed_unix_s IS NOT NULL");
+        salvaged.notes = count("note");
         salvaged.damaged_channels = count_damaged_channels(database);
     });
     if (problem) return problem;
@@ -118,6 +153,34 @@ std::optional<Error> fill(const std::string& fresh, const std::string& work, Sal
     return into.take_problem();
 }
 
+// What a copy of the file still holds, in a new book; no new book where the copy is whole.
+std::optional<Error> read_copy(const std::string& path, const std::string& work, const std::string& fresh,
+                               Salvaged& salvaged) {
+    std::error_code unknown;
+    if (!fs::exists(path, unknown))
+        return Error{ErrorCode::file_not_readable, {path, {}, {}}, "there is no such file", "check the name"};
+    if (!fs::is_regular_file(path, unknown)) return no_book(path);
+    if (!copied(path, work)) return not_written(path);
+    const Owner owner = owner_of(work);
+    if (owner == Owner::stranger) return no_book(path);
+    if (owner == Owner::newer_program) return newer_book(path);
+    if (owner == Owner::ours && is_whole(work)) {
+        salvaged.was_whole = true;
+        return std::nullopt;
+    }
+    if (!copied(path, work)) return not_written(path); // as it was before it was looked at
+    const std::string empty = partial_name(path + ".empty");
+    remove_book_file(empty);
+    std::optional<Error> problem;
+    if (const auto none = Book::open(empty); !none) problem = none.error();
+    if (!problem) mend_beginning(path, work, empty);
+    remove_book_file(empty);
+    if (!problem) problem = fill(fresh, work, salvaged);
+    if (!problem && owner == Owner::unknown && salvaged.sessions + salvaged.removed_sessions == 0)
+        problem = no_book(path); // nothing says that it ever was one
+    return problem;
+}
+
 } // namespace
 
 Result<Salvaged> salvage(const std::string& path) {
@@ -125,18 +188,9 @@ Result<Salvaged> salvage(const std::string& path) {
     const std::string fresh = partial_name(path + ".saved");
     remove_book_file(fresh);
     Salvaged salvaged;
-    std::optional<Error> problem;
-    if (!copied(path, work)) problem = not_written(path);
-    if (!problem) {
-        const std::string empty = partial_name(path + ".empty");
-        remove_book_file(empty);
-        if (const auto none = Book::open(empty); !none) problem = none.error();
-        if (!problem) mend_beginning(path, work, empty);
-        remove_book_file(empty);
-    }
-    if (!problem) problem = fill(fresh, work, salvaged);
+    auto problem = read_copy(path, work, fresh, salvaged);
     remove_book_file(work);
-    if (!problem) {
+    if (!problem && !salvaged.was_whole) {
         salvaged.kept_as = free_name(path);
         problem = exchange_files(path, salvaged.kept_as, fresh);
     }

@@ -10,14 +10,17 @@
 namespace lapwright::book {
 
 struct Salvaged {
-    std::string kept_as; // the damaged file's new name
-    int sessions = 0;
-    int damaged_channels = 0; // of these sessions
+    bool was_whole = false;   // nothing was wrong and nothing was changed; the rest says nothing then
+    std::string kept_as;      // the damaged file's new name
+    int sessions = 0;         // as lists show them
+    int removed_sessions = 0; // that can be restored
+    int damaged_channels = 0; // of both
     int notes = 0;
     std::vector<std::string> losses; // in words; empty when all of it was saved
 };
 
-// Nobody may have the book open.  Errors: file_not_writable, book_not_usable; the file then is where it was.
+// Nobody may have the book open.  Errors: file_not_readable, file_not_writable, book_not_usable (no book, or a newer
+// version's); the file then is where it was.
 [[nodiscard]] base::Result<Salvaged> salvage(const std::string& path);
 
 } // namespace lapwright::book

@@ -40,7 +40,7 @@ std::optional<Error> put_track(Book& book, const track::TrackRecord& record, con
 Result<std::optional<track::TrackRecord>> read_track(Book& book, const std::string& name) {
     std::optional<track::TrackRecord> record;
     const auto problem = look(book.database(), [&](Database& database) {
-        Rows rows(database, "SELECT record, name FROM track WHERE name = ? AND record IS NOT NULL", {trimmed(name)});
+        Rows rows(database, "SELECT record, name FROM track WHERE name = ? AND record IS NOT NULL", {plain_name(name)});
         if (rows.next()) record = record_of_text(rows.text(0), rows.text(1));
     });
     if (problem) return *problem;
@@ -50,7 +50,7 @@ Result<std::optional<track::TrackRecord>> read_track(Book& book, const std::stri
 Result<std::optional<KeptLine>> read_line(Book& book, const std::string& name) {
     std::optional<KeptLine> line;
     const auto problem = look(book.database(), [&](Database& database) {
-        Rows rows(database, "SELECT line FROM track WHERE name = ? AND line IS NOT NULL", {trimmed(name)});
+        Rows rows(database, "SELECT line FROM track WHERE name = ? AND line IS NOT NULL", {plain_name(name)});
         if (rows.next()) line = line_of_bytes(rows.blob(0));
     });
     if (problem) return *problem;
@@ -71,7 +71,7 @@ Result<std::vector<track::TrackRecord>> tracks(Book& book) {
 Result<TrackParts> forget_track(Book& book, const std::string& name) {
     TrackParts parts;
     const auto problem = edit(book.database(), [&](Database& database) {
-        const auto id = database.one_whole("SELECT id FROM track WHERE name = ?", {trimmed(name)});
+        const auto id = database.one_whole("SELECT id FROM track WHERE name = ?", {plain_name(name)});
         if (!id) return;
         parts = parts_of(database, *id);
         put_parts(database, *id, {});

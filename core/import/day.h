@@ -13,7 +13,7 @@ namespace lapwright::import {
 [[nodiscard]] base::Result<std::optional<double>> first_moment_of(const std::string& day);
 [[nodiscard]] base::Result<std::optional<double>> last_moment_of(const std::string& day); // to the millisecond
 
-// "2026-05-16 10:20", or the beginning of a day alone.
+// "2026-05-16 10:20", or the beginning of a day alone; error for 24 hours or more too.
 [[nodiscard]] base::Result<double> moment_of(const std::string& words);
 
 } // namespace lapwright::import

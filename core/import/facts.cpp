@@ -2,6 +2,7 @@
 #include "core/import/facts.h"
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
 #include "core/import/limits.h"
 #include "core/import/moment.h"
 #include "core/import/words.h"
@@ -48,7 +49,7 @@ std::string clipped(std::string_view text) {
 }
 
 void set_once(std::string& place, const std::string& value) {
-    if (place.empty()) place = value;
+    if (place.empty()) place = base::without_controls(value);
 }
 
 void understand_moment(SessionFacts& session, const std::string& value) {

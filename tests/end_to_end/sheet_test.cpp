@@ -34,16 +34,16 @@ TEST(Sheet, IsAWholePdf) {
 
 TEST(Sheet, TakesThePlaceOfAnOlderOneAtOnce) {
     const Scratch scratch;
-    const std::string pdf = scratch.file("sheet.pdf", "older");
+    const std::string pdf = scratch.file("sheet.pdf", "%PDF-1.4 older");
     EXPECT_EQ(run({"sheet", hatch, coupe, "--out", pdf}).status, 0);
-    EXPECT_THAT(read(pdf), StartsWith("%PDF-"));
+    EXPECT_THAT(read(pdf), EndsWith("%%EOF\n"));
 }
 
 TEST(Sheet, AnInputThatCannotBeUsedLeavesTheOlderOneAlone) {
     const Scratch scratch;
-    const std::string pdf = scratch.file("sheet.pdf", "older");
+    const std::string pdf = scratch.file("sheet.pdf", "%PDF-1.4 older");
     EXPECT_EQ(run({"sheet", hatch, "/nowhere.csv", "--out", pdf}).status, 1);
-    EXPECT_EQ(read(pdf), "older");
+    EXPECT_EQ(read(pdf), "%PDF-1.4 older");
     EXPECT_EQ(entries(scratch.folder()), 1);
 }
 

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
@@ -86,6 +87,9 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_EQ(out.str(), "Odran Pell-Marsh is now Odran Pell, in 1 session\n");
 
     ASSERT_EQ(call({"date", "1", "2026-06-01 09:30"}), 0) << err.str();
+    EXPECT_EQ(out.str(), "session 1 is now of 1 Jun 2026, 9:30 UTC\n");
+    EXPECT_EQ(call({"date", "1", "2026-06-01 25:00"}), 1);
+    EXPECT_NE(err.str().find("has no time of day"), std::string::npos) << err.str();
     ASSERT_EQ(call({"list", "--json"}), 0);
     EXPECT_EQ(answer()["sessions"][0]["start_utc"].get<std::string>().substr(0, 16), "2026-06-01T09:30");
     EXPECT_EQ(call({"date", "1", "soon"}), 1);
@@ -94,14 +98,22 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     ASSERT_EQ(call({"pairings", "--json"}), 0);
     EXPECT_TRUE(answer()["pairings"].empty());
     ASSERT_EQ(call({"remove", "1"}), 0) << err.str();
+    EXPECT_EQ(out.str(), "session 1 is out of the book; restore brings it back\n");
     ASSERT_EQ(call({"list"}), 0);
     EXPECT_EQ(out.str(), "no session\n");
     EXPECT_EQ(call({"remove", "1"}), 1);
     EXPECT_NE(err.str().find("not in the book (any more)"), std::string::npos);
     ASSERT_EQ(call({"restore", "1"}), 0) << err.str();
+    EXPECT_EQ(out.str(), "session 1 is in the book again\n");
 
-    // The track that came with the first one times another, whose file names no track.
-    ASSERT_EQ(call({"add", sample("plover-saturday-2.csv")}), 0) << err.str();
+    // The track that came with the first one times another, whose file names no track; files that cannot be read keep
+    // it out as little as one that is there already.
+    EXPECT_EQ(call({"add", file("none.csv"), sample("dunlin-saturday-2.txt"), file("no.csv"),
+                    sample("plover-saturday-2.csv")}),
+              1);
+    EXPECT_EQ(std::ranges::count(err.str(), '\n'), 2) << err.str();
+    EXPECT_EQ(std::ranges::count(out.str(), '\n'), 2) << out.str();
+    EXPECT_NE(out.str().find("is in the book as 2"), std::string::npos) << out.str();
     ASSERT_EQ(call({"list", "--track", "Ternbank", "--json"}), 0);
     EXPECT_EQ(answer()["sessions"].size(), 2U);
 
@@ -110,9 +122,20 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_EQ(answer()["sessions"], 1);
     ASSERT_EQ(call({"check", "--json"}, "theirs"), 0);
     EXPECT_TRUE(answer()["whole"]);
-    ASSERT_EQ(call({"salvage", "--json"}, "theirs"), 0);
-    EXPECT_EQ(answer()["sessions"], 1);
-    EXPECT_TRUE(std::filesystem::exists(answer()["kept_as"].get<std::string>()));
+    ASSERT_EQ(call({"salvage"}, "theirs"), 0);
+    EXPECT_EQ(out.str(), "the book is whole; nothing was changed\n");
+
+    // One that was removed is saved too, but is none that the list shows.
+    ASSERT_EQ(call({"remove", "1"}), 0);
+    std::fstream(file("book"), std::ios::binary | std::ios::in | std::ios::out) << std::string(100, '\0');
+    ASSERT_EQ(call({"salvage"}), 0) << err.str();
+    EXPECT_TRUE(out.str().starts_with("1 session, 1 removed session, 0 notes are in the book; the damaged one is kept "
+                                      "as " +
+                                      file("book") + ".damaged\n"))
+        << out.str();
+    ASSERT_EQ(call({"list", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"].size(), 1U);
+    EXPECT_EQ(call({"salvage"}, "no-such"), 1);
 }
 
 TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {
@@ -123,7 +146,31 @@ TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {
     EXPECT_FALSE(std::filesystem::exists(file("part")));
     EXPECT_EQ(call({}), 2);
     EXPECT_EQ(call({"frobnicate"}), 2);
+    EXPECT_EQ(call({"list", "--frobnicate"}), 2);
+    EXPECT_EQ(call({"merge", "one", "two"}), 2);
+    EXPECT_EQ(run({"book", "list", "--book", file("behind")}, out, err), 0);
+    EXPECT_TRUE(std::filesystem::exists(file("behind")));
     EXPECT_EQ(call({"list"}, "no/such/folder/book"), 1);
+}
+
+TEST_F(BookCommands, AnExportTakesThePlaceOfNothing) {
+    ASSERT_EQ(call({"list"}), 0) << err.str();
+    ASSERT_EQ(call({"list"}, "other"), 0) << err.str();
+    std::ofstream(file("session.csv")) << "time,speed\n";
+    for (const auto& [name, why] : {std::pair(file("book"), "read by the same command"),
+                                    {file("other"), "is a book"},
+                                    {file("session.csv"), "there already"},
+                                    {folder.string(), "folder or a device"},
+                                    {std::string("/dev/full"), "folder or a device"}}) {
+        EXPECT_EQ(call({"export", "--out", name}), 1) << name;
+        EXPECT_TRUE(err.str().starts_with(name + ": ")) << err.str();
+        EXPECT_NE(err.str().find(why), std::string::npos) << err.str();
+        EXPECT_NE(err.str().find(" — name a file"), std::string::npos) << err.str();
+    }
+    EXPECT_EQ(std::filesystem::file_size(file("session.csv")), 11U);
+    EXPECT_TRUE(std::filesystem::is_character_file("/dev/full"));
+    EXPECT_EQ(call({"list"}, "other"), 0) << err.str();
+    EXPECT_EQ(call({"export", "--out", file("new")}), 0) << err.str();
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "app/commands/table_text.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <fstream>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -197,6 +198,24 @@ TEST(CommandLine, WhatIsWrongComesInOneLineAndNothingElse) {
     EXPECT_EQ(call({"--help"}).status, 0);
 }
 
+TEST(CommandLine, ASheetTakesThePlaceOfNothingButAnOlderSheet) {
+    const std::filesystem::path folder(testing::TempDir());
+    const std::string session = (folder / "lapwright-session.html").string(); // the name alone makes no sheet
+    std::filesystem::copy_file(hatch, session, std::filesystem::copy_options::overwrite_existing);
+    const auto size = std::filesystem::file_size(session);
+    const Outcome own = call({"sheet", coupe, session, "--out", session});
+    EXPECT_EQ(own.status, 1);
+    EXPECT_THAT(own.err, HasSubstr("read by the same command"));
+    const Outcome other = call({"sheet", coupe, hatch, "--out", session});
+    EXPECT_EQ(other.status, 1);
+    EXPECT_THAT(other.err, HasSubstr("is no sheet of this kind"));
+    EXPECT_EQ(std::filesystem::file_size(session), size);
+    std::ofstream(session, std::ios::trunc) << "<!DOCTYPE html>\n<html></html>\n";
+    EXPECT_EQ(call({"sheet", coupe, hatch, "--out", session}).status, 0);
+    EXPECT_GT(std::filesystem::file_size(session), 1000U);
+    std::filesystem::remove(session);
+}
+
 TEST(CommandLine, ATrialNeedsTheBaselineOnBothSides) {
     const std::string changed = sample("plover-saturday-3-less-wing.tsv");
     // The same baseline file stands for the run before and the run after: only the arithmetic is looked at here.
@@ -239,6 +258,10 @@ TEST(CommandLine, ARecipeCorrectsTheColumnsOfAFile) {
         EXPECT_FALSE(brake && channel["meaning"] == "throttle");
     }
     EXPECT_EQ(call({"laps", hatch, "--recipe", "no/such.json"}).status, 1);
+}
+
+TEST(Aligned, ARowIsALineWhateverItsCellsHold) {
+    EXPECT_EQ(aligned({{"driver", "car"}, {"Mara\nQuill", "a\tb\r"}}, 2), "driver      car\nMara Quill  a b\n");
 }
 
 TEST(Aligned, CountsCharactersNotBytes) {

@@ -90,14 +90,14 @@ TEST(Damage, FlippedBytesAreNeverReadAsSamplesAndWhatIsLeftIsSaved) {
         write(path, bad);
         const auto result = salvage(path);
         ASSERT_TRUE(result.ok()) << base::one_line(result.error());
-        EXPECT_EQ(bytes_of(result->kept_as), bad);
+        EXPECT_EQ(bytes_of(result->was_whole ? path : result->kept_as), bad); // a flip may hit what nothing is kept in
         Book book = open_book(path);
         EXPECT_TRUE(search(book).ok());
         const auto health = book.check();
         ASSERT_TRUE(health.ok());
         for (const std::string& complaint : health->complaints)
             EXPECT_NE(complaint.find("are damaged"), std::string::npos) << complaint; // of samples, which were said
-        saved += result->sessions;
+        saved += result->was_whole ? sessions : result->sessions;
     }
     EXPECT_GT(read, tries * sessions * 4); // nine of ten channels
     EXPECT_GT(said, 0);
@@ -154,7 +154,7 @@ TEST(Damage, AWipedBeginningCostsNothing) {
     }
 }
 
-TEST(Damage, AWholeBookIsSavedWholeWithWhatIsInItsLog) {
+TEST(Damage, AWholeBookStaysAsItIsAndADamagedOneIsSavedWithWhatIsInItsLog) {
     const Folder folder;
     const std::string path = folder.file("book");
     {
@@ -164,17 +164,52 @@ TEST(Damage, AWholeBookIsSavedWholeWithWhatIsInItsLog) {
         fs::copy_file(folder.file("live"), path);
         fs::copy_file(folder.file("live-wal"), path + "-wal");
     }
-    const auto result = salvage(path);
-    ASSERT_TRUE(result.ok());
-    EXPECT_TRUE(result->losses.empty());
-    EXPECT_EQ(result->sessions, 1);
-    EXPECT_TRUE(fs::exists(result->kept_as + "-wal"));
-    const auto again = salvage(path);
-    ASSERT_TRUE(again.ok());
-    EXPECT_NE(again->kept_as, result->kept_as);
-    Book book = open_book(path);
+    const std::string before = bytes_of(path) + bytes_of(path + "-wal");
+    const auto whole = salvage(path);
+    ASSERT_TRUE(whole.ok()) << base::one_line(whole.error());
+    EXPECT_TRUE(whole->was_whole);
+    EXPECT_EQ(bytes_of(path) + bytes_of(path + "-wal"), before);
+    {
+        Book book = open_book(path);
+        book.database().run("UPDATE block SET crc = crc + 1 WHERE id = 1");
+        fs::copy_file(path, folder.file("hurt"));
+        fs::copy_file(path + "-wal", folder.file("hurt-wal"));
+    }
+    for (const char* const kept : {"hurt.damaged", "hurt.damaged-2"}) {
+        const auto result = salvage(folder.file("hurt"));
+        ASSERT_TRUE(result.ok());
+        EXPECT_FALSE(result->was_whole);
+        EXPECT_EQ(result->kept_as, folder.file(kept));
+        EXPECT_EQ(result->sessions, 1);
+        EXPECT_GT(result->damaged_channels, 0);
+    }
+    EXPECT_TRUE(fs::exists(folder.file("hurt.damaged-wal")));
+    Book book = open_book(folder.file("hurt"));
     EXPECT_EQ(search(book)->size(), 1U);
-    EXPECT_FALSE(salvage(folder.file("none")).ok());
+    EXPECT_EQ(salvage(folder.file("none")).error().what, "there is no such file");
+    for (const auto& entry : fs::directory_iterator(folder.path()))
+        EXPECT_EQ(entry.path().string().find(".part"), std::string::npos) << entry.path();
+}
+
+TEST(Damage, WhatIsNoBookOrANewerOneIsNotSalvaged) {
+    const Folder folder;
+    static_cast<void>(good_book(folder));
+    write(folder.file("text"), std::string(9000, 'x'));
+    write(folder.file("nothing"), "");
+    Database::open(folder.file("theirs"), Access::edit_or_begin, 0.0).value()->run("CREATE TABLE session (id)");
+    Database::open(folder.file("good"), Access::edit, 0.0).value()->run("PRAGMA user_version = 999");
+    for (const auto& [name, why] : {std::pair("text", "this file is no book"),
+                                    {"nothing", "this file is no book"},
+                                    {"theirs", "this file is no book"},
+                                    {"good", "the book was written by a newer version of the program"}}) {
+        const std::string before = bytes_of(folder.file(name));
+        const auto result = salvage(folder.file(name));
+        ASSERT_FALSE(result.ok()) << name;
+        EXPECT_EQ(result.error().what, why);
+        EXPECT_EQ(result.error().place.file, folder.file(name));
+        EXPECT_EQ(bytes_of(folder.file(name)), before);
+        EXPECT_FALSE(fs::exists(folder.file(name) + ".damaged"));
+    }
     for (const auto& entry : fs::directory_iterator(folder.path()))
         EXPECT_EQ(entry.path().string().find(".part"), std::string::npos) << entry.path();
 }

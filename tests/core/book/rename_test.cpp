@@ -112,6 +112,20 @@ TEST_F(Renames, OfTwoTracksTheGateOfTheOtherStaysAndAMissingOneIsTaken) {
     EXPECT_NEAR((*read_track(book, "Ternbank"))->gate.heading_rad, 0.5, 1e-9);
 }
 
+TEST_F(Renames, ANameIsOneLineOfNoMoreThanAHundredAndTwentyCharacters) {
+    const auto renamed = rename(book, NameTable::driver, "Wren Alder", "\tWren\nAlder\x1b[1m", Unite::no);
+    ASSERT_TRUE(renamed.ok()) << base::one_line(renamed.error());
+    EXPECT_EQ(renamed->what.to, "Wren Alder [1m");
+    EXPECT_EQ(driver(first), "Wren Alder [1m");
+    EXPECT_EQ(driver(add_named(book, "third", {"Mara\nQuill", "", "", {}, "", {}})), "Mara Quill");
+    std::string umlauts; // of two bytes each
+    for (int i = 0; i < 120; ++i)
+        umlauts += "ü";
+    EXPECT_TRUE(rename(book, NameTable::car, "Plover", umlauts, Unite::no).ok());
+    EXPECT_THAT(base::one_line(rename(book, NameTable::car, umlauts, umlauts + "x", Unite::no).error()),
+                HasSubstr("longer than 120 characters"));
+}
+
 TEST_F(Renames, WhatCannotBeRenamedIsSaid) {
     EXPECT_THAT(base::one_line(rename(book, NameTable::car, "Gannet", "Plover", Unite::yes).error()),
                 HasSubstr("the book has no car \"Gannet\""));

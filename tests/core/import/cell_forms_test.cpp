@@ -3,6 +3,7 @@
 // are published ones.
 #include "core/import/angle_text.h"
 #include "core/import/column_values.h"
+#include "core/import/day.h"
 #include "core/import/encoding.h"
 #include "core/import/facts.h"
 #include "core/import/moment.h"
@@ -50,6 +51,17 @@ TEST(Moment, ReadsZones) {
         EXPECT_TRUE(read_moment(text)->zone_known) << text;
     }
     EXPECT_FALSE(read_moment("2026-05-16 12:00:00")->zone_known);
+}
+
+TEST(Day, HasNoMoreThanItsHours) {
+    EXPECT_EQ(moment_of("2026-05-16 23:59").value(), 20589.0 * 86400.0 + 86340.0);
+    EXPECT_EQ(moment_of(" 2026-05-16T10:20:30Z").value(), 20589.0 * 86400.0 + 37230.0);
+    EXPECT_EQ(moment_of("2026-05-16").value(), 20589.0 * 86400.0);
+    for (const char* text : {"2026-05-16 24:00", "2026-05-16 25:00", "2026-05-16T24:00:00Z", "2026-05-16 100:00"}) {
+        ASSERT_FALSE(moment_of(text).ok()) << text;
+        EXPECT_EQ(moment_of(text).error().what, "\"" + std::string(text) + "\" has no time of day");
+    }
+    EXPECT_TRUE(read_moment("2026-05-16 25:00")) << "a recording may go on past midnight";
 }
 
 TEST(AngleText, ReadsEveryWayOfWriting) {
@@ -103,6 +115,7 @@ TEST(Facts, KnowKeysInSixLanguages) {
     EXPECT_EQ(read_fact("# Car = Hatch", {','}), std::pair(std::string("Car"), std::string("Hatch")));
     EXPECT_EQ(read_fact("Note;one;two", {';'}), std::pair(std::string("Note"), std::string("one two")));
     EXPECT_EQ(understand({{"Date", "2026-05-16"}, {"Time", "10:20"}}).start_unix_s, 20589.0 * 86400.0 + 37200.0);
+    EXPECT_EQ(understand({{"Driver", "Mara\nQuill"}}).driver, "Mara Quill");
     EXPECT_EQ(understand({{"Sample rate", "50 Hz"}}).row_rate_hz, 50.0);
     EXPECT_FALSE(understand({{"Sample rate", "often"}}).row_rate_hz);
 }

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/plain_text.h"
+
+#include <algorithm>
+
+namespace lapwright::base {
+
+std::string without_controls(std::string_view text) {
+    std::string plain(text);
+    std::ranges::replace_if(plain, [](unsigned char c) { return c < 0x20 || c == 0x7f; }, ' ');
+    return plain;
+}
+
+std::size_t count_characters(std::string_view text) {
+    // Bytes that go on with a character (RFC 3629, section 3) begin with the bits 10.
+    return static_cast<std::size_t>(
+        std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+} // namespace lapwright::base

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Text of a file or a person, made fit for a place that holds one line.  All text is UTF-8.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace lapwright::base {
+
+// Each control character of ASCII (line break, tab, escape, …) becomes a blank.
+[[nodiscard]] std::string without_controls(std::string_view text);
+
+// Characters, not bytes.
+[[nodiscard]] std::size_t count_characters(std::string_view text);
+
+} // namespace lapwright::base
