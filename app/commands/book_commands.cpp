@@ -178,6 +178,7 @@ std::optional<Error> keep_line(book::Book& book, const std::shared_ptr<const ana
 }
 
 Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAdd& all, const std::string& conditions) {
+    if (auto problem = book::refuse_as_file(book.path(), file)) return *std::move(problem);
     const auto source = book::source_of_file(file);
     if (!source) return source.error();
     import::Options reading;

@@ -98,7 +98,7 @@ base::Result<Book> Book::open(const std::string& path, const OpenOptions& option
     // In a transaction, which holds off whoever is writing the first pages now.
     const auto cut = look(*database, [&](Database& book) {
         book.run("SELECT count(*) FROM sqlite_schema");
-        if (!left_open && is_cut_short(book)) book.fail(error_of(SQLITE_CORRUPT, nullptr, path));
+        if (is_cut_short(book)) book.fail(error_of(SQLITE_CORRUPT, nullptr, path));
     });
     if (cut) return *cut;
     keep_a_log(*database, options.wait_s);

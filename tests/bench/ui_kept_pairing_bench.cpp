@@ -3,6 +3,7 @@
 // sessions, of twenty minutes at 25 Hz, are read out of the book and understood anew each time, in a new window.
 #include "core/book/pairings.h"
 #include "tests/bench/driven_book.h"
+#include "tests/bench/offscreen.h"
 #include "tests/ui/fixture/waiting.h"
 #include "ui/bridge/worker.h"
 #include "ui/pages/compare/compare_page.h"
@@ -42,12 +43,7 @@ class PaintWatch : public QObject {
 };
 
 void KeptPairingOnScreen(benchmark::State& state) {
-    static int argc = 1;
-    static char name[] = "ui_kept_pairing_bench";
-    static char* argv[] = {name, nullptr};
-    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-    static auto* app = new QApplication(argc, argv); // never deleted: it must outlive what Qt keeps until the end
-    (void)app;
+    bench::application(); // before the first widget
     QTemporaryDir folder;
     const std::string file = folder.filePath(QStringLiteral("book.sqlite")).toStdString();
     book::PairingSummary chosen;

@@ -2,6 +2,7 @@
 // Bars of the window: cursor movement and zooming at 60 frames a second in software rendering, which leaves 16.7 ms a
 // frame, with two 20,000-point laps in four panels on a window of 1600×900.  Offscreen; a frame is painted as the
 // screen would have it: the plot's replot and the copy of its buffers onto the widget.
+#include "tests/bench/offscreen.h"
 #include "tests/ui/fixture/pairing_fixture.h"
 #include "ui/models/compared.h"
 #include "ui/pages/compare/compare_page.h"
@@ -16,15 +17,6 @@ using namespace lapwright;
 namespace {
 
 constexpr std::size_t points = 20'000;
-
-QApplication& application() {
-    static int argc = 1;
-    static char name[] = "ui_replot_bench";
-    static char* argv[] = {name, nullptr};
-    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-    static auto* app = new QApplication(argc, argv); // never deleted: it must outlive what Qt keeps until the end
-    return *app;
-}
 
 // The stack alone, as large as the whole window: ribbon, speed, longitudinal acceleration, gap, gains.
 struct Stack {
@@ -42,7 +34,7 @@ struct Stack {
         QApplication::processEvents();
     }
 
-    QApplication& app = application(); // before the first widget
+    QApplication& app = bench::application(); // before the first widget
     std::shared_ptr<const analysis::Pairing> pairing;
     plots::PlotStack stack;
 };
@@ -84,7 +76,7 @@ void move_cursor(benchmark::State& state) {
 
 // The whole page: plots, table, map and card follow the cursor.
 void move_cursor_on_page(benchmark::State& state) {
-    application();
+    bench::application();
     fixture::PairingOptions options;
     options.points = points;
     pages::ComparePage page;

@@ -2,6 +2,7 @@
 // What-if as a person has it: from the moved control to the painted lap and segments, in the window, on the sample
 // sessions (bar: 50 ms).  Argument: how many controls are moved; with more than one, each one's own effect is reckoned
 // as well.  The counters are the median and the slowest of the answers.
+#include "tests/bench/offscreen.h"
 #include "tests/ui/fixture/waiting.h"
 #include "ui/bridge/worker.h"
 #include "ui/pages/causes/causes_page.h"
@@ -26,15 +27,6 @@ namespace {
 
 using namespace lapwright;
 
-void application() {
-    static int argc = 1;
-    static char name[] = "ui_what_if_bench";
-    static char* argv[] = {name, nullptr};
-    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-    static auto* app = new QApplication(argc, argv); // never deleted: it must outlive what Qt keeps until the end
-    (void)app;
-}
-
 // Notes that a widget was painted.
 class PaintWatch : public QObject {
   public:
@@ -49,7 +41,7 @@ class PaintWatch : public QObject {
 };
 
 void WhatIfInTheWindow(benchmark::State& state) {
-    application(); // before the first widget
+    bench::application(); // before the first widget
     QTemporaryDir folder;
     QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
     window::MainWindow window(bridge::analysis_stages(), settings);

@@ -115,11 +115,7 @@ void BookKeeper::find(const book::Filter& filter) {
         if (*newest != number) return {};
         auto sessions = book::search(*desk.book(), filter);
         return [this, number, newest, sessions = std::move(sessions)] {
-            if (*newest != number) return;
-            if (sessions.ok())
-                Q_EMIT found(sessions.value());
-            else
-                Q_EMIT refused(sessions.error());
+            if (*newest == number) tell(sessions, &BookKeeper::found);
         };
     });
 }

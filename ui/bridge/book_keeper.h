@@ -117,6 +117,14 @@ class BookKeeper : public QObject {
     void edit(std::function<Answer(BookDesk&)> work);
     void ask(std::function<Answer(BookDesk&)> work);
     void tell(Answer answer);
+    // Tells the answer by its signal, or the refusal.
+    template <typename Value>
+    void tell(const base::Result<Value>& answer, void (BookKeeper::*signal)(const Value&)) {
+        if (answer.ok())
+            Q_EMIT(this->*signal)(answer.value());
+        else
+            Q_EMIT refused(answer.error());
+    }
     // An edit of which only a refusal is told.
     void edit_plainly(std::function<std::optional<base::Error>(BookDesk&)> work);
 

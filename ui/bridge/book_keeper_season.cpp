@@ -67,34 +67,20 @@ void BookKeeper::find_season(models::SeasonOf of, const QString& name) {
         auto season = of == models::SeasonOf::track ? book::season_of_track(*desk.book(), name)
                                                     : book::season_of_car(*desk.book(), name);
         return [this, number, newest, season = std::move(season)] {
-            if (*newest != number) return;
-            if (season.ok())
-                Q_EMIT season_found(season.value());
-            else
-                Q_EMIT refused(season.error());
+            if (*newest == number) tell(season, &BookKeeper::season_found);
         };
     });
 }
 
 void BookKeeper::find_names() {
     ask([this](BookDesk& desk) -> Answer {
-        return [this, names = book::names(*desk.book())] {
-            if (names.ok())
-                Q_EMIT names_found(names.value());
-            else
-                Q_EMIT refused(names.error());
-        };
+        return [this, names = book::names(*desk.book())] { tell(names, &BookKeeper::names_found); };
     });
 }
 
 void BookKeeper::find_pairings() {
     ask([this](BookDesk& desk) -> Answer {
-        return [this, pairings = book::pairing_list(*desk.book())] {
-            if (pairings.ok())
-                Q_EMIT pairings_found(pairings.value());
-            else
-                Q_EMIT refused(pairings.error());
-        };
+        return [this, pairings = book::pairing_list(*desk.book())] { tell(pairings, &BookKeeper::pairings_found); };
     });
 }
 

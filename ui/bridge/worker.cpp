@@ -3,6 +3,7 @@
 
 #include "core/analysis/explain.h"
 #include "core/analysis/run.h"
+#include "core/book/book.h"
 #include "core/causes/what_if.h"
 #include "core/import/recipe_folder.h"
 #include "ui/bridge/book_path.h"
@@ -66,7 +67,8 @@ Stages analysis_stages(const std::string& recipe_folder, const std::string& book
             options.setup_b = question.setup_b;
             return analysis::explain(*question.compared->pairing, options, progress);
         },
-        [](const std::string& path, const import::Options& options) -> base::Result<PreviewPointer> {
+        [book_file](const std::string& path, const import::Options& options) -> base::Result<PreviewPointer> {
+            if (const auto problem = book::refuse_as_file(book_file, path)) return *problem;
             auto preview = import::preview_file(path, options);
             if (!preview.ok()) return preview.error();
             return PreviewPointer(std::make_shared<const import::Preview>(std::move(preview).value()));

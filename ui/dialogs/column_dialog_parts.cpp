@@ -4,6 +4,7 @@
 #include "ui/dialogs/column_form.h"
 #include "ui/plots/small_plot.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -48,15 +49,8 @@ class PlotDelegate : public QStyledItemDelegate {
     QColor colour_;
 };
 
-QLabel* plain(const QString& words, QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
-    label->setText(words);
-    return label;
-}
-
 void add_field(QHBoxLayout& row, const QString& words, QWidget* field, QWidget* parent) {
-    QLabel* label = plain(words, parent);
+    QLabel* label = theme::plain_label(words, parent);
     label->setBuddy(field);
     field->setAccessibleName(QString(words).remove(QLatin1Char('&')));
     row.addWidget(label);
@@ -100,7 +94,7 @@ ColumnDialog::ColumnDialog(Keep keep, base::UnitSystem units, const theme::Palet
 
 QWidget* ColumnDialog::make_head() {
     auto* head = new QWidget(this);
-    question_ = plain({}, head);
+    question_ = theme::plain_label({}, head);
     question_->setWordWrap(true);
     right_ = quiet_button(tr("It is &right"), head);
     next_ = quiet_button(tr("Ne&xt question"), head);
@@ -188,7 +182,7 @@ QWidget* ColumnDialog::make_foot() {
     outcome_->setAccessibleName(tr("What comes out"));
     outcome_->setFont(theme::small());
     outcome_->setFixedHeight(4 * outcome_->fontMetrics().lineSpacing() + 12);
-    complaint_ = plain({}, foot);
+    complaint_ = theme::plain_label({}, foot);
     complaint_->setWordWrap(true);
     complaint_->hide();
     title_ = new QLineEdit(foot);

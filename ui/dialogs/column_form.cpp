@@ -5,6 +5,7 @@
 #include "ui/models/text.h"
 #include "ui/plots/small_plot.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -22,11 +23,9 @@ using models::text;
 
 constexpr int plot_height_px = 130;
 
-QLabel* plain(const QFont& font, QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
+QLabel* wrapped(const QFont& font, QWidget* parent) {
+    QLabel* label = theme::plain_label(parent, font);
     label->setWordWrap(true);
-    label->setFont(font);
     return label;
 }
 
@@ -56,10 +55,10 @@ void offer(QComboBox& box, const Choices& choices, int chosen) {
 } // namespace
 
 ColumnForm::ColumnForm(models::ColumnTable* table, const theme::Palette& palette, QWidget* parent)
-    : QFrame(parent), table_(table), name_(plain(theme::strong(theme::body()), this)),
-      cells_(plain(theme::small(), this)), plot_(new plots::SmallPlot(this)), range_(plain(theme::small(), this)),
+    : QFrame(parent), table_(table), name_(wrapped(theme::strong(theme::body()), this)),
+      cells_(wrapped(theme::small(), this)), plot_(new plots::SmallPlot(this)), range_(wrapped(theme::small(), this)),
       use_(choice(QStringLiteral("use"), this)), unit_(choice(QStringLiteral("unit"), this)),
-      form_(choice(QStringLiteral("form"), this)), scale_(new QLineEdit(this)), reason_(plain(theme::small(), this)) {
+      form_(choice(QStringLiteral("form"), this)), scale_(new QLineEdit(this)), reason_(wrapped(theme::small(), this)) {
     setObjectName(QStringLiteral("card"));
     plot_->setAccessibleName(tr("Values of the first rows"));
     plot_->set_colour(palette.a);

@@ -2,6 +2,7 @@
 #include "ui/dialogs/keys_help.h"
 
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QDialogButtonBox>
 #include <QGridLayout>
@@ -13,20 +14,12 @@
 namespace lapwright::dialogs {
 namespace {
 
-QLabel* plain_label(const QString& text, const QFont& font) {
-    auto* label = new QLabel;
-    label->setTextFormat(Qt::PlainText);
-    label->setText(text);
-    label->setFont(font);
-    return label;
-}
-
 void add_group(QGridLayout& grid, const KeyGroup& group) {
     int row = grid.rowCount();
-    grid.addWidget(plain_label(group.title, theme::strong(theme::body())), row++, 0, 1, 2);
+    grid.addWidget(theme::plain_label(group.title, nullptr, theme::strong(theme::body())), row++, 0, 1, 2);
     for (const KeyLine& line : group.lines) {
-        grid.addWidget(plain_label(line.first, theme::body()), row, 0);
-        grid.addWidget(plain_label(line.second, theme::body()), row, 1);
+        grid.addWidget(theme::plain_label(line.first, nullptr, theme::body()), row, 0);
+        grid.addWidget(theme::plain_label(line.second, nullptr, theme::body()), row, 1);
         ++row;
     }
     grid.setRowMinimumHeight(row, 8);

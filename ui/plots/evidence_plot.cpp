@@ -2,6 +2,7 @@
 #include "ui/plots/evidence_plot.h"
 
 #include "ui/models/text.h"
+#include "ui/plots/axis_look.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/drawing.h"
 #include "ui/plots/unit_ticker.h"
@@ -100,21 +101,6 @@ QString with_unit(const QString& words, base::Unit unit) {
     return words + QStringLiteral(", ") + models::text(base::symbol(unit));
 }
 
-void dress(QCPAxis& axis, base::Unit unit, const theme::Palette& palette, int ticks) {
-    axis.setTicker(QSharedPointer<UnitTicker>::create(unit, ticks));
-    axis.setTickLabelFont(theme::small());
-    axis.setTickLabelColor(palette.quiet);
-    axis.setTickPen(QPen(palette.edge, 1.0));
-    axis.setBasePen(QPen(palette.edge, 1.0));
-    axis.setTickLength(0, 3);
-    axis.setSubTicks(false);
-    axis.grid()->setPen(QPen(palette.rule, 1.0));
-    axis.grid()->setZeroLinePen(QPen(palette.edge, 1.0));
-    axis.setLabelFont(theme::small());
-    axis.setLabelColor(palette.quiet);
-    axis.setLabelPadding(1);
-}
-
 } // namespace
 
 Evidence cornering_evidence(const causes::Explanation& explanation) {
@@ -162,8 +148,10 @@ void EvidencePlot::build() {
     rect->setMinimumMargins(QMargins(2, 6, 8, 2));
     const base::Unit speed = base::shown_unit(base::Quantity::speed, units_);
     const base::Unit acceleration = base::shown_unit(base::Quantity::acceleration, units_);
-    dress(*plot_->xAxis, speed, palette_, 4);
-    dress(*plot_->yAxis, acceleration, palette_, 4);
+    dress(*plot_->xAxis, palette_);
+    plot_->xAxis->setTicker(QSharedPointer<UnitTicker>::create(speed, 4));
+    dress(*plot_->yAxis, palette_);
+    plot_->yAxis->setTicker(QSharedPointer<UnitTicker>::create(acceleration, 4));
     plot_->xAxis->setLabel(with_unit(tr("speed"), speed));
     plot_->yAxis->setLabel(models::text(base::symbol(acceleration)));
     const auto [speeds, values] = extents(evidence_);

@@ -3,6 +3,7 @@
 
 #include "core/base/display.h"
 #include "ui/models/text.h"
+#include "ui/plots/axis_look.h"
 #include "ui/plots/date_ticker.h"
 #include "ui/plots/drawing.h"
 #include "ui/plots/unit_ticker.h"
@@ -131,20 +132,6 @@ class Marks : public Drawing {
     const theme::Palette& palette_;
     const int& chosen_;
 };
-
-void dress(QCPAxis& axis, const theme::Palette& palette) {
-    axis.setTickLabelFont(theme::small());
-    axis.setTickLabelColor(palette.quiet);
-    axis.setTickPen(QPen(palette.edge, 1.0));
-    axis.setBasePen(QPen(palette.edge, 1.0));
-    axis.setTickLength(0, 3);
-    axis.setSubTicks(false);
-    axis.grid()->setPen(QPen(palette.rule, 1.0));
-    axis.grid()->setZeroLinePen(QPen(palette.rule, 1.0));
-    axis.setLabelFont(theme::small());
-    axis.setLabelColor(palette.quiet);
-    axis.setLabelPadding(2);
-}
 
 QCPRange values_of(const SeasonCourse& course) {
     double low = std::numeric_limits<double>::infinity();

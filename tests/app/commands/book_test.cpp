@@ -44,6 +44,12 @@ class BookCommands : public testing::Test {
     std::ostringstream err;
 };
 
+TEST_F(BookCommands, TheBookIsNoLoggersFile) {
+    ASSERT_EQ(call({"list"}), 0);
+    EXPECT_EQ(call({"add", file("book")}), 1);
+    EXPECT_THAT(err.str(), HasSubstr("this is the book itself"));
+}
+
 TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     const std::vector<std::string> add{
         "add",     sample("dunlin-saturday-2.txt"), "--setup",      sample("dunlin-saturday-2.setup.json"),

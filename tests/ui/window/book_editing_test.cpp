@@ -24,24 +24,14 @@ using testing::HasSubstr;
 
 namespace {
 
-class BookEditing : public fixture::PairedWindow {
+class BookEditing : public fixture::PairedWindowWithBook {
   protected:
     void SetUp() override {
-        for (const char* name : {"one.csv", "two.csv"}) {
-            QFile file(path(name));
-            ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-            file.write(name);
-        }
-        ids = fixture::fill_season(path("book.sqlite").toStdString());
-        PairedWindow::SetUp();
+        ids = fixture::fill_season(book_file());
+        PairedWindowWithBook::SetUp();
         key(Qt::Key_L);
         ASSERT_TRUE(wait_for_rows(16));
         ASSERT_TRUE(fixture::wait_for([&] { return view().filter().track().count() == 4; }));
-    }
-    [[nodiscard]] bridge::Stages stages() const override {
-        bridge::Stages with_book = fixture::invented_stages();
-        with_book.book_file = path("book.sqlite").toStdString();
-        return with_book;
     }
     pages::BookPanel& panel() { return window->sessions_page().book_panel(); }
     pages::BookView& view() { return window->sessions_page().book(); }
@@ -62,7 +52,7 @@ class BookEditing : public fixture::PairedWindow {
     pages::RenameForm* form() { return window->findChild<pages::RenameForm*>(); }
     book::Book closed_book() {
         window.reset();
-        auto book = book::Book::open(path("book.sqlite").toStdString());
+        auto book = book::Book::open(book_file());
         EXPECT_TRUE(book.ok());
         return std::move(book).value();
     }

@@ -22,21 +22,8 @@ using namespace lapwright;
 
 namespace {
 
-class BookLooking : public fixture::PairedWindow {
+class BookLooking : public fixture::PairedWindowWithBook {
   protected:
-    void SetUp() override {
-        for (const char* name : {"one.csv", "two.csv"}) {
-            QFile file(path(name));
-            ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-            file.write(name);
-        }
-        PairedWindow::SetUp();
-    }
-    [[nodiscard]] bridge::Stages stages() const override {
-        bridge::Stages with_book = fixture::invented_stages();
-        with_book.book_file = path("book.sqlite").toStdString();
-        return with_book;
-    }
     pages::BookView& view() { return window->sessions_page().book(); }
     bool wait_for_rows(int rows) {
         return fixture::wait_for([&] { return view().model().rowCount() == rows; });

@@ -23,21 +23,11 @@ using Part = pages::BookPanel::Part;
 
 namespace {
 
-class Season : public fixture::PairedWindow {
+class Season : public fixture::PairedWindowWithBook {
   protected:
     void SetUp() override {
-        for (const char* name : {"one.csv", "two.csv"}) {
-            QFile file(path(name));
-            ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-            file.write(name);
-        }
-        ids = fixture::fill_season(path("book.sqlite").toStdString());
-        PairedWindow::SetUp();
-    }
-    [[nodiscard]] bridge::Stages stages() const override {
-        bridge::Stages with_book = fixture::invented_stages();
-        with_book.book_file = path("book.sqlite").toStdString();
-        return with_book;
+        ids = fixture::fill_season(book_file());
+        PairedWindowWithBook::SetUp();
     }
     pages::BookPanel& panel() { return window->sessions_page().book_panel(); }
     pages::SeasonView& view() { return panel().season(); }
@@ -150,7 +140,7 @@ TEST_F(Season, WhatTheCausesPageFittedIsInTheSeason) {
     key(Qt::Key_3, Qt::ControlModifier);
     ASSERT_TRUE(fixture::wait_for([&] { return window->causes_page().explanation() != nullptr; }));
     window.reset();
-    auto book = book::Book::open(path("book.sqlite").toStdString());
+    auto book = book::Book::open(book_file());
     ASSERT_TRUE(book.ok());
     book::Book mine = std::move(book).value();
     const auto season = book::season_of_car(mine, "silver hatch, splitter and wing");

@@ -8,6 +8,7 @@
 #include "ui/pages/compare/line_sample.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QFileInfo>
 #include <QGridLayout>
@@ -18,13 +19,6 @@ namespace lapwright::pages {
 namespace {
 
 using models::text;
-
-QLabel* plain_label(QWidget* parent, const QFont& font) {
-    auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
-    label->setFont(font);
-    return label;
-}
 
 QString lap_words(const analysis::Side& side) {
     const QString number = text(base::integer_text(side.lap.number));
@@ -40,9 +34,9 @@ QString file_words(const analysis::Side& side) {
 } // namespace
 
 PairingHeader::PairingHeader(QWidget* parent)
-    : QWidget(parent), verdict_(plain_label(this, theme::verdict())), uncertainty_(plain_label(this, theme::body())),
-      sentence_(plain_label(this, theme::body())), doubts_(new theme::ElidedLabel(this)),
-      ideal_(new theme::ElidedLabel(this)), palette_(theme::paper()) {
+    : QWidget(parent), verdict_(theme::plain_label(this, theme::verdict())),
+      uncertainty_(theme::plain_label(this, theme::body())), sentence_(theme::plain_label(this, theme::body())),
+      doubts_(new theme::ElidedLabel(this)), ideal_(new theme::ElidedLabel(this)), palette_(theme::paper()) {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 4, 0, 2);
     grid->setHorizontalSpacing(10);

@@ -8,6 +8,7 @@
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
 #include "ui/theme/note_field.h"
+#include "ui/theme/plain_label.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -23,13 +24,6 @@ using comparison::MaybeFigure;
 using models::text;
 
 const QString absent = QStringLiteral("—");
-
-QLabel* plain_label(QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
-    label->setFont(theme::small());
-    return label;
-}
 
 QString speed(const MaybeFigure& figure, base::UnitSystem units) {
     if (!figure) return absent;
@@ -73,11 +67,11 @@ QString repeat_words(const comparison::Repeatability& repeatability) {
 } // namespace
 
 SegmentCard::SegmentCard(QWidget* parent)
-    : QFrame(parent), title_(new theme::ElidedLabel(this)), gain_(plain_label(this)),
-      shape_(new theme::ElidedLabel(this)), grid_(new QGridLayout), dots_title_(plain_label(this)),
-      dots_(new plots::DotStrip(this)), verdict_(plain_label(this)),
-      note_a_(new theme::NoteField(tr("Note of A"), this)), note_b_(new theme::NoteField(tr("Note of B"), this)),
-      palette_(theme::paper()) {
+    : QFrame(parent), title_(new theme::ElidedLabel(this)), gain_(theme::plain_label(this, theme::small())),
+      shape_(new theme::ElidedLabel(this)), grid_(new QGridLayout),
+      dots_title_(theme::plain_label(this, theme::small())), dots_(new plots::DotStrip(this)),
+      verdict_(theme::plain_label(this, theme::small())), note_a_(new theme::NoteField(tr("Note of A"), this)),
+      note_b_(new theme::NoteField(tr("Note of B"), this)), palette_(theme::paper()) {
     setObjectName(QStringLiteral("card"));
     setAccessibleName(tr("Chosen segment"));
     auto* column = new QVBoxLayout(this);
@@ -193,7 +187,7 @@ void SegmentCard::show_rows(const std::vector<Row>& rows) {
         const QString texts[] = {rows[i].label, rows[i].a, rows[i].b, rows[i].says};
         std::vector<QLabel*> cells;
         for (int column = 0; column < 4; ++column) {
-            auto* cell = plain_label(this);
+            auto* cell = theme::plain_label(this, theme::small());
             cell->setText(texts[column]);
             cell->setAlignment((column == 1 || column == 2 ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
             if (i == 0) cell->setFont(theme::strong(theme::small()));

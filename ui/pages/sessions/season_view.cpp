@@ -8,6 +8,7 @@
 #include "ui/plots/season_plot.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QComboBox>
 #include <QFrame>
@@ -29,12 +30,6 @@ using models::text;
 
 constexpr double zoom_step = 0.7;
 constexpr double pan_step = 0.25;
-
-QLabel* plain_label(QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
-    return label;
-}
 
 QComboBox* choice_box(const QString& what, QWidget* parent) {
     auto* one = new QComboBox(parent);
@@ -64,9 +59,9 @@ SeasonView::SeasonView(QWidget* parent)
     : QWidget(parent), model_(new models::SeasonList(this)),
       of_(choice_box(tr("Laps of a track or figures of a car"), this)),
       name_(choice_box(tr("Which track or car"), this)), part_(choice_box(tr("Which sessions or figure"), this)),
-      legend_(new theme::ElidedLabel(this)), said_(plain_label(this)), card_(new QFrame(this)),
+      legend_(new theme::ElidedLabel(this)), said_(theme::plain_label(this)), card_(new QFrame(this)),
       plot_(new plots::SeasonPlot(card_)), list_(new BookTable(*model_, tr("Sessions of the season"), this)),
-      chosen_(plain_label(this)) {
+      chosen_(theme::plain_label(this)) {
     of_->addItems({tr("Laps on a track"), tr("Figures of a car")});
     said_->setWordWrap(true);
     legend_->setFont(theme::small());
@@ -267,7 +262,7 @@ void SeasonView::follow_row() {
     QStringList words;
     for (int column = 0; column < model_->columnCount(); ++column) {
         const QString cell = model_->index(row, column).data().toString();
-        if (cell == QStringLiteral("—")) continue;
+        if (cell == models::dash) continue;
         const bool plain = !model_->is_figure(column) && column != model_->change_column();
         QString title = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
         title[0] = title.at(0).toLower();
