@@ -2,7 +2,7 @@
 // "lapwright book": sessions go in once, are found, go to the friend and come back.
 #include "app/commands/commands.h"
 
-#include <gtest/gtest.h>
+#include <gmock/gmock.h>
 
 #include <algorithm>
 #include <filesystem>
@@ -47,7 +47,7 @@ class BookCommands : public testing::Test {
 TEST_F(BookCommands, TheBookIsNoLoggersFile) {
     ASSERT_EQ(call({"list"}), 0);
     EXPECT_EQ(call({"add", file("book")}), 1);
-    EXPECT_THAT(err.str(), HasSubstr("this is the book itself"));
+    EXPECT_THAT(err.str(), testing::HasSubstr("this is the book itself"));
 }
 
 TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
