@@ -12,7 +12,7 @@ namespace lapwright::import {
 // A plain number without any letter or mark is no angle text (read_number takes it).
 [[nodiscard]] std::optional<double> read_angle(std::string_view cell, char decimal_mark);
 
-// "N", "S", "E", "W", "O" (Ost, Ouest would differ: not accepted), in either case: +1 or -1.
+// "N", "S", "E", "W" in either case: +1 or -1.  "O" is east in German and west in French: nothing.
 [[nodiscard]] std::optional<double> read_hemisphere(std::string_view cell);
 
 } // namespace lapwright::import

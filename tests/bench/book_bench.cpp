@@ -111,9 +111,9 @@ class LargeBook {
 
   private:
     book::SessionId drive(book::Book& book, int i) {
-        const bench::Driven driven = bench::keep_driven(book, static_cast<std::uint64_t>(i) + 1);
-        text_bytes_ += driven.text_bytes;
-        return driven.id;
+        const bench::Driven one = bench::keep_driven(book, static_cast<std::uint64_t>(i) + 1);
+        text_bytes_ += one.text_bytes;
+        return one.id;
     }
 
     void remove() const {

@@ -180,6 +180,7 @@ TEST_F(BookEditing, AKeptPairingOpensWithBothItsSessions) {
     pairings.list().choose_row(row);
     EXPECT_THAT(pairings.model().index(row, models::PairingList::a_column).data().toString().toStdString(),
                 HasSubstr("Wren Alder, Plover, lap 1, "));
+    EXPECT_THAT(pairings.chosen().toStdString(), HasSubstr("Wren Alder, Plover, lap 1, "));
     ASSERT_TRUE(pairings.list().hasFocus());
     press(Qt::Key_Return);
     ASSERT_TRUE(fixture::wait_for([&] { return window->on_compare_page() && window->shelf().entries().size() == 4; }));

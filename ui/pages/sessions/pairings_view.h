@@ -28,15 +28,19 @@ class PairingsView : public QWidget {
     [[nodiscard]] BookTable& list() { return *list_; }
     [[nodiscard]] const models::PairingList& model() const { return *model_; }
     [[nodiscard]] QString said() const;
+    [[nodiscard]] QString chosen() const; // the chosen pairing in full
 
   Q_SIGNALS:
     void pairing_asked(const lapwright::book::PairingSummary& pairing);
     void left();
 
   private:
+    void follow_row();
+
     models::PairingList* model_;
     BookTable* list_;
     QLabel* said_;
+    QLabel* chosen_;
 };
 
 } // namespace lapwright::pages
