@@ -1,17 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // lapwright: a subcommand runs without a display, anything else opens the workstation.
 #include "app/commands/commands.h"
+#include "core/base/large_heap.h"
 #ifdef LAPWRIGHT_WINDOW
 #include "ui/window/run.h"
 #include "ui/window/write_sheet.h"
 #endif
 
-#include <malloc.h>
-#include <sys/mman.h>
-#include <unistd.h>
-
-#include <cstdint>
-#include <cstdlib>
 #include <iostream>
 #include <string>
 #include <vector>
@@ -28,28 +23,10 @@ lapwright::commands::SheetWriter sheet_writer() {
 #endif
 }
 
-// Ensembles come and go in blocks of megabytes: page by page, and given back to the system at every release, they cost
-// a fifth of the time of a comparison.  So released memory is kept, and the heap is one stretch that asks for large
-// pages (mallopt(3), madvise(2)); only what is used of it is taken.
-void make_room() {
-    constexpr std::size_t mebibyte = std::size_t{1} << 20U;
-    constexpr std::size_t heap = 512 * mebibyte;
-    constexpr std::size_t large_page = 2 * mebibyte;
-    mallopt(M_ARENA_MAX, 1);
-    mallopt(M_MMAP_THRESHOLD, 1024 * mebibyte);
-    mallopt(M_TRIM_THRESHOLD, 1024 * mebibyte);
-    mallopt(M_TOP_PAD, heap);
-    void* volatile block = std::malloc(mebibyte); // volatile, or no memory would be asked for: the heap grows once
-    std::free(block);
-    const auto end = reinterpret_cast<std::uintptr_t>(sbrk(0));
-    const std::uintptr_t begin = (end - heap + large_page) / large_page * large_page;
-    madvise(reinterpret_cast<void*>(begin), end - begin, MADV_HUGEPAGE); // a hint: refused where there are none
-}
-
 } // namespace
 
 int main(int argc, char** argv) {
-    make_room();
+    lapwright::base::prepare_large_heap();
     const std::vector<std::string> words(argv + 1, argv + argc);
 #ifdef LAPWRIGHT_WINDOW
     if (lapwright::commands::wish(words) == lapwright::commands::Wish::open_window) {

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/large_heap.h"
+
+#include <cstddef>
+#include <cstdint>
+#include <cstdlib>
+
+#include <malloc.h>
+#include <sys/mman.h>
+#include <unistd.h>
+
+namespace lapwright::base {
+
+void prepare_large_heap() {
+    constexpr std::size_t mebibyte = std::size_t{1} << 20U;
+    constexpr std::size_t heap = 512 * mebibyte;
+    constexpr std::size_t large_page = 2 * mebibyte;
+    mallopt(M_ARENA_MAX, 1);
+    mallopt(M_MMAP_THRESHOLD, 1024 * mebibyte);
+    mallopt(M_TRIM_THRESHOLD, 1024 * mebibyte);
+    mallopt(M_TOP_PAD, heap);
+    void* volatile block = std::malloc(mebibyte); // volatile, or no memory would be asked for: the heap grows once
+    std::free(block);
+    const auto end = reinterpret_cast<std::uintptr_t>(sbrk(0));
+    const std::uintptr_t begin = (end - heap + large_page) / large_page * large_page;
+    madvise(reinterpret_cast<void*>(begin), end - begin, MADV_HUGEPAGE); // a hint: refused where there are none
+}
+
+} // namespace lapwright::base
