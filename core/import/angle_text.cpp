@@ -22,23 +22,23 @@ struct Split {
 };
 
 // Cuts a hemisphere letter from either end.
-void cut_letter(std::string_view& text, Split& split) {
+void cut_letter(std::string_view& text, Letters letters, Split& split) {
     if (text.empty()) return;
-    if (const auto front = read_hemisphere(text.substr(0, 1))) {
+    if (const auto front = read_hemisphere(text.substr(0, 1), letters)) {
         split.sign = *front;
         split.marked = true;
         text = trimmed(text.substr(1));
-    } else if (const auto back = read_hemisphere(text.substr(text.size() - 1))) {
+    } else if (const auto back = read_hemisphere(text.substr(text.size() - 1), letters)) {
         split.sign = *back;
         split.marked = true;
         text = trimmed(text.substr(0, text.size() - 1));
     }
 }
 
-Split split_parts(std::string_view text, char decimal_mark) {
+Split split_parts(std::string_view text, char decimal_mark, Letters letters) {
     Split split;
     text = trimmed(text);
-    cut_letter(text, split);
+    cut_letter(text, letters, split);
     if (text.starts_with('-')) {
         split.sign = -split.sign;
         text.remove_prefix(1);
@@ -68,7 +68,7 @@ Split split_parts(std::string_view text, char decimal_mark) {
 
 } // namespace
 
-std::optional<double> read_hemisphere(std::string_view cell) {
+std::optional<double> read_hemisphere(std::string_view cell, Letters letters) {
     if (cell.size() != 1) return std::nullopt;
     switch (cell.front()) {
     case 'N':
@@ -82,13 +82,24 @@ std::optional<double> read_hemisphere(std::string_view cell) {
     case 'w':
         return -1.0;
     default:
+        break;
+    }
+    if (letters == Letters::english) return std::nullopt;
+    switch (cell.front()) {
+    case 'O':
+    case 'o':
+        return letters == Letters::o_is_east ? 1.0 : -1.0;
+    case 'Z':
+    case 'z':
+        return -1.0;
+    default:
         return std::nullopt;
     }
 }
 
-std::optional<double> read_angle(std::string_view cell, char decimal_mark) {
+std::optional<double> read_angle(std::string_view cell, char decimal_mark, Letters letters) {
     if (cell.size() < 2 || cell.size() > 40) return std::nullopt;
-    const Split split = split_parts(cell, decimal_mark);
+    const Split split = split_parts(cell, decimal_mark, letters);
     if (!split.fits || !split.marked || split.numbers.empty() || split.numbers.size() > 3) return std::nullopt;
     double degrees = 0.0;
     double scale = 1.0;

@@ -81,7 +81,10 @@ void tell_doubts(Recording& recording, const Layout& layout, const std::vector<C
         recording.warnings.push_back(
             {"no_header", "no line names the columns: their meanings are guessed by their values", {}});
     for (const auto& guess : guesses) {
-        if (guess.role == Role::skip || guess.settled) continue;
+        if (guess.settled) continue;
+        if (guess.role == Role::skip && !guess.left_out.empty())
+            recording.warnings.push_back({"column_left_out", "column \"" + guess.name + "\": " + guess.left_out, {}});
+        if (guess.role == Role::skip) continue;
         if (!guess.doubt.empty())
             recording.warnings.push_back({"column_unsure", "column \"" + guess.name + "\": " + guess.doubt, {}});
         else if (is_doubtful(guess))

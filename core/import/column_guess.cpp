@@ -3,6 +3,8 @@
 
 #include "core/import/column_relations.h"
 #include "core/import/column_units.h"
+#include "core/import/hemisphere_letters.h"
+#include "core/import/recipe_edit.h"
 #include "core/import/units_in_text.h"
 #include "core/import/words.h"
 
@@ -34,7 +36,10 @@ Meaning meaning_with_unit(Meaning meaning, Unit unit) {
 ColumnGuess read_header_cell(const Layout& layout, std::size_t column) {
     ColumnGuess guess;
     guess.header = layout.names[column];
-    NameAndUnit parted = part_name_and_unit(guess.header);
+    const auto whole = meaning_of_name(guess.header);
+    const bool letters = whole && (whole->role == Role::north_south || whole->role == Role::east_west);
+    // The S of "N/S" is no second.
+    NameAndUnit parted = letters ? NameAndUnit{guess.header, "", std::nullopt} : part_name_and_unit(guess.header);
     if (parted.unit_text.empty() && !layout.units[column].empty()) {
         parted.unit_text = layout.units[column];
         parted.unit = parse_unit(parted.unit_text);
@@ -71,19 +76,25 @@ void guess_by_name(ColumnGuess& guess) {
     if (guess.unit_written) guess.reason += ", unit " + guess.unit_text + " as written";
 }
 
+bool can_be_channel(const ColumnGuess& guess, const ColumnValues& values) {
+    const bool position = guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude;
+    if (values.form == CellForm::angle) return position || guess.meaning == Meaning::course;
+    return values.form == CellForm::number || (values.form == CellForm::clock && guess.meaning == Meaning::lap_time);
+}
+
 // Whether the cells can be what the name says.
 void settle_form(ColumnGuess& guess, const ColumnValues& values) {
     guess.form = values.form;
+    const Role named = guess.role;
+    const bool known = named != Role::channel || guess.meaning != Meaning::other;
     if (values.form == CellForm::text) guess.role = Role::skip;
     const bool wants_letter = guess.role == Role::north_south || guess.role == Role::east_west;
     if (wants_letter != (values.form == CellForm::hemisphere)) guess.role = Role::skip;
     if (guess.role == Role::date && values.form == CellForm::moment) guess.role = Role::time;
-    if (guess.role != Role::channel) return;
-    const bool measures = values.form == CellForm::number || values.form == CellForm::angle ||
-                          (values.form == CellForm::clock && guess.meaning == Meaning::lap_time);
-    if (!measures) guess.role = Role::skip;
-    const bool position = guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude;
-    if (values.form == CellForm::angle && !position && guess.meaning != Meaning::course) guess.role = Role::skip;
+    if (guess.role == Role::channel && !can_be_channel(guess, values)) guess.role = Role::skip;
+    if (guess.role != Role::skip || named == Role::skip || !known || values.filled == 0) return;
+    guess.left_out =
+        "its name says " + words(ColumnUse{named, guess.meaning}) + ", but its cells cannot be read as that: not used";
 }
 
 void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& samples) {
@@ -110,7 +121,8 @@ void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& 
 } // namespace
 
 bool is_doubtful(const ColumnGuess& guess) {
-    if (guess.role == Role::skip || guess.settled) return false;
+    if (guess.settled) return false;
+    if (guess.role == Role::skip) return !guess.left_out.empty();
     const bool unsure = guess.confidence < doubtful_below && guess.role == Role::channel;
     return !guess.doubt.empty() || (unsure && guess.meaning != Meaning::other);
 }
@@ -129,6 +141,8 @@ std::vector<ColumnGuess> guess_columns(const Layout& layout, const Samples& samp
         guesses.push_back(std::move(guess));
     }
     relate_columns(guesses, values, samples);
+    find_unnamed_letters(samples, values, guesses);
+    settle_letter_o(layout, samples, guesses);
     return guesses;
 }
 

@@ -32,6 +32,8 @@ struct ColumnGuess {
     bool settled = false;      // a person has said what it is: no doubt is told
     // Set where a second reading is plausible as well: a sentence that says which.
     std::string doubt;
+    // Set where the name is known and the cells cannot be what it says, so that they are not used: a sentence.
+    std::string left_out;
 };
 
 inline constexpr double doubtful_below = 0.6;

@@ -132,7 +132,7 @@ class Relations {
         const auto latitude = find(Meaning::latitude);
         const auto longitude = find(Meaning::longitude);
         const auto plain = [&](std::optional<std::size_t> i) {
-            return i && (guesses[*i].form == CellForm::number || guesses[*i].form == CellForm::angle);
+            return i && (guesses[*i].form == CellForm::number || is_angle(guesses[*i].form));
         };
         if (!time || !plain(latitude) || !plain(longitude)) return;
         speed_mps_ = speed_by_positions(samples, si_numbers(guesses[*time], values[*time]),

@@ -15,7 +15,7 @@ namespace {
 
 constexpr double seconds_a_day = 86400.0;
 
-constexpr std::array<std::pair<CellForm, std::string_view>, 10> form_names{{
+constexpr std::array<std::pair<CellForm, std::string_view>, 12> form_names{{
     {CellForm::number, "number"},
     {CellForm::clock, "clock"},
     {CellForm::packed_clock, "packed_clock"},
@@ -23,8 +23,10 @@ constexpr std::array<std::pair<CellForm, std::string_view>, 10> form_names{{
     {CellForm::date, "date"},
     {CellForm::packed_date, "packed_date"},
     {CellForm::angle, "angle"},
+    {CellForm::angle_o_west, "angle_o_west"},
     {CellForm::degrees_minutes, "degrees_minutes"},
     {CellForm::hemisphere, "hemisphere"},
+    {CellForm::hemisphere_o_west, "hemisphere_o_west"},
     {CellForm::text, "text"},
 }};
 
@@ -89,11 +91,15 @@ std::optional<double> read_cell(std::string_view cell, CellForm form, NumberStyl
     case CellForm::packed_date:
         return seconds_of(read_ddmmyy(cell));
     case CellForm::angle:
-        return read_angle(cell, style.decimal_mark);
+        return read_angle(cell, style.decimal_mark, Letters::o_is_east);
+    case CellForm::angle_o_west:
+        return read_angle(cell, style.decimal_mark, Letters::o_is_west);
     case CellForm::degrees_minutes:
         return unpack_degrees(read_number(cell, style));
     case CellForm::hemisphere:
-        return read_hemisphere(cell);
+        return read_hemisphere(cell, Letters::o_is_east);
+    case CellForm::hemisphere_o_west:
+        return read_hemisphere(cell, Letters::o_is_west);
     case CellForm::text:
         break;
     }

@@ -19,11 +19,21 @@ enum class CellForm {
     moment,          // date and clock reading: seconds since 1970 UTC
     date,            // the day's midnight as seconds since 1970 UTC
     packed_date,     // "160526", day, month, year: the same
-    angle,           // degrees with marks or letters: degrees
+    angle,           // degrees with marks or letters, O east: degrees
+    angle_o_west,    // the same, O west
     degrees_minutes, // "5207.404", degrees and minutes without marks: degrees
-    hemisphere,      // a letter: +1 or -1
-    text,            // none of these: not read
+    hemisphere,      // a letter, O east: +1 or -1
+    hemisphere_o_west,
+    text, // none of these: not read
 };
+
+// Degrees with marks or letters; a letter alone; wherever O lies.
+[[nodiscard]] constexpr bool is_angle(CellForm form) {
+    return form == CellForm::angle || form == CellForm::angle_o_west;
+}
+[[nodiscard]] constexpr bool is_hemisphere(CellForm form) {
+    return form == CellForm::hemisphere || form == CellForm::hemisphere_o_west;
+}
 
 [[nodiscard]] std::string_view name(CellForm form);
 [[nodiscard]] std::optional<CellForm> parse_cell_form(std::string_view text);

@@ -151,7 +151,8 @@ bool is_comment(std::string_view line) {
 
 bool looks_like_data(std::string_view cell, NumberStyle style) {
     if (means_absent(cell) || read_number(cell, style)) return true;
-    return read_clock(cell) || read_date(cell) || read_moment(cell) || read_angle(cell, style.decimal_mark);
+    return read_clock(cell) || read_date(cell) || read_moment(cell) ||
+           read_angle(cell, style.decimal_mark, Letters::o_is_east);
 }
 
 std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding) {

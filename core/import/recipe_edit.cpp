@@ -29,8 +29,8 @@ bool form_has_unit(CellForm form) {
 }
 
 Unit unit_of_form(CellForm form) {
-    const bool angle = form == CellForm::angle || form == CellForm::degrees_minutes;
-    if (form == CellForm::hemisphere) return Unit::none;
+    const bool angle = is_angle(form) || form == CellForm::degrees_minutes;
+    if (is_hemisphere(form)) return Unit::none;
     return angle ? Unit::degree : Unit::second;
 }
 
@@ -111,11 +111,15 @@ std::string words(CellForm form) {
     case CellForm::packed_date:
         return "ddmmyy without marks";
     case CellForm::angle:
-        return "degrees with marks or letters";
+        return "degrees with marks or letters, O is east";
+    case CellForm::angle_o_west:
+        return "degrees with marks or letters, O is west";
     case CellForm::degrees_minutes:
         return "ddmm.mmmm without marks";
     case CellForm::hemisphere:
-        return "letter";
+        return "letter, O is east";
+    case CellForm::hemisphere_o_west:
+        return "letter, O is west";
     case CellForm::text:
         break;
     }
@@ -142,8 +146,10 @@ std::vector<CellForm> forms_for(const ColumnUse& use) {
     using enum CellForm;
     if (use.role == Role::time) return {number, clock, packed_clock, moment};
     if (use.role == Role::date) return {date, packed_date};
-    if (use.role == Role::north_south || use.role == Role::east_west) return {hemisphere};
-    if (use.meaning == Meaning::latitude || use.meaning == Meaning::longitude) return {number, angle, degrees_minutes};
+    if (use.role == Role::north_south) return {hemisphere};
+    if (use.role == Role::east_west) return {hemisphere, hemisphere_o_west};
+    if (use.meaning == Meaning::latitude) return {number, angle, degrees_minutes};
+    if (use.meaning == Meaning::longitude) return {number, angle, angle_o_west, degrees_minutes};
     if (use.meaning == Meaning::course) return {number, angle};
     if (use.meaning == Meaning::lap_time) return {number, clock};
     return {number};

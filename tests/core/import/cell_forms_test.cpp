@@ -69,6 +69,10 @@ TEST(AngleText, ReadsEveryWayOfWriting) {
         EXPECT_NEAR(read_angle(text, '.').value(), 54.9, 1e-12) << text;
     EXPECT_NEAR(read_angle("2°21'00\"W", '.').value(), -2.35, 1e-12);
     EXPECT_NEAR(read_angle("54,9N", ',').value(), 54.9, 1e-12);
+    EXPECT_NEAR(read_angle("2°21' O", '.', Letters::o_is_east).value(), 2.35, 1e-12);
+    EXPECT_NEAR(read_angle("2°21' O", '.', Letters::o_is_west).value(), -2.35, 1e-12);
+    EXPECT_NEAR(read_angle("54.9Z", '.', Letters::o_is_east).value(), -54.9, 1e-12);
+    EXPECT_FALSE(read_angle("2°21' O", '.')) << "whose O it is, is not known";
     for (const char* text : {"", "54.9", "N", "54°61'N", "54.5°30'N", "54°54'54'54'N", "north"})
         EXPECT_FALSE(read_angle(text, '.')) << text;
 }
