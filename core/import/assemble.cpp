@@ -237,6 +237,7 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     if (!base::go_on(progress, assembling, 0.99)) return base::cancelled();
     const auto trust = tell_trust(recording);
     recording.warnings.insert(recording.warnings.end(), trust.begin(), trust.end());
+    if (!base::go_on(progress, assembling, 1.0)) return base::cancelled();
     return recording;
 }
 

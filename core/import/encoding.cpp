@@ -61,31 +61,18 @@ bool can_be_utf8(std::string_view head) {
     return true;
 }
 
-Utf8Text from_utf16(std::string_view bytes, bool little) {
-    Utf8Text result;
-    result.text.reserve(bytes.size() / 2 + 16);
-    const auto unit = [&](std::size_t at) {
-        const unsigned first = byte_at(bytes, at);
-        const unsigned second = byte_at(bytes, at + 1);
-        return static_cast<char32_t>(little ? first | (second << 8U) : (first << 8U) | second);
-    };
-    std::size_t at = bytes.size() >= 2 && unit(0) == 0xFEFF ? 2 : 0;
-    for (; at + 1 < bytes.size(); at += 2) {
-        char32_t letter = unit(at);
-        const bool high = letter >= 0xD800 && letter < 0xDC00;
-        const bool low = letter >= 0xDC00 && letter < 0xE000;
-        const char32_t next = high && at + 3 < bytes.size() ? unit(at + 2) : 0;
-        if (next >= 0xDC00 && next < 0xE000) {
-            letter = 0x10000U + ((letter - 0xD800U) << 10U) + (next - 0xDC00U);
-            at += 2;
-        } else if (high || low) {
-            letter = replacement;
-            ++result.damaged;
-        }
-        append(result.text, letter);
-    }
-    if (at < bytes.size()) ++result.damaged;
-    return result;
+char32_t utf16_unit(std::string_view bytes, std::size_t at, Encoding encoding) {
+    const unsigned first = byte_at(bytes, at);
+    const unsigned second = byte_at(bytes, at + 1);
+    return encoding == Encoding::utf16_little ? first | (second << 8U) : (first << 8U) | second;
+}
+
+bool is_high_half(char32_t unit) {
+    return unit >= 0xD800 && unit < 0xDC00;
+}
+
+bool is_low_half(char32_t unit) {
+    return unit >= 0xDC00 && unit < 0xE000;
 }
 
 } // namespace
@@ -104,9 +91,41 @@ Encoding detect_encoding(std::string_view head) {
     return can_be_utf8(head) ? Encoding::utf8 : Encoding::windows_1252;
 }
 
+bool has_mark(std::string_view bytes, Encoding encoding) {
+    return bytes.size() >= 2 && utf16_unit(bytes, 0, encoding) == 0xFEFF;
+}
+
+void append_utf16(std::string_view piece, Encoding encoding, Utf8Text& text) {
+    std::size_t at = 0;
+    for (; at + 1 < piece.size(); at += 2) {
+        char32_t letter = utf16_unit(piece, at, encoding);
+        const char32_t next =
+            is_high_half(letter) && at + 3 < piece.size() ? utf16_unit(piece, at + 2, encoding) : char32_t{0};
+        if (is_low_half(next)) {
+            letter = 0x10000U + ((letter - 0xD800U) << 10U) + (next - 0xDC00U);
+            at += 2;
+        } else if (is_high_half(letter) || is_low_half(letter)) {
+            letter = replacement;
+            ++text.damaged;
+        }
+        append(text.text, letter);
+    }
+    if (at < piece.size()) ++text.damaged;
+}
+
+std::size_t whole_characters(std::string_view piece, Encoding encoding) {
+    const std::size_t units = piece.size() / 2 * 2;
+    return units >= 2 && is_high_half(utf16_unit(piece, units - 2, encoding)) ? units - 2 : units;
+}
+
 Utf8Text to_utf8(std::string_view bytes, Encoding encoding) {
-    if (encoding == Encoding::utf16_little || encoding == Encoding::utf16_big)
-        return from_utf16(bytes, encoding == Encoding::utf16_little);
+    if (encoding == Encoding::utf16_little || encoding == Encoding::utf16_big) {
+        Utf8Text text;
+        if (has_mark(bytes, encoding)) bytes.remove_prefix(2);
+        text.text.reserve(bytes.size() / 2 + 16);
+        append_utf16(bytes, encoding, text);
+        return text;
+    }
     if (bytes.starts_with(utf8_mark)) bytes.remove_prefix(utf8_mark.size());
     if (encoding == Encoding::utf8) return {std::string(bytes), 0};
     Utf8Text result;

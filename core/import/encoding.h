@@ -22,6 +22,15 @@ struct Utf8Text {
     std::size_t damaged = 0; // halves of characters that became U+FFFD or were cut at the end
 };
 
+// Whether a UTF-16 text begins with a byte order mark.
+[[nodiscard]] bool has_mark(std::string_view bytes, Encoding encoding);
+
+// Appends a piece of a UTF-16 text, without its byte order mark.  Only the last piece may end within a character.
+void append_utf16(std::string_view piece, Encoding encoding, Utf8Text& text);
+
+// Bytes of a UTF-16 piece up to the last whole character: half of one may stand at the end.
+[[nodiscard]] std::size_t whole_characters(std::string_view piece, Encoding encoding);
+
 [[nodiscard]] Utf8Text to_utf8(std::string_view bytes, Encoding encoding);
 
 [[nodiscard]] bool has_high_bytes(std::string_view text);

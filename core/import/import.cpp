@@ -51,7 +51,7 @@ base::Result<Recording> import_text(const TextSource& source, const std::string&
 base::Result<Recording> import_source(const ByteSource& bytes, const std::string& name, const Options& options,
                                       const base::Progress& progress) {
     try {
-        const auto source = open_text(bytes, name);
+        const auto source = open_text(bytes, name, progress);
         if (!source) return source.error();
         auto recording = import_text(*source, name, options, progress);
         if (!recording || source->warnings.empty()) return recording;

@@ -38,6 +38,26 @@ std::optional<std::size_t> size_without_zeros(const ByteSource& bytes) {
     return size;
 }
 
+// A long file is turned piece by piece, so that it can be stopped.
+base::Result<Utf8Text> read_utf16(const ByteSource& bytes, Encoding encoding, const std::string& name,
+                                  const base::Progress& progress) {
+    constexpr std::size_t piece_bytes = std::size_t{4} << 20U;
+    Utf8Text text;
+    text.text.reserve(bytes.size() / 2 + 16);
+    std::string buffer;
+    for (std::size_t at = 0; at < bytes.size();) {
+        if (!base::go_on(progress, "reading characters", 0.0)) return base::cancelled();
+        const std::size_t end = std::min(bytes.size(), at + piece_bytes);
+        auto piece = bytes.piece(at, end, buffer);
+        if (!piece) return unreadable(name);
+        if (end < bytes.size()) piece = piece->substr(0, whole_characters(*piece, encoding));
+        at += piece->size();
+        if (at == piece->size() && has_mark(*piece, encoding)) piece->remove_prefix(2);
+        append_utf16(*piece, encoding, text);
+    }
+    return text;
+}
+
 Error without_table(const std::string& name) {
     return {ErrorCode::not_a_table,
             {name, {}, ""},
@@ -101,16 +121,15 @@ std::optional<std::string_view> whole_text(const ByteSource& bytes, std::string&
     return bytes.piece(0, bytes.size(), buffer);
 }
 
-base::Result<TextSource> open_text(const ByteSource& bytes, const std::string& name) {
+base::Result<TextSource> open_text(const ByteSource& bytes, const std::string& name, const base::Progress& progress) {
     std::string buffer;
     const auto head = bytes.piece(0, std::min(bytes.size(), head_bytes), buffer);
     if (!head) return unreadable(name);
     TextSource source{bytes, nullptr, detect_encoding(*head), FileKind::table, {}};
     if (source.encoding == Encoding::utf16_little || source.encoding == Encoding::utf16_big) {
-        std::string all_buffer;
-        const auto all = whole_text(bytes, all_buffer);
-        if (!all) return unreadable(name);
-        Utf8Text converted = to_utf8(*all, source.encoding);
+        auto read = read_utf16(bytes, source.encoding, name, progress);
+        if (!read) return read.error();
+        Utf8Text converted = std::move(read).value();
         if (converted.damaged > 0)
             source.warnings.push_back({"encoding_damaged",
                                        base::integer_text(static_cast<std::int64_t>(converted.damaged)) +

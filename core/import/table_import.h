@@ -25,7 +25,8 @@ struct TextSource {
     std::vector<recording::Warning> warnings;
 };
 
-[[nodiscard]] base::Result<TextSource> open_text(const ByteSource& bytes, const std::string& name);
+[[nodiscard]] base::Result<TextSource> open_text(const ByteSource& bytes, const std::string& name,
+                                                 const base::Progress& progress = {});
 
 struct KnownTable {
     Layout layout;

@@ -42,16 +42,17 @@ class NormalBatch {
 // Besides what the filter needs a Transition has `template <int columns> Batch<size, columns> noise(NormalBatch&)`:
 // columns drawn from N(0, Q).  Calls keep(k, deviation) for every step from the last to the first; deviation is a
 // Batch<size, columns> of truth minus estimate, of which only the first `wanted` rows are meant: the others would cost
-// as much and are left as the simulation made them.  keep answers whether to go on.
-template <int columns, int wanted, typename Transition, typename Keep>
+// as much and are left as the simulation made them.  go_on(k) is asked before every step of the way there and back.
+template <int columns, int wanted, typename Transition, typename Keep, typename GoOn = Always>
 void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transition>& filtered, std::uint64_t seed,
-                     std::uint64_t first_stream, Keep&& keep) {
+                     std::uint64_t first_stream, Keep&& keep, const GoOn& go_on = {}) {
     constexpr int size = Transition::size;
     NormalBatch<columns> normals(seed, first_stream);
     std::vector<Batch<size, columns>> errors(model.steps.size());
     std::vector<Batch<1, columns>> innovations(model.observations.size());
     Batch<size, columns> e = Batch<size, columns>::Zero();
     for (std::size_t k = 0; k < model.steps.size(); ++k) {
+        if (!go_on(k)) return;
         const auto& step = model.steps[k];
         if (step.prior >= 0) {
             const auto& sd = model.priors[static_cast<std::size_t>(step.prior)].sd;
@@ -69,7 +70,7 @@ void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transit
         }
     }
     Batch<size, columns> r = Batch<size, columns>::Zero();
-    for (std::size_t k = model.steps.size(); k-- > 0;) {
+    for (std::size_t k = model.steps.size(); k-- > 0 && go_on(k);) {
         const auto& step = model.steps[k];
         for (std::size_t j = model.observations_end(k); j-- > step.first_observation;) {
             if (filtered.accepted[j] == 0) continue;
@@ -81,7 +82,7 @@ void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transit
         }
         errors[k].template topRows<wanted>().noalias() -=
             filtered.covariance[k].template topRows<wanted>().lazyProduct(r);
-        if (!keep(k, errors[k])) return;
+        keep(k, errors[k]);
         if (step.prior >= 0)
             r.setZero();
         else

@@ -73,6 +73,11 @@ void mirror(Matrix& m) {
             m(i, j) = m(j, i);
 }
 
+// A question whether to go on that is always answered yes.
+struct Always {
+    [[nodiscard]] bool operator()(std::size_t) const { return true; }
+};
+
 // The filter's memory, one entry a step or an observation.
 template <typename Transition>
 struct Filtered {
@@ -92,12 +97,14 @@ class Filter {
     using Model = StateSpace<Transition>;
 
     // Observations further than `gate` standard deviations from their prediction are thrown out, unless harmless.
-    [[nodiscard]] static Filtered<Transition> run(const Model& model, double gate) {
+    // go_on(k) is asked before every step; where it answers no, what is returned is not to be used.
+    template <typename GoOn = Always>
+    [[nodiscard]] static Filtered<Transition> run(const Model& model, double gate, const GoOn& go_on = {}) {
         Filtered<Transition> result = with_room(model);
         Gate keeper{gate, model.patience, {}};
         typename Model::Vector x = Model::Vector::Zero();
         typename Model::Matrix p = Model::Matrix::Zero();
-        for (std::size_t k = 0; k < model.steps.size(); ++k) {
+        for (std::size_t k = 0; k < model.steps.size() && go_on(k); ++k) {
             predict(model, k, x, p);
             result.mean[k] = x;
             result.covariance[k] = p;
@@ -172,12 +179,14 @@ class Filter {
 // Walks from the last step to the first.  For each observation that was accepted it calls
 // visitor.observation(j, u, d): the smoothing error u and its variance d (ê = R u); for each step, after those of its
 // observations, visitor.step(k, r, n).  With `with_variance` false d is 0 and n is zero.
-template <bool with_variance, typename Transition, typename Visitor>
-void walk_back(const StateSpace<Transition>& model, const Filtered<Transition>& filtered, Visitor&& visitor) {
+// go_on(k) is asked before every step.
+template <bool with_variance, typename Transition, typename Visitor, typename GoOn = Always>
+void walk_back(const StateSpace<Transition>& model, const Filtered<Transition>& filtered, Visitor&& visitor,
+               const GoOn& go_on = {}) {
     using Model = StateSpace<Transition>;
     typename Model::Vector r = Model::Vector::Zero();
     typename Model::Matrix n = Model::Matrix::Zero();
-    for (std::size_t k = model.steps.size(); k-- > 0;) {
+    for (std::size_t k = model.steps.size(); k-- > 0 && go_on(k);) {
         for (std::size_t j = model.observations_end(k); j-- > model.steps[k].first_observation;) {
             if (filtered.accepted[j] == 0) continue;
             const Observation& seen = model.observations[j];

@@ -56,69 +56,78 @@ void write_draw(Path& draw, const Path& best, std::size_t k, const auto& deviati
                                  best.acceleration_mps2[k].north + deviation(6, column)};
 }
 
-// Reports come one at a time, whichever thread they are from.
+// Asked at every step, of whichever thread, it passes the question on once in so many.
 class Report {
   public:
     Report(const base::Progress& progress, std::size_t whole) : progress_(progress), whole_(whole) {}
-    bool add(std::size_t steps) {
+    [[nodiscard]] bool go_on(std::size_t step) {
+        if (step % steps_between_reports != 0) return true;
         const std::scoped_lock lock(mutex_);
-        done_ += steps;
+        done_ = std::min(whole_, done_ + steps_between_reports);
         go_on_ = go_on_ && base::go_on(progress_, "drawing the ensemble",
                                        0.5 + 0.5 * static_cast<double>(done_) / static_cast<double>(whole_));
         return go_on_;
     }
+    [[nodiscard]] bool stopped() const { return !go_on_; }
 
   private:
     const base::Progress& progress_;
     std::size_t whole_;
     std::size_t done_ = 0;
-    bool go_on_ = true;
+    std::atomic<bool> go_on_ = true;
     std::mutex mutex_;
 };
 
+std::size_t batches_of(const EnsembleOptions& options) {
+    return (options.draws + batch - 1) / batch;
+}
+
 template <int state_size>
 bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, const EnsembleOptions& options,
-              const base::Progress& progress, Ensemble& result) {
-    const std::size_t batches = (result.draws.size() + batch - 1) / batch;
-    Report report(progress, batches * model.steps.size());
-    return do_all(batches, options.threads, [&](std::size_t b) {
+              Report& report, Ensemble& result) {
+    return do_all(batches_of(options), options.threads, [&](std::size_t b) {
         const std::size_t first = b * batch;
         const int count = static_cast<int>(std::min<std::size_t>(batch, result.draws.size() - first));
-        for (std::size_t d = first; d < first + static_cast<std::size_t>(count); ++d)
+        for (std::size_t d = first; d < first + static_cast<std::size_t>(count); ++d) {
+            if (!report.go_on(0)) return false; // room for a long session takes its time
             result.draws[d] = with_room(result.best.time_s);
-        bool go_on = true;
+        }
         math::draw_deviations<batch, written_rows>(
-            model, filtered, options.seed, first, [&](std::size_t k, const auto& deviation) {
+            model, filtered, options.seed, first,
+            [&](std::size_t k, const auto& deviation) {
                 for (int c = 0; c < count; ++c)
                     write_draw(result.draws[first + static_cast<std::size_t>(c)], result.best, k, deviation, c);
-                if (k % steps_between_reports == 0)
-                    go_on = report.add(std::min(steps_between_reports, model.steps.size() - k));
-                return go_on;
-            });
-        return go_on;
+            },
+            [&](std::size_t k) { return report.go_on(k); });
+        return !report.stopped();
     });
 }
 
 template <int state_size>
 std::optional<Ensemble> ensemble_of(const Estimation& estimation, const EnsembleOptions& options,
                                     const base::Progress& progress) {
+    if (!base::go_on(progress, "drawing the ensemble", 0.5)) return std::nullopt;
     const auto model =
         motion_model<state_size>(estimation.nodes, estimation.situations, estimation.levels, options.use);
-    const auto filtered = math::Filter<MotionTransition<state_size>>::run(model, options.gate);
+    // There and back for the best path and for each batch of draws.
+    Report report(progress, 2 * (1 + batches_of(options)) * model.steps.size());
+    const auto asked = [&](std::size_t k) { return report.go_on(k); };
+    if (!asked(0)) return std::nullopt;
+    const auto filtered = math::Filter<MotionTransition<state_size>>::run(model, options.gate, asked);
+    if (report.stopped()) return std::nullopt;
     Ensemble result;
     std::vector<double> stamps(estimation.nodes.size());
     std::ranges::transform(estimation.nodes, stamps.begin(), &Node::time_s);
     result.best = with_room(std::make_shared<const std::vector<double>>(std::move(stamps)));
     result.log_likelihood = filtered.log_likelihood;
-    math::walk_back<false>(model, filtered, BestPath<state_size>{filtered, result});
+    math::walk_back<false>(model, filtered, BestPath<state_size>{filtered, result}, asked);
     for (std::size_t j = 0; j < model.observations.size(); ++j) {
         SensorCount& count = result.counts[static_cast<std::size_t>(model.observations[j].sensor)];
         ++count.samples;
         if (filtered.accepted[j] == 0) ++count.rejected;
     }
     result.draws.resize(options.draws);
-    if (!base::go_on(progress, "drawing the ensemble", 0.5)) return std::nullopt;
-    if (!draw_all<state_size>(model, filtered, options, progress, result)) return std::nullopt;
+    if (report.stopped() || !draw_all<state_size>(model, filtered, options, report, result)) return std::nullopt;
     return result;
 }
 

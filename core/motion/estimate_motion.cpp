@@ -39,8 +39,9 @@ base::Result<MotionEstimate> estimate_motion(const recording::Recording& recordi
     const base::Result<LocalFrame> natural = natural_frame(recording);
     if (!natural) return natural.error();
     const LocalFrame frame = options.frame && options.frame->on_earth == natural->on_earth ? *options.frame : *natural;
-    const base::Result<Measurements> measured = measurements(recording, frame);
+    const base::Result<Measurements> measured = measurements(recording, frame, progress);
     if (!measured) return measured.error();
+    if (!base::go_on(progress, "placing the positions", 0.0)) return base::cancelled();
     Options own = options;
     own.seed = own_seed(recording, options.seed);
     base::Result<MotionEstimate> result = smooth_motion(*measured, own, progress);

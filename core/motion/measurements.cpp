@@ -141,7 +141,8 @@ Series without_repeats(Series series) {
     return repeats >= repeated_share * moving && fresh.size() >= 2 ? fresh : series;
 }
 
-base::Result<Measurements> measurements(const recording::Recording& recording, const LocalFrame& frame) {
+base::Result<Measurements> measurements(const recording::Recording& recording, const LocalFrame& frame,
+                                        const base::Progress& progress) {
     Measurements result;
     result.frame = frame;
     result.splits_s = recording.splits_s;
@@ -151,15 +152,20 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     const Channel* north = recording.find(Meaning::north);
     if (frame.on_earth && latitude && longitude) add_satellite_positions(result, *latitude, *longitude);
     if (!frame.on_earth && east && north) add_metre_positions(result, *east, *north);
+    const auto go_on = [&] { return base::go_on(progress, "placing the positions", 0.0); };
+    if (!go_on()) return base::cancelled();
     leave_out_spikes(result);
+    if (!go_on()) return base::cancelled();
     result.speed = series_of(recording, Meaning::speed);
     result.course = series_of(recording, Meaning::course);
     result.wheel_speed = series_of(recording, Meaning::wheel_speed);
     result.longitudinal_mps2 = series_of(recording, Meaning::longitudinal_acceleration);
     result.lateral_mps2 = series_of(recording, Meaning::lateral_acceleration);
     result.yaw_rate_radps = series_of(recording, Meaning::yaw_rate);
+    if (!go_on()) return base::cancelled();
     unwrap(result.course.values);
     turn_course_into_frame(result);
+    if (!go_on()) return base::cancelled();
     result.speed = without_spikes(result.speed, harmless_mps);
     result.course = without_spikes(result.course, harmless_rad);
     if (result.has_positions()) return result;

@@ -3,6 +3,7 @@
 // angle of that frame, each series on its own stamps, values that a logger merely repeated left out.
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/motion/local_frame.h"
 #include "core/motion/motion_estimate.h"
@@ -45,7 +46,8 @@ struct Measurements {
 // Positions are latitude and longitude, or else the file's own metres.  All of them are taken at the height of the
 // frame's origin, so that a session with altitude and one without lie on the same map.
 // Error no_motion when there are neither two positions nor two speeds.
-[[nodiscard]] base::Result<Measurements> measurements(const recording::Recording& recording, const LocalFrame& frame);
+[[nodiscard]] base::Result<Measurements> measurements(const recording::Recording& recording, const LocalFrame& frame,
+                                                      const base::Progress& progress = {});
 
 // The series without the samples that only repeat the one before, if that is what most of its samples do (a slow sensor
 // written into a fast table).  Exposed for tests.

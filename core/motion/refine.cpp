@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <mutex>
 #include <optional>
 
 namespace lapwright::motion {
@@ -281,21 +282,27 @@ bool refine(Estimation& estimation, const Pass& pass, const base::Progress& prog
     path.position_m.resize(estimation.nodes.size());
     path.velocity_mps.resize(estimation.nodes.size());
     path.acceleration_mps2.resize(estimation.nodes.size());
-    if (!base::go_on(progress, "learning the noise", part_done)) return false;
+    std::mutex asking;
+    const auto go_on = [&] {
+        const std::scoped_lock lock(asking);
+        return base::go_on(progress, "learning the noise", part_done);
+    };
+    if (!go_on()) return false;
     const bool done = do_all(ranges.size(), pass.threads, [&](std::size_t i) {
         results[i] = pass.use.aids ? smooth_piece<10>(estimation, ranges[i], pass, jerk, seen_position)
                                    : smooth_piece<8>(estimation, ranges[i], pass, jerk, seen_position);
-        return true;
+        return go_on();
     });
+    if (!done) return false;
     if (pass.learn_levels) {
         learn_sensors(estimation, results);
         learn_walks(estimation, results, estimation.samples_worth[by_speed] > 0.0);
     }
-    if (!pass.learn_car) return done;
+    if (!pass.learn_car) return true;
     learn_jerk(estimation, std::move(jerk));
     allow_jumps(estimation, seen_position);
     linearise(estimation);
-    return done;
+    return true;
 }
 
 } // namespace lapwright::motion

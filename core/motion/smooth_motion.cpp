@@ -137,11 +137,13 @@ class Smoothing {
         estimation_ = begin(position_nodes(measured_), known_.value_or(NoiseLevels{}));
         if (!passes(2, {{false, false}, open_gate, true, true})) return false;
         if (has_velocity() || has_aids()) relate_velocity();
+        if (!go_on()) return false;
         estimation_ = continued(estimation_, all_nodes(measured_, latencies(relations_)));
         // How noisy the velocities are must be known before any can be refused, and refused before the car follows
         // them.
         if (has_velocity() && !passes(1, {{true, false}, open_gate, true, false})) return false;
         if (!passes(1, {{true, false}, wide_gate, true, true})) return false;
+        if (!go_on()) return false;
         if (has_aids()) relate_aids();
         return passes(2, {use(), wide_gate, true, true});
     }
@@ -169,6 +171,8 @@ class Smoothing {
                !measured_.wheel_speed.empty();
     }
     [[nodiscard]] Use use() const { return {true, has_aids()}; }
+
+    [[nodiscard]] bool go_on() const { return base::go_on(progress_, "learning the noise", 0.08 * passes_done_); }
 
     bool passes(int count, Pass pass) {
         pass.learn_levels = !known_;

@@ -103,6 +103,22 @@ TEST(Encoding, IsToldFromBytesAlone) {
     EXPECT_EQ(to_utf8(std::string_view("\x3D\xD8", 2), Encoding::utf16_little).damaged, 1U);
 }
 
+// Characters of one and of two units, an end that is cut, and a half that stands alone.
+TEST(Encoding, ReadsUtf16InPiecesAsInOne) {
+    const std::string_view text("\x41\0\x3D\xD8\x97\xDE\x42\0\x97\xDE\x3D\xD8\x43\0\x3D\xD8\x97", 17);
+    const Utf8Text whole = to_utf8(text, Encoding::utf16_little);
+    EXPECT_EQ(whole.damaged, 4U);
+    for (std::size_t cut = 4; cut <= text.size(); ++cut) {
+        Utf8Text pieces;
+        const std::size_t first = whole_characters(text.substr(0, cut), Encoding::utf16_little);
+        EXPECT_GT(first, 0U);
+        append_utf16(text.substr(0, first), Encoding::utf16_little, pieces);
+        append_utf16(text.substr(first), Encoding::utf16_little, pieces);
+        EXPECT_EQ(pieces.text, whole.text) << cut;
+        EXPECT_EQ(pieces.damaged, whole.damaged) << cut;
+    }
+}
+
 TEST(ColumnValues, TellsPackedFormsFromPlainNumbers) {
     EXPECT_TRUE(looks_like_packed_clock({100003, 100103, 100203, 100303, 100403, 100503}));
     EXPECT_FALSE(looks_like_packed_clock({36003, 36063, 36123, 36183, 36243, 36303}));

@@ -233,7 +233,6 @@ TEST(GaussianDraws, ScatterLikeThePosterior) {
         draw_deviations<8, 2>(model, filtered, 3, static_cast<std::uint64_t>(8 * b),
                               [&](std::size_t k, const Batch<2, 8>& deviation) {
                                   draws.block<2, 8>(static_cast<Eigen::Index>(2 * k), 8 * b) = deviation;
-                                  return true;
                               });
     const Eigen::MatrixXd seen = draws * draws.transpose() / static_cast<double>(draws.cols());
     const Eigen::VectorXd sd = dense.covariance.diagonal().cwiseSqrt();
