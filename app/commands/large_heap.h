@@ -4,10 +4,10 @@
 // import.
 #pragma once
 
-namespace lapwright::base {
+namespace lapwright::commands {
 
 // To be called once, first in main(): the heap becomes one stretch of 512 MiB that asks for large pages (mallopt(3),
 // madvise(2)) and keeps what is released.  Only what is used of it is taken; beyond it the heap grows as ever.
 void prepare_large_heap();
 
-} // namespace lapwright::base
+} // namespace lapwright::commands

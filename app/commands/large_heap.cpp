@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/base/large_heap.h"
+#include "app/commands/large_heap.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -9,7 +9,7 @@
 #include <sys/mman.h>
 #include <unistd.h>
 
-namespace lapwright::base {
+namespace lapwright::commands {
 
 void prepare_large_heap() {
     constexpr std::size_t mebibyte = std::size_t{1} << 20U;
@@ -26,4 +26,4 @@ void prepare_large_heap() {
     madvise(reinterpret_cast<void*>(begin), end - begin, MADV_HUGEPAGE); // a hint: refused where there are none
 }
 
-} // namespace lapwright::base
+} // namespace lapwright::commands
