@@ -42,21 +42,27 @@ class PaintWatch : public QObject {
     const window::MainWindow& window_;
 };
 
-void KeptPairingOnScreen(benchmark::State& state) {
-    bench::application(); // before the first widget
+// A book with two sessions and one pairing of them.
+struct KeptBook {
     QTemporaryDir folder;
-    const std::string file = folder.filePath(QStringLiteral("book.sqlite")).toStdString();
+    std::string file = folder.filePath(QStringLiteral("book.sqlite")).toStdString();
     book::PairingSummary chosen;
-    {
+
+    KeptBook() {
         book::Book book = bench::must(book::Book::open(file));
         const bench::Driven a = bench::keep_driven(book, 1);
         const bench::Driven b = bench::keep_driven(book, 2);
-        bench::must(put_pairing(book, {a.id, a.laps.at(3).number, b.id, b.laps.at(4).number, "kept", "A ahead", 1.0}));
+        bench::must(put_pairing(book, {a.id, a.laps.at(3).number, b.id, b.laps.at(4).number, "", "A ahead", 1.0}));
         chosen = bench::must(book::pairing_list(book)).front();
     }
-    QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+};
+
+void KeptPairingOnScreen(benchmark::State& state) {
+    bench::application(); // before the first widget
+    static const KeptBook kept;
+    QSettings settings(kept.folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
     for (auto _ : state) {
-        window::MainWindow window(bridge::analysis_stages({}, file), settings);
+        window::MainWindow window(bridge::analysis_stages({}, kept.file), settings);
         window.resize(1600, 900);
         window.show();
         PaintWatch watch(window, window.compare_page().stack());
@@ -64,7 +70,7 @@ void KeptPairingOnScreen(benchmark::State& state) {
         auto* looking = window.findChild<window::BookLooking*>();
         QElapsedTimer clock;
         clock.start();
-        Q_EMIT looking->pairing_asked(chosen);
+        Q_EMIT looking->pairing_asked(kept.chosen);
         while (!watch.painted && clock.elapsed() < at_most_ms)
             QApplication::processEvents(QEventLoop::WaitForMoreEvents); // leaves both cores to the work
         if (!watch.painted) {
