@@ -8,6 +8,10 @@
 #include "core/book/sha256.h"
 #include "core/book/tracks.h"
 
+#include <algorithm>
+#include <memory>
+#include <utility>
+
 namespace lapwright::analysis {
 namespace {
 
@@ -30,6 +34,17 @@ book::Checksum made_from(const Origin& origin, const book::TwoLaps& laps) {
     gather(std::string(computation_version()), book::hex_text(origin.session_a), laps.lap_a, origin.choice_a,
            book::hex_text(origin.session_b), laps.lap_b, origin.choice_b, origin.choice);
     return book::sha256_of(bytes_of(gather.gathered()));
+}
+
+// Its recording alone; null where a part of that is damaged, without which it would be understood otherwise.
+std::shared_ptr<const Session> session_in(book::Book& book, book::SessionId id) {
+    auto recording = kept_recording(book, id);
+    if (!recording) return nullptr;
+    const auto damaged = [](const recording::Warning& warning) { return warning.code == "channel_damaged"; };
+    if (std::ranges::any_of(recording->warnings, damaged)) return nullptr;
+    auto session = std::make_shared<Session>();
+    session->recording = std::make_shared<const recording::Recording>(std::move(recording).value());
+    return session;
 }
 
 } // namespace
@@ -58,7 +73,10 @@ std::optional<PairingView> kept_view(book::Book& book, const book::TwoLaps& laps
     origin->choice_a = origin->choice_b = track_choice(record, known.value());
     origin->choice = track_choice(record, {});
     const auto bytes = book::read_view(book, laps, made_from(*origin, laps));
-    return bytes ? view_of_bytes(*bytes) : std::nullopt;
+    if (!bytes) return std::nullopt;
+    const auto a = session_in(book, laps.session_a);
+    const auto b = laps.session_b == laps.session_a ? a : session_in(book, laps.session_b);
+    return a && b ? view_of_bytes(*bytes, a, b) : std::nullopt;
 }
 
 } // namespace lapwright::analysis

@@ -2,6 +2,7 @@
 #include "core/analysis/pairing_view.h"
 
 #include "core/analysis/view_archive.h"
+#include "core/lap/trace_lap.h"
 
 #include <algorithm>
 #include <array>
@@ -11,43 +12,17 @@ namespace lapwright::analysis {
 namespace {
 
 // What the pages show of a session.
-struct Head {
-    std::string file;
-    std::string driver;
-    std::string car;
-    std::string track;
-    std::optional<double> start_unix_s;
-};
-
-void fields(auto& visit, Of<Head> auto& value) {
-    auto& [file, driver, car, track, start] = value;
-    visit(file, driver, car, track, start);
+void gather_session(Gather& gather, const Side& side) {
+    const recording::Recording& recording = *side.session->recording;
+    gather(std::filesystem::path(recording.source_file).filename().string(), recording.driver, recording.car,
+           recording.track, recording.start_unix_s, side.trace.best.channels);
 }
 
-Head head_of(const Session& session) {
-    const recording::Recording& recording = *session.recording;
-    return {std::filesystem::path(recording.source_file).filename().string(), recording.driver, recording.car,
-            recording.track, recording.start_unix_s};
-}
-
-std::shared_ptr<const Session> session_of(const Head& head) {
-    recording::Recording recording;
-    recording.source_file = head.file;
-    recording.driver = head.driver;
-    recording.car = head.car;
-    recording.track = head.track;
-    recording.start_unix_s = head.start_unix_s;
-    auto session = std::make_shared<Session>();
-    session->recording = std::make_shared<const recording::Recording>(std::move(recording));
-    return session;
-}
-
-Gather gathered(const PairingView& view) {
-    const Pairing& pairing = *view.pairing;
-    std::optional<Head> other; // absent: two laps of one session
-    if (pairing.b.session != pairing.a.session) other = head_of(*pairing.b.session);
+Gather shown(const PairingView& view) {
     Gather gather;
-    gather(pairing, view.summed, head_of(*pairing.a.session), other);
+    gather(*view.pairing, view.summed, view.pairing->a.session == view.pairing->b.session);
+    gather_session(gather, view.pairing->a);
+    gather_session(gather, view.pairing->b);
     return gather;
 }
 
@@ -57,8 +32,7 @@ bool fits(const lap::LapTrace& trace) {
     return size >= 2 && std::ranges::is_sorted(trace.distance_m) &&
            std::ranges::all_of(std::array{&trace.time_s, &trace.speed_mps, &trace.longitudinal_mps2,
                                           &trace.lateral_mps2, &trace.offset_m},
-                               as_long) &&
-           std::ranges::all_of(trace.channels, [&](const auto& channel) { return as_long(&channel.values); });
+                               as_long);
 }
 
 bool fits(const comparison::GapTrace& gap) {
@@ -83,27 +57,31 @@ bool fits(const PairingView& view) {
 } // namespace
 
 std::string view_bytes(const PairingView& view) {
-    return bytes_of(gathered(view).gathered());
+    Gather gather;
+    gather(*view.pairing, view.summed);
+    return bytes_of(gather.gathered());
 }
 
-std::optional<PairingView> view_of_bytes(std::string_view bytes) {
+std::optional<PairingView> view_of_bytes(std::string_view bytes, std::shared_ptr<const Session> a,
+                                         std::shared_ptr<const Session> b) {
     auto gathered = gathered_of(bytes);
     if (!gathered) return std::nullopt;
     Restore restore(std::move(*gathered));
     auto pairing = std::make_shared<Pairing>();
     PairingView view;
-    Head a;
-    std::optional<Head> b;
-    restore(*pairing, view.summed, a, b);
-    if (!restore.finished()) return std::nullopt;
-    pairing->a.session = session_of(a);
-    pairing->b.session = b ? session_of(*b) : pairing->a.session;
-    view.pairing = std::move(pairing);
-    return fits(view) ? std::optional(std::move(view)) : std::nullopt;
+    restore(*pairing, view.summed);
+    view.pairing = pairing;
+    if (!restore.finished() || !fits(view)) return std::nullopt;
+    pairing->a.session = std::move(a);
+    pairing->b.session = std::move(b);
+    for (Side* side : {&pairing->a, &pairing->b})
+        side->trace.best =
+            lap::with_channels(std::move(side->trace.best), side->lap.start_s, *side->session->recording);
+    return view;
 }
 
 bool same_view(const PairingView& one, const PairingView& other) {
-    return same(gathered(one).gathered(), gathered(other).gathered());
+    return same(shown(one).gathered(), shown(other).gathered());
 }
 
 } // namespace lapwright::analysis

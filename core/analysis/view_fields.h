@@ -63,9 +63,10 @@ void fields(auto& visit, Of<lap::TraceChannel> auto& value) {
     visit(name, meaning, source_unit, values);
 }
 
+// Channels are carried over from the samples again.
 void fields(auto& visit, Of<lap::LapTrace> auto& value) {
     auto& [distance, time, speed, longitudinal, lateral, offset, channels, driven_length] = value;
-    visit(distance, time, speed, longitudinal, lateral, offset, channels, driven_length);
+    visit(distance, time, speed, longitudinal, lateral, offset, driven_length);
 }
 
 void fields(auto& visit, Of<comparison::Figure> auto& value) {
@@ -115,7 +116,7 @@ void fields(auto& visit, Of<recording::Warning> auto& value) {
     visit(code, message, line);
 }
 
-// Whose session it is comes from elsewhere; draws and clean traces are for working out more.
+// The session comes from elsewhere; draws and clean traces are for working out more.
 void fields(auto& visit, Of<Side> auto& value) {
     auto& [session, lap, trace, clean_laps, clean_traces] = value;
     auto& [best, draws] = trace;
