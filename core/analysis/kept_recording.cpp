@@ -34,7 +34,7 @@ base::Result<recording::Recording> kept_recording(book::Book& book, book::Sessio
 
 bool same_recording(const recording::Recording& one, const recording::Recording& other) {
     const auto head = [](const recording::Recording& r) {
-        return std::tie(r.driver, r.car, r.track, r.start_unix_s, r.splits_s, r.duration_s);
+        return std::tie(r.driver, r.car, r.start_unix_s, r.splits_s, r.duration_s);
     };
     const auto file = [](const recording::Recording& r) { return std::filesystem::path(r.source_file).filename(); };
     return head(one) == head(other) && file(one) == file(other) &&

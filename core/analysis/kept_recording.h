@@ -12,7 +12,7 @@ namespace lapwright::analysis {
 // Its samples as they were imported, under the names that the book has for driver, car and track now.
 [[nodiscard]] base::Result<recording::Recording> kept_recording(book::Book& book, book::SessionId id);
 
-// Whether an analysis answers the same for both: names, samples and stamps are equal; the file may lie elsewhere.
+// Names of driver and car, samples and stamps are equal; the file may lie elsewhere.
 [[nodiscard]] bool same_recording(const recording::Recording& one, const recording::Recording& other);
 
 } // namespace lapwright::analysis

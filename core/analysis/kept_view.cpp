@@ -4,6 +4,7 @@
 #include "core/analysis/computation_version.h"
 #include "core/analysis/kept_recording.h"
 #include "core/analysis/known_track.h"
+#include "core/analysis/reckoned_session.h"
 #include "core/analysis/view_archive.h"
 #include "core/book/sha256.h"
 #include "core/book/tracks.h"
@@ -36,6 +37,15 @@ book::Checksum made_from(const Origin& origin, const book::TwoLaps& laps) {
     return book::sha256_of(bytes_of(gather.gathered()));
 }
 
+// Whether it would be understood and compared alike under the track's name that the book has for it.  A file that tells
+// none gets the name of the track that it was found to be of.
+bool alike_under(const std::string& name, const Session& session, const Pairing& pairing) {
+    const std::string& own = session.recording->track;
+    if (name == own) return true;
+    if (!own.empty() || name != pairing.track.name) return false;
+    return session.known_track ? session.known_track->name == name : !is_reckoned(*session.motion);
+}
+
 // Its recording alone; null where a part of that is damaged, without which it would be understood otherwise.
 std::shared_ptr<const Session> session_in(book::Book& book, book::SessionId id) {
     auto recording = kept_recording(book, id);
@@ -55,7 +65,7 @@ std::optional<base::Error> keep_view(book::Book& book, const book::TwoLaps& laps
     const Pairing& pairing = *view.pairing;
     const auto comes_from = [&](const Session& session, book::SessionId id) {
         const auto kept = kept_recording(book, id);
-        return kept && same_recording(kept.value(), *session.recording);
+        return kept && same_recording(kept.value(), *session.recording) && alike_under(kept->track, session, pairing);
     };
     if (!comes_from(*pairing.a.session, laps.session_a) || !comes_from(*pairing.b.session, laps.session_b))
         return std::nullopt;

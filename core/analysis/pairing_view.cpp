@@ -15,7 +15,7 @@ namespace {
 void gather_session(Gather& gather, const Side& side) {
     const recording::Recording& recording = *side.session->recording;
     gather(std::filesystem::path(recording.source_file).filename().string(), recording.driver, recording.car,
-           recording.track, recording.start_unix_s, side.trace.best.channels);
+           recording.start_unix_s, side.trace.best.channels);
 }
 
 Gather shown(const PairingView& view) {

@@ -250,6 +250,36 @@ TEST_F(KeptView, IsWhatWouldBeWorkedOutFromTheBook) {
     EXPECT_TRUE(told(*view) == told(view_of(worked_out_from_the_book())));
 }
 
+// A track file names the track of files that do not; in the book they have its name.
+TEST_F(KeptView, OfFilesThatATrackFileNamesHoldsWithThatFile) {
+    track::TrackRecord record = track::record_of(whole.pairing->track);
+    record.name = "Mudflat";
+    const auto timed = [&](recording::Recording recording) {
+        analysis::SessionOptions options;
+        options.track = record;
+        return *analysis::understand(std::move(recording), options);
+    };
+    const auto compared = [&](const auto& a, const auto& b) {
+        return view_of(*analysis::compare(a, b, {laps.lap_a, laps.lap_b, record, 20.0}));
+    };
+    for (const book::SessionId id : {laps.session_a, laps.session_b}) {
+        book::SessionDetails details = *book::read_details(book, id);
+        details.track = record.name;
+        ASSERT_FALSE(book::change_details(book, id, details));
+    }
+    const auto from_files =
+        compared(timed(*whole.pairing->a.session->recording), timed(*whole.pairing->b.session->recording));
+    ASSERT_FALSE(analysis::keep_view(book, laps, from_files));
+    EXPECT_FALSE(kept());
+    const auto view = kept(record);
+    ASSERT_TRUE(view);
+    EXPECT_TRUE(analysis::same_view(*view, from_files)); // so that nothing is shown again
+    const auto in_book = [&](book::SessionId id) {
+        return timed(std::move(analysis::kept_recording(book, id)).value());
+    };
+    EXPECT_TRUE(told(*view) == told(compared(in_book(laps.session_a), in_book(laps.session_b))));
+}
+
 // What no page of it shows may change; what it was worked out from may not.
 TEST_F(KeptView, HoldsUntilSomethingItWasMadeFromIsAnother) {
     book::SessionDetails details = *book::read_details(book, laps.session_a);
