@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Two sessions -> one line, one gate, two laps on one distance, and what lies between them.
 #include "core/analysis/common_track.h"
+#include "core/analysis/known_track.h"
 #include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
 #include "core/analysis/stages.h"
@@ -136,6 +137,7 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     pairing->ideal_b = comparison::ideal_lap(bounds_b);
     pairing->headline = findings::headline(pairing->comparison, pairing->repeatability);
     pairing->warnings = warnings_of(*pairing);
+    pairing->track_choice = track_choice(options.track, {});
     return std::shared_ptr<const Pairing>(std::move(pairing));
 }
 

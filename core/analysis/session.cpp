@@ -128,11 +128,13 @@ Result<std::shared_ptr<const Session>> understand(recording::Recording recording
     auto motion = motion::estimate_motion(recording, options.motion, progress);
     if (!motion) return motion.error();
     auto known = options.track ? std::nullopt : driven_track(options.known_tracks, recording, *motion);
+    std::string choice = track_choice(options.track, options.known_tracks);
     if (is_reckoned(*motion)) {
         if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
         auto without_positions = reckoned(recording, *motion);
         if (!without_positions) return without_positions.error();
         (*without_positions)->known_track = std::move(known);
+        (*without_positions)->track_choice = std::move(choice);
         (*without_positions)->recording = std::make_shared<const recording::Recording>(std::move(recording));
         return std::shared_ptr<const Session>(*without_positions);
     }
@@ -143,6 +145,7 @@ Result<std::shared_ptr<const Session>> understand(recording::Recording recording
     session->gate = gate->gate;
     session->gate_origin = gate->origin;
     session->known_track = std::move(known);
+    session->track_choice = std::move(choice);
     if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
     session->laps = lap::find_laps(*session->motion, session->gate, recording);
     if (session->laps.empty())

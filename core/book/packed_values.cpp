@@ -16,6 +16,7 @@ namespace {
 constexpr char decimal_form = 'd';
 constexpr char binary_form = 'b';
 constexpr char planes_form = 'p';
+constexpr char smooth_form = 's';
 constexpr std::size_t highest_order = 2;
 // A varint has ten bytes at most, and a number two of them; a deflated byte becomes some thousand at most (RFC 1951).
 constexpr std::size_t most_bytes_a_number = 20;
@@ -100,24 +101,53 @@ std::optional<Whole> take_differences(std::string_view& bytes, std::size_t count
     return numbers;
 }
 
+// The order of differences with the fewest bits.  Next to each other, values of a smooth course have patterns that
+// differ little.
+std::size_t smoothest(Whole numbers) {
+    std::size_t best = 0;
+    std::uint64_t least = ~std::uint64_t{0};
+    for (std::size_t order = 0; order <= highest_order; ++order) {
+        std::uint64_t bits = 0;
+        for (const std::uint64_t number : numbers)
+            bits += static_cast<std::uint64_t>(std::bit_width(folded(number)));
+        if (bits < least) {
+            least = bits;
+            best = order;
+        }
+        difference(numbers);
+    }
+    return best;
+}
+
 std::string in_planes(std::span<const double> values) {
-    std::string bytes(1, planes_form);
+    Whole numbers(values.size());
+    std::ranges::transform(values, numbers.begin(), [](double value) { return std::bit_cast<std::uint64_t>(value); });
+    const std::size_t order = smoothest(numbers);
+    std::string bytes(1, order == 0 ? planes_form : smooth_form);
+    if (order > 0) {
+        bytes.push_back(static_cast<char>(order));
+        for (std::size_t i = 0; i < order; ++i)
+            difference(numbers);
+        std::ranges::transform(numbers, numbers.begin(), folded);
+    }
     for (unsigned plane = 0; plane < 8; ++plane)
-        for (const double value : values)
-            bytes.push_back(
-                static_cast<char>(static_cast<unsigned char>(std::bit_cast<std::uint64_t>(value) >> (8 * plane))));
+        for (const std::uint64_t number : numbers)
+            bytes.push_back(static_cast<char>(static_cast<unsigned char>(number >> (8 * plane))));
     return bytes;
 }
 
-std::optional<std::vector<double>> out_of_planes(std::string_view bytes, std::size_t count) {
-    if (bytes.size() != 8 * count) return std::nullopt;
+std::optional<std::vector<double>> out_of_planes(std::string_view bytes, std::size_t count, std::size_t order) {
+    if (bytes.size() != 8 * count || order > highest_order) return std::nullopt;
+    Whole numbers(count, 0);
+    for (unsigned plane = 0; plane < 8; ++plane)
+        for (std::size_t i = 0; i < count; ++i)
+            numbers[i] |= static_cast<std::uint64_t>(static_cast<unsigned char>(bytes[plane * count + i]))
+                          << (8 * plane);
+    if (order > 0) std::ranges::transform(numbers, numbers.begin(), unfolded);
+    for (std::size_t i = 0; i < order; ++i)
+        sum(numbers);
     std::vector<double> values(count);
-    for (std::size_t i = 0; i < count; ++i) {
-        std::uint64_t bits = 0;
-        for (std::size_t plane = 0; plane < 8; ++plane)
-            bits |= static_cast<std::uint64_t>(static_cast<unsigned char>(bytes[plane * count + i])) << (8 * plane);
-        values[i] = std::bit_cast<double>(bits);
-    }
+    std::ranges::transform(numbers, values.begin(), [](std::uint64_t bits) { return std::bit_cast<double>(bits); });
     return values;
 }
 
@@ -205,8 +235,11 @@ std::string packed(std::span<const std::uint32_t> numbers) {
 std::optional<std::vector<double>> unpacked_values(std::string_view bytes, std::size_t count) {
     const auto plain = inflated_numbers(bytes, count);
     if (!plain || plain->empty()) return std::nullopt;
+    const char form = plain->front();
     const std::string_view rest = std::string_view(*plain).substr(1);
-    return plain->front() == planes_form ? out_of_planes(rest, count) : off_lattice(plain->front(), rest, count);
+    if (form == planes_form) return out_of_planes(rest, count, 0);
+    if (form != smooth_form) return off_lattice(form, rest, count);
+    return rest.empty() ? std::nullopt : out_of_planes(rest.substr(1), count, static_cast<unsigned char>(rest.front()));
 }
 
 std::optional<std::vector<std::uint32_t>> unpacked_numbers(std::string_view bytes, std::size_t count) {

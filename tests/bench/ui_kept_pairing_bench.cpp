@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A pairing that the book keeps, chosen in its list, until it is painted on the Compare page (bar: 500 ms).  Both
-// sessions, of twenty minutes at 25 Hz, are read out of the book and understood anew each time, in a new window.
+// A pairing of two sessions of twenty minutes at 25 Hz that the book keeps, chosen in its list, until it is painted on
+// the Compare page of a new window (bar: 500 ms): with what the book keeps of its page, and without, when both sessions
+// are read and everything is worked out anew.
+#include "core/analysis/kept_recording.h"
+#include "core/analysis/kept_view.h"
+#include "core/book/database.h"
 #include "core/book/pairings.h"
 #include "tests/bench/driven_book.h"
 #include "tests/bench/offscreen.h"
@@ -42,21 +46,45 @@ class PaintWatch : public QObject {
     const window::MainWindow& window_;
 };
 
-void KeptPairingOnScreen(benchmark::State& state) {
-    bench::application(); // before the first widget
+// A book with two sessions, one pairing of them, and what is worked out from them.
+struct KeptBook {
     QTemporaryDir folder;
-    const std::string file = folder.filePath(QStringLiteral("book.sqlite")).toStdString();
+    std::string file = folder.filePath(QStringLiteral("book.sqlite")).toStdString();
     book::PairingSummary chosen;
-    {
+    book::TwoLaps laps;
+    analysis::PairingView view;
+
+    KeptBook() {
         book::Book book = bench::must(book::Book::open(file));
         const bench::Driven a = bench::keep_driven(book, 1);
         const bench::Driven b = bench::keep_driven(book, 2);
-        bench::must(put_pairing(book, {a.id, a.laps.at(3).number, b.id, b.laps.at(4).number, "kept", "A ahead", 1.0}));
+        laps = {a.id, a.laps.at(3).number, b.id, b.laps.at(4).number};
+        bench::must(put_pairing(book, {laps.session_a, laps.lap_a, laps.session_b, laps.lap_b, "", "A ahead", 1.0}));
         chosen = bench::must(book::pairing_list(book)).front();
+        const auto session = [&](book::SessionId id) {
+            return bench::must(analysis::understand(bench::must(analysis::kept_recording(book, id))));
+        };
+        const auto compared = models::compared(
+            bench::must(analysis::compare(session(a.id), session(b.id), {laps.lap_a, laps.lap_b, {}, 1.0})));
+        view = models::view_of(*compared);
     }
-    QSettings settings(folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+
+    // The bytes of the view; none: it is forgotten.
+    [[nodiscard]] double keep(bool with_view) const {
+        book::Book book = bench::must(book::Book::open(file));
+        book.database().run("DELETE FROM kept_view");
+        if (with_view) bench::must(analysis::keep_view(book, laps, view));
+        return static_cast<double>(book.database().one_whole("SELECT sum(length(bytes)) FROM kept_view").value_or(0));
+    }
+};
+
+void KeptPairingOnScreen(benchmark::State& state) {
+    bench::application(); // before the first widget
+    static const KeptBook kept;
+    QSettings settings(kept.folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
     for (auto _ : state) {
-        window::MainWindow window(bridge::analysis_stages({}, file), settings);
+        const double view_bytes = kept.keep(state.range(0) == 1);
+        window::MainWindow window(bridge::analysis_stages({}, kept.file), settings);
         window.resize(1600, 900);
         window.show();
         PaintWatch watch(window, window.compare_page().stack());
@@ -64,7 +92,7 @@ void KeptPairingOnScreen(benchmark::State& state) {
         auto* looking = window.findChild<window::BookLooking*>();
         QElapsedTimer clock;
         clock.start();
-        Q_EMIT looking->pairing_asked(chosen);
+        Q_EMIT looking->pairing_asked(kept.chosen);
         while (!watch.painted && clock.elapsed() < at_most_ms)
             QApplication::processEvents(QEventLoop::WaitForMoreEvents); // leaves both cores to the work
         if (!watch.painted) {
@@ -72,10 +100,15 @@ void KeptPairingOnScreen(benchmark::State& state) {
             std::cerr << window.notices().sentences().join(QLatin1Char(' ')).toStdString() << "\n";
             return;
         }
+        fixture::settle(); // what the plots have put off until after their first painting
+        state.counters["view_kB"] = view_bytes / 1e3;
         state.SetIterationTime(static_cast<double>(clock.nsecsElapsed()) / 1e9);
     }
 }
 BENCHMARK(KeptPairingOnScreen)
+    ->ArgName("with_view")
+    ->Arg(1)
+    ->Arg(0)
     ->Iterations(1)
     ->Repetitions(15)
     ->ReportAggregatesOnly()

@@ -126,11 +126,16 @@ Result<KeptSession> BookDesk::keep(const SessionToKeep& wanted) {
     for (const models::Note& note : wanted.notes) {
         if (const auto problem = put_note(note)) return *problem;
     }
-    const auto notes = read_notes(id.value(), wanted.path);
+    return know(id.value(), wanted.path);
+}
+
+Result<KeptSession> BookDesk::know(book::SessionId id, const QString& path) {
+    sessions_[path] = id;
+    const auto notes = read_notes(id, path);
     if (!notes.ok()) return notes.error();
-    const auto details = book::read_details(*book_, id.value());
+    const auto details = book::read_details(*book_, id);
     if (!details.ok()) return details.error();
-    return KeptSession{id.value(), notes.value(), details->setup};
+    return KeptSession{id, notes.value(), details->setup};
 }
 
 std::optional<Error> BookDesk::put_note(const models::Note& note) {

@@ -31,6 +31,10 @@ class BookDesk {
     [[nodiscard]] std::optional<base::Error> put_setup(const QString& path, const car::SetupSheet& sheet);
     // The note that is in the book afterwards.
     [[nodiscard]] base::Result<QString> keep_pairing(const PairingToKeep& wanted);
+    [[nodiscard]] std::optional<base::Error> keep_view(const models::LapPick& a, const models::LapPick& b,
+                                                       const models::Compared& compared);
+    // What is kept of it under its sessions' names of now; whatever is wrong, there is no view.
+    [[nodiscard]] FoundView find_view(const ViewWanted& wanted);
     [[nodiscard]] std::optional<base::Error> put_pairing_note(const QString& name, const QString& note);
 
     // What was put in this run is not written again.
@@ -58,6 +62,9 @@ class BookDesk {
 
     [[nodiscard]] base::Result<book::SessionId> id_of(const SessionToKeep& wanted);
     [[nodiscard]] base::Result<book::SessionId> id_of(const QString& path) const;
+    // Of a session that this run has not opened, too: by its place in the book or its file's checksum.
+    [[nodiscard]] std::optional<book::SessionId> find_session(const QString& path);
+    [[nodiscard]] base::Result<KeptSession> know(book::SessionId id, const QString& path);
     [[nodiscard]] std::optional<base::Error> follow(book::SessionId id, const SessionToKeep& wanted);
     [[nodiscard]] base::Result<std::vector<models::Note>> read_notes(book::SessionId id, const QString& path);
 

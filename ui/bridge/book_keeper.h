@@ -55,6 +55,21 @@ struct PairingToKeep {
     QString note; // newer than the one in the book; empty: none
 };
 
+// A pairing that may be in the book with what is shown of it.
+struct ViewWanted {
+    models::LapPick a;
+    models::LapPick b;
+    std::optional<track::TrackRecord> track; // of the track file, where one was given
+};
+
+struct FoundView {
+    models::LapPick a;
+    models::LapPick b;
+    ComparedPointer view; // null: it must be worked out, and the rest says nothing
+    KeptSession session_a;
+    KeptSession session_b;
+};
+
 // Another name for a driver, car or track; the number is the caller's, to take it back by.
 struct Renaming {
     int number = 0;
@@ -79,6 +94,8 @@ class BookKeeper : public QObject {
     void put_setup(const QString& path, const car::SetupSheet& sheet);
     void keep_pairing(const PairingToKeep& wanted);
     void put_pairing_note(const QString& name, const QString& note);
+    // What is shown of a pairing that is kept, where it can be told what it was made from.
+    void keep_view(const models::LapPick& a, const models::LapPick& b, const ComparedPointer& compared);
 
     void put_track(const track::TrackRecord& record, const std::optional<book::KeptLine>& line);
     void put_missing_line(const std::string& track, const book::KeptLine& line);
@@ -97,6 +114,7 @@ class BookKeeper : public QObject {
     void find_season(models::SeasonOf of, const QString& name);
     void find_names();
     void find_pairings();
+    void find_view(const ViewWanted& wanted); // in its order among the edits
 
   Q_SIGNALS:
     void session_kept(const QString& path, const lapwright::bridge::KeptSession& kept);
@@ -105,6 +123,7 @@ class BookKeeper : public QObject {
     void season_found(const std::vector<lapwright::book::SeasonSession>& season);
     void names_found(const lapwright::book::Names& names);
     void pairings_found(const std::vector<lapwright::book::PairingSummary>& pairings);
+    void view_found(const lapwright::bridge::FoundView& found);
     void tracks_changed();
     void changed();                                     // by an edit of this window
     void refused(const lapwright::base::Error& error);  // one edit

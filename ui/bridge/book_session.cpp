@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bridge/book_session.h"
 
+#include "core/analysis/kept_recording.h"
 #include "core/analysis/run.h"
-#include "core/book/sessions.h"
 #include "core/book/tracks.h"
 
 #include <filesystem>
@@ -14,14 +14,6 @@ namespace {
 std::vector<track::TrackRecord> tracks_of(book::Book& book) {
     auto tracks = book::tracks(book);
     return tracks.ok() ? std::move(tracks).value() : std::vector<track::TrackRecord>();
-}
-
-// A name that was changed in the book is the session's name.
-recording::Recording named(recording::Recording recording, const book::SessionDetails& details) {
-    if (!details.driver.empty()) recording.driver = details.driver;
-    if (!details.car.empty()) recording.car = details.car;
-    if (!details.track.empty()) recording.track = details.track;
-    return recording;
 }
 
 } // namespace
@@ -38,14 +30,12 @@ base::Result<SessionPointer> session_from_book(const std::string& book_file, boo
     if (!opened.ok()) return opened.error();
     book::Book book = std::move(opened).value();
     if (!base::go_on(progress, "reading from the book", 0.05)) return base::cancelled();
-    auto recording = book::read_recording(book, id);
+    auto recording = analysis::kept_recording(book, id);
     if (!recording.ok()) return recording.error();
-    const auto details = book::read_details(book, id);
-    if (!details.ok()) return details.error();
     analysis::SessionOptions options;
     options.track = track;
     if (!track) options.known_tracks = tracks_of(book);
-    return analysis::understand(named(std::move(recording).value(), details.value()), options, progress);
+    return analysis::understand(std::move(recording).value(), options, progress);
 }
 
 std::vector<track::TrackRecord> tracks_of_book(const std::string& book_file) {

@@ -127,12 +127,7 @@ void MainWindow::start(const QStringList& files) {
     // Another book, a friend's perhaps, is not to get the sessions of this one unasked.
     if (!preferences_.last_a || !preferences_.last_b || preferences_.book != book_file_) return;
     if (!own_track && !preferences_.track_file.isEmpty()) use_track(preferences_.track_file);
-    QStringList last{preferences_.last_a->path};
-    if (preferences_.last_b->path != last.front()) last << preferences_.last_b->path;
-    Plan plan;
-    plan.picks = {preferences_.last_a, preferences_.last_b};
-    plan.compare = true;
-    load(last, std::move(plan));
+    reopen({preferences_.last_a, preferences_.last_b});
 }
 
 void MainWindow::open(const QStringList& files) {
@@ -240,7 +235,11 @@ void MainWindow::fulfil_plan() {
     if (plan.picks.first) shelf_->pick(Side::a, *plan.picks.first);
     if (plan.picks.second) shelf_->pick(Side::b, *plan.picks.second);
     shelf_->pick_defaults();
-    if (plan.compare && shelf_->complete()) compare();
+    const bool as_shown = picks() == compared_;
+    if (!as_shown) give_up_whole();
+    // What is shown out of the book stays when its sessions cannot be read.
+    if (!as_shown && plan.picks.first && plan.picks == compared_) return;
+    if ((plan.compare || whole_comes_) && shelf_->complete()) compare();
 }
 
 void MainWindow::compare() {
@@ -251,8 +250,8 @@ void MainWindow::compare() {
     worker_->compare({shelf_->session(a.path), shelf_->session(b.path), a.lap, b.lap, track_});
 }
 
-void MainWindow::show_compared(const models::ComparedPointer& compared) {
-    compared_ = wanted_;
+void MainWindow::show_compared(const models::ComparedPointer& compared, const Picks& picks) {
+    compared_ = picks;
     preferences_.last_a = compared_.first;
     preferences_.last_b = compared_.second;
     preferences_.book = book_file_;
@@ -280,7 +279,7 @@ bool MainWindow::on_compare_page() const {
 void MainWindow::show_page(QWidget* page) {
     page_wanted_ = nullptr;
     if (page != sessions_page_) {
-        if (shelf_->complete() && picks() != compared_) {
+        if (shelf_->complete() && picks() != compared_ && !whole_comes_) {
             page_wanted_ = page;
             compare();
             follow_page();
@@ -295,7 +294,10 @@ void MainWindow::show_page(QWidget* page) {
     follow_page();
     if (page == compare_page_) compare_page_->stack().setFocus();
     if (page == causes_page_) causes_page_->matrix().setFocus();
-    if (page == causes_page_ || page == debrief_page_) explaining_->want();
+    if (page == causes_page_ || page == debrief_page_) {
+        explaining_->want();
+        read_behind();
+    }
 }
 
 void MainWindow::follow_edit() {

@@ -24,6 +24,7 @@ class QUndoStack;
 
 namespace lapwright::bridge {
 class BookKeeper;
+struct FoundView;
 struct KeptSession;
 } // namespace lapwright::bridge
 
@@ -105,6 +106,11 @@ class MainWindow : public QMainWindow {
     void connect_editing();
     void connect_book();
     void open_pairing(const book::PairingSummary& pairing);
+    void reopen(const Picks& picks);
+    void show_found(const bridge::FoundView& found);
+    void read_asked();
+    void read_behind();
+    void give_up_whole();
     [[nodiscard]] QString path_of(const book::SessionSummary& session) const;
     void make_one(const QString& path, const bridge::KeptSession& kept);
     void load(const QStringList& files, Plan plan);
@@ -119,7 +125,8 @@ class MainWindow : public QMainWindow {
     void read_again(const QString& path);
     void fulfil_plan();
     void compare();
-    void show_compared(const models::ComparedPointer& compared);
+    void take_compared(const models::ComparedPointer& compared);
+    void show_compared(const models::ComparedPointer& compared, const Picks& picks);
     void follow_edit(); // on a page of the pairing: what it shows is made anew
     void show_page(QWidget* page);
     void follow_page();
@@ -163,8 +170,10 @@ class MainWindow : public QMainWindow {
     QToolButton* units_button_;
     std::optional<track::TrackRecord> track_;
     Plan plan_;
-    Picks compared_; // the laps that the compare page shows
-    Picks wanted_;   // the laps that are being compared
+    Picks compared_;           // the laps that the compare page shows
+    Picks wanted_;             // the laps that are being compared
+    Picks asked_of_book_;      // for what is kept of them; then their sessions are read
+    bool whole_comes_ = false; // of what is shown out of the book: its sessions are being read
 };
 
 } // namespace lapwright::window

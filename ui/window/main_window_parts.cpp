@@ -154,9 +154,10 @@ void MainWindow::connect_worker() {
         importing_->note_refusal(path, error);
         file_done(path);
     });
-    connect(worker_, &Worker::pairing_ready, this, &MainWindow::show_compared);
+    connect(worker_, &Worker::pairing_ready, this, &MainWindow::take_compared);
     connect(worker_, &Worker::comparison_refused, this, [this](const base::Error& error) {
         notices_->add(text(base::one_line(error)));
+        if (wanted_ == compared_) give_up_whole();
         follow_page();
     });
     connect(worker_, &Worker::progressed, this, [this](const QString& stage, double part_done) {
@@ -185,6 +186,7 @@ void MainWindow::connect_actions() {
         worker_->cancel();
         plan_ = {};
         explaining_->called_off();
+        give_up_whole();
     });
     on(a.dismiss, [this] { notices_->dismiss(); });
     on(a.quit, [this] { close(); });

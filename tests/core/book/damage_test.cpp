@@ -99,7 +99,8 @@ TEST(Damage, FlippedBytesAreNeverReadAsSamplesAndWhatIsLeftIsSaved) {
             EXPECT_NE(complaint.find("are damaged"), std::string::npos) << complaint; // of samples, which were said
         saved += result->was_whole ? sessions : result->sessions;
     }
-    EXPECT_GT(read, tries * sessions * 4); // nine of ten channels
+    EXPECT_LT(refused, tries / 3);                              // a flip where the lists or the schema lie
+    EXPECT_GT(read, (tries - refused) * sessions * 5 * 9 / 10); // channels of those that open
     EXPECT_GT(said, 0);
     EXPECT_GT(saved, tries * sessions * 9 / 10);
     RecordProperty("refused", refused);

@@ -77,6 +77,16 @@ TEST(PackedValues, WhatLiesOnNoLatticeComesBackToo) {
     packed_size({9007199254740991.0, 9007199254740992.0, -9007199254740993.0, 1e300, 0.1});
 }
 
+TEST(PackedValues, ASmoothCourseNeedsFewerThanItsPatterns) {
+    std::vector<double> speed(many);
+    for (std::size_t i = 0; i < many; ++i)
+        speed[i] = 40.0 + 20.0 * std::sin(0.01 * static_cast<double>(i));
+    EXPECT_LT(packed_size(speed), 5.0);
+    for (std::size_t i = 0; i < 10; ++i)
+        speed[i * 100] = std::numeric_limits<double>::quiet_NaN();
+    EXPECT_LT(packed_size(speed), 5.2);
+}
+
 TEST(PackedValues, ANumberOffTheLatticeKeepsItsDifference) {
     std::vector<double> values = column(many, 120.0, 60.0, 2, base::Unit::kilometre_per_hour, 5);
     values[many / 3] = std::nextafter(values[many / 3], 1000.0);

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A session's recording as the book has it.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/book/book.h"
+#include "core/book/entries.h"
+#include "core/recording/recording.h"
+
+namespace lapwright::analysis {
+
+// Its samples as they were imported, under the names that the book has for driver, car and track now.
+[[nodiscard]] base::Result<recording::Recording> kept_recording(book::Book& book, book::SessionId id);
+
+// Names of driver and car, samples and stamps are equal; the file may lie elsewhere.
+[[nodiscard]] bool same_recording(const recording::Recording& one, const recording::Recording& other);
+
+} // namespace lapwright::analysis
