@@ -39,20 +39,26 @@ Result<std::string> own_book() {
     if (!data.is_absolute())
         return Error{
             ErrorCode::book_not_usable, {}, "there is no home folder to keep a book in", "name one with --book"};
-    const auto file = data / book::usual_file;
-    std::error_code ignored; // the book then says that it cannot be opened
-    std::filesystem::create_directories(file.parent_path(), ignored);
-    return file.string();
+    return (data / book::usual_file).string();
 }
 
 Result<std::string> file_of(const BookArguments& arguments) {
     return arguments.book_file.empty() ? own_book() : Result<std::string>(arguments.book_file);
 }
 
+bool begins_a_book(BookCommand command) {
+    return command == BookCommand::add || command == BookCommand::merge;
+}
+
 Result<book::Book> open(const BookArguments& arguments) {
     const auto file = file_of(arguments);
     if (!file) return file.error();
-    return book::Book::open(*file);
+    book::OpenOptions options;
+    options.may_begin = begins_a_book(arguments.command);
+    std::error_code ignored; // the book then says that it cannot be opened
+    if (options.may_begin && arguments.book_file.empty())
+        std::filesystem::create_directories(std::filesystem::path(*file).parent_path(), ignored);
+    return book::Book::open(*file, options);
 }
 
 int list(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {

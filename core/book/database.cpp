@@ -45,8 +45,8 @@ Error error_of(int code, sqlite3* handle, const std::string& path) {
     case SQLITE_READONLY:
     case SQLITE_PERM:
     case SQLITE_AUTH:
-        return error(ErrorCode::file_not_writable, "the book may not be written: nothing was changed",
-                     "check your rights to the file and to its folder");
+        return error(ErrorCode::file_not_writable, "the book cannot be written here: nothing was changed",
+                     "copy it to a folder that you may write, and open the copy");
     case SQLITE_IOERR:
         return error(ErrorCode::book_not_usable, "the disk did not read or write: nothing was changed in the book",
                      "check the disk");
@@ -129,17 +129,20 @@ std::string_view Rows::blob(int column) const {
 }
 
 base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access, double wait_s) {
-    const int may = access == Access::read   ? SQLITE_OPEN_READONLY
-                    : access == Access::edit ? SQLITE_OPEN_READWRITE
-                                             : SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
+    auto way = access_to(path, access == Access::as_if_read_only);
+    if (!way) return way.error();
+    const int may = access == Access::read || !way->writes ? SQLITE_OPEN_READONLY
+                    : access == Access::edit               ? SQLITE_OPEN_READWRITE
+                                                           : SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
     sqlite3* handle = nullptr;
-    const int code = sqlite3_open_v2(path.c_str(), &handle, may | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE, nullptr);
+    const int code = sqlite3_open_v2(way->name.c_str(), &handle,
+                                     may | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_URI, nullptr);
     if (code != SQLITE_OK) {
         Error error = error_of(code, handle, path);
         sqlite3_close(handle);
         return error;
     }
-    std::unique_ptr<Database> database(new Database(path, handle));
+    std::unique_ptr<Database> database(new Database(path, std::move(way).value(), handle));
     sqlite3_busy_timeout(handle, static_cast<int>(wait_s * 1000.0));
     // What a schema from elsewhere says is data, not program.
     database->run("PRAGMA trusted_schema = OFF");
@@ -147,6 +150,16 @@ base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, 
     database->run("PRAGMA foreign_keys = ON");
     if (auto problem = database->take_problem()) return *problem;
     return database;
+}
+
+Database::Database(std::string path, FileAccess access, sqlite3* handle)
+    : path_(std::move(path)), access_(std::move(access)),
+      as_opened_(access_.without_locks ? state_of(path_) : FileState{}), handle_(handle) {}
+
+bool Database::written_meanwhile() const {
+    if (!access_.without_locks) return false;
+    const FileState now = state_of(path_);
+    return now.has_log || now != as_opened_;
 }
 
 Database::~Database() {
@@ -196,6 +209,11 @@ std::optional<Error> within(Database& database, std::string_view begin, const st
     database.run(begin);
     if (auto problem = database.take_problem()) return problem;
     body(database);
+    if (database.written_meanwhile())
+        database.fail({ErrorCode::book_not_usable,
+                       {database.path(), {}, {}},
+                       "another program is writing to the book, which can only be read here",
+                       "open it again"});
     database.run("COMMIT");
     auto problem = database.take_problem();
     // A full disk may have rolled it back already.
@@ -209,6 +227,7 @@ std::optional<Error> within(Database& database, std::string_view begin, const st
 } // namespace
 
 std::optional<Error> edit(Database& database, const std::function<void(Database&)>& body) {
+    if (database.read_only()) return error_of(SQLITE_READONLY, nullptr, database.path());
     return within(database, "BEGIN IMMEDIATE", body);
 }
 

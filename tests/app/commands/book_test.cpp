@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // "lapwright book": sessions go in once, are found, go to the friend and come back.
 #include "app/commands/commands.h"
+#include "core/book/book.h"
 
 #include <gmock/gmock.h>
 
@@ -44,8 +45,33 @@ class BookCommands : public testing::Test {
     std::ostringstream err;
 };
 
+// Whoever mistypes a name is told so, and finds no empty book of that name afterwards.
+TEST_F(BookCommands, OnlyAddAndMergeBeginABook) {
+    const std::vector<std::vector<std::string>> others{{"list"},
+                                                       {"season", "Ternbank"},
+                                                       {"figures", "Plover"},
+                                                       {"pairings"},
+                                                       {"check"},
+                                                       {"export", "--out", file("out")},
+                                                       {"remove", "1"},
+                                                       {"restore", "1"},
+                                                       {"rename", "car", "a", "b"},
+                                                       {"date", "1", "2026-05-16"}};
+    for (const auto& words : others) {
+        EXPECT_EQ(call(words), 1) << words.front();
+        EXPECT_TRUE(err.str().starts_with(file("book") + ": there is no such book")) << err.str();
+        EXPECT_EQ(std::ranges::count(err.str(), '\n'), 1) << err.str();
+    }
+    std::ofstream(file("book")) << "";
+    EXPECT_EQ(call({"list"}), 1);
+    EXPECT_EQ(std::filesystem::file_size(file("book")), 0U);
+    std::filesystem::remove(file("book"));
+    EXPECT_TRUE(std::filesystem::is_empty(folder));
+    EXPECT_EQ(call({"merge", file("none")}), 1);
+}
+
 TEST_F(BookCommands, TheBookIsNoLoggersFile) {
-    ASSERT_EQ(call({"list"}), 0);
+    ASSERT_TRUE(book::Book::open(file("book")).ok());
     EXPECT_EQ(call({"add", file("book")}), 1);
     EXPECT_THAT(err.str(), testing::HasSubstr("this is the book itself"));
 }
@@ -154,14 +180,15 @@ TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {
     EXPECT_EQ(call({"frobnicate"}), 2);
     EXPECT_EQ(call({"list", "--frobnicate"}), 2);
     EXPECT_EQ(call({"merge", "one", "two"}), 2);
-    EXPECT_EQ(run({"book", "list", "--book", file("behind")}, out, err), 0);
-    EXPECT_TRUE(std::filesystem::exists(file("behind")));
-    EXPECT_EQ(call({"list"}, "no/such/folder/book"), 1);
+    err.str("");
+    EXPECT_EQ(run({"book", "list", "--book", file("behind")}, out, err), 1);
+    EXPECT_TRUE(err.str().starts_with(file("behind") + ": ")) << err.str();
+    EXPECT_EQ(call({"add", sample("dunlin-saturday-2.txt")}, "no/such/folder/book"), 1);
 }
 
 TEST_F(BookCommands, AnExportTakesThePlaceOfNothing) {
-    ASSERT_EQ(call({"list"}), 0) << err.str();
-    ASSERT_EQ(call({"list"}, "other"), 0) << err.str();
+    for (const char* const name : {"book", "other"})
+        ASSERT_TRUE(book::Book::open(file(name)).ok());
     std::ofstream(file("session.csv")) << "time,speed\n";
     for (const auto& [name, why] : {std::pair(file("book"), "read by the same command"),
                                     {file("other"), "is a book"},
