@@ -74,6 +74,10 @@ class Book {
     bool was_left_open_ = false;
 };
 
+// The edit was refused by the disk, the rights to the file or another window's work, and not by what it wants: done
+// again later it may succeed.
+[[nodiscard]] bool may_succeed_later(const base::Error& refusal);
+
 // An error when the file is the book: whoever reads it beside SQLite, and closes it again, gives back the locks by
 // which another program knows that the book is in use.  Asked before a file is imported.
 [[nodiscard]] std::optional<base::Error> refuse_as_file(const std::string& book_file, const std::string& file);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/database.h"
 
+#include "core/book/book.h"
+
 #include <utility>
 
 #include <sqlite3.h>
@@ -16,6 +18,9 @@ bool is_disk_full(int code) {
     return (code & 0xff) == SQLITE_FULL || code == SQLITE_IOERR_WRITE || code == SQLITE_IOERR_SHMSIZE;
 }
 
+constexpr std::string_view busy = "another window is busy with the book: nothing was changed";
+constexpr std::string_view disk_fails = "the disk did not read or write: nothing was changed in the book";
+
 // SQLite's texts are UTF-8 or nothing.
 std::string words_of(sqlite3* handle, int code) {
     const char* const words = handle ? sqlite3_errmsg(handle) : sqlite3_errstr(code);
@@ -23,6 +28,10 @@ std::string words_of(sqlite3* handle, int code) {
 }
 
 } // namespace
+
+bool may_succeed_later(const Error& refusal) {
+    return refusal.code == ErrorCode::file_not_writable || refusal.what == busy || refusal.what == disk_fails;
+}
 
 Error error_of(int code, sqlite3* handle, const std::string& path) {
     const auto error = [&](ErrorCode kind, const std::string& what, const std::string& remedy) {
@@ -38,8 +47,7 @@ Error error_of(int code, sqlite3* handle, const std::string& path) {
         return error(ErrorCode::book_not_usable, std::string(damaged_book), "let the program save what can be read");
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return error(ErrorCode::book_not_usable, "another window is busy with the book: nothing was changed",
-                     "do it again in a moment");
+        return error(ErrorCode::book_not_usable, std::string(busy), "do it again in a moment");
     case SQLITE_CANTOPEN:
         return error(ErrorCode::book_not_usable, "the book cannot be opened", "check its folder and your rights to it");
     case SQLITE_READONLY:
@@ -48,8 +56,7 @@ Error error_of(int code, sqlite3* handle, const std::string& path) {
         return error(ErrorCode::file_not_writable, "the book cannot be written here: nothing was changed",
                      "copy it to a folder that you may write, and open the copy");
     case SQLITE_IOERR:
-        return error(ErrorCode::book_not_usable, "the disk did not read or write: nothing was changed in the book",
-                     "check the disk");
+        return error(ErrorCode::book_not_usable, std::string(disk_fails), "check the disk");
     case SQLITE_CONSTRAINT:
         return error(ErrorCode::book_not_usable, "this belongs to something that is not in the book (any more)",
                      "look at the book's list again");

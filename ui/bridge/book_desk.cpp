@@ -126,11 +126,30 @@ Result<KeptSession> BookDesk::keep(const SessionToKeep& wanted) {
     for (const models::Note& note : wanted.notes) {
         if (const auto problem = put_note(note)) return *problem;
     }
-    const auto notes = read_notes(id.value(), wanted.path);
+    return as_kept(id.value(), wanted.path);
+}
+
+Result<KeptSession> BookDesk::as_kept(book::SessionId id, const QString& path) {
+    const auto notes = read_notes(id, path);
     if (!notes.ok()) return notes.error();
-    const auto details = book::read_details(*book_, id.value());
+    const auto details = book::read_details(*book_, id);
     if (!details.ok()) return details.error();
-    return KeptSession{id.value(), notes.value(), details->setup};
+    return KeptSession{id, notes.value(), details->setup};
+}
+
+Result<std::optional<KeptSession>> BookDesk::look_up(const SessionToKeep& wanted) {
+    std::optional<book::SessionId> id = session_of_book_path(wanted.path);
+    if (!id) {
+        const auto source = book::source_of_file(QFile::encodeName(wanted.path).toStdString());
+        if (!source.ok()) return source.error();
+        const auto known = book::find_session(*book_, source->checksum);
+        if (!known.ok()) return known.error();
+        id = known.value();
+    }
+    if (!id) return std::optional<KeptSession>();
+    const auto kept = as_kept(*id, wanted.path);
+    if (!kept.ok()) return kept.error();
+    return std::optional(kept.value());
 }
 
 std::optional<Error> BookDesk::put_note(const models::Note& note) {

@@ -26,6 +26,11 @@ class BookDesk {
     [[nodiscard]] std::optional<base::Error> open();
     [[nodiscard]] book::Book* book() { return book_ ? &*book_ : nullptr; }
 
+    [[nodiscard]] const std::string& file() const { return file_; }
+    [[nodiscard]] bool read_only() const { return book_ && book_->read_only(); }
+
+    // Of a book that can only be read: what it knows, where it knows the session.
+    [[nodiscard]] base::Result<std::optional<KeptSession>> look_up(const SessionToKeep& wanted);
     [[nodiscard]] base::Result<KeptSession> keep(const SessionToKeep& wanted);
     [[nodiscard]] std::optional<base::Error> put_note(const models::Note& note);
     [[nodiscard]] std::optional<base::Error> put_setup(const QString& path, const car::SetupSheet& sheet);
@@ -59,6 +64,7 @@ class BookDesk {
     [[nodiscard]] base::Result<book::SessionId> id_of(const SessionToKeep& wanted);
     [[nodiscard]] base::Result<book::SessionId> id_of(const QString& path) const;
     [[nodiscard]] std::optional<base::Error> follow(book::SessionId id, const SessionToKeep& wanted);
+    [[nodiscard]] base::Result<KeptSession> as_kept(book::SessionId id, const QString& path);
     [[nodiscard]] base::Result<std::vector<models::Note>> read_notes(book::SessionId id, const QString& path);
 
     std::string file_;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window's book, off the UI thread: what is opened and edited goes into it in the order in which it was asked for,
 // and what it knows comes back.  Questions have a thread of their own, so that none waits for a long session to be
-// written.  A book that cannot be used is told once; after that every call does nothing.  All signals arrive on the
+// written.  A book that cannot be used is told once; after that every call does nothing.  One that can only be read is
+// told once too: it answers, and takes what a person edits for refused.  An edit that the disk or another window did
+// not let through waits, with all that come after it, until the next edit or try_again().  All signals arrive on the
 // thread that owns the keeper.
 #pragma once
 
@@ -21,6 +23,8 @@
 #include <QString>
 #include <QThreadPool>
 #include <atomic>
+#include <cstddef>
+#include <deque>
 #include <functional>
 #include <memory>
 #include <string>
@@ -73,6 +77,10 @@ class BookKeeper : public QObject {
     ~BookKeeper() override; // after all that was asked for is in the book
 
     [[nodiscard]] bool usable() const { return usable_; } // until it turns out not to be
+    [[nodiscard]] bool takes_edits() const { return usable_ && !read_only_; }
+    void try_again();
+    // Waits until all that was asked for was tried; so many edits still are not in the book.
+    [[nodiscard]] std::size_t finish();
 
     void keep(const SessionToKeep& wanted);
     void put_note(const models::Note& note); // an empty text removes it
@@ -110,11 +118,20 @@ class BookKeeper : public QObject {
     void refused(const lapwright::base::Error& error);  // one edit
     void note_refused(const QString& session);          // is not in the book
     void unusable(const lapwright::base::Error& error); // the whole book
+    void opened_read_only(const QString& file);
+    void waits(int edits, const lapwright::base::Error& reason); // are not in the book yet
+    void caught_up();                                            // all that waited is
 
   private:
     using Answer = std::function<void()>;
+    struct Done {
+        std::optional<base::Error> refusal;
+        Answer answer; // of both
+    };
+    using Edit = std::function<Done(BookDesk&)>;
 
-    void edit(std::function<Answer(BookDesk&)> work);
+    void edit(Edit work);
+    void take_up(); // on the edits' thread
     void ask(std::function<Answer(BookDesk&)> work);
     void tell(Answer answer);
     // Tells the answer by its signal, or the refusal.
@@ -127,10 +144,16 @@ class BookKeeper : public QObject {
     }
     // An edit of which only a refusal is told.
     void edit_plainly(std::function<std::optional<base::Error>(BookDesk&)> work);
+    // One that nobody asked for: a book that can only be read does without it.
+    void edit_unasked(std::function<std::optional<base::Error>(BookDesk&)> work);
 
     bool usable_;
+    bool read_only_ = false;
     std::unique_ptr<BookDesk> edits_; // used by the thread of its pool alone, as the next one
     std::unique_ptr<BookDesk> questions_;
+    std::deque<Edit> waiting_; // used by the edits' thread
+    bool told_waiting_ = false;
+    bool told_read_only_ = false;
     std::shared_ptr<std::atomic<int>> newest_find_;
     std::shared_ptr<std::atomic<int>> newest_season_;
     QThreadPool edit_pool_;

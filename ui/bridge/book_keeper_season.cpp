@@ -10,24 +10,29 @@
 namespace lapwright::bridge {
 
 void BookKeeper::edit_plainly(std::function<std::optional<base::Error>(BookDesk&)> work) {
-    edit([this, work = std::move(work)](BookDesk& desk) -> Answer {
-        return [this, problem = work(desk)] {
-            if (problem) Q_EMIT refused(*problem);
-            Q_EMIT changed();
-        };
+    edit([this, work = std::move(work)](BookDesk& desk) -> Done {
+        const auto problem = work(desk);
+        return {problem, [this, problem] {
+                    if (problem) Q_EMIT refused(*problem);
+                    Q_EMIT changed();
+                }};
     });
 }
 
+void BookKeeper::edit_unasked(std::function<std::optional<base::Error>(BookDesk&)> work) {
+    edit_plainly([work = std::move(work)](BookDesk& desk) { return desk.read_only() ? std::nullopt : work(desk); });
+}
+
 void BookKeeper::put_track(const track::TrackRecord& record, const std::optional<book::KeptLine>& line) {
-    edit_plainly([record, line](BookDesk& desk) { return desk.put_track(record, line); });
+    edit_unasked([record, line](BookDesk& desk) { return desk.put_track(record, line); });
 }
 
 void BookKeeper::put_missing_line(const std::string& track, const book::KeptLine& line) {
-    edit_plainly([track, line](BookDesk& desk) { return desk.put_missing_line(track, line); });
+    edit_unasked([track, line](BookDesk& desk) { return desk.put_missing_line(track, line); });
 }
 
 void BookKeeper::put_figures(const QString& path, const std::vector<book::KeptFigure>& figures) {
-    edit_plainly([path, figures](BookDesk& desk) { return desk.put_figures(path, figures); });
+    edit_unasked([path, figures](BookDesk& desk) { return desk.put_figures(path, figures); });
 }
 
 void BookKeeper::rename(const Renaming& wanted) {
@@ -40,12 +45,12 @@ void BookKeeper::undo_rename(int number) {
 
 void BookKeeper::forget_track(int number, const std::string& name) {
     edit_plainly([number, name](BookDesk& desk) { return desk.forget_track(number, name); });
-    edit([this](BookDesk&) -> Answer { return [this] { Q_EMIT tracks_changed(); }; });
+    edit([this](BookDesk&) { return Done{{}, [this] { Q_EMIT tracks_changed(); }}; });
 }
 
 void BookKeeper::bring_back_track(int number, const std::string& name) {
     edit_plainly([number, name](BookDesk& desk) { return desk.bring_back_track(number, name); });
-    edit([this](BookDesk&) -> Answer { return [this] { Q_EMIT tracks_changed(); }; });
+    edit([this](BookDesk&) { return Done{{}, [this] { Q_EMIT tracks_changed(); }}; });
 }
 
 void BookKeeper::put_start(book::SessionId id, std::optional<double> start_unix_s) {

@@ -37,6 +37,7 @@ Actions::Actions(QMenuBar& bar)
     book = act(session_menu, "Sessions of the &book…", Qt::Key_L);
     season = act(session_menu, "&Season of a track or car…", QKeySequence(Qt::CTRL | Qt::Key_L));
     pairings = act(session_menu, "Kept &pairings…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
+    write_waiting = act(session_menu, "&Write what waits into the book", QList<QKeySequence>{});
     columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
     report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
     recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));

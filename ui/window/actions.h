@@ -32,6 +32,7 @@ struct Actions {
     QAction* book;
     QAction* season;
     QAction* pairings;
+    QAction* write_waiting;
     QAction* columns;
     QAction* report;
     QAction* recipes;

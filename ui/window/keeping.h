@@ -58,6 +58,7 @@ class Keeping : public QObject {
     void note_edited(const models::NoteAbout& about);
     void session_kept(const QString& path, const bridge::KeptSession& kept);
     void keep_notes_in_settings(const QString& session);
+    void keep_all_notes_in_settings();
     void go_on_without(const base::Error& error);
 
     bridge::BookKeeper& book_;

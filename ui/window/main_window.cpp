@@ -15,6 +15,7 @@
 #include "ui/theme/fonts.h"
 #include "ui/window/actions.h"
 #include "ui/window/book_editing.h"
+#include "ui/window/book_waiting.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
 #include "ui/window/exporting.h"
@@ -384,6 +385,10 @@ void MainWindow::dropEvent(QDropEvent* event) {
 void MainWindow::closeEvent(QCloseEvent* event) {
     noting_->end_typing();
     debriefing_->end_typing();
+    if (!book_waiting_->may_close(this)) {
+        event->ignore();
+        return;
+    }
     worker_->cancel();
     save();
     QMainWindow::closeEvent(event);

@@ -43,6 +43,7 @@ class Exporting;
 class Importing;
 class BookEditing;
 class BookLooking;
+class BookWaiting;
 class Keeping;
 class Notices;
 class Noting;
@@ -155,11 +156,13 @@ class MainWindow : public QMainWindow {
     Keeping* keeping_;
     BookLooking* book_looking_;
     BookEditing* book_editing_;
+    BookWaiting* book_waiting_;
     QWidget* page_wanted_ = nullptr; // to be shown when the comparison is there
     Notices* notices_;
     QLabel* stage_;
     QProgressBar* progress_;
     QToolButton* cancel_;
+    QToolButton* waiting_sign_;
     QToolButton* units_button_;
     std::optional<track::TrackRecord> track_;
     Plan plan_;

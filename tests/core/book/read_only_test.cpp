@@ -7,33 +7,15 @@
 #include "core/book/pairings.h"
 #include "core/book/search.h"
 #include "core/book/season.h"
+#include "fixture/without_rights.h"
 
 #include <gtest/gtest.h>
-
-#include <fcntl.h>
 
 namespace lapwright::book {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr uid_t nobody = 65534;
-
-// Permissions bind everybody but root: the test is somebody else meanwhile.
-class WithoutRights {
-  public:
-    WithoutRights() : root_(::geteuid() == 0) {
-        if (root_) base::check(::seteuid(nobody) == 0, "the test cannot become somebody else");
-    }
-    WithoutRights(const WithoutRights&) = delete;
-    WithoutRights& operator=(const WithoutRights&) = delete;
-    ~WithoutRights() {
-        if (root_) base::check(::seteuid(0) == 0, "the test cannot become root again");
-    }
-
-  private:
-    bool root_;
-};
+using fixture::WithoutRights;
 
 // May be read by all, and written by nobody.
 class ReadOnlyFolder {
