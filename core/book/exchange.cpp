@@ -2,6 +2,7 @@
 #include "core/book/exchange.h"
 
 #include "core/base/check.h"
+#include "core/book/clean_names.h"
 #include "core/book/copy_file.h"
 #include "core/book/database.h"
 #include "core/book/unite.h"
@@ -58,6 +59,14 @@ std::optional<Error> write_whole(Book& book, const std::string& path, const Chos
     return problem;
 }
 
+// A copy of another book with today's schema and clean names.
+std::optional<Error> made_ours(const std::string& copy) {
+    auto opened = Book::open(copy);
+    if (!opened) return opened.error();
+    Book other = std::move(opened).value();
+    return edit(other.database(), clean_names);
+}
+
 } // namespace
 
 std::optional<Error> export_sessions(Book& book, std::span<const SessionId> sessions, const std::string& path) {
@@ -79,8 +88,7 @@ Result<Merged> merge_from(Book& book, const std::string& path) {
     const std::string copy = partial_name(book.path() + ".incoming");
     Merged merged;
     auto problem = copy_book(path, copy);
-    if (!problem)
-        if (const auto other = Book::open(copy); !other) problem = other.error();
+    if (!problem) problem = made_ours(copy);
     if (!problem)
         problem =
             with_other(book.database(), sqlite_name(copy), [&](Database& into) { merged = unite(into, std::nullopt); });

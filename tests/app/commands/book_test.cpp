@@ -86,6 +86,9 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_GT(answer()["sessions"][0]["laps"], 5);
     ASSERT_EQ(call(add), 0);
     EXPECT_TRUE(answer()["sessions"][0]["was_there"]);
+    EXPECT_EQ(answer()["sessions"][0]["renewed"], (json{"track", "setup", "conditions"}));
+    ASSERT_EQ(call({"add", sample("dunlin-saturday-2.txt"), "--conditions", "dry, light wind"}), 0);
+    EXPECT_TRUE(out.str().ends_with("was in the book already, as 1; now with the conditions given here\n"));
 
     ASSERT_EQ(call({"list", "--json"}), 0);
     ASSERT_EQ(answer()["sessions"].size(), 1U);
@@ -135,6 +138,11 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_EQ(out.str(), "no session\n");
     EXPECT_EQ(call({"remove", "1"}), 1);
     EXPECT_NE(err.str().find("not in the book (any more)"), std::string::npos);
+    ASSERT_EQ(call({"add", sample("dunlin-saturday-2.txt")}), 0);
+    EXPECT_NE(out.str().find("was removed on "), std::string::npos) << out.str();
+    EXPECT_NE(out.str().find("; lapwright book restore 1 brings it back"), std::string::npos) << out.str();
+    ASSERT_EQ(call({"list", "--removed", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"][0]["file"], "dunlin-saturday-2.txt");
     ASSERT_EQ(call({"restore", "1"}), 0) << err.str();
     EXPECT_EQ(out.str(), "session 1 is in the book again\n");
 
