@@ -8,6 +8,7 @@
 #include "core/book/book.h"
 #include "core/book/entries.h"
 #include "core/book/rename.h"
+#include "core/book/taken_pairing.h"
 #include "ui/bridge/book_keeper.h"
 
 #include <QString>
@@ -49,6 +50,10 @@ class BookDesk {
     [[nodiscard]] std::optional<base::Error> bring_back_track(int number, const std::string& name);
     [[nodiscard]] std::optional<base::Error> rename(const Renaming& wanted);
     [[nodiscard]] std::optional<base::Error> undo_rename(int number); // one that was refused: nothing
+    [[nodiscard]] std::optional<base::Error> take_pairing(int number, book::PairingId id);
+    [[nodiscard]] std::optional<base::Error> bring_back_pairing(int number);
+    // Of the window's sessions, by their paths.
+    [[nodiscard]] base::Result<std::map<QString, book::SessionDetails>> details();
 
   private:
     struct KeptPairing {
@@ -76,6 +81,11 @@ class BookDesk {
     std::map<std::string, PutTrack> tracks_put_;
     std::map<int, book::Renamed> renamed_; // by number
     std::map<int, book::TrackParts> forgotten_;
+    struct Taken {
+        book::PairingId id{}; // as it was last
+        book::TakenPairing pairing;
+    };
+    std::map<int, Taken> taken_;
 };
 
 } // namespace lapwright::bridge

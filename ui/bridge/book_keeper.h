@@ -10,6 +10,7 @@
 #include "core/base/error.h"
 #include "core/book/names.h"
 #include "core/book/pairings.h"
+#include "core/book/removed.h"
 #include "core/book/search.h"
 #include "core/book/season.h"
 #include "core/book/tracks.h"
@@ -48,7 +49,7 @@ struct SessionToKeep {
 struct KeptSession {
     book::SessionId id{};
     std::vector<models::Note> notes;
-    car::SetupSheet setup;
+    book::SessionDetails details;
 };
 
 struct PairingToKeep {
@@ -99,12 +100,17 @@ class BookKeeper : public QObject {
     void put_start(book::SessionId id, std::optional<double> start_unix_s);
     void remove_session(book::SessionId id);
     void restore_session(book::SessionId id);
+    // What goes is kept under the caller's number.
+    void take_pairing(int number, book::PairingId id);
+    void bring_back_pairing(int number);
 
     // Of several only the newest is answered.
     void find(const book::Filter& filter);
     void find_season(models::SeasonOf of, const QString& name);
     void find_names();
     void find_pairings();
+    void find_removed();
+    void open_again(); // after it was not usable
 
   Q_SIGNALS:
     void session_kept(const QString& path, const lapwright::bridge::KeptSession& kept);
@@ -113,11 +119,14 @@ class BookKeeper : public QObject {
     void season_found(const std::vector<lapwright::book::SeasonSession>& season);
     void names_found(const lapwright::book::Names& names);
     void pairings_found(const std::vector<lapwright::book::PairingSummary>& pairings);
+    void removed_found(const std::vector<lapwright::book::RemovedSession>& sessions);
+    void details_changed(const QString& path, const lapwright::book::SessionDetails& details); // of an open session
     void tracks_changed();
     void changed();                                     // by an edit of this window
     void refused(const lapwright::base::Error& error);  // one edit
     void note_refused(const QString& session);          // is not in the book
     void unusable(const lapwright::base::Error& error); // the whole book
+    void opened_again();
     void opened_read_only(const QString& file);
     void waits(int edits, const lapwright::base::Error& reason); // are not in the book yet
     void caught_up();                                            // all that waited is
@@ -144,6 +153,8 @@ class BookKeeper : public QObject {
     }
     // An edit of which only a refusal is told.
     void edit_plainly(std::function<std::optional<base::Error>(BookDesk&)> work);
+    // One that changes what sessions are called.
+    void edit_names(std::function<std::optional<base::Error>(BookDesk&)> work);
     // One that nobody asked for: a book that can only be read does without it.
     void edit_unasked(std::function<std::optional<base::Error>(BookDesk&)> work);
 

@@ -17,14 +17,29 @@ std::vector<track::TrackRecord> tracks_of(book::Book& book) {
 }
 
 // A name that was changed in the book is the session's name.
-recording::Recording named(recording::Recording recording, const book::SessionDetails& details) {
+void take_over(recording::Recording& recording, const book::SessionDetails& details) {
     if (!details.driver.empty()) recording.driver = details.driver;
     if (!details.car.empty()) recording.car = details.car;
     if (!details.track.empty()) recording.track = details.track;
-    return recording;
+    recording.start_unix_s = details.start_unix_s;
 }
 
 } // namespace
+
+SessionPointer named(const SessionPointer& session, const book::SessionDetails& details) {
+    const recording::Recording& before = *session->recording;
+    const auto other = [](const std::string& name, const std::string& now) { return !name.empty() && name != now; };
+    // A track that the file does not name was found by the gate, and is known to the session already.
+    const bool other_track = !before.track.empty() && other(details.track, before.track);
+    if (!other(details.driver, before.driver) && !other(details.car, before.car) && !other_track &&
+        details.start_unix_s == before.start_unix_s)
+        return session;
+    auto recording = std::make_shared<recording::Recording>(before);
+    take_over(*recording, details);
+    auto renamed = std::make_shared<analysis::Session>(*session);
+    renamed->recording = std::move(recording);
+    return renamed;
+}
 
 base::Result<SessionPointer> session_from_book(const std::string& book_file, book::SessionId id,
                                                const std::optional<track::TrackRecord>& track,
@@ -45,7 +60,9 @@ base::Result<SessionPointer> session_from_book(const std::string& book_file, boo
     analysis::SessionOptions options;
     options.track = track;
     if (!track) options.known_tracks = tracks_of(book);
-    return analysis::understand(named(std::move(recording).value(), details.value()), options, progress);
+    recording::Recording own = std::move(recording).value();
+    take_over(own, details.value());
+    return analysis::understand(std::move(own), options, progress);
 }
 
 std::vector<track::TrackRecord> tracks_of_book(const std::string& book_file) {

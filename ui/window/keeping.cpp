@@ -36,6 +36,7 @@ Keeping::Keeping(BookKeeper& book, const Parts& parts, QObject* parent) : QObjec
                               "and open the copy")
                                .arg(file));
     });
+    connect(&book_, &BookKeeper::opened_again, this, [this] { parts_.notices.withdraw_sentence(without_book_); });
     // Kept twice while it waits: what is not in the book is not lost with the window.
     connect(&book_, &BookKeeper::waits, this, &Keeping::keep_all_notes_in_settings);
     connect(&book_, &BookKeeper::caught_up, this, [this] {
@@ -88,7 +89,7 @@ void Keeping::note_edited(const models::NoteAbout& about) {
 void Keeping::session_kept(const QString& path, const bridge::KeptSession& kept) {
     if (book_.takes_edits()) keep_in_settings(parts_.settings, path, {}); // they are in the book now
     parts_.notes.take_in(path, kept.notes);
-    parts_.explaining.take_from_book(path, kept.setup);
+    parts_.explaining.take_from_book(path, kept.details.setup);
     ids_[path] = kept.id;
     Q_EMIT kept_there(path, kept);
 }
@@ -105,7 +106,8 @@ void Keeping::keep_notes_in_settings(const QString& session) {
 }
 
 void Keeping::go_on_without(const base::Error& error) {
-    parts_.notices.add(tr("The window goes on without its book. %1").arg(text(base::one_line(error))));
+    without_book_ = tr("The window goes on without its book. %1").arg(text(base::one_line(error)));
+    parts_.notices.add(without_book_);
     keep_all_notes_in_settings();
 }
 

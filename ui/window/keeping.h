@@ -65,6 +65,7 @@ class Keeping : public QObject {
     Parts parts_;
     QSet<QString> anew_;
     std::map<QString, book::SessionId> ids_;
+    QString without_book_;   // the sentence that says so
     QSet<QString> sessions_; // that were opened in this run
 };
 

@@ -2,6 +2,7 @@
 // Files, work and pages; how menus and strip are put together is in main_window_parts.cpp.
 #include "ui/window/main_window.h"
 
+#include "core/analysis/short_text.h"
 #include "core/base/error.h"
 #include "core/base/number_text.h"
 #include "ui/bridge/book_keeper.h"
@@ -60,10 +61,13 @@ QStringList absolute(const QStringList& files) {
     return paths;
 }
 
+constexpr int title_bar_px = 40; // at most, as desktops draw it
+constexpr std::size_t longest_in_title = 40;
+
 QString lap_of(const analysis::Side& side) {
     const std::string& driver = side.session->recording->driver;
-    return MainWindow::tr("%1 lap %2")
-        .arg(driver.empty() ? text(side.session->title()) : text(driver), text(base::integer_text(side.lap.number)));
+    const std::string name = analysis::shortened(driver.empty() ? side.session->title() : driver, longest_in_title);
+    return MainWindow::tr("%1 lap %2").arg(text(name), text(base::integer_text(side.lap.number)));
 }
 
 // The same whenever these two laps are compared.
@@ -74,8 +78,6 @@ QString name_of(const models::LapPick& pick) {
 QString absolute_name(const std::string& book_file) {
     return book_file.empty() ? QString() : QFileInfo(QFile::decodeName(book_file.c_str())).absoluteFilePath();
 }
-
-constexpr int title_bar_px = 40; // at most, as desktops draw it
 
 } // namespace
 

@@ -41,6 +41,7 @@ class Debriefing;
 class Explaining;
 class Exporting;
 class Importing;
+class BookCare;
 class BookEditing;
 class BookLooking;
 class BookWaiting;
@@ -108,6 +109,8 @@ class MainWindow : public QMainWindow {
     void open_pairing(const book::PairingSummary& pairing);
     [[nodiscard]] QString path_of(const book::SessionSummary& session) const;
     void make_one(const QString& path, const bridge::KeptSession& kept);
+    void rename_open(const QString& path, const book::SessionDetails& details);
+    void connect_book_care();
     void load(const QStringList& files, Plan plan);
     // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
     bool take_track(QStringList& files);
@@ -156,6 +159,7 @@ class MainWindow : public QMainWindow {
     Keeping* keeping_;
     BookLooking* book_looking_;
     BookEditing* book_editing_;
+    BookCare* book_care_;
     BookWaiting* book_waiting_;
     QWidget* page_wanted_ = nullptr; // to be shown when the comparison is there
     Notices* notices_;
@@ -163,6 +167,7 @@ class MainWindow : public QMainWindow {
     QProgressBar* progress_;
     QToolButton* cancel_;
     QToolButton* waiting_sign_;
+    QToolButton* damage_sign_;
     QToolButton* units_button_;
     std::optional<track::TrackRecord> track_;
     Plan plan_;
