@@ -39,6 +39,7 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
 
     CLI::App* list = add_one(*book, arguments, BookCommand::list, "list", "sessions, all or those that fit");
     add_filter(*list, arguments);
+    list->add_flag("--removed", arguments.removed, "the removed sessions instead, all of them");
     add_json(*list, arguments);
 
     CLI::App* season = add_one(*book, arguments, BookCommand::season, "season", "a track's sessions through time");
@@ -74,7 +75,9 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
             ->add_option("sessions", arguments.sessions, "ids as the list has them")
             ->required();
 
-    CLI::App* add = add_one(*book, arguments, BookCommand::add, "add", "puts sessions into the book, each once");
+    CLI::App* add =
+        add_one(*book, arguments, BookCommand::add, "add",
+                "puts sessions into the book, each once; what is given with one that is there is put to it");
     add->add_option("files", arguments.files, "logger files")->required();
     add->add_option("--setup", arguments.setup_file, "their setup sheet (JSON)");
     add->add_option("--track", arguments.track_file, "track file with the gate, kept in the book");

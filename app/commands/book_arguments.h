@@ -34,6 +34,7 @@ struct BookArguments {
     BookCommand command{};
     std::string book_file; // empty: the person's own
     book::Filter filter;   // of the list
+    bool removed = false;  // the list of what was removed, instead
     std::string from_text; // dates as they were written
     std::string until_text;
     std::string track; // whose season

@@ -39,23 +39,37 @@ Result<std::string> own_book() {
     if (!data.is_absolute())
         return Error{
             ErrorCode::book_not_usable, {}, "there is no home folder to keep a book in", "name one with --book"};
-    const auto file = data / book::usual_file;
-    std::error_code ignored; // the book then says that it cannot be opened
-    std::filesystem::create_directories(file.parent_path(), ignored);
-    return file.string();
+    return (data / book::usual_file).string();
 }
 
 Result<std::string> file_of(const BookArguments& arguments) {
     return arguments.book_file.empty() ? own_book() : Result<std::string>(arguments.book_file);
 }
 
+bool begins_a_book(BookCommand command) {
+    return command == BookCommand::add || command == BookCommand::merge;
+}
+
 Result<book::Book> open(const BookArguments& arguments) {
     const auto file = file_of(arguments);
     if (!file) return file.error();
-    return book::Book::open(*file);
+    book::OpenOptions options;
+    options.may_begin = begins_a_book(arguments.command);
+    std::error_code ignored; // the book then says that it cannot be opened
+    if (options.may_begin && arguments.book_file.empty())
+        std::filesystem::create_directories(std::filesystem::path(*file).parent_path(), ignored);
+    return book::Book::open(*file, options);
+}
+
+int list_removed(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    const auto removed = removed_sessions(book);
+    if (!removed) return refused(removed.error(), err);
+    out << (arguments.json ? removed_json(*removed) : removed_table(*removed));
+    return 0;
 }
 
 int list(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+    if (arguments.removed) return list_removed(arguments, book, out, err);
     book::Filter filter = arguments.filter;
     for (const std::string& word : arguments.files)
         filter.words += word + " ";
@@ -130,6 +144,7 @@ struct ToAdd {
     std::vector<track::TrackRecord> known_tracks; // of the book
     std::vector<import::KeptRecipe> recipes;
     car::SetupSheet setup;
+    bool setup_given = false;
 };
 
 Result<ToAdd> to_add(const BookArguments& arguments, book::Book& book) {
@@ -146,6 +161,7 @@ Result<ToAdd> to_add(const BookArguments& arguments, book::Book& book) {
         auto setup = car::read_setup_sheet(arguments.setup_file);
         if (!setup) return setup.error();
         all.setup = std::move(setup).value();
+        all.setup_given = true;
     }
     auto recipes = read_recipes(arguments.recipe_files);
     if (!recipes) return recipes.error();
@@ -162,6 +178,35 @@ book::SessionDetails details_for(const recording::Recording& recording, const To
     details.conditions = conditions;
     details.setup = all.setup;
     return details;
+}
+
+// What was given together with a session that the book has already takes the place of what stands there: the answer
+// names what that is.
+Result<std::vector<std::string>> renew(book::Book& book, book::SessionId id, const ToAdd& all,
+                                       const std::string& conditions, const std::vector<lap::Lap>& laps) {
+    const auto before = read_details(book, id);
+    if (!before) return before.error();
+    std::vector<std::string> renewed;
+    book::SessionDetails details = *before;
+    if (all.record) {
+        details.track = all.record->name;
+        renewed.emplace_back("track");
+    }
+    if (all.setup_given) {
+        details.setup = all.setup;
+        if (details.driver.empty()) details.driver = all.setup.driver;
+        if (details.car.empty()) details.car = all.setup.car;
+        renewed.emplace_back("setup");
+    }
+    if (!conditions.empty()) {
+        details.conditions = conditions;
+        renewed.emplace_back("conditions");
+    }
+    if (renewed.empty()) return renewed;
+    if (auto problem = change_details(book, id, details)) return *problem;
+    if (all.record && !laps.empty())
+        if (auto problem = change_laps(book, id, laps)) return *problem;
+    return renewed;
 }
 
 // The line of the first session that was driven on it.
@@ -185,7 +230,7 @@ Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAd
     reading.recipe = import::recipe_for(file, all.recipes);
     auto recording = import::import_file(file, reading);
     if (!recording) return recording.error();
-    AddedFile one{file, {}, 0, ""};
+    AddedFile one{file, {}, 0, "", {}};
     analysis::SessionOptions options;
     options.track = all.record;
     options.known_tracks = all.known_tracks;
@@ -197,6 +242,11 @@ Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAd
     if (session && details.track.empty() && (*session)->known_track) details.track = (*session)->known_track->name;
     const auto added = add_session(book, *source, *recording, details, laps);
     if (!added) return added.error();
+    if (added->was_there && !added->removed_unix_s) {
+        auto renewed = renew(book, added->id, all, conditions, laps);
+        if (!renewed) return renewed.error();
+        one.renewed = std::move(renewed).value();
+    }
     if (session && all.record)
         if (const auto problem = keep_line(book, *session, *all.record)) return *problem;
     one.added = *added;

@@ -7,6 +7,7 @@
 #include "core/base/wording.h"
 #include "core/book/season_figures.h"
 #include "core/book/sha256.h"
+#include "core/book/timing_line.h"
 #include "core/recording/recording.h"
 
 namespace lapwright::commands {
@@ -53,6 +54,19 @@ std::string counted(int count, const std::string& one) {
     return base::integer_text(count) + " " + one + (count == 1 ? "" : "s");
 }
 
+// "was removed on 28 Nov 2026, 21:50 UTC; book restore 3 brings it back".
+std::string was_removed(book::SessionId id, double removed_unix_s) {
+    return "was removed on " + base::date_text(removed_unix_s) + "; lapwright book restore " +
+           base::integer_text(number(id)) + " brings it back";
+}
+
+std::string listed(const std::vector<std::string>& words) {
+    std::string text;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
+    return text;
+}
+
 } // namespace
 
 std::string list_json(const std::vector<book::SessionSummary>& sessions) {
@@ -73,8 +87,33 @@ std::string list_table(const std::vector<book::SessionSummary>& sessions) {
     return aligned(rows, 7);
 }
 
+std::string removed_json(const std::vector<book::RemovedSession>& sessions) {
+    ordered_json rows = ordered_json::array();
+    for (const book::RemovedSession& one : sessions)
+        rows.push_back(
+            {{"id", number(one.id)},
+             {"file", one.file_name},
+             {"driver", text_or_null(one.driver)},
+             {"car", text_or_null(one.car)},
+             {"track", text_or_null(one.track)},
+             {"start_utc", one.start_unix_s ? ordered_json(recording::utc_text(*one.start_unix_s)) : nullptr},
+             {"removed_utc", recording::utc_text(one.removed_unix_s)}});
+    return document_text({{"sessions", rows}});
+}
+
+std::string removed_table(const std::vector<book::RemovedSession>& sessions) {
+    if (sessions.empty()) return "no removed session\n";
+    std::vector<std::vector<std::string>> rows{{"id", "removed", "start", "track", "car", "driver", "file"}};
+    for (const book::RemovedSession& one : sessions)
+        rows.push_back({base::integer_text(number(one.id)), base::date_text(one.removed_unix_s),
+                        one.start_unix_s ? base::date_text(*one.start_unix_s) : "—", known(one.track), known(one.car),
+                        known(one.driver), one.file_name});
+    return aligned(rows, 7);
+}
+
 std::string season_json(const std::vector<book::SeasonSession>& season) {
     const auto changes = book::setup_changes(season, base::UnitSystem::metric);
+    const auto elsewhere = book::timed_elsewhere(season);
     ordered_json rows = ordered_json::array();
     for (std::size_t i = 0; i < season.size(); ++i) {
         ordered_json row = summary_json(season[i].session);
@@ -83,6 +122,11 @@ std::string season_json(const std::vector<book::SeasonSession>& season) {
         for (const car::SetupItem& item : season[i].setup.items)
             row["setup"].push_back({{"name", item.name}, {"value", item.value}});
         row["setup_change"] = text_or_null(changes[i]);
+        const auto& line = season[i].timing_line;
+        row["timing_line"] = line ? ordered_json{{"latitude_rad", number_json(line->latitude_rad)},
+                                                 {"longitude_rad", number_json(line->longitude_rad)}}
+                                  : ordered_json();
+        row["timed_elsewhere"] = line ? ordered_json(static_cast<bool>(elsewhere[i])) : ordered_json();
         rows.push_back(std::move(row));
     }
     return document_text({{"sessions", rows}});
@@ -100,7 +144,8 @@ std::string season_table(const std::vector<book::SeasonSession>& season) {
                         base::integer_text(one.session.clean_laps), time_text(one.session.best_clean_s),
                         time_text(one.median_clean_s)});
     }
-    return aligned(rows, 6);
+    const std::string elsewhere = book::timed_elsewhere_text(season);
+    return aligned(rows, 6) + elsewhere + (elsewhere.empty() ? "" : "\n");
 }
 
 std::string figures_json(const std::vector<book::SeasonSession>& season) {
@@ -186,11 +231,15 @@ std::string renamed_table(const book::Renamed& renamed) {
 std::string added_json(const std::vector<AddedFile>& added) {
     ordered_json rows = ordered_json::array();
     for (const AddedFile& one : added)
-        rows.push_back({{"file", one.file},
-                        {"id", number(one.added.id)},
-                        {"was_there", one.added.was_there},
-                        {"laps", one.laps},
-                        {"without_laps", text_or_null(one.without_laps)}});
+        rows.push_back(
+            {{"file", one.file},
+             {"id", number(one.added.id)},
+             {"was_there", one.added.was_there},
+             {"removed_utc",
+              one.added.removed_unix_s ? ordered_json(recording::utc_text(*one.added.removed_unix_s)) : nullptr},
+             {"renewed", one.renewed},
+             {"laps", one.laps},
+             {"without_laps", text_or_null(one.without_laps)}});
     return document_text({{"sessions", rows}});
 }
 
@@ -198,8 +247,11 @@ std::string added_table(const std::vector<AddedFile>& added) {
     std::string text;
     for (const AddedFile& one : added) {
         text += one.file + ": ";
-        if (one.added.was_there)
-            text += "was in the book already, as " + base::integer_text(number(one.added.id));
+        if (one.added.removed_unix_s)
+            text += was_removed(one.added.id, *one.added.removed_unix_s);
+        else if (one.added.was_there)
+            text += "was in the book already, as " + base::integer_text(number(one.added.id)) +
+                    (one.renewed.empty() ? "" : "; now with the " + listed(one.renewed) + " given here");
         else
             text += "is in the book as " + base::integer_text(number(one.added.id)) + ", with " +
                     counted(static_cast<int>(one.laps), "lap");
@@ -210,8 +262,14 @@ std::string added_table(const std::vector<AddedFile>& added) {
 }
 
 std::string merged_json(const book::Merged& merged) {
+    ordered_json removed = ordered_json::array();
+    for (const book::RemovedSession& one : merged.removed)
+        removed.push_back({{"id", number(one.id)},
+                           {"file", one.file_name},
+                           {"removed_utc", recording::utc_text(one.removed_unix_s)}});
     return document_text({{"sessions", merged.sessions},
                           {"known_sessions", merged.known_sessions},
+                          {"removed", removed},
                           {"notes", merged.notes},
                           {"pairings", merged.pairings},
                           {"tracks", merged.tracks},
@@ -219,9 +277,13 @@ std::string merged_json(const book::Merged& merged) {
 }
 
 std::string merged_table(const book::Merged& merged) {
-    return counted(merged.sessions, "new session") + " (" + base::integer_text(merged.known_sessions) +
-           " known already), " + counted(merged.notes, "note") + ", " + counted(merged.pairings, "pairing") + ", " +
-           counted(merged.tracks, "track") + ", " + counted(merged.recipes, "recipe") + "\n";
+    std::string text = counted(merged.sessions, "new session") + " (" + base::integer_text(merged.known_sessions) +
+                       " known already), " + counted(merged.notes, "note") + ", " +
+                       counted(merged.pairings, "pairing") + ", " + counted(merged.tracks, "track") + ", " +
+                       counted(merged.recipes, "recipe") + "\n";
+    for (const book::RemovedSession& one : merged.removed)
+        text += one.file_name + " " + was_removed(one.id, one.removed_unix_s) + "\n";
+    return text;
 }
 
 std::string health_json(const book::Health& health) {

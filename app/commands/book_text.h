@@ -4,6 +4,7 @@
 
 #include "core/book/exchange.h"
 #include "core/book/pairings.h"
+#include "core/book/removed.h"
 #include "core/book/rename.h"
 #include "core/book/salvage.h"
 #include "core/book/search.h"
@@ -19,10 +20,13 @@ struct AddedFile {
     std::string file;
     book::Added added;
     std::size_t laps = 0;
-    std::string without_laps; // why none were found, empty where there are some
+    std::string without_laps;         // why none were found, empty where there are some
+    std::vector<std::string> renewed; // "setup": of a session that was there, what it got now
 };
 
 [[nodiscard]] std::string list_json(const std::vector<book::SessionSummary>& sessions);
+[[nodiscard]] std::string removed_json(const std::vector<book::RemovedSession>& sessions);
+[[nodiscard]] std::string removed_table(const std::vector<book::RemovedSession>& sessions);
 [[nodiscard]] std::string list_table(const std::vector<book::SessionSummary>& sessions);
 [[nodiscard]] std::string season_json(const std::vector<book::SeasonSession>& season);
 [[nodiscard]] std::string season_table(const std::vector<book::SeasonSession>& season);

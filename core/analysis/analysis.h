@@ -49,6 +49,11 @@ struct Side {
     std::vector<lap::LapTrace> clean_traces; // as many, without channels
 };
 
+// "1:29.919 by its own line": the lap's time as the session alone has it, where it differs by a millisecond or more.  A
+// session by itself is timed square to the line of its own laps, a pairing square to the line of both on one map, and
+// with another gate where only the other file knows it.  Empty where they are the same, or the session has no such lap.
+[[nodiscard]] std::string own_time_text(const Side& side);
+
 // Two laps compared, with everything that the pages show.
 struct Pairing {
     track::Track track;

@@ -9,10 +9,13 @@
 
 namespace lapwright::analysis {
 
-// Its samples as they were imported, under the names that the book has for driver, car and track now.
+// The names and the date that the book has for a session are the session's.
+void take_over(recording::Recording& recording, const book::SessionDetails& details);
+
+// Its samples as they were imported, under the names and the date that the book has now.
 [[nodiscard]] base::Result<recording::Recording> kept_recording(book::Book& book, book::SessionId id);
 
-// Names of driver and car, samples and stamps are equal; the file may lie elsewhere.
+// Names of driver and car, date, samples and stamps are equal; the file may lie elsewhere.
 [[nodiscard]] bool same_recording(const recording::Recording& one, const recording::Recording& other);
 
 } // namespace lapwright::analysis

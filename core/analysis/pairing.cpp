@@ -4,12 +4,15 @@
 #include "core/analysis/known_track.h"
 #include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
+#include "core/analysis/short_text.h"
 #include "core/analysis/stages.h"
+#include "core/base/display.h"
 #include "core/base/number_text.h"
 #include "core/comparison/compare_laps.h"
 #include "core/lap/trace_lap.h"
 
 #include <algorithm>
+#include <cmath>
 #include <future>
 
 namespace lapwright::analysis {
@@ -87,7 +90,7 @@ std::vector<std::vector<double>> boundaries(const Side& side, const track::Track
 std::vector<recording::Warning> warnings_of(const Pairing& pairing) {
     std::vector<recording::Warning> warnings;
     for (const Side* side : {&pairing.a, &pairing.b}) {
-        const std::string name = side->session->title();
+        const std::string name = shortened(side->session->title());
         if (!side->lap.clean)
             warnings.push_back({"lap_not_clean",
                                 name + ": lap " + base::integer_text(side->lap.number) + " is not clean" +
@@ -110,6 +113,13 @@ std::vector<recording::Warning> warnings_of(const Pairing& pairing) {
 }
 
 } // namespace
+
+std::string own_time_text(const Side& side) {
+    const lap::Lap* own = side.session ? side.session->lap(side.lap.number) : nullptr;
+    if (!own || std::abs(own->start_s - side.lap.start_s) > 0.5 * side.lap.time_s()) return {};
+    const std::string time = base::lap_time_text(own->time_s());
+    return time == base::lap_time_text(side.lap.time_s()) ? std::string() : time + " by its own line";
+}
 
 Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a, std::shared_ptr<const Session> b,
                                                const PairingOptions& options, const base::Progress& progress) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/sheet_material.h"
 
+#include "core/analysis/short_text.h"
 #include "core/base/number_text.h"
 #include "core/findings/findings.h"
 #include "core/findings/wording.h"
@@ -17,7 +18,7 @@ namespace lapwright::analysis {
 namespace {
 
 sheet::SideFacts facts(const Side& side) {
-    return {side.session->title(),
+    return {shortened(side.session->title()),
             std::filesystem::path(side.session->recording->source_file).filename().string(),
             &side.lap,
             &side.trace.best,

@@ -28,6 +28,19 @@ constexpr int most_complaints = 100;
 constexpr std::array small_tables{"driver", "car",    "track",   "session", "fact",    "warning", "lap",
                                   "split",  "figure", "channel", "note",    "pairing", "recipe"};
 
+bool holds_nothing(const std::string& path) {
+    std::error_code none;
+    return !std::filesystem::exists(path, none) ||
+           (std::filesystem::is_regular_file(path, none) && std::filesystem::file_size(path, none) == 0);
+}
+
+Error no_such_book(const std::string& path) {
+    return {ErrorCode::book_not_usable,
+            {path, {}, {}},
+            "there is no such book",
+            "check the name, or begin a book with \"lapwright book add\" or in the window"};
+}
+
 bool has_log(const std::string& path) {
     std::error_code none;
     const auto size = std::filesystem::file_size(path + "-wal", none);
@@ -91,8 +104,10 @@ std::optional<base::Error> refuse_as_file(const std::string& book_file, const st
 }
 
 base::Result<Book> Book::open(const std::string& path, const OpenOptions& options) {
+    if (!options.may_begin && holds_nothing(path)) return no_such_book(path);
     const bool left_open = has_log(path);
-    auto opened = Database::open(path, Access::edit_or_begin, options.wait_s);
+    auto opened =
+        Database::open(path, options.read_only ? Access::as_if_read_only : Access::edit_or_begin, options.wait_s);
     if (!opened) return opened.error();
     std::unique_ptr<Database> database = std::move(opened).value();
     // In a transaction, which holds off whoever is writing the first pages now.
@@ -101,9 +116,13 @@ base::Result<Book> Book::open(const std::string& path, const OpenOptions& option
         if (is_cut_short(book)) book.fail(error_of(SQLITE_CORRUPT, nullptr, path));
     });
     if (cut) return *cut;
-    keep_a_log(*database, options.wait_s);
-    if (auto problem = database->take_problem()) return *problem;
-    if (auto problem = migrate(*database, options.migrations)) return *problem;
+    if (database->read_only()) {
+        if (auto problem = require_today(*database, options.migrations)) return *problem;
+    } else {
+        keep_a_log(*database, options.wait_s);
+        if (auto problem = database->take_problem()) return *problem;
+        if (auto problem = migrate(*database, options.migrations)) return *problem;
+    }
     check_small_tables(*database);
     if (auto problem = database->take_problem()) return *problem;
     Book book(std::move(database));
@@ -118,6 +137,10 @@ Book::~Book() = default;
 
 const std::string& Book::path() const {
     return database_->path();
+}
+
+bool Book::read_only() const {
+    return database_->read_only();
 }
 
 bool Book::was_left_open() const {

@@ -30,6 +30,10 @@ struct OpenOptions {
     // How the schema came to be, in order, numbered from 1; a test may know more or fewer.
     std::span<const Migration> migrations = known_migrations();
     double wait_s = 5.0; // for another window's edit
+    // Off: a file that is not there, or is empty, is an error and stays so.
+    bool may_begin = true;
+    // As if the file could not be written.
+    bool read_only = false;
 };
 
 // What a check of the whole file found; whole() when nothing is wrong.
@@ -42,8 +46,9 @@ struct Health {
 class Book {
   public:
     // Opens the file, or begins a book there.  An older schema is brought up to date after a copy was laid beside the
-    // book.  The lists' tables are checked, samples are not (each bears its own checksum, see sessions.h).  Error
-    // book_not_usable: damaged (see salvage.h), no book, written by a newer version, or not readable.
+    // book.  The lists' tables are checked, samples are not (each bears its own checksum, see sessions.h).  A file that
+    // cannot be written, or lies in a folder that cannot, is opened for reading.  Error book_not_usable: damaged (see
+    // salvage.h), no book, written by a newer version, not readable, or read-only with an older schema.
     [[nodiscard]] static base::Result<Book> open(const std::string& path, const OpenOptions& options = {});
 
     Book(Book&&) noexcept;
@@ -51,6 +56,8 @@ class Book {
     ~Book();
 
     [[nodiscard]] const std::string& path() const;
+    // Every edit is an error file_not_writable.
+    [[nodiscard]] bool read_only() const;
     // Someone left the file without closing it, or has it open now: a reason for check() when there is time for it.
     [[nodiscard]] bool was_left_open() const;
     // Reads the whole file, the samples with their checksums too: seconds for a large book.
@@ -66,6 +73,10 @@ class Book {
     std::unique_ptr<Database> database_;
     bool was_left_open_ = false;
 };
+
+// The edit was refused by the disk, the rights to the file or another window's work, and not by what it wants: done
+// again later it may succeed.
+[[nodiscard]] bool may_succeed_later(const base::Error& refusal);
 
 // An error when the file is the book: whoever reads it beside SQLite, and closes it again, gives back the locks by
 // which another program knows that the book is in use.  Asked before a file is imported.

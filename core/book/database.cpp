@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/database.h"
 
+#include "core/book/book.h"
+
 #include <utility>
 
 #include <sqlite3.h>
@@ -16,6 +18,9 @@ bool is_disk_full(int code) {
     return (code & 0xff) == SQLITE_FULL || code == SQLITE_IOERR_WRITE || code == SQLITE_IOERR_SHMSIZE;
 }
 
+constexpr std::string_view busy = "another window is busy with the book: nothing was changed";
+constexpr std::string_view disk_fails = "the disk did not read or write: nothing was changed in the book";
+
 // SQLite's texts are UTF-8 or nothing.
 std::string words_of(sqlite3* handle, int code) {
     const char* const words = handle ? sqlite3_errmsg(handle) : sqlite3_errstr(code);
@@ -23,6 +28,10 @@ std::string words_of(sqlite3* handle, int code) {
 }
 
 } // namespace
+
+bool may_succeed_later(const Error& refusal) {
+    return refusal.code == ErrorCode::file_not_writable || refusal.what == busy || refusal.what == disk_fails;
+}
 
 Error error_of(int code, sqlite3* handle, const std::string& path) {
     const auto error = [&](ErrorCode kind, const std::string& what, const std::string& remedy) {
@@ -38,18 +47,16 @@ Error error_of(int code, sqlite3* handle, const std::string& path) {
         return error(ErrorCode::book_not_usable, std::string(damaged_book), "let the program save what can be read");
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return error(ErrorCode::book_not_usable, "another window is busy with the book: nothing was changed",
-                     "do it again in a moment");
+        return error(ErrorCode::book_not_usable, std::string(busy), "do it again in a moment");
     case SQLITE_CANTOPEN:
         return error(ErrorCode::book_not_usable, "the book cannot be opened", "check its folder and your rights to it");
     case SQLITE_READONLY:
     case SQLITE_PERM:
     case SQLITE_AUTH:
-        return error(ErrorCode::file_not_writable, "the book may not be written: nothing was changed",
-                     "check your rights to the file and to its folder");
+        return error(ErrorCode::file_not_writable, "the book cannot be written here: nothing was changed",
+                     "copy it to a folder that you may write, and open the copy");
     case SQLITE_IOERR:
-        return error(ErrorCode::book_not_usable, "the disk did not read or write: nothing was changed in the book",
-                     "check the disk");
+        return error(ErrorCode::book_not_usable, std::string(disk_fails), "check the disk");
     case SQLITE_CONSTRAINT:
         return error(ErrorCode::book_not_usable, "this belongs to something that is not in the book (any more)",
                      "look at the book's list again");
@@ -129,17 +136,20 @@ std::string_view Rows::blob(int column) const {
 }
 
 base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access, double wait_s) {
-    const int may = access == Access::read   ? SQLITE_OPEN_READONLY
-                    : access == Access::edit ? SQLITE_OPEN_READWRITE
-                                             : SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
+    auto way = access_to(path, access == Access::as_if_read_only);
+    if (!way) return way.error();
+    const int may = access == Access::read || !way->writes ? SQLITE_OPEN_READONLY
+                    : access == Access::edit               ? SQLITE_OPEN_READWRITE
+                                                           : SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
     sqlite3* handle = nullptr;
-    const int code = sqlite3_open_v2(path.c_str(), &handle, may | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE, nullptr);
+    const int code = sqlite3_open_v2(way->name.c_str(), &handle,
+                                     may | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_URI, nullptr);
     if (code != SQLITE_OK) {
         Error error = error_of(code, handle, path);
         sqlite3_close(handle);
         return error;
     }
-    std::unique_ptr<Database> database(new Database(path, handle));
+    std::unique_ptr<Database> database(new Database(path, std::move(way).value(), handle));
     sqlite3_busy_timeout(handle, static_cast<int>(wait_s * 1000.0));
     // What a schema from elsewhere says is data, not program.
     database->run("PRAGMA trusted_schema = OFF");
@@ -147,6 +157,16 @@ base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, 
     database->run("PRAGMA foreign_keys = ON");
     if (auto problem = database->take_problem()) return *problem;
     return database;
+}
+
+Database::Database(std::string path, FileAccess access, sqlite3* handle)
+    : path_(std::move(path)), access_(std::move(access)),
+      as_opened_(access_.without_locks ? state_of(path_) : FileState{}), handle_(handle) {}
+
+bool Database::written_meanwhile() const {
+    if (!access_.without_locks) return false;
+    const FileState now = state_of(path_);
+    return now.has_log || now != as_opened_;
 }
 
 Database::~Database() {
@@ -196,6 +216,11 @@ std::optional<Error> within(Database& database, std::string_view begin, const st
     database.run(begin);
     if (auto problem = database.take_problem()) return problem;
     body(database);
+    if (database.written_meanwhile())
+        database.fail({ErrorCode::book_not_usable,
+                       {database.path(), {}, {}},
+                       "another program is writing to the book, which can only be read here",
+                       "open it again"});
     database.run("COMMIT");
     auto problem = database.take_problem();
     // A full disk may have rolled it back already.
@@ -209,6 +234,7 @@ std::optional<Error> within(Database& database, std::string_view begin, const st
 } // namespace
 
 std::optional<Error> edit(Database& database, const std::function<void(Database&)>& body) {
+    if (database.read_only()) return error_of(SQLITE_READONLY, nullptr, database.path());
     return within(database, "BEGIN IMMEDIATE", body);
 }
 

@@ -5,6 +5,7 @@
 
 #include "core/base/error.h"
 #include "core/base/result.h"
+#include "core/book/file_access.h"
 
 #include <cstdint>
 #include <functional>
@@ -72,10 +73,12 @@ class Rows {
     sqlite3_stmt* statement_ = nullptr;
 };
 
-enum class Access { edit_or_begin, edit, read };
+// as_if_read_only: like a file that cannot be written.
+enum class Access { edit_or_begin, edit, read, as_if_read_only };
 
 class Database {
   public:
+    // A file that cannot be written is opened for reading, whatever was asked for.
     [[nodiscard]] static base::Result<std::unique_ptr<Database>> open(const std::string& path, Access access,
                                                                       double wait_s);
     Database(const Database&) = delete;
@@ -83,6 +86,12 @@ class Database {
     ~Database();
 
     [[nodiscard]] const std::string& path() const { return path_; }
+    // For ATTACH.
+    [[nodiscard]] const std::string& name() const { return access_.name; }
+    // Asked to edit, and can only read.
+    [[nodiscard]] bool read_only() const { return !access_.writes; }
+    // Read without locks, and another program wrote to the file since it was opened: what was read may be mixed.
+    [[nodiscard]] bool written_meanwhile() const;
     [[nodiscard]] sqlite3* handle() const { return handle_; }
 
     void run(std::string_view sql, std::initializer_list<Given> given = {});
@@ -100,8 +109,10 @@ class Database {
     std::optional<base::Error> take_problem();
 
   private:
-    Database(std::string path, sqlite3* handle) : path_(std::move(path)), handle_(handle) {}
+    Database(std::string path, FileAccess access, sqlite3* handle);
     std::string path_;
+    FileAccess access_;
+    FileState as_opened_;
     sqlite3* handle_;
     std::optional<base::Error> problem_;
 };

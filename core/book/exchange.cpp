@@ -2,6 +2,7 @@
 #include "core/book/exchange.h"
 
 #include "core/base/check.h"
+#include "core/book/clean_names.h"
 #include "core/book/copy_file.h"
 #include "core/book/database.h"
 #include "core/book/unite.h"
@@ -18,10 +19,10 @@ using base::Result;
 
 using Chosen = std::optional<std::span<const SessionId>>;
 
-// The book at `path` attached under the name "other" while the body runs.
-std::optional<Error> with_other(Database& database, const std::string& path,
+// The book that SQLite opens by `name`, attached as "other" while the body runs.
+std::optional<Error> with_other(Database& database, const std::string& name,
                                 const std::function<void(Database&)>& body) {
-    database.run("ATTACH ? AS other", {path});
+    database.run("ATTACH ? AS other", {name});
     if (auto problem = database.take_problem()) return problem;
     auto problem = edit(database, body);
     database.run("DETACH other");
@@ -50,12 +51,20 @@ std::optional<Error> write_whole(Book& book, const std::string& path, const Chos
                      "choose another file name"};
     const std::string partial = partial_name(path);
     remove_book_file(partial);
-    auto problem = write_part(book.path(), partial, chosen);
+    auto problem = write_part(book.database().name(), partial, chosen);
     if (!problem) problem = appear(partial, path);
     remove_book_file(partial);
     // The partial file's name is nobody's business.
     if (problem && problem->place.file == partial) problem->place.file = path;
     return problem;
+}
+
+// A copy of another book with today's schema and clean names.
+std::optional<Error> made_ours(const std::string& copy) {
+    auto opened = Book::open(copy);
+    if (!opened) return opened.error();
+    Book other = std::move(opened).value();
+    return edit(other.database(), clean_names);
 }
 
 } // namespace
@@ -79,10 +88,10 @@ Result<Merged> merge_from(Book& book, const std::string& path) {
     const std::string copy = partial_name(book.path() + ".incoming");
     Merged merged;
     auto problem = copy_book(path, copy);
+    if (!problem) problem = made_ours(copy);
     if (!problem)
-        if (const auto other = Book::open(copy); !other) problem = other.error();
-    if (!problem)
-        problem = with_other(book.database(), copy, [&](Database& into) { merged = unite(into, std::nullopt); });
+        problem =
+            with_other(book.database(), sqlite_name(copy), [&](Database& into) { merged = unite(into, std::nullopt); });
     remove_book_file(copy);
     if (!problem) return merged;
     if (problem->place.file == copy) problem->place.file = path;

@@ -7,10 +7,12 @@
 #include "core/base/result.h"
 #include "core/book/book.h"
 #include "core/book/entries.h"
+#include "core/book/removed.h"
 
 #include <optional>
 #include <span>
 #include <string>
+#include <vector>
 
 namespace lapwright::book {
 
@@ -24,7 +26,8 @@ namespace lapwright::book {
 struct Merged {
     int sessions = 0; // that were new
     int known_sessions = 0;
-    int notes = 0; // new or newer
+    std::vector<RemovedSession> removed; // of the known ones those that were removed here, and stay so
+    int notes = 0;                       // new or newer
     int pairings = 0;
     int tracks = 0; // whose record was not known
     int recipes = 0;

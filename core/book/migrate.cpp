@@ -54,6 +54,20 @@ Error newer_book(const std::string& path) {
     return refused(path, "the book was written by a newer version of the program", "install the newer version");
 }
 
+std::optional<Error> require_today(Database& database, std::span<const Migration> migrations) {
+    return look(database, [&](Database& book) {
+        refuse_strangers(book, migrations);
+        const std::int64_t version = version_of(book);
+        if (!book.well() || version == newest(migrations)) return;
+        book.fail(version == 0
+                      ? no_book(book.path())
+                      : refused(book.path(),
+                                "the book was written by an older version of the program and cannot be brought up to "
+                                "date here, because it cannot be written",
+                                "copy it to a folder that you may write, and open the copy"));
+    });
+}
+
 std::optional<Error> migrate(Database& database, std::span<const Migration> migrations) {
     // At one moment: another window may be beginning the book.
     if (auto problem = look(database, [&](Database& book) { refuse_strangers(book, migrations); })) return problem;

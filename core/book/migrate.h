@@ -21,4 +21,7 @@ inline constexpr std::int64_t book_mark = 0x4c57626b;
 // book_not_usable when the file is no book or has a newer schema.
 [[nodiscard]] std::optional<base::Error> migrate(Database& database, std::span<const Migration> migrations);
 
+// A book that can only be read must have today's schema.
+[[nodiscard]] std::optional<base::Error> require_today(Database& database, std::span<const Migration> migrations);
+
 } // namespace lapwright::book

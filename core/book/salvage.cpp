@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A copy of the damaged file is read, never the file itself: reading alone would already let SQLite write to it.
+// A whole book is told by a copy in the state of one moment (SQLite's backup), for another window may be writing.  Of a
+// damaged one the file's bytes are copied, and the copy is read: reading alone would already let SQLite write to it.
 #include "core/book/salvage.h"
 
 #include "core/base/number_text.h"
@@ -10,6 +11,7 @@
 #include "core/book/rescue_rows.h"
 #include "core/book/samples.h"
 
+#include <fcntl.h>
 #include <filesystem>
 #include <fstream>
 #include <system_error>
@@ -87,6 +89,27 @@ Owner owner_of(const std::string& work) {
     return database.well() ? Owner::ours : Owner::stranger;
 }
 
+// Of a copy in the state of one moment; unknown where SQLite cannot make one.
+Owner owner_of_backup(const std::string& path, const std::string& work) {
+    return copy_book(path, work) ? Owner::unknown : owner_of(work);
+}
+
+// SQLite holds a lock on a range of the file as long as a book with a log is open (os_unix.c: SHARED_FIRST,
+// SHARED_SIZE). Asked where this process itself has no connection to the book: closing the file would give its locks
+// away.
+bool is_open_elsewhere(const std::string& path) {
+    const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (file < 0) return false;
+    struct flock lock{};
+    lock.l_type = F_WRLCK;
+    lock.l_whence = SEEK_SET;
+    lock.l_start = 0x40000002;
+    lock.l_len = 510;
+    const bool locked = ::fcntl(file, F_GETLK, &lock) == 0 && lock.l_type != F_UNLCK;
+    ::close(file);
+    return locked;
+}
+
 bool is_whole(const std::string& work) {
     bool whole = false;
     if (auto opened = Book::open(work)) {
@@ -160,6 +183,15 @@ std::optional<Error> read_copy(const std::string& path, const std::string& work,
     if (!fs::exists(path, unknown))
         return Error{ErrorCode::file_not_readable, {path, {}, {}}, "there is no such file", "check the name"};
     if (!fs::is_regular_file(path, unknown)) return no_book(path);
+    if (const auto owner = owner_of_backup(path, work); owner == Owner::ours && is_whole(work)) {
+        salvaged.was_whole = true;
+        return std::nullopt;
+    }
+    if (is_open_elsewhere(path))
+        return Error{ErrorCode::book_not_usable,
+                     {path, {}, {}},
+                     "the book is damaged, and open in another window or program",
+                     "close it there and do it again"};
     if (!copied(path, work)) return not_written(path);
     const Owner owner = owner_of(work);
     if (owner == Owner::stranger) return no_book(path);
@@ -182,6 +214,10 @@ std::optional<Error> read_copy(const std::string& path, const std::string& work,
 }
 
 } // namespace
+
+bool is_damage(const Error& error) {
+    return error.what == damaged_book;
+}
 
 Result<Salvaged> salvage(const std::string& path) {
     const std::string work = partial_name(path + ".reading");

@@ -19,8 +19,11 @@ struct Salvaged {
     std::vector<std::string> losses; // in words; empty when all of it was saved
 };
 
-// Nobody may have the book open.  Errors: file_not_readable, file_not_writable, book_not_usable (no book, or a newer
-// version's); the file then is where it was.
+// The error says that the file is damaged.
+[[nodiscard]] bool is_damage(const base::Error& error);
+
+// A whole book may be in use meanwhile.  Errors: file_not_readable, file_not_writable, book_not_usable (damaged and
+// open elsewhere, no book, or a newer version's); the file then is where it was.
 [[nodiscard]] base::Result<Salvaged> salvage(const std::string& path);
 
 } // namespace lapwright::book

@@ -181,6 +181,16 @@ void read_samples(Database& database, SessionId id, Recording& recording) {
     }
 }
 
+std::optional<Channel> read_channel(Database& database, SessionId id, recording::Meaning meaning) {
+    Unpacker blocks(database, id);
+    for (ChannelRow& row : channel_rows(database, id)) {
+        if (row.channel.meaning != meaning) continue;
+        row.lines.reset();
+        if (fill(row, blocks) && row.channel.time_s) return std::move(row.channel);
+    }
+    return std::nullopt;
+}
+
 int count_damaged_channels(Database& database) {
     std::vector<std::pair<std::int64_t, std::int64_t>> places;
     {

@@ -7,6 +7,7 @@
 #include "core/book/entries.h"
 #include "core/recording/recording.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -34,6 +35,10 @@ void write_samples(Database& database, SessionId id, const recording::Recording&
                    const PackedSamples& samples);
 // Channels in their order.  A damaged one is left out and named in a warning "channel_damaged".
 void read_samples(Database& database, SessionId id, recording::Recording& recording);
+
+// The session's first channel of this meaning, where it is whole and has stamps.
+[[nodiscard]] std::optional<recording::Channel> read_channel(Database& database, SessionId id,
+                                                             recording::Meaning meaning);
 
 // Each block whose bytes do not fit their checksum or cannot be read, in words.
 [[nodiscard]] std::vector<std::string> damaged_samples(Database& database, const base::Progress& progress = {});

@@ -4,6 +4,7 @@
 #include "core/book/names.h"
 #include "core/book/session_rows.h"
 #include "core/book/summary_rows.h"
+#include "core/book/timing_line.h"
 #include "core/car/setup_change.h"
 
 #include <algorithm>
@@ -54,8 +55,10 @@ Result<std::vector<SeasonSession>> season(Book& book, std::string_view track, st
     const auto problem = look(book.database(), [&](Database& database) {
         for (SessionSummary& summary : summaries(database, track, car)) {
             const SessionId id = summary.id;
-            all.push_back({std::move(summary), median_clean_s(lap_rows(database, id)), detail_row(database, id).setup,
-                           figure_rows(database, id)});
+            const std::vector<lap::Lap> laps = lap_rows(database, id);
+            all.push_back({std::move(summary), median_clean_s(laps), detail_row(database, id).setup,
+                           figure_rows(database, id),
+                           track.empty() ? std::nullopt : place_of_line(database, id, laps)});
         }
     });
     if (problem) return *problem;

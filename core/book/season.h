@@ -7,6 +7,7 @@
 #include "core/book/book.h"
 #include "core/book/entries.h"
 #include "core/car/car_figures.h"
+#include "core/motion/local_frame.h"
 
 #include <optional>
 #include <string>
@@ -18,7 +19,8 @@ struct SeasonSession {
     SessionSummary session;
     std::optional<double> median_clean_s; // absent where no lap is clean; the best is in the summary
     car::SetupSheet setup;
-    std::vector<KeptFigure> figures; // by name; empty where none were fitted
+    std::vector<KeptFigure> figures;                  // by name; empty where none were fitted
+    std::optional<motion::Geodetic> timing_line = {}; // of a track's season, see timing_line.h
 };
 
 // Both: the oldest first, those without a date last.

@@ -54,8 +54,9 @@ Result<Added> add_session(Book& book, const Source& source, const recording::Rec
     const PackedSamples samples = pack_samples(recording);
     const auto problem = edit(book.database(), [&](Database& database) {
         if (const auto known = id_of_source(database, source.checksum)) {
-            added = {SessionId{*known}, true};
-            return database.run("UPDATE session SET removed_unix_s = NULL WHERE id = ?", {*known});
+            Rows rows(database, "SELECT removed_unix_s FROM session WHERE id = ?", {*known});
+            added = {SessionId{*known}, true, rows.next() ? rows.maybe_real(0) : std::nullopt};
+            return;
         }
         added.id = insert_session(database, source, recording);
         write_details(database, added.id, details);

@@ -24,7 +24,9 @@ namespace lapwright::book {
 
 struct Added {
     SessionId id{};
-    bool was_there = false; // the same source: nothing was changed, or a removed session came back
+    bool was_there = false; // the same source: nothing was changed
+    std::optional<double> removed_unix_s =
+        {}; // and it was taken out of the lists then: restore_session() brings it back
 };
 
 [[nodiscard]] base::Result<Added> add_session(Book& book, const Source& source, const recording::Recording& recording,

@@ -81,16 +81,16 @@ int bring_sessions(Database& database) {
     return fresh;
 }
 
-// Of a session that is here already, names, start and conditions where this book has none; it is listed again.
+// Of a session that is here already, names, start and conditions where this book has none.
 void fill_known_sessions(Database& database) {
     const auto from_theirs = [](const std::string& what) {
         return "(SELECT " + what + " FROM other.session AS o WHERE o.checksum = main.session.checksum)";
     };
-    database.run("UPDATE main.session SET removed_unix_s = NULL, driver_id = coalesce(driver_id, " +
-                 from_theirs(same_name("driver")) + "), car_id = coalesce(car_id, " + from_theirs(same_name("car")) +
-                 "), track_id = coalesce(track_id, " + from_theirs(same_name("track")) +
-                 "), start_unix_s = coalesce(start_unix_s, " + from_theirs("start_unix_s") +
-                 "), conditions = CASE conditions WHEN '' THEN " + from_theirs("conditions") +
+    database.run("UPDATE main.session SET driver_id = coalesce(driver_id, " + from_theirs(same_name("driver")) +
+                 "), car_id = coalesce(car_id, " + from_theirs(same_name("car")) + "), track_id = coalesce(track_id, " +
+                 from_theirs(same_name("track")) + "), start_unix_s = coalesce(start_unix_s, " +
+                 from_theirs("start_unix_s") + "), conditions = CASE conditions WHEN '' THEN " +
+                 from_theirs("conditions") +
                  " ELSE conditions END WHERE id IN (SELECT ours FROM coming WHERE NOT fresh)");
 }
 
@@ -144,6 +144,7 @@ Merged unite(Database& database, const std::optional<std::span<const SessionId>>
     fill_known_sessions(database);
     merged.known_sessions =
         static_cast<int>(database.one_whole("SELECT count(*) FROM coming WHERE NOT fresh").value_or(0));
+    merged.removed = removed_rows(database, "session.id IN (SELECT ours FROM coming)");
     merged.pairings = bring_pairings(database);
     merged.notes = bring_notes(database);
     if (!chosen) merged.recipes = bring_recipes(database);

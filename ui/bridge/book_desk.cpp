@@ -66,6 +66,10 @@ Result<book::SessionId> BookDesk::id_of(const SessionToKeep& wanted) {
     const auto added =
         book::add_session(*book_, source.value(), *wanted.session->recording, details, wanted.session->laps);
     if (!added.ok()) return added.error();
+    // Who opens its file wants it in the book again.
+    if (added->removed_unix_s) {
+        if (const auto problem = book::restore_session(*book_, added->id)) return *problem;
+    }
     if (added->was_there && wanted.read_anew) {
         if (const auto problem = book::replace_recording(*book_, added->id, *wanted.session->recording))
             return *problem;
@@ -129,13 +133,30 @@ Result<KeptSession> BookDesk::keep(const SessionToKeep& wanted) {
     return know(id.value(), wanted.path);
 }
 
+Result<std::optional<book::SessionId>> BookDesk::find_session(const QString& path) {
+    if (const auto own = session_of_book_path(path)) return own;
+    if (const auto known = sessions_.find(path); known != sessions_.end()) return std::optional(known->second);
+    const auto source = book::source_of_file(QFile::encodeName(path).toStdString());
+    if (!source.ok()) return source.error();
+    return book::find_session(*book_, source->checksum);
+}
+
 Result<KeptSession> BookDesk::know(book::SessionId id, const QString& path) {
     sessions_[path] = id;
     const auto notes = read_notes(id, path);
     if (!notes.ok()) return notes.error();
     const auto details = book::read_details(*book_, id);
     if (!details.ok()) return details.error();
-    return KeptSession{id, notes.value(), details->setup};
+    return KeptSession{id, notes.value(), details.value()};
+}
+
+Result<std::optional<KeptSession>> BookDesk::look_up(const SessionToKeep& wanted) {
+    const auto id = find_session(wanted.path);
+    if (!id.ok()) return id.error();
+    if (!id.value()) return std::optional<KeptSession>();
+    const auto kept = know(*id.value(), wanted.path);
+    if (!kept.ok()) return kept.error();
+    return std::optional(kept.value());
 }
 
 std::optional<Error> BookDesk::put_note(const models::Note& note) {
@@ -256,6 +277,35 @@ std::optional<Error> BookDesk::rename(const Renaming& wanted) {
 std::optional<Error> BookDesk::undo_rename(int number) {
     const auto done = renamed_.extract(number);
     return done.empty() ? std::nullopt : book::undo_rename(*book_, done.mapped());
+}
+
+std::optional<Error> BookDesk::take_pairing(int number, book::PairingId id) {
+    const auto before = taken_.find(number);
+    const book::PairingId now = before == taken_.end() ? id : before->second.id;
+    auto taken = book::take_pairing(*book_, now);
+    if (!taken.ok()) return taken.error();
+    taken_[number] = {now, std::move(taken).value()};
+    return std::nullopt;
+}
+
+std::optional<Error> BookDesk::bring_back_pairing(int number) {
+    const auto taken = taken_.find(number);
+    if (taken == taken_.end()) return std::nullopt;
+    const auto id = book::bring_back_pairing(*book_, taken->second.pairing);
+    if (!id.ok()) return id.error();
+    for (auto& [name, kept] : pairings_)
+        if (kept.id == taken->second.id) kept.id = id.value();
+    taken->second.id = id.value();
+    return std::nullopt;
+}
+
+Result<std::map<QString, book::SessionDetails>> BookDesk::details() {
+    std::map<QString, book::SessionDetails> all;
+    for (const auto& [path, id] : sessions_) {
+        // One that was removed has none.
+        if (auto details = book::read_details(*book_, id); details.ok()) all[path] = std::move(details).value();
+    }
+    return all;
 }
 
 } // namespace lapwright::bridge

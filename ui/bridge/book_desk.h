@@ -8,6 +8,7 @@
 #include "core/book/book.h"
 #include "core/book/entries.h"
 #include "core/book/rename.h"
+#include "core/book/taken_pairing.h"
 #include "ui/bridge/book_keeper.h"
 
 #include <QString>
@@ -26,6 +27,11 @@ class BookDesk {
     [[nodiscard]] std::optional<base::Error> open();
     [[nodiscard]] book::Book* book() { return book_ ? &*book_ : nullptr; }
 
+    [[nodiscard]] const std::string& file() const { return file_; }
+    [[nodiscard]] bool read_only() const { return book_ && book_->read_only(); }
+
+    // Of a book that can only be read: what it knows, where it knows the session.
+    [[nodiscard]] base::Result<std::optional<KeptSession>> look_up(const SessionToKeep& wanted);
     [[nodiscard]] base::Result<KeptSession> keep(const SessionToKeep& wanted);
     [[nodiscard]] std::optional<base::Error> put_note(const models::Note& note);
     [[nodiscard]] std::optional<base::Error> put_setup(const QString& path, const car::SetupSheet& sheet);
@@ -48,6 +54,10 @@ class BookDesk {
     [[nodiscard]] std::optional<base::Error> bring_back_track(int number, const std::string& name);
     [[nodiscard]] std::optional<base::Error> rename(const Renaming& wanted);
     [[nodiscard]] std::optional<base::Error> undo_rename(int number); // one that was refused: nothing
+    [[nodiscard]] std::optional<base::Error> take_pairing(int number, book::PairingId id);
+    [[nodiscard]] std::optional<base::Error> bring_back_pairing(int number);
+    // Of the window's sessions, by their paths.
+    [[nodiscard]] base::Result<std::map<QString, book::SessionDetails>> details();
 
   private:
     struct KeptPairing {
@@ -63,7 +73,7 @@ class BookDesk {
     [[nodiscard]] base::Result<book::SessionId> id_of(const SessionToKeep& wanted);
     [[nodiscard]] base::Result<book::SessionId> id_of(const QString& path) const;
     // Of a session that this run has not opened, too: by its place in the book or its file's checksum.
-    [[nodiscard]] std::optional<book::SessionId> find_session(const QString& path);
+    [[nodiscard]] base::Result<std::optional<book::SessionId>> find_session(const QString& path);
     [[nodiscard]] base::Result<KeptSession> know(book::SessionId id, const QString& path);
     [[nodiscard]] std::optional<base::Error> follow(book::SessionId id, const SessionToKeep& wanted);
     [[nodiscard]] base::Result<std::vector<models::Note>> read_notes(book::SessionId id, const QString& path);
@@ -77,6 +87,11 @@ class BookDesk {
     std::map<std::string, PutTrack> tracks_put_;
     std::map<int, book::Renamed> renamed_; // by number
     std::map<int, book::TrackParts> forgotten_;
+    struct Taken {
+        book::PairingId id{}; // as it was last
+        book::TakenPairing pairing;
+    };
+    std::map<int, Taken> taken_;
 };
 
 } // namespace lapwright::bridge

@@ -10,46 +10,63 @@
 namespace lapwright::bridge {
 
 void BookKeeper::edit_plainly(std::function<std::optional<base::Error>(BookDesk&)> work) {
-    edit([this, work = std::move(work)](BookDesk& desk) -> Answer {
-        return [this, problem = work(desk)] {
-            if (problem) Q_EMIT refused(*problem);
-            Q_EMIT changed();
-        };
+    edit([this, work = std::move(work)](BookDesk& desk) -> Done {
+        const auto problem = work(desk);
+        return {problem, [this, problem] {
+                    if (problem) Q_EMIT refused(*problem);
+                    Q_EMIT changed();
+                }};
     });
 }
 
+void BookKeeper::edit_names(std::function<std::optional<base::Error>(BookDesk&)> work) {
+    edit_plainly(std::move(work));
+    edit([this](BookDesk& desk) -> Done {
+        auto details = desk.details();
+        if (!details.ok()) return {};
+        return {{}, [this, all = std::move(details).value()] {
+                    for (const auto& [path, own] : all)
+                        Q_EMIT details_changed(path, own);
+                }};
+    });
+}
+
+void BookKeeper::edit_unasked(std::function<std::optional<base::Error>(BookDesk&)> work) {
+    edit_plainly([work = std::move(work)](BookDesk& desk) { return desk.read_only() ? std::nullopt : work(desk); });
+}
+
 void BookKeeper::put_track(const track::TrackRecord& record, const std::optional<book::KeptLine>& line) {
-    edit_plainly([record, line](BookDesk& desk) { return desk.put_track(record, line); });
+    edit_unasked([record, line](BookDesk& desk) { return desk.put_track(record, line); });
 }
 
 void BookKeeper::put_missing_line(const std::string& track, const book::KeptLine& line) {
-    edit_plainly([track, line](BookDesk& desk) { return desk.put_missing_line(track, line); });
+    edit_unasked([track, line](BookDesk& desk) { return desk.put_missing_line(track, line); });
 }
 
 void BookKeeper::put_figures(const QString& path, const std::vector<book::KeptFigure>& figures) {
-    edit_plainly([path, figures](BookDesk& desk) { return desk.put_figures(path, figures); });
+    edit_unasked([path, figures](BookDesk& desk) { return desk.put_figures(path, figures); });
 }
 
 void BookKeeper::rename(const Renaming& wanted) {
-    edit_plainly([wanted](BookDesk& desk) { return desk.rename(wanted); });
+    edit_names([wanted](BookDesk& desk) { return desk.rename(wanted); });
 }
 
 void BookKeeper::undo_rename(int number) {
-    edit_plainly([number](BookDesk& desk) { return desk.undo_rename(number); });
+    edit_names([number](BookDesk& desk) { return desk.undo_rename(number); });
 }
 
 void BookKeeper::forget_track(int number, const std::string& name) {
     edit_plainly([number, name](BookDesk& desk) { return desk.forget_track(number, name); });
-    edit([this](BookDesk&) -> Answer { return [this] { Q_EMIT tracks_changed(); }; });
+    edit([this](BookDesk&) { return Done{{}, [this] { Q_EMIT tracks_changed(); }}; });
 }
 
 void BookKeeper::bring_back_track(int number, const std::string& name) {
     edit_plainly([number, name](BookDesk& desk) { return desk.bring_back_track(number, name); });
-    edit([this](BookDesk&) -> Answer { return [this] { Q_EMIT tracks_changed(); }; });
+    edit([this](BookDesk&) { return Done{{}, [this] { Q_EMIT tracks_changed(); }}; });
 }
 
 void BookKeeper::put_start(book::SessionId id, std::optional<double> start_unix_s) {
-    edit_plainly([id, start_unix_s](BookDesk& desk) { return book::change_start(*desk.book(), id, start_unix_s); });
+    edit_names([id, start_unix_s](BookDesk& desk) { return book::change_start(*desk.book(), id, start_unix_s); });
 }
 
 void BookKeeper::remove_session(book::SessionId id) {
@@ -58,6 +75,25 @@ void BookKeeper::remove_session(book::SessionId id) {
 
 void BookKeeper::restore_session(book::SessionId id) {
     edit_plainly([id](BookDesk& desk) { return book::restore_session(*desk.book(), id); });
+}
+
+void BookKeeper::take_pairing(int number, book::PairingId id) {
+    edit_plainly([number, id](BookDesk& desk) { return desk.take_pairing(number, id); });
+}
+
+void BookKeeper::bring_back_pairing(int number) {
+    edit_plainly([number](BookDesk& desk) { return desk.bring_back_pairing(number); });
+}
+
+void BookKeeper::open_again() {
+    usable_ = true;
+    edit([this](BookDesk&) { return Done{{}, [this] { Q_EMIT opened_again(); }}; });
+}
+
+void BookKeeper::find_removed() {
+    ask([this](BookDesk& desk) -> Answer {
+        return [this, removed = book::removed_sessions(*desk.book())] { tell(removed, &BookKeeper::removed_found); };
+    });
 }
 
 void BookKeeper::find_season(models::SeasonOf of, const QString& name) {

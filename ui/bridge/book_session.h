@@ -19,6 +19,9 @@ namespace lapwright::bridge {
                                                              const std::optional<track::TrackRecord>& track,
                                                              const base::Progress& progress);
 
+// The same session with the names and the date that the book has for it; itself where they are no others.
+[[nodiscard]] SessionPointer named(const SessionPointer& session, const book::SessionDetails& details);
+
 // The tracks with a gate; none where there is no book or it cannot be read.
 [[nodiscard]] std::vector<track::TrackRecord> tracks_of_book(const std::string& book_file);
 

@@ -11,15 +11,6 @@
 
 namespace lapwright::bridge {
 
-std::optional<book::SessionId> BookDesk::find_session(const QString& path) {
-    if (const auto own = session_of_book_path(path)) return own;
-    if (const auto known = sessions_.find(path); known != sessions_.end()) return known->second;
-    const auto source = book::source_of_file(QFile::encodeName(path).toStdString());
-    if (!source.ok()) return std::nullopt;
-    const auto found = book::find_session(*book_, source->checksum);
-    return found.ok() ? found.value() : std::nullopt;
-}
-
 std::optional<base::Error> BookDesk::keep_view(const models::LapPick& a, const models::LapPick& b,
                                                const models::Compared& compared) {
     const auto id_a = id_of(a.path);
@@ -32,11 +23,11 @@ FoundView BookDesk::find_view(const ViewWanted& wanted) {
     FoundView found{wanted.a, wanted.b, {}, {}, {}};
     const auto a = find_session(wanted.a.path);
     const auto b = find_session(wanted.b.path);
-    if (!a || !b) return found;
-    auto view = analysis::kept_view(*book_, {*a, wanted.a.lap, *b, wanted.b.lap}, wanted.track);
+    if (!a.ok() || !a.value() || !b.ok() || !b.value()) return found;
+    auto view = analysis::kept_view(*book_, {**a, wanted.a.lap, **b, wanted.b.lap}, wanted.track);
     if (!view) return found;
-    const auto session_a = know(*a, wanted.a.path);
-    const auto session_b = know(*b, wanted.b.path);
+    const auto session_a = know(**a, wanted.a.path);
+    const auto session_b = know(**b, wanted.b.path);
     if (!session_a.ok() || !session_b.ok()) return found;
     found.session_a = session_a.value();
     found.session_b = session_b.value();
@@ -45,12 +36,19 @@ FoundView BookDesk::find_view(const ViewWanted& wanted) {
 }
 
 void BookKeeper::keep_view(const models::LapPick& a, const models::LapPick& b, const ComparedPointer& compared) {
-    edit_plainly([a, b, compared](BookDesk& desk) { return desk.keep_view(a, b, *compared); });
+    edit([a, b, compared](BookDesk& desk) -> Done {
+        // Refused, it is only slower next time: nothing to wait for.
+        if (!desk.read_only()) static_cast<void>(desk.keep_view(a, b, *compared));
+        return {};
+    });
 }
 
+// Behind the edits that were asked for before, but not behind those that wait for the book to take them.
 void BookKeeper::find_view(const ViewWanted& wanted) {
-    edit([this, wanted](BookDesk& desk) -> Answer {
-        return [this, found = desk.find_view(wanted)] { Q_EMIT view_found(found); };
+    if (!usable_) return;
+    edit_pool_.start([this, wanted] {
+        if (!open_for_edits()) return;
+        tell([this, found = edits_->find_view(wanted)] { Q_EMIT view_found(found); });
     });
 }
 

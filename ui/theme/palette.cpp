@@ -95,6 +95,7 @@ QString style_sheet(const Palette& p) {
         "QToolButton#page:checked { border-bottom: 3px solid %5; font-weight: bold; }"
         "QToolButton#page:focus, QToolButton#plain:focus { background: %6; }"
         "QToolButton#plain { border: 1px solid %3; border-radius: 4px; padding: 3px 8px; background: %2; }"
+        "QToolButton#waiting { border: 1px solid %3; border-radius: 4px; padding: 3px 8px; background: %4; }"
         "QToolButton#plain::menu-indicator { width: 0; }"
         "QPushButton { border: 1px solid %7; border-radius: 4px; padding: 4px 12px; background: %2; color: %5; }"
         "QPushButton:hover, QToolButton#plain:hover { background: %8; }"

@@ -37,6 +37,7 @@ Actions::Actions(QMenuBar& bar)
     book = act(session_menu, "Sessions of the &book…", Qt::Key_L);
     season = act(session_menu, "&Season of a track or car…", QKeySequence(Qt::CTRL | Qt::Key_L));
     pairings = act(session_menu, "Kept &pairings…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
+    add_book();
     columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
     report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
     recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));
@@ -99,6 +100,16 @@ Actions::Actions(QMenuBar& bar)
     about = act(help_menu, "&About Lapwright", QList<QKeySequence>{});
 }
 
+// What is done to the book itself.
+void Actions::add_book() {
+    book_menu = session_menu->addMenu(tr("T&he book itself"));
+    removed = act(book_menu, "&Removed sessions…", QKeySequence(Qt::CTRL | Qt::Key_Delete));
+    merge_book = act(book_menu, "&Merge a friend's book…", QKeySequence(Qt::CTRL | Qt::Key_M));
+    check_book = act(book_menu, "&Check the whole book", QKeySequence(Qt::CTRL | Qt::Key_K));
+    write_waiting = act(book_menu, "&Write what waits into the book", QList<QKeySequence>{});
+    salvage_book = act(book_menu, "&Save what the damaged book holds", QList<QKeySequence>{});
+}
+
 void Actions::add_edits() {
     undo = act(edit_menu, "&Undo", QKeySequence(Qt::CTRL | Qt::Key_Z));
     redo = act(edit_menu, "&Redo", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z));
@@ -151,12 +162,12 @@ std::vector<QAction*> Actions::of_compare_page() const {
 }
 
 std::vector<QMenu*> Actions::menus() const {
-    return {session_menu, edit_menu, pairing_menu, view_menu, units_menu, look_menu, go_menu, help_menu};
+    return {session_menu, book_menu, edit_menu, pairing_menu, view_menu, units_menu, look_menu, go_menu, help_menu};
 }
 
 std::vector<dialogs::KeyGroup> Actions::key_groups() const {
     std::vector<dialogs::KeyGroup> groups;
-    for (const QMenu* menu : {session_menu, edit_menu, pairing_menu, view_menu, go_menu, help_menu}) {
+    for (const QMenu* menu : {session_menu, book_menu, edit_menu, pairing_menu, view_menu, go_menu, help_menu}) {
         dialogs::KeyGroup group{without_mnemonic(menu->title()), {}};
         for (const QAction* action : menu->actions()) {
             QStringList key_names;
@@ -174,7 +185,7 @@ std::vector<dialogs::KeyGroup> Actions::key_groups() const {
                       {{tr("From the words to the list, and back"), tr("Down, Up in the first row")},
                        {tr("Open what is chosen"), tr("Return, double-click")},
                        {tr("Change its names or date"), tr("F2")},
-                       {tr("Take a session out of the book"), tr("Delete")},
+                       {tr("Take a session or a pairing out of the book"), tr("Delete")},
                        {tr("Less, more, all of the season"), tr("+, −, W")},
                        {tr("Back to the open sessions"), tr("Escape")}}});
     groups.push_back({tr("Mouse on the plots"),

@@ -19,6 +19,7 @@ struct Actions {
     explicit Actions(QMenuBar& bar);
 
     QMenu* session_menu;
+    QMenu* book_menu;
     QMenu* edit_menu;
     QMenu* pairing_menu;
     QMenu* view_menu;
@@ -32,6 +33,11 @@ struct Actions {
     QAction* book;
     QAction* season;
     QAction* pairings;
+    QAction* write_waiting;
+    QAction* removed;
+    QAction* check_book;
+    QAction* merge_book;
+    QAction* salvage_book;
     QAction* columns;
     QAction* report;
     QAction* recipes;
@@ -90,6 +96,7 @@ struct Actions {
     [[nodiscard]] std::vector<dialogs::KeyGroup> key_groups() const;
 
   private:
+    void add_book();
     void add_edits();
     void add_units(QMenuBar& bar);
     void add_looks(QMenuBar& bar);

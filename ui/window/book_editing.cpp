@@ -2,7 +2,10 @@
 #include "ui/window/book_editing.h"
 
 #include "ui/models/text.h"
+#include "ui/pages/sessions/book_panel.h"
 #include "ui/pages/sessions/book_view.h"
+#include "ui/pages/sessions/pairings_view.h"
+#include "ui/pages/sessions/removed_list.h"
 #include "ui/pages/sessions/rename_form.h"
 #include "ui/pages/sessions/sessions_page.h"
 
@@ -57,6 +60,30 @@ class RemovalEdit : public QUndoCommand {
     book::SessionId id_;
 };
 
+class ReturnEdit : public QUndoCommand {
+  public:
+    ReturnEdit(BookKeeper& book, book::SessionId id, const QString& name) : QUndoCommand(name), book_(book), id_(id) {}
+    void redo() override { book_.restore_session(id_); }
+    void undo() override { book_.remove_session(id_); }
+
+  private:
+    BookKeeper& book_;
+    book::SessionId id_;
+};
+
+class PairingRemovalEdit : public QUndoCommand {
+  public:
+    PairingRemovalEdit(BookKeeper& book, int number, book::PairingId id, const QString& name)
+        : QUndoCommand(name), book_(book), number_(number), id_(id) {}
+    void redo() override { book_.take_pairing(number_, id_); }
+    void undo() override { book_.bring_back_pairing(number_); }
+
+  private:
+    BookKeeper& book_;
+    int number_;
+    book::PairingId id_;
+};
+
 class TrackEdit : public QUndoCommand {
   public:
     TrackEdit(BookKeeper& book, int number, std::string track, const QString& name)
@@ -85,6 +112,25 @@ BookEditing::BookEditing(BookKeeper& book, pages::SessionsPage& page, QUndoStack
         });
         page_.book().ask_for_removal(session, static_cast<int>(with_it));
     });
+    connect(&page_.book_panel().pairings(), &pages::PairingsView::removal_wanted, this,
+            [this](const book::PairingSummary& one) {
+                edits_.push(
+                    new PairingRemovalEdit(book_, ++number_, one.kept.id,
+                                           tr("removal of the pairing %1 against %2")
+                                               .arg(text(one.a.source.file_name), text(one.b.source.file_name))));
+            });
+}
+
+void BookEditing::show_removed() {
+    auto* list = new pages::RemovedList(&page_);
+    list->setAttribute(Qt::WA_DeleteOnClose);
+    connect(&book_, &BookKeeper::removed_found, list, &pages::RemovedList::show_sessions);
+    connect(&book_, &BookKeeper::changed, list, [this] { book_.find_removed(); });
+    connect(list, &pages::RemovedList::restore_wanted, this, [this](const book::RemovedSession& session) {
+        edits_.push(new ReturnEdit(book_, session.id, tr("return of %1").arg(text(session.file_name))));
+    });
+    book_.find_removed();
+    list->open();
 }
 
 void BookEditing::ask_for_name(const book::SessionSummary& session) {

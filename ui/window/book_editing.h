@@ -28,6 +28,8 @@ class BookEditing : public QObject {
 
     // The book's gate and corners of the track.
     void forget_track(const std::string& name);
+    // Those that were taken out, to be brought back.
+    void show_removed();
 
   private:
     void ask_for_name(const book::SessionSummary& session);

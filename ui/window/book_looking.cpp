@@ -42,6 +42,7 @@ BookLooking::BookLooking(BookKeeper& book, pages::SessionsPage& page, QObject* p
         if (page_.book_panel().isVisible()) look();
     });
     connect(&book_, &BookKeeper::unusable, this, [this] { page_.set_book_usable(false); });
+    connect(&book_, &BookKeeper::opened_again, this, [this] { page_.set_book_usable(true); });
 }
 
 void BookLooking::show(Part part) {

@@ -39,6 +39,7 @@ class Debriefing : public QObject {
     // The pairing is in the book, with this note: from now on it is kept there.
     void take_from_book(const QString& name, const QString& note);
     [[nodiscard]] bool in_book() const { return in_book_; }
+    [[nodiscard]] std::optional<sheet::Sheet> composed() const; // what it says now
 
     enum class Form { pdf, html };
 
@@ -53,7 +54,6 @@ class Debriefing : public QObject {
   private:
     void compose();
     void keep_notes();
-    [[nodiscard]] std::optional<sheet::Sheet> composed() const;
 
     pages::DebriefPage& page_;
     QSettings& settings_;

@@ -30,6 +30,19 @@ Keeping::Keeping(BookKeeper& book, const Parts& parts, QObject* parent) : QObjec
             [this](const base::Error& error) { parts_.notices.add(text(base::one_line(error))); });
     connect(&book_, &BookKeeper::note_refused, this, &Keeping::keep_notes_in_settings);
     connect(&book_, &BookKeeper::unusable, this, &Keeping::go_on_without);
+    connect(&book_, &BookKeeper::opened_read_only, this, [this](const QString& file) {
+        parts_.notices.add(tr("%1: this book can only be read here. Notes that you write stay in your settings, other "
+                              "changes of the book are not made — to edit it, copy it to a folder that you may write, "
+                              "and open the copy")
+                               .arg(file));
+    });
+    connect(&book_, &BookKeeper::opened_again, this, [this] { parts_.notices.withdraw_sentence(without_book_); });
+    // Kept twice while it waits: what is not in the book is not lost with the window.
+    connect(&book_, &BookKeeper::waits, this, &Keeping::keep_all_notes_in_settings);
+    connect(&book_, &BookKeeper::caught_up, this, [this] {
+        for (const QString& session : sessions_)
+            keep_in_settings(parts_.settings, session, {});
+    });
 }
 
 void Keeping::session_opened(const QString& path, const bridge::SessionPointer& session,
@@ -72,20 +85,20 @@ void Keeping::keep_line(const analysis::Pairing& pairing, const std::optional<tr
 }
 
 void Keeping::note_edited(const models::NoteAbout& about) {
-    if (book_.usable())
+    if (book_.takes_edits())
         book_.put_note({about, parts_.notes.text(about)});
     else
         keep_notes_in_settings(about.session);
 }
 
 void Keeping::session_kept(const QString& path, const bridge::KeptSession& kept) {
-    keep_in_settings(parts_.settings, path, {}); // they are in the book now
+    if (book_.takes_edits()) keep_in_settings(parts_.settings, path, {}); // they are in the book now
     know(path, kept);
 }
 
 void Keeping::know(const QString& path, const bridge::KeptSession& kept) {
     parts_.notes.take_in(path, kept.notes);
-    parts_.explaining.take_from_book(path, kept.setup);
+    parts_.explaining.take_from_book(path, kept.details.setup);
     ids_[path] = kept.id;
     Q_EMIT kept_there(path, kept);
 }
@@ -102,7 +115,12 @@ void Keeping::keep_notes_in_settings(const QString& session) {
 }
 
 void Keeping::go_on_without(const base::Error& error) {
-    parts_.notices.add(tr("The window goes on without its book. %1").arg(text(base::one_line(error))));
+    without_book_ = tr("The window goes on without its book. %1").arg(text(base::one_line(error)));
+    parts_.notices.add(without_book_);
+    keep_all_notes_in_settings();
+}
+
+void Keeping::keep_all_notes_in_settings() {
     for (const QString& session : sessions_)
         keep_notes_in_settings(session);
 }

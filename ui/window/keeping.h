@@ -62,12 +62,14 @@ class Keeping : public QObject {
     void note_edited(const models::NoteAbout& about);
     void session_kept(const QString& path, const bridge::KeptSession& kept);
     void keep_notes_in_settings(const QString& session);
+    void keep_all_notes_in_settings();
     void go_on_without(const base::Error& error);
 
     bridge::BookKeeper& book_;
     Parts parts_;
     QSet<QString> anew_;
     std::map<QString, book::SessionId> ids_;
+    QString without_book_;   // the sentence that says so
     QSet<QString> sessions_; // that were opened in this run
 };
 

@@ -2,6 +2,7 @@
 // Files, work and pages; how menus and strip are put together is in main_window_parts.cpp.
 #include "ui/window/main_window.h"
 
+#include "core/analysis/short_text.h"
 #include "core/base/error.h"
 #include "core/base/number_text.h"
 #include "ui/bridge/book_keeper.h"
@@ -15,6 +16,7 @@
 #include "ui/theme/fonts.h"
 #include "ui/window/actions.h"
 #include "ui/window/book_editing.h"
+#include "ui/window/book_waiting.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
 #include "ui/window/exporting.h"
@@ -59,10 +61,13 @@ QStringList absolute(const QStringList& files) {
     return paths;
 }
 
+constexpr int title_bar_px = 40; // at most, as desktops draw it
+constexpr std::size_t longest_in_title = 40;
+
 QString lap_of(const analysis::Side& side) {
     const std::string& driver = side.session->recording->driver;
-    return MainWindow::tr("%1 lap %2")
-        .arg(driver.empty() ? text(side.session->title()) : text(driver), text(base::integer_text(side.lap.number)));
+    const std::string name = analysis::shortened(driver.empty() ? side.session->title() : driver, longest_in_title);
+    return MainWindow::tr("%1 lap %2").arg(text(name), text(base::integer_text(side.lap.number)));
 }
 
 // The same whenever these two laps are compared.
@@ -73,8 +78,6 @@ QString name_of(const models::LapPick& pick) {
 QString absolute_name(const std::string& book_file) {
     return book_file.empty() ? QString() : QFileInfo(QFile::decodeName(book_file.c_str())).absoluteFilePath();
 }
-
-constexpr int title_bar_px = 40; // at most, as desktops draw it
 
 } // namespace
 
@@ -184,19 +187,6 @@ std::string MainWindow::known_track() const {
     for (const auto& entry : shelf_->entries())
         if (entry.session->known_track) return entry.session->known_track->name;
     return {};
-}
-
-// Another gate times other laps: every open session is understood again, and the pairing compared again.
-void MainWindow::reload_all() {
-    QStringList paths;
-    for (const auto& entry : shelf_->entries())
-        paths << entry.path;
-    if (paths.isEmpty()) return;
-    Plan plan;
-    for (const Side side : {Side::a, Side::b})
-        if (shelf_->picked(side)) plan.sides << shelf_->picked(side)->path;
-    plan.compare = on_compare_page();
-    load(paths, std::move(plan));
 }
 
 void MainWindow::load(const QStringList& files, Plan plan) {
@@ -386,6 +376,10 @@ void MainWindow::dropEvent(QDropEvent* event) {
 void MainWindow::closeEvent(QCloseEvent* event) {
     noting_->end_typing();
     debriefing_->end_typing();
+    if (!book_waiting_->may_close(this)) {
+        event->ignore();
+        return;
+    }
     worker_->cancel();
     save();
     QMainWindow::closeEvent(event);

@@ -42,8 +42,10 @@ class Debriefing;
 class Explaining;
 class Exporting;
 class Importing;
+class BookCare;
 class BookEditing;
 class BookLooking;
+class BookWaiting;
 class Keeping;
 class Notices;
 class Noting;
@@ -113,6 +115,8 @@ class MainWindow : public QMainWindow {
     void give_up_whole();
     [[nodiscard]] QString path_of(const book::SessionSummary& session) const;
     void make_one(const QString& path, const bridge::KeptSession& kept);
+    void rename_open(const QString& path, const book::SessionDetails& details);
+    void connect_book_care();
     void load(const QStringList& files, Plan plan);
     // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
     bool take_track(QStringList& files);
@@ -162,11 +166,15 @@ class MainWindow : public QMainWindow {
     Keeping* keeping_;
     BookLooking* book_looking_;
     BookEditing* book_editing_;
+    BookCare* book_care_;
+    BookWaiting* book_waiting_;
     QWidget* page_wanted_ = nullptr; // to be shown when the comparison is there
     Notices* notices_;
     QLabel* stage_;
     QProgressBar* progress_;
     QToolButton* cancel_;
+    QToolButton* waiting_sign_;
+    QToolButton* damage_sign_;
     QToolButton* units_button_;
     std::optional<track::TrackRecord> track_;
     Plan plan_;

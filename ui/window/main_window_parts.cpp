@@ -13,8 +13,10 @@
 #include "ui/plots/plot_stack.h"
 #include "ui/theme/fonts.h"
 #include "ui/window/actions.h"
+#include "ui/window/book_care.h"
 #include "ui/window/book_editing.h"
 #include "ui/window/book_looking.h"
+#include "ui/window/book_waiting.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
 #include "ui/window/exporting.h"
@@ -76,6 +78,8 @@ QWidget* MainWindow::make_strip() {
     progress_->setFixedSize(120, 8);
     cancel_ = button_for(actions_->cancel, QStringLiteral("plain"), strip);
     cancel_->setText(tr("Stop"));
+    waiting_sign_ = button_for(actions_->write_waiting, QStringLiteral("waiting"), strip);
+    damage_sign_ = button_for(actions_->salvage_book, QStringLiteral("waiting"), strip);
     units_button_ = new QToolButton(strip);
     units_button_->setObjectName(QStringLiteral("plain"));
     units_button_->setMenu(actions_->units_menu);
@@ -91,6 +95,8 @@ QWidget* MainWindow::make_strip() {
     row->addWidget(button_for(actions_->show_causes, QStringLiteral("page"), strip));
     row->addWidget(button_for(actions_->show_debrief, QStringLiteral("page"), strip));
     row->addStretch(1);
+    row->addWidget(waiting_sign_);
+    row->addWidget(damage_sign_);
     row->addWidget(stage_);
     row->addWidget(progress_);
     row->addWidget(cancel_);
@@ -126,6 +132,9 @@ void MainWindow::make_pages() {
     trying_ = new Trying(*worker_, *shelf_, this);
     noting_ = new Noting(*notes_, *sessions_page_, *compare_page_, *edits_, this);
     keeping_ = new Keeping(*book_, {*notes_, *explaining_, *debriefing_, *notices_, settings_}, this);
+    book_waiting_ = new BookWaiting(*book_, *actions_->write_waiting, *waiting_sign_, *notices_, this);
+    book_care_ = new BookCare(book_file_.isEmpty() ? std::string() : QFile::encodeName(book_file_).toStdString(),
+                              *notices_, *this, this);
     book_looking_ = new BookLooking(*book_, *sessions_page_, this);
     book_editing_ = new BookEditing(*book_, *sessions_page_, *edits_, this);
     stack_->addWidget(compare_page_);

@@ -38,7 +38,14 @@ void Notices::add(const QString& sentence) {
 
 void Notices::withdraw(const QString& path) {
     const auto of_file = [&](const QString& sentence) { return sentence.startsWith(path + QLatin1Char(':')); };
-    if (sentences_.removeIf(of_file) == 0) return;
+    if (sentences_.removeIf(of_file) > 0) show_rest();
+}
+
+void Notices::withdraw_sentence(const QString& sentence) {
+    if (sentences_.removeAll(sentence) > 0) show_rest();
+}
+
+void Notices::show_rest() {
     if (sentences_.isEmpty())
         hide();
     else

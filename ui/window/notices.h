@@ -19,11 +19,13 @@ class Notices : public QFrame {
     void add(const QString& sentence);
     // What was said of this file is no longer so.
     void withdraw(const QString& path);
+    void withdraw_sentence(const QString& sentence);
     void dismiss();
     [[nodiscard]] const QStringList& sentences() const { return sentences_; }
 
   private:
     void show_sentences();
+    void show_rest(); // after some went
 
     QStringList sentences_;
     QLabel* label_;

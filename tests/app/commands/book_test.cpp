@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // "lapwright book": sessions go in once, are found, go to the friend and come back.
 #include "app/commands/commands.h"
+#include "core/book/book.h"
 
 #include <gmock/gmock.h>
 
@@ -44,8 +45,33 @@ class BookCommands : public testing::Test {
     std::ostringstream err;
 };
 
+// Whoever mistypes a name is told so, and finds no empty book of that name afterwards.
+TEST_F(BookCommands, OnlyAddAndMergeBeginABook) {
+    const std::vector<std::vector<std::string>> others{{"list"},
+                                                       {"season", "Ternbank"},
+                                                       {"figures", "Plover"},
+                                                       {"pairings"},
+                                                       {"check"},
+                                                       {"export", "--out", file("out")},
+                                                       {"remove", "1"},
+                                                       {"restore", "1"},
+                                                       {"rename", "car", "a", "b"},
+                                                       {"date", "1", "2026-05-16"}};
+    for (const auto& words : others) {
+        EXPECT_EQ(call(words), 1) << words.front();
+        EXPECT_TRUE(err.str().starts_with(file("book") + ": there is no such book")) << err.str();
+        EXPECT_EQ(std::ranges::count(err.str(), '\n'), 1) << err.str();
+    }
+    std::ofstream(file("book")) << "";
+    EXPECT_EQ(call({"list"}), 1);
+    EXPECT_EQ(std::filesystem::file_size(file("book")), 0U);
+    std::filesystem::remove(file("book"));
+    EXPECT_TRUE(std::filesystem::is_empty(folder));
+    EXPECT_EQ(call({"merge", file("none")}), 1);
+}
+
 TEST_F(BookCommands, TheBookIsNoLoggersFile) {
-    ASSERT_EQ(call({"list"}), 0);
+    ASSERT_TRUE(book::Book::open(file("book")).ok());
     EXPECT_EQ(call({"add", file("book")}), 1);
     EXPECT_THAT(err.str(), testing::HasSubstr("this is the book itself"));
 }
@@ -60,6 +86,9 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_GT(answer()["sessions"][0]["laps"], 5);
     ASSERT_EQ(call(add), 0);
     EXPECT_TRUE(answer()["sessions"][0]["was_there"]);
+    EXPECT_EQ(answer()["sessions"][0]["renewed"], (json{"track", "setup", "conditions"}));
+    ASSERT_EQ(call({"add", sample("dunlin-saturday-2.txt"), "--conditions", "dry, light wind"}), 0);
+    EXPECT_TRUE(out.str().ends_with("was in the book already, as 1; now with the conditions given here\n"));
 
     ASSERT_EQ(call({"list", "--json"}), 0);
     ASSERT_EQ(answer()["sessions"].size(), 1U);
@@ -109,6 +138,11 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_EQ(out.str(), "no session\n");
     EXPECT_EQ(call({"remove", "1"}), 1);
     EXPECT_NE(err.str().find("not in the book (any more)"), std::string::npos);
+    ASSERT_EQ(call({"add", sample("dunlin-saturday-2.txt")}), 0);
+    EXPECT_NE(out.str().find("was removed on "), std::string::npos) << out.str();
+    EXPECT_NE(out.str().find("; lapwright book restore 1 brings it back"), std::string::npos) << out.str();
+    ASSERT_EQ(call({"list", "--removed", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"][0]["file"], "dunlin-saturday-2.txt");
     ASSERT_EQ(call({"restore", "1"}), 0) << err.str();
     EXPECT_EQ(out.str(), "session 1 is in the book again\n");
 
@@ -154,14 +188,15 @@ TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {
     EXPECT_EQ(call({"frobnicate"}), 2);
     EXPECT_EQ(call({"list", "--frobnicate"}), 2);
     EXPECT_EQ(call({"merge", "one", "two"}), 2);
-    EXPECT_EQ(run({"book", "list", "--book", file("behind")}, out, err), 0);
-    EXPECT_TRUE(std::filesystem::exists(file("behind")));
-    EXPECT_EQ(call({"list"}, "no/such/folder/book"), 1);
+    err.str("");
+    EXPECT_EQ(run({"book", "list", "--book", file("behind")}, out, err), 1);
+    EXPECT_TRUE(err.str().starts_with(file("behind") + ": ")) << err.str();
+    EXPECT_EQ(call({"add", sample("dunlin-saturday-2.txt")}, "no/such/folder/book"), 1);
 }
 
 TEST_F(BookCommands, AnExportTakesThePlaceOfNothing) {
-    ASSERT_EQ(call({"list"}), 0) << err.str();
-    ASSERT_EQ(call({"list"}, "other"), 0) << err.str();
+    for (const char* const name : {"book", "other"})
+        ASSERT_TRUE(book::Book::open(file(name)).ok());
     std::ofstream(file("session.csv")) << "time,speed\n";
     for (const auto& [name, why] : {std::pair(file("book"), "read by the same command"),
                                     {file("other"), "is a book"},

@@ -3,6 +3,7 @@
 #include "core/analysis/known_track.h"
 
 #include "core/analysis/run.h"
+#include "core/analysis/short_text.h"
 #include "support/recording_of.h"
 #include "truth/drive.h"
 #include "truth/track_catalogue.h"
@@ -80,6 +81,26 @@ TEST_F(KnownTrack, AGateThatIsNotPassedOrALengthThatIsNotDrivenIsNoneOfIt) {
     EXPECT_FALSE((*session)->known_track);
     EXPECT_EQ((*session)->gate_origin, own->gate_origin);
     EXPECT_EQ((*session)->laps.size(), own->laps.size());
+}
+
+TEST(Shortened, KeepsWholeCharacters) {
+    EXPECT_EQ(analysis::shortened("Åsa", 3), "Åsa");
+    EXPECT_EQ(analysis::shortened("Åsaö", 3), "Ås…");
+    EXPECT_EQ(analysis::shortened("", 3), "");
+    EXPECT_EQ(analysis::shortened(std::string(200, 'W')).size(), analysis::longest_title - 1 + std::string("…").size());
+}
+
+TEST(OwnTime, IsSaidWhereTheSessionAloneIsTimedOtherwise) {
+    auto session = std::make_shared<analysis::Session>();
+    session->laps = {{3, lap::LapKind::flying, 100.0, 189.919, {}, true, ""}};
+    analysis::Side side{session, {3, lap::LapKind::flying, 100.001, 189.922, {}, true, ""}, {}, {}, {}};
+    EXPECT_EQ(analysis::own_time_text(side), "1:29.919 by its own line");
+    side.lap.end_s = 189.9203;
+    EXPECT_EQ(analysis::own_time_text(side), "");
+    side.lap = {3, lap::LapKind::flying, 190.0, 280.0, {}, true, ""}; // another lap of the same number
+    EXPECT_EQ(analysis::own_time_text(side), "");
+    side.lap.number = 7;
+    EXPECT_EQ(analysis::own_time_text(side), "");
 }
 
 TEST_F(KnownTrack, OfSeveralTheOneThatTheFileNames) {

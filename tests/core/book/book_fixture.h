@@ -104,8 +104,8 @@ inline std::vector<lap::Lap> some_laps(double fastest_s = 90.0) {
             {4, lap::LapKind::in, 400.0, 500.0, {}, false, "in lap"}};
 }
 
-inline Book open_book(const std::string& path) {
-    auto book = Book::open(path);
+inline Book open_book(const std::string& path, const OpenOptions& options = {}) {
+    auto book = Book::open(path, options);
     EXPECT_TRUE(book.ok()) << (book.ok() ? "" : base::one_line(book.error()));
     base::check(book.ok(), "the test's book does not open");
     return std::move(book).value();

@@ -11,6 +11,10 @@
 
 #include <gtest/gtest.h>
 
+#include <csignal>
+#include <sys/wait.h>
+#include <unistd.h>
+
 namespace lapwright::book {
 namespace {
 
@@ -190,6 +194,55 @@ TEST(Damage, AWholeBookStaysAsItIsAndADamagedOneIsSavedWithWhatIsInItsLog) {
     EXPECT_EQ(salvage(folder.file("none")).error().what, "there is no such file");
     for (const auto& entry : fs::directory_iterator(folder.path()))
         EXPECT_EQ(entry.path().string().find(".part"), std::string::npos) << entry.path();
+}
+
+// A copy of the bytes of a file that is being written is torn; the book is not.
+TEST(Damage, AWholeBookIsWholeWhileAnotherProgramWritesToIt) {
+    const Folder folder;
+    const std::string path = folder.file("good");
+    static_cast<void>(good_book(folder));
+    const ::pid_t writer = ::fork();
+    if (writer == 0) {
+        Book book = open_book(path);
+        for (int i = 0; i < 100'000; ++i)
+            if (!add_session(book, source_named("w" + base::integer_text(i)), small_recording(7, 4000), {}, {})) break;
+        ::_exit(0);
+    }
+    while (!fs::exists(path + "-shm"))
+        ::usleep(1000);
+    for (int i = 0; i < 5; ++i) {
+        const auto result = salvage(path);
+        ASSERT_TRUE(result.ok()) << base::one_line(result.error());
+        EXPECT_TRUE(result->was_whole);
+    }
+    ::kill(writer, SIGKILL);
+    ::waitpid(writer, nullptr, 0);
+    EXPECT_FALSE(fs::exists(path + ".damaged"));
+}
+
+TEST(Damage, ADamagedBookThatIsOpenElsewhereStaysWhereItIs) {
+    const Folder folder;
+    const std::string path = folder.file("good");
+    static_cast<void>(good_book(folder));
+    const ::pid_t reader = ::fork();
+    if (reader == 0) {
+        const Book book = open_book(path);
+        std::ofstream(folder.file("open")) << "";
+        while (true)
+            ::pause();
+    }
+    while (!fs::exists(folder.file("open")))
+        ::usleep(1000);
+    std::string bad = bytes_of(path);
+    std::fill(bad.begin() + 4096, bad.end(), 'x');
+    write(path, bad);
+    const auto result = salvage(path);
+    ::kill(reader, SIGKILL);
+    ::waitpid(reader, nullptr, 0);
+    ASSERT_FALSE(result.ok());
+    EXPECT_EQ(result.error().what, "the book is damaged, and open in another window or program");
+    EXPECT_EQ(bytes_of(path), bad);
+    EXPECT_FALSE(salvage(path)->was_whole); // after it was closed
 }
 
 TEST(Damage, WhatIsNoBookOrANewerOneIsNotSalvaged) {

@@ -3,6 +3,7 @@
 #include "core/book/exchange.h"
 
 #include "core/book/book_fixture.h"
+#include "core/book/database.h"
 #include "core/book/notes.h"
 #include "core/book/pairings.h"
 #include "core/book/search.h"
@@ -153,6 +154,40 @@ TEST_F(Exchange, TwoBooksBecomeOne) {
     EXPECT_EQ(notes_of_session(theirs, same)->at(0).text, "much better now");
     EXPECT_EQ(read_summary(theirs, same)->car, "Plover"); // filled in, as nothing stood there
     EXPECT_EQ(search(theirs)->size(), 5U);
+}
+
+TEST_F(Exchange, ARemovedSessionStaysRemovedAndIsNamed) {
+    ASSERT_FALSE(export_book(mine, part()));
+    ASSERT_FALSE(remove_session(mine, two));
+    const auto merged = merge_from(mine, part());
+    ASSERT_TRUE(merged.ok()) << base::one_line(merged.error());
+    EXPECT_EQ(merged->known_sessions, 3);
+    ASSERT_EQ(merged->removed.size(), 1U);
+    EXPECT_EQ(merged->removed[0].id, two);
+    EXPECT_EQ(merged->removed[0].track, "Gull Head");
+    EXPECT_EQ(search(mine)->size(), 2U);
+}
+
+// Written by a program with other habits.
+TEST_F(Exchange, AFriendsNamesAreCleanedAsOnesOwn) {
+    {
+        Book theirs = open_book(folder.file("theirs"));
+        add_named(theirs, "four", of("Nell", "Snipe", "A"));
+        add_named(theirs, "five", of("Odd", "Twin", "B"));
+        add_named(theirs, "six", of("None", "Twice", "B"));
+        Database& database = theirs.database();
+        database.run("UPDATE driver SET name = ' Wren' || char(10) || 'Alder ' WHERE name = 'Nell'");
+        database.run("UPDATE driver SET name = char(9) || char(27) WHERE name = 'None'");
+        database.run("UPDATE car SET name = 'One' || char(9) || 'Two' WHERE name = 'Twin'");
+        database.run("UPDATE car SET name = 'One Two ' WHERE name = 'Twice'");
+    }
+    const auto merged = merge_from(mine, folder.file("theirs"));
+    ASSERT_TRUE(merged.ok()) << base::one_line(merged.error());
+    EXPECT_EQ(search(mine, {.driver = "Wren Alder"})->size(), 3U);
+    EXPECT_EQ(search(mine, {.car = "One Two"})->size(), 2U);
+    EXPECT_EQ(names(mine)->drivers, (std::vector<std::string>{"Odd", "Wren Alder", "Åsa Lönn"}));
+    EXPECT_EQ(search(mine)->size(), 6U);
+    EXPECT_TRUE(mine.check()->whole());
 }
 
 TEST_F(Exchange, WhatIsNoBookIsRefusedAndChangesNothing) {

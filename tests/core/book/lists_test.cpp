@@ -6,6 +6,8 @@
 #include "core/book/search.h"
 #include "core/book/season.h"
 #include "core/book/season_figures.h"
+#include "core/book/taken_pairing.h"
+#include "core/book/timing_line.h"
 #include "core/book/tracks.h"
 
 #include <gmock/gmock.h>
@@ -159,6 +161,25 @@ TEST_F(Lists, APairingIsKeptOnce) {
     EXPECT_FALSE(put_pairing(book, {first, 1, SessionId{99}, 1, "", "", 0.0}).ok());
 }
 
+TEST_F(Lists, APairingThatIsTakenOutComesBackWithItsNotes) {
+    const auto ids = *search(book);
+    const PairingId id = *put_pairing(book, {ids[0].id, 1, ids[1].id, 2, "", "A ahead by 0.3 s", 77.0});
+    const std::string uid = *put_note(book, {"", {.pairing = id}, "brakes cooked", 10.0});
+    const std::size_t before = pairings(book)->size();
+    const auto taken = take_pairing(book, id);
+    ASSERT_TRUE(taken.ok()) << base::one_line(taken.error());
+    EXPECT_EQ(pairings(book)->size(), before - 1);
+    EXPECT_TRUE(search(book, {.words = "cooked"})->empty());
+    EXPECT_FALSE(take_pairing(book, id).ok());
+    const auto back = bring_back_pairing(book, *taken);
+    ASSERT_TRUE(back.ok());
+    EXPECT_EQ(read_pairing(book, *back)->sentence, "A ahead by 0.3 s");
+    EXPECT_EQ(read_pairing(book, *back)->changed_unix_s, 77.0);
+    ASSERT_EQ(notes_of_pairing(book, *back)->size(), 1U);
+    EXPECT_EQ(notes_of_pairing(book, *back)->front().uid, uid);
+    EXPECT_EQ(search(book, {.words = "cooked"})->size(), 2U);
+}
+
 TEST_F(Lists, ATrackKeepsItsRecordAndItsLine) {
     track::TrackRecord record;
     record.name = "Ternbank";
@@ -225,6 +246,41 @@ TEST_F(Lists, TheSeasonOfATrackRunsThroughTime) {
     EXPECT_EQ(season_of_track(book, "Ternbank", "Plover")->size(), 2U);
     EXPECT_EQ(season_of_track(book, "Gull Head")->at(0).median_clean_s, std::nullopt);
     EXPECT_TRUE(season_of_track(book, "")->empty());
+}
+
+// At 30 m/s to the north; laps begin where the car is at their starts.
+TEST_F(Lists, ASessionTimedAtAnotherLineOfTheTrackIsNamed) {
+    constexpr double earth_m = 6.371e6;
+    const auto add = [&](const std::string& name, double line_m) {
+        recording::Recording recording = small_recording(9, 3);
+        recording.channels.clear();
+        const auto stamps = std::make_shared<const std::vector<double>>(std::vector<double>{0.0, 200.0, 400.0});
+        const auto from = [&](double north_m) { return 0.9 + (north_m + line_m) / earth_m; };
+        recording.channels.push_back({"Lat",
+                                      recording::Meaning::latitude,
+                                      base::Unit::degree,
+                                      "deg",
+                                      stamps,
+                                      {from(-6000.0), from(0.0), from(6000.0)},
+                                      nullptr});
+        recording.channels.push_back(
+            {"Lon", recording::Meaning::longitude, base::Unit::degree, "deg", stamps, {0.1, 0.1, 0.1}, nullptr});
+        const std::vector<lap::Lap> laps{{1, lap::LapKind::flying, 200.0, 290.0, {}, true, ""}};
+        EXPECT_TRUE(add_session(book, source_named(name), recording, {.track = "Marsh"}, laps).ok());
+    };
+    add("w", 0.0);
+    EXPECT_EQ(timed_elsewhere_text(*season_of_track(book, "Marsh")), "");
+    add("x", 90.0);
+    add("y", -12.0);
+    add_named(book, "z", {.track = "Marsh"}); // without positions on both axes
+    const auto season = *season_of_track(book, "Marsh");
+    ASSERT_EQ(season.size(), 4U);
+    ASSERT_TRUE(season[0].timing_line);
+    EXPECT_NEAR(season[0].timing_line->latitude_rad, 0.9, 1e-12);
+    EXPECT_EQ(timed_elsewhere(season), (std::vector<bool>{false, true, false, false}));
+    EXPECT_EQ(timed_elsewhere_text(season),
+              "One session was timed at another line of the track than the rest, so that lap times differ a little "
+              "without a reason: x.csv.");
 }
 
 TEST_F(Lists, TheFiguresOfACarRunThroughTime) {

@@ -3,6 +3,7 @@
 
 #include "core/book/book_fixture.h"
 #include "core/book/notes.h"
+#include "core/book/removed.h"
 #include "core/book/search.h"
 #include "core/book/unit_text.h"
 
@@ -134,9 +135,14 @@ TEST(Sessions, RemovedIsOutOfListsAndComesBackWhole) {
     ASSERT_FALSE(remove_session(book, id));
     const auto again = add_session(book, source_named("a"), small_recording(), {}, {});
     EXPECT_TRUE(again->was_there);
-    EXPECT_EQ(search(book)->at(0).notes, 1);
+    ASSERT_TRUE(again->removed_unix_s); // said, and not taken back
+    EXPECT_TRUE(search(book)->empty());
+    const auto removed = removed_sessions(book);
+    ASSERT_EQ(removed->size(), 1U);
+    EXPECT_EQ(removed->at(0).id, id);
+    EXPECT_EQ(removed->at(0).file_name, "a.csv");
+    EXPECT_EQ(removed->at(0).removed_unix_s, *again->removed_unix_s);
 
-    ASSERT_FALSE(remove_session(book, id));
     const auto before = std::filesystem::file_size(folder.file("book"));
     ASSERT_FALSE(forget_removed(book));
     EXPECT_TRUE(restore_session(book, id).has_value());

@@ -5,6 +5,7 @@
 #include "core/analysis/sheet_material.h"
 #include "core/base/display.h"
 #include "core/base/number_text.h"
+#include "tests/ui/fixture/full_disk.h"
 #include "tests/ui/fixture/pairing_fixture.h"
 
 #include <QDir>
@@ -12,9 +13,7 @@
 #include <QProcess>
 #include <QTemporaryDir>
 #include <cmath>
-#include <csignal>
 #include <gmock/gmock.h>
-#include <sys/resource.h>
 
 using namespace lapwright;
 using testing::HasSubstr;
@@ -43,26 +42,6 @@ QByteArray content(const QString& path) {
     QFile file(path);
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
 }
-
-// No file may grow beyond this while it lives: a disk that is full.
-class FullDisk {
-  public:
-    explicit FullDisk(rlim_t bytes) : old_signal_(std::signal(SIGXFSZ, SIG_IGN)) {
-        getrlimit(RLIMIT_FSIZE, &old_);
-        const rlimit small{bytes, old_.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &small);
-    }
-    ~FullDisk() {
-        setrlimit(RLIMIT_FSIZE, &old_);
-        std::signal(SIGXFSZ, old_signal_);
-    }
-    FullDisk(const FullDisk&) = delete;
-    FullDisk& operator=(const FullDisk&) = delete;
-
-  private:
-    rlimit old_{};
-    void (*old_signal_)(int);
-};
 
 class WritePdf : public testing::Test {
   protected:
@@ -120,7 +99,7 @@ TEST_F(WritePdf, AFullDiskKeepsTheOldFileWhole) {
     old.write("the sheet of last week");
     old.close();
     {
-        const FullDisk full(4096);
+        const fixture::FullDisk full(4096);
         const auto problem = paper::write_pdf(invented_sheet(), path("sheet.pdf").toStdString());
         ASSERT_TRUE(problem);
         EXPECT_EQ(problem->code, base::ErrorCode::file_not_writable);

@@ -7,6 +7,8 @@
 #include "core/book/pairings.h"
 #include "core/book/search.h"
 #include "core/book/sessions.h"
+#include "tests/fixture/without_rights.h"
+#include "tests/ui/fixture/full_disk.h"
 #include "tests/ui/fixture/paired_window.h"
 #include "ui/pages/compare/segment_card.h"
 #include "ui/pages/debrief/debrief_page.h"
@@ -17,7 +19,10 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <QMessageBox>
 #include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTimer>
 #include <gmock/gmock.h>
 
 using namespace lapwright;
@@ -167,6 +172,88 @@ TEST_F(Keeping, ADamagedBookIsOneSentenceAndTheWindowGoesOn) {
     window->compare_page().choose(chosen);
     EXPECT_EQ(field(Side::a).note(), QStringLiteral("kept all the same"));
     EXPECT_EQ(QFileInfo(book_file()).size(), 100'000);
+}
+
+TEST_F(Keeping, WhatTheDiskDoesNotTakeIsSaidAndTriedAgainAndAskedAboutAtTheEnd) {
+    ASSERT_TRUE(fixture::wait_for([this] { return window->debriefing().in_book(); }));
+    static_cast<void>(window->book().finish());
+    const QAction& waiting = *window->actions().write_waiting;
+    EXPECT_FALSE(waiting.isEnabled());
+    QString asked;
+    const auto answer = [&asked](const QString& word) {
+        QTimer::singleShot(0, qApp, [&asked, word] {
+            auto* question = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+            ASSERT_NE(question, nullptr);
+            asked = question->text() + QLatin1Char(' ') + question->informativeText();
+            for (QAbstractButton* button : question->buttons())
+                if (button->text().remove(QLatin1Char('&')) == word) return button->click();
+            question->reject();
+        });
+    };
+    {
+        const fixture::FullDisk full(16'384);
+        note(QStringLiteral("the disk is full"));
+        ASSERT_TRUE(fixture::wait_for([&] { return waiting.isEnabled(); }));
+        EXPECT_EQ(waiting.iconText(), QStringLiteral("1 edit is not in the book"));
+        ASSERT_EQ(window->notices().sentences().size(), 1);
+        EXPECT_THAT(window->notices().sentences().front().toStdString(), HasSubstr("make room on the disk"));
+        note(QStringLiteral("the disk is still full"));
+        ASSERT_TRUE(
+            fixture::wait_for([&] { return waiting.iconText() == QStringLiteral("2 edits are not in the book"); }));
+        EXPECT_EQ(window->notices().sentences().size(), 1);
+        answer(QStringLiteral("Stay"));
+        EXPECT_FALSE(window->close());
+        EXPECT_TRUE(window->isVisible());
+        EXPECT_THAT(asked.toStdString(), HasSubstr("2 edits are not in the book yet. "));
+        EXPECT_THAT(asked.toStdString(), HasSubstr("the disk is full"));
+    }
+    window->actions().write_waiting->trigger();
+    EXPECT_TRUE(fixture::wait_for([&] { return !waiting.isEnabled(); }));
+    EXPECT_TRUE(window->notices().sentences().isEmpty());
+    EXPECT_TRUE(settings.allKeys().filter(QStringLiteral("notes/")).isEmpty());
+    EXPECT_TRUE(window->close());
+    book::Book book = closed_book();
+    book::Filter filter;
+    filter.words = "still full";
+    EXPECT_EQ(book::search(book, filter)->size(), 1U);
+}
+
+TEST_F(Keeping, ABookThatCanOnlyBeReadIsShownAndSaysSoOnce) {
+    ASSERT_TRUE(fixture::wait_for([this] { return window->debriefing().in_book(); }));
+    const int chosen = window->compare_page().chosen_segment();
+    note(QStringLiteral("written before"));
+    window.reset();
+    ASSERT_TRUE(QFile::setPermissions(folder.path(), QFileDevice::Permissions(0x7777)));
+    ASSERT_TRUE(QFile::setPermissions(path("data"), QFileDevice::Permissions(0x5555)));
+    {
+        const fixture::WithoutRights meanwhile;
+        open_window();
+        window->compare_page().choose(chosen);
+        EXPECT_TRUE(fixture::wait_for([&] { return field(Side::a).note() == QStringLiteral("written before"); }));
+        ASSERT_EQ(window->notices().sentences().size(), 1);
+        EXPECT_THAT(window->notices().sentences().front().toStdString(), HasSubstr("this book can only be read here"));
+        EXPECT_FALSE(window->book().takes_edits());
+        key(Qt::Key_N);
+        note(QStringLiteral("beside the book"));
+        static_cast<void>(window->book().finish());
+        fixture::settle();
+        EXPECT_EQ(window->notices().sentences().size(), 1);
+        EXPECT_TRUE(window->close()); // without a question
+        window.reset();
+    }
+    ASSERT_TRUE(QFile::setPermissions(path("data"), QFileDevice::Permissions(0x7777)));
+    {
+        book::Book book = closed_book();
+        book::Filter filter;
+        filter.words = "beside";
+        EXPECT_TRUE(book::search(book, filter)->empty());
+    }
+    open_window(); // which may write it: what was kept beside the book moves into it
+    EXPECT_TRUE(fixture::wait_for([this] { return window->debriefing().in_book(); }));
+    book::Book book = closed_book();
+    book::Filter filter;
+    filter.words = "beside";
+    EXPECT_EQ(book::search(book, filter)->size(), 1U);
 }
 
 TEST_F(Keeping, WithoutABookNoFileIsMade) {

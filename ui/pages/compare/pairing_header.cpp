@@ -23,7 +23,9 @@ using models::text;
 QString lap_words(const analysis::Side& side) {
     const QString number = text(base::integer_text(side.lap.number));
     const QString time = text(base::lap_time_with_margin(side.lap.time_s(), side.lap.time_sd_s));
-    return PairingHeader::tr("lap %1 · %2").arg(number, time);
+    const QString own = text(analysis::own_time_text(side));
+    return own.isEmpty() ? PairingHeader::tr("lap %1 · %2").arg(number, time)
+                         : PairingHeader::tr("lap %1 · %2 (%3)").arg(number, time, own);
 }
 
 QString file_words(const analysis::Side& side) {

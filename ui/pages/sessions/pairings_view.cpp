@@ -32,6 +32,8 @@ PairingsView::PairingsView(QWidget* parent)
     column->addWidget(chosen_);
     connect(list_, &BookTable::row_opened, this,
             [this](int row) { Q_EMIT pairing_asked(model_->pairings().at(static_cast<std::size_t>(row))); });
+    connect(list_, &BookTable::removal_asked, this,
+            [this](int row) { Q_EMIT removal_wanted(model_->pairings().at(static_cast<std::size_t>(row))); });
     connect(list_, &BookTable::row_chosen, this, &PairingsView::follow_row);
     connect(list_, &BookTable::left, this, &PairingsView::left);
 }
@@ -40,10 +42,12 @@ void PairingsView::show_pairings(std::vector<book::PairingSummary> pairings) {
     const int before = list_->current_row();
     model_->set_pairings(std::move(pairings));
     const int count = model_->rowCount();
-    said_->setText(count == 0 ? tr("No pairing yet: compare two laps, and what came out is kept here.")
-                   : count == 1
-                       ? tr("One pairing. Return opens it with both its sessions.")
-                       : tr("%1 pairings, the last one first. Return opens one with both its sessions.").arg(count));
+    said_->setText(
+        count == 0 ? tr("No pairing yet: compare two laps, and what came out is kept here.")
+        : count == 1
+            ? tr("One pairing. Return opens it with both its sessions, Delete takes it out.")
+            : tr("%1 pairings, the last one first. Return opens one with both its sessions, Delete takes it out.")
+                  .arg(count));
     list_->choose_row(before);
     follow_row();
 }

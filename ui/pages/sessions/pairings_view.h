@@ -32,6 +32,7 @@ class PairingsView : public QWidget {
 
   Q_SIGNALS:
     void pairing_asked(const lapwright::book::PairingSummary& pairing);
+    void removal_wanted(const lapwright::book::PairingSummary& pairing); // Delete: undo brings it back
     void left();
 
   private:

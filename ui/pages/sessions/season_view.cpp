@@ -30,6 +30,7 @@ using models::text;
 
 constexpr double zoom_step = 0.7;
 constexpr double pan_step = 0.25;
+constexpr int widest_column_px = 320;
 
 QComboBox* choice_box(const QString& what, QWidget* parent) {
     auto* one = new QComboBox(parent);
@@ -199,8 +200,13 @@ void SeasonView::show_part() {
     }
     model_->set_season(of(), std::move(shown));
     QHeaderView* header = list_->horizontalHeader();
-    for (int column = 0; column < model_->change_column(); ++column)
-        header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
+    // A very long name is cut; the line below has it in full.
+    const QAbstractItemView& view = *list_;
+    for (int column = 0; column < model_->change_column(); ++column) {
+        const bool too_wide = view.sizeHintForColumn(column) > widest_column_px;
+        header->setSectionResizeMode(column, too_wide ? QHeaderView::Fixed : QHeaderView::ResizeToContents);
+        if (too_wide) header->resizeSection(column, widest_column_px);
+    }
     header->setVisible(model_->rowCount() > 0);
     part_->setVisible(model_->rowCount() > 0);
     said_->setText(season_sentence(of(), name(), model_->season(), figure()));

@@ -4,6 +4,7 @@
 #include "core/base/display.h"
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "core/book/timing_line.h"
 #include "ui/models/text.h"
 
 #include <QCoreApplication>
@@ -74,6 +75,8 @@ QString season_sentence(SeasonOf of, const QString& name, const std::vector<Seas
     if (undated == 1) words += tr(" One without a date stands last, in the table only; F2 in the list gives it one.");
     if (undated > 1)
         words += tr(" %1 without a date stand last, in the table only; F2 in the list gives them one.").arg(undated);
+    if (const std::string elsewhere = book::timed_elsewhere_text(season); of == SeasonOf::track && !elsewhere.empty())
+        words += QLatin1Char(' ') + text(elsewhere);
     return words;
 }
 
