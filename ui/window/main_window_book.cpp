@@ -14,6 +14,7 @@
 #include "ui/window/notices.h"
 
 #include <QFileInfo>
+#include <QStackedWidget>
 #include <QTimer>
 #include <algorithm>
 #include <utility>
@@ -144,6 +145,7 @@ void MainWindow::take_compared(const models::ComparedPointer& compared) {
         explaining_->take_whole(compared);
         keeping_->take_whole(compared, track_);
     } else {
+        if (behind) page_wanted_ = stack_->currentWidget(); // whoever waits on a page stays there
         show_compared(compared, wanted_);
     }
 }
