@@ -19,6 +19,7 @@
 
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QStackedWidget>
 #include <QTimer>
 #include <QToolButton>
 #include <algorithm>
@@ -211,6 +212,7 @@ void MainWindow::take_compared(const models::ComparedPointer& compared) {
         explaining_->take_whole(compared);
         keeping_->take_whole(compared, track_);
     } else {
+        if (behind) page_wanted_ = stack_->currentWidget(); // whoever waits on a page stays there
         show_compared(compared, wanted_);
     }
 }

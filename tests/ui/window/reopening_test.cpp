@@ -58,6 +58,7 @@ class Reopening : public fixture::PairedWindowWithBook {
                                 const base::Progress&) -> base::Result<models::ComparedPointer> {
             fixture::PairingOptions options;
             options.noisy = other_numbers;
+            options.channels = false; // they would have to be in the recording
             auto pairing = std::make_shared<analysis::Pairing>(*fixture::pairing(options));
             pairing->a.session = wanted.a;
             pairing->b.session = wanted.b;
@@ -193,7 +194,10 @@ TEST_F(Reopening, WhatIsWorkedOutOtherwiseTakesItsPlaceAndIsKept) {
     ask();
     ASSERT_TRUE(wait_for_page());
     const QStringList at_once = shown();
+    key(Qt::Key_3, Qt::ControlModifier);
     ASSERT_TRUE(wait_for_whole());
+    EXPECT_TRUE(fixture::wait_for([this] { return window->explaining().explanation() != nullptr; }));
+    EXPECT_TRUE(window->causes_page().isVisible());
     EXPECT_TRUE(window->compare_page().compared()->whole);
     const QStringList worked_out = shown();
     EXPECT_NE(worked_out, at_once);
