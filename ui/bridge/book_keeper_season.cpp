@@ -8,24 +8,33 @@
 #include <utility>
 
 namespace lapwright::bridge {
+namespace {
+
+// What every edit tells when it was tried.
+auto told(BookKeeper& keeper, const std::optional<base::Error>& refusal) {
+    return [&keeper, refusal] {
+        if (refusal) Q_EMIT keeper.refused(*refusal);
+        Q_EMIT keeper.changed();
+    };
+}
+
+} // namespace
 
 void BookKeeper::edit_plainly(std::function<std::optional<base::Error>(BookDesk&)> work) {
     edit([this, work = std::move(work)](BookDesk& desk) -> Done {
         const auto problem = work(desk);
-        return {problem, [this, problem] {
-                    if (problem) Q_EMIT refused(*problem);
-                    Q_EMIT changed();
-                }};
+        return {problem, told(*this, problem)};
     });
 }
 
 void BookKeeper::edit_names(std::function<std::optional<base::Error>(BookDesk&)> work) {
-    edit_plainly(std::move(work));
-    edit([this](BookDesk& desk) -> Done {
+    edit([this, work = std::move(work)](BookDesk& desk) -> Done {
+        const auto problem = work(desk);
         auto details = desk.details();
-        if (!details.ok()) return {};
-        return {{}, [this, all = std::move(details).value()] {
-                    for (const auto& [path, own] : all)
+        return {problem, [this, tell = told(*this, problem), details = std::move(details)] {
+                    tell();
+                    if (!details.ok()) return;
+                    for (const auto& [path, own] : details.value())
                         Q_EMIT details_changed(path, own);
                 }};
     });
@@ -56,13 +65,23 @@ void BookKeeper::undo_rename(int number) {
 }
 
 void BookKeeper::forget_track(int number, const std::string& name) {
-    edit_plainly([number, name](BookDesk& desk) { return desk.forget_track(number, name); });
-    edit([this](BookDesk&) { return Done{{}, [this] { Q_EMIT tracks_changed(); }}; });
+    edit([this, number, name](BookDesk& desk) -> Done {
+        const auto problem = desk.forget_track(number, name);
+        return {problem, [this, tell = told(*this, problem)] {
+                    tell();
+                    Q_EMIT tracks_changed();
+                }};
+    });
 }
 
 void BookKeeper::bring_back_track(int number, const std::string& name) {
-    edit_plainly([number, name](BookDesk& desk) { return desk.bring_back_track(number, name); });
-    edit([this](BookDesk&) { return Done{{}, [this] { Q_EMIT tracks_changed(); }}; });
+    edit([this, number, name](BookDesk& desk) -> Done {
+        const auto problem = desk.bring_back_track(number, name);
+        return {problem, [this, tell = told(*this, problem)] {
+                    tell();
+                    Q_EMIT tracks_changed();
+                }};
+    });
 }
 
 void BookKeeper::put_start(book::SessionId id, std::optional<double> start_unix_s) {
