@@ -74,8 +74,8 @@ void add_metre_positions(Measurements& result, const Channel& east, const Channe
 }
 
 // Single positions that a car could not have driven to and back from, though it could well have driven past them; and
-// short spikes in a fast receiver's.
-void leave_out_spikes(Measurements& result) {
+// short spikes in a fast receiver's.  False: nobody wants it any more.
+bool leave_out_spikes(Measurements& result, const auto& go_on) {
     constexpr double fastest_mps = 150.0;
     constexpr double nearest_m = 3.0;
     constexpr double harmless_m = 0.5;
@@ -93,7 +93,9 @@ void leave_out_spikes(Measurements& result) {
         return spikes(time, values, harmless_m);
     };
     const std::vector<std::uint8_t> east = spikes_of(&Vec2::east);
+    if (!go_on()) return false;
     const std::vector<std::uint8_t> north = spikes_of(&Vec2::north);
+    if (!go_on()) return false;
     for (std::size_t i = 0; i < time.size(); ++i) {
         const bool between = i > 0 && i + 1 < time.size();
         const bool impossible = between && too_far(i - 1, i) && too_far(i, i + 1) && !too_far(i - 1, i + 1);
@@ -104,6 +106,7 @@ void leave_out_spikes(Measurements& result) {
         result.position_time_s.push_back(time[i]);
         result.position_m.push_back(position[i]);
     }
+    return true;
 }
 
 void unwrap(std::vector<double>& angles_rad) {
@@ -153,9 +156,7 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     if (frame.on_earth && latitude && longitude) add_satellite_positions(result, *latitude, *longitude);
     if (!frame.on_earth && east && north) add_metre_positions(result, *east, *north);
     const auto go_on = [&] { return base::go_on(progress, "placing the positions", 0.0); };
-    if (!go_on()) return base::cancelled();
-    leave_out_spikes(result);
-    if (!go_on()) return base::cancelled();
+    if (!go_on() || !leave_out_spikes(result, go_on)) return base::cancelled();
     result.speed = series_of(recording, Meaning::speed);
     result.course = series_of(recording, Meaning::course);
     result.wheel_speed = series_of(recording, Meaning::wheel_speed);
@@ -167,6 +168,7 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     turn_course_into_frame(result);
     if (!go_on()) return base::cancelled();
     result.speed = without_spikes(result.speed, harmless_mps);
+    if (!go_on()) return base::cancelled();
     result.course = without_spikes(result.course, harmless_rad);
     if (result.has_positions()) return result;
     result.source = PositionSource::dead_reckoning;
