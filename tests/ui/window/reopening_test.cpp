@@ -80,15 +80,7 @@ class Reopening : public fixture::PairedWindowWithBook {
     // Without anything but the book; files are held back until they are let go.
     void open_empty_window() {
         settings.clear();
-        open_again();
-    }
-    void open_again() {
-        window.reset();
-        window = std::make_unique<window::MainWindow>(stages(), settings);
-        window->resize(1366, 768);
-        window->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
-        QApplication::setActiveWindow(window.get());
+        show_window();
     }
     void ask() { Q_EMIT window->findChild<window::BookLooking*>()->pairing_asked(kept_pairing()); }
     bool wait_for_page() {
@@ -213,7 +205,7 @@ TEST_F(Reopening, WhatIsWorkedOutOtherwiseTakesItsPlaceAndIsKept) {
 
 TEST_F(Reopening, ThePairingOfTheLastTimeIsShownAtOnceWhenTheProgramStarts) {
     held = true;
-    open_again();
+    show_window();
     window->start({});
     ASSERT_TRUE(wait_for_page());
     EXPECT_EQ(loads, 0);
