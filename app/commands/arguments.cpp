@@ -3,6 +3,7 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <cmath>
 #include <sstream>
 
 namespace lapwright::commands {
@@ -12,6 +13,19 @@ constexpr const char* about =
     "Lapwright compares two laps. Without a subcommand it opens the workstation.\n"
     "Estimates come from recorded data and are estimates; motor sport is dangerous; the event's rules,\n"
     "scrutineering and licensed practice come first.";
+
+// CLI11's own range lets a NaN through, which compares false with everything.
+CLI::Validator between(double low, double high) {
+    const CLI::Range range(low, high);
+    return {[range, low, high](std::string& text) {
+                double value = 0.0;
+                const bool finite = CLI::detail::lexical_cast(text, value) && std::isfinite(value);
+                return finite ? range(text)
+                              : "Value " + text + " not in range " + CLI::detail::to_string(low) + " to " +
+                                    CLI::detail::to_string(high);
+            },
+            range.get_description()};
+}
 
 void add_units(CLI::App& app, std::string& units) {
     app.add_option("--units", units, "units of what people read")
@@ -46,7 +60,7 @@ void add_pairing(CLI::App& app, Arguments& arguments) {
 void add_setups(CLI::App& app, Arguments& arguments) {
     app.add_option("--setup-a", arguments.setup_a, "setup sheet of A (JSON)");
     app.add_option("--setup-b", arguments.setup_b, "setup sheet of B");
-    const auto mass = CLI::Range(100.0, 5000.0);
+    const auto mass = between(100.0, 5000.0);
     app.add_option("--mass-a", arguments.mass_a_kg, "mass of A in kg, with driver and fuel")->check(mass);
     app.add_option("--mass-b", arguments.mass_b_kg, "mass of B in kg")->check(mass);
 }
@@ -70,7 +84,7 @@ Parsed parse(const std::vector<std::string>& words) {
     CLI::App* compare = app.add_subcommand("compare", "gap, segment table and traces of two laps");
     add_pairing(*compare, arguments);
     compare->add_option("--step", arguments.step_m, "grid of the traces in metres")
-        ->check(CLI::Range(0.2, 20.0))
+        ->check(between(0.2, 20.0))
         ->capture_default_str();
     add_output(*compare, arguments, units);
     add_csv(*compare, arguments);

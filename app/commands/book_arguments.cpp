@@ -35,7 +35,8 @@ void add_filter(CLI::App& list, BookArguments& arguments) {
 CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
     CLI::App* book = app.add_subcommand("book", "the season's book: its sessions, and what a friend sent");
     book->require_subcommand(1);
-    book->add_option("--book", arguments.book_file, "the book's file (default: the person's own)");
+    book->add_option("--book", arguments.book_file, "the book's file (default: the person's own)")
+        ->check([](const std::string& file) { return file.empty() ? "the file's name is empty" : std::string(); });
 
     CLI::App* list = add_one(*book, arguments, BookCommand::list, "list", "sessions, all or those that fit");
     add_filter(*list, arguments);

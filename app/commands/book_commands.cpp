@@ -163,7 +163,7 @@ Result<ToAdd> to_add(const BookArguments& arguments, book::Book& book) {
         all.setup = std::move(setup).value();
         all.setup_given = true;
     }
-    auto recipes = read_recipes(arguments.recipe_files);
+    auto recipes = recipes_for(arguments.recipe_files, arguments.files);
     if (!recipes) return recipes.error();
     all.recipes = std::move(recipes).value();
     return all;
@@ -236,10 +236,11 @@ Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAd
     options.known_tracks = all.known_tracks;
     const auto session = analysis::understand(*recording, options);
     // Its samples are worth keeping where no lap is found.
-    if (!session) one.without_laps = session.error().what;
-    const std::vector<lap::Lap> laps = session ? (*session)->laps : std::vector<lap::Lap>();
+    if (!session) return session.error();
+    if ((*session)->why_no_laps) one.without_laps = (*session)->why_no_laps->what;
+    const std::vector<lap::Lap>& laps = (*session)->laps;
     book::SessionDetails details = details_for(*recording, all, conditions);
-    if (session && details.track.empty() && (*session)->known_track) details.track = (*session)->known_track->name;
+    if (details.track.empty() && (*session)->known_track) details.track = (*session)->known_track->name;
     const auto added = add_session(book, *source, *recording, details, laps);
     if (!added) return added.error();
     if (added->was_there && !added->removed_unix_s) {
@@ -247,7 +248,7 @@ Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAd
         if (!renewed) return renewed.error();
         one.renewed = std::move(renewed).value();
     }
-    if (session && all.record)
+    if (all.record && !laps.empty())
         if (const auto problem = keep_line(book, *session, *all.record)) return *problem;
     one.added = *added;
     one.laps = laps.size();

@@ -48,7 +48,7 @@ ordered_json session_json(const analysis::Session& session) {
             {"track", text_or_null(recording.track)},
             {"start_utc", recording.start_unix_s ? ordered_json(recording::utc_text(*recording.start_unix_s))
                                                  : ordered_json(nullptr)},
-            {"gate_from", session.gate_origin},
+            {"gate_from", text_or_null(session.gate_origin)},
             {"warnings", warnings},
             {"channels", channels},
             {"wheel_speed_scale", maybe_json(session.trust.wheel_speed_scale)},

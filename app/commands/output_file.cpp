@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/output_file.h"
 
+#include "core/sheet/html_sheet.h"
+
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
@@ -12,17 +14,29 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string beginning_of(const std::string& path) {
-    std::string bytes(16, '\0');
+constexpr std::size_t most_searched_bytes = 16U << 20U; // a sheet has well under one MiB
+
+std::string contents_of(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
+    std::string bytes(most_searched_bytes, '\0');
     file.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
     bytes.resize(static_cast<std::size_t>(file.gcount()));
     return bytes;
 }
 
-bool may_be_renewed(const std::string& beginning, Renews renews) {
-    return (renews == Renews::pdf_sheet && beginning.starts_with("%PDF-")) ||
-           (renews == Renews::html_sheet && beginning.starts_with("<!DOCTYPE html>"));
+// The creator of a PDF's information dictionary as its writer puts it: UTF-16, big end first (ISO 32000-1, 7.9.2.2).
+std::string pdf_mark() {
+    std::string mark = "/Creator (\xFE\xFF";
+    for (const char letter : std::string_view("Lapwright"))
+        mark += std::string(1, '\0') + letter;
+    return mark;
+}
+
+// An older sheet bears the program's mark; a foreign PDF or page is nobody's to lose.
+bool may_be_renewed(const std::string& contents, Renews renews) {
+    const auto holds = [&](std::string_view mark) { return contents.find(mark) != std::string::npos; };
+    return (renews == Renews::pdf_sheet && contents.starts_with("%PDF-") && holds(pdf_mark())) ||
+           (renews == Renews::html_sheet && contents.starts_with("<!DOCTYPE html>") && holds(sheet::html_mark));
 }
 
 } // namespace
@@ -39,10 +53,10 @@ std::optional<base::Error> refused_output(const std::string& out, const std::vec
     const auto is_out = [&](const std::string& input) { return !input.empty() && fs::equivalent(input, out, unknown); };
     if (std::ranges::any_of(inputs, is_out)) return refused("this file is read by the same command and stays as it is");
     if (!fs::is_regular_file(status)) return refused("this is a folder or a device, which no file takes the place of");
-    const std::string beginning = beginning_of(out);
-    if (beginning.starts_with("SQLite format 3"))
+    const std::string contents = contents_of(out);
+    if (contents.starts_with("SQLite format 3"))
         return refused("this is a book or another database and stays as it is");
-    if (may_be_renewed(beginning, renews)) return std::nullopt;
+    if (may_be_renewed(contents, renews)) return std::nullopt;
     return refused(renews == Renews::nothing
                        ? "this file is there already and stays as it is"
                        : "this file is there already, is no sheet of this kind, and stays as it is");

@@ -11,7 +11,7 @@
 
 namespace lapwright::commands {
 
-// What of the same kind may be renewed: nothing, or a debrief sheet (told by how the file begins).
+// What of the same kind may be renewed: nothing, or a debrief sheet that bears the program's mark.
 enum class Renews { nothing, pdf_sheet, html_sheet };
 
 // Nothing where `out` may be written.  Error file_not_writable where it is one of the inputs (empty names are passed

@@ -3,17 +3,39 @@
 
 #include "core/import/preview.h"
 #include "core/import/recipe_file.h"
+#include "core/import/recipe_folder.h"
 
+#include <algorithm>
 #include <filesystem>
+#include <fstream>
+#include <span>
 
 namespace lapwright::commands {
 
-base::Result<std::vector<import::KeptRecipe>> read_recipes(const std::vector<std::string>& files) {
+namespace {
+
+// What was asked for by name must not go unused in silence.
+bool fits_one(const import::KeptRecipe& recipe, const std::vector<std::string>& sessions) {
+    return std::ranges::any_of(sessions, [&](const std::string& file) {
+        const bool unreadable = !std::ifstream(file); // which reading it will say
+        return unreadable || import::recipe_for(file, std::span(&recipe, 1)).has_value();
+    });
+}
+
+} // namespace
+
+base::Result<std::vector<import::KeptRecipe>> recipes_for(const std::vector<std::string>& recipe_files,
+                                                          const std::vector<std::string>& sessions) {
     std::vector<import::KeptRecipe> recipes;
-    for (const std::string& file : files) {
+    for (const std::string& file : recipe_files) {
         auto recipe = import::read_recipe_file(file);
         if (!recipe) return recipe.error();
         recipes.push_back({file, std::move(recipe).value()});
+        if (!fits_one(recipes.back(), sessions))
+            return base::Error{base::ErrorCode::recipe_not_readable,
+                               {file, {}, {}},
+                               "this recipe is for a table with other columns than those of the files that were given",
+                               "make one that fits with lapwright recipe FILE"};
     }
     return recipes;
 }

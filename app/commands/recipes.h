@@ -10,7 +10,9 @@
 
 namespace lapwright::commands {
 
-[[nodiscard]] base::Result<std::vector<import::KeptRecipe>> read_recipes(const std::vector<std::string>& files);
+// The recipes of these files, of which each has to fit one of the sessions' files.
+[[nodiscard]] base::Result<std::vector<import::KeptRecipe>> recipes_for(const std::vector<std::string>& recipe_files,
+                                                                        const std::vector<std::string>& sessions);
 
 // What the program takes this file's columns for, as a recipe to be corrected.
 [[nodiscard]] base::Result<std::string> recipe_text_of(const std::string& file);

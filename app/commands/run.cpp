@@ -11,13 +11,18 @@
 #include "app/commands/trial_text.h"
 #include "core/analysis/explain.h"
 #include "core/analysis/sheet_material.h"
+#include "core/base/plain_text.h"
 #include "core/sheet/html_sheet.h"
 #include "core/sheet/tables.h"
 
 #include <algorithm>
 #include <array>
+#include <exception>
+#include <filesystem>
 #include <future>
+#include <new>
 #include <ostream>
+#include <sstream>
 #include <string_view>
 
 namespace lapwright::commands {
@@ -54,25 +59,33 @@ Result<SessionPointer> load(const std::string& file, const std::vector<import::K
 int run_laps(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto record = track_of(arguments);
     if (!record) return refuse(record.error(), err);
-    const auto recipes = read_recipes(arguments.recipe_files);
+    const auto recipes = recipes_for(arguments.recipe_files, arguments.files);
     if (!recipes) return refuse(recipes.error(), err);
     std::vector<SessionPointer> sessions;
+    int status = 0;
+    // A bad file keeps none of the others out.
     for (const std::string& file : arguments.files) {
-        auto session = load(file, *recipes, *record);
-        if (!session) return refuse(session.error(), err);
-        sessions.push_back(std::move(session).value());
+        if (auto session = load(file, *recipes, *record))
+            sessions.push_back(std::move(session).value());
+        else
+            status = refuse(session.error(), err);
     }
+    for (const SessionPointer& session : sessions)
+        if (session->why_no_laps) err << base::one_line(*session->why_no_laps) << "\n";
+    if (sessions.empty()) return status;
     out << (arguments.json ? laps_json(sessions) : laps_table(sessions));
-    return 0;
+    return status;
 }
 
 // Both sessions, compared as the arguments say.
 Result<std::shared_ptr<const analysis::Pairing>> pairing_of(const Arguments& arguments) {
     const auto record = track_of(arguments);
     if (!record) return record.error();
-    const auto recipes = read_recipes(arguments.recipe_files);
+    const auto recipes = recipes_for(arguments.recipe_files, arguments.files);
     if (!recipes) return recipes.error();
-    const bool same_file = arguments.files[1] == arguments.files[0];
+    std::error_code not_there; // reading says so
+    const bool same_file = arguments.files[1] == arguments.files[0] ||
+                           std::filesystem::equivalent(arguments.files[0], arguments.files[1], not_there);
     // Both at once: a machine in the trailer has two cores at least.
     std::future<Result<SessionPointer>> loading_b;
     if (!same_file)
@@ -179,7 +192,7 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
 int run_trial(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto record = track_of(arguments);
     if (!record) return refuse(record.error(), err);
-    const auto recipes = read_recipes(arguments.recipe_files);
+    const auto recipes = recipes_for(arguments.recipe_files, arguments.files);
     if (!recipes) return refuse(recipes.error(), err);
     std::vector<analysis::TrialSession> sessions;
     for (std::size_t i = 0; i < arguments.files.size(); ++i) {
@@ -240,10 +253,33 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
     return 2;
 }
 
+// The last place where anything can be caught: a sentence instead of a signal.
+int carry_out_or_say_why(const std::vector<std::string>& words, std::ostream& out, std::ostream& err,
+                         const SheetWriter& write_sheet) {
+    try {
+        return carry_out(words, out, err, write_sheet);
+    } catch (const std::bad_alloc&) {
+        err << "lapwright: there is not enough memory for this — close other programs, or give it less at once\n";
+    } catch (const std::exception& problem) {
+        err << "lapwright: a mistake of the program stopped it (" << problem.what()
+            << ") — please report it with the files that you gave\n";
+    }
+    return 1;
+}
+
+bool prints_json(const std::vector<std::string>& words) {
+    return std::ranges::find(words, "--json") != words.end();
+}
+
 } // namespace
 
 int run(const std::vector<std::string>& words, std::ostream& out, std::ostream& err, const SheetWriter& write_sheet) {
-    const int status = carry_out(words, out, err, write_sheet);
+    std::ostringstream printed;
+    std::ostringstream said;
+    const int status = carry_out_or_say_why(words, printed, said, write_sheet);
+    // JSON writes control characters as escapes of its own; text for people must not command their terminal.
+    out << (prints_json(words) ? printed.str() : base::printable_lines(printed.str()));
+    err << base::printable_lines(said.str());
     out.flush();
     if (!out) {
         err << "standard output: what was printed could not be written — make room on the disk, or write elsewhere\n";

@@ -85,6 +85,34 @@ std::string aligned(const std::vector<std::vector<std::string>>& rows, std::size
     return text;
 }
 
+namespace {
+
+std::string laps_of(const analysis::Session& session) {
+    std::vector<std::vector<std::string>> rows{{"lap", "kind", "", "time"}};
+    const lap::Lap* fastest = session.fastest();
+    for (const lap::Lap& lap : session.laps) {
+        std::string remark = lap.clean ? "clean" : lap.why_not_clean;
+        if (fastest && lap.number == fastest->number) remark += ", fastest";
+        rows.push_back({base::integer_text(lap.number), std::string(lap::name(lap.kind)), remark,
+                        time_with_uncertainty(lap.time_s(), lap.time_sd_s)});
+    }
+    return "  timing line: " + session.gate_origin + "\n\n" + aligned(rows, 3);
+}
+
+// What was read instead: whether the columns were understood is the first question then.
+std::string channels_of(const analysis::Session& session) {
+    std::vector<std::vector<std::string>> rows{{"channel", "meaning", "unit in the file", "per second"}};
+    for (std::size_t i = 0; i < session.recording->channels.size(); ++i) {
+        const recording::Channel& channel = session.recording->channels[i];
+        rows.push_back({channel.name, std::string(recording::name(channel.meaning)),
+                        std::string(base::symbol(channel.source_unit)),
+                        base::fixed_text(session.trust.channels[i].rate_hz, 1)});
+    }
+    return "  no laps: " + session.why_no_laps->what + "\n\n" + aligned(rows, 3);
+}
+
+} // namespace
+
 std::string laps_table(const std::vector<std::shared_ptr<const analysis::Session>>& sessions) {
     std::string text;
     for (const auto& session : sessions) {
@@ -92,16 +120,7 @@ std::string laps_table(const std::vector<std::shared_ptr<const analysis::Session
         text += session->title() + " (" + session->recording->source_file + ")\n";
         if (session->recording->start_unix_s)
             text += "  started " + recording::utc_text(*session->recording->start_unix_s) + "\n";
-        text += "  timing line: " + session->gate_origin + "\n\n";
-        std::vector<std::vector<std::string>> rows{{"lap", "kind", "", "time"}};
-        const lap::Lap* fastest = session->fastest();
-        for (const lap::Lap& lap : session->laps) {
-            std::string remark = lap.clean ? "clean" : lap.why_not_clean;
-            if (fastest && lap.number == fastest->number) remark += ", fastest";
-            rows.push_back({base::integer_text(lap.number), std::string(lap::name(lap.kind)), remark,
-                            time_with_uncertainty(lap.time_s(), lap.time_sd_s)});
-        }
-        text += aligned(rows, 3);
+        text += session->why_no_laps ? channels_of(*session) : laps_of(*session);
         const std::string warnings = warnings_text(session->recording->warnings) + warnings_text(session->warnings);
         if (!warnings.empty()) text += "\nwhat the import found\n" + warnings;
     }

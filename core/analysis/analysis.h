@@ -3,6 +3,7 @@
 // header computes anything of the trade again.
 #pragma once
 
+#include "core/base/error.h"
 #include "core/comparison/comparison.h"
 #include "core/comparison/repeatability.h"
 #include "core/findings/headline.h"
@@ -21,10 +22,12 @@
 namespace lapwright::analysis {
 
 // One file, understood: its motion and its laps.  Laps found with the session's own gate (file's lap column, beacon,
-// track record, or proposed).
+// track record, or proposed).  Made by understand() alone: recording and trust are always there; where no lap was found
+// `why_no_laps` says why, `laps` is empty, `gate` means nothing, and `motion` is null where nothing could be estimated.
 struct Session {
     std::shared_ptr<const recording::Recording> recording;
     std::shared_ptr<const motion::MotionEstimate> motion;
+    std::optional<base::Error> why_no_laps;
     track::Gate gate;        // in the motion's frame
     std::string gate_origin; // in words: "lap column of the file"
     // Of the tracks that were known already the one that was driven; the gate is its gate.

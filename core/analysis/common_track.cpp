@@ -13,7 +13,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <filesystem>
 #include <iterator>
+#include <numeric>
+#include <tuple>
 
 namespace lapwright::analysis {
 namespace {
@@ -198,11 +201,26 @@ Result<Placed> place_reckoned(const std::shared_ptr<const Session>& session, con
     return result;
 }
 
-} // namespace
+// What tells recordings apart, whoever is A: the order in which they are placed, so that swapping A and B changes
+// nothing.  By the files' names, then by what was recorded.
+auto placing_key(const Session& session) {
+    const recording::Recording& recording = *session.recording;
+    std::vector<std::size_t> sizes;
+    for (const recording::Channel& channel : recording.channels)
+        sizes.push_back(channel.values.size());
+    return std::tuple(std::filesystem::path(recording.source_file).filename().string(),
+                      recording.start_unix_s.value_or(0.0), session.motion->best.end_s(), std::move(sizes));
+}
 
-Result<CommonTrack> place_together(const Sessions& sessions, const std::optional<track::TrackRecord>& given,
+std::vector<std::size_t> placing_order(const Sessions& sessions) {
+    std::vector<std::size_t> order(sessions.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, {}, [&](std::size_t i) { return placing_key(*sessions[i]); });
+    return order;
+}
+
+Result<CommonTrack> place_in_order(const Sessions& sessions, const std::optional<track::TrackRecord>& record,
                                    const base::Progress& progress) {
-    const std::optional<track::TrackRecord> record = given ? given : known_to_all(sessions);
     const auto has_positions = [](const std::shared_ptr<const Session>& s) { return !is_reckoned(*s->motion); };
     Sessions with;
     std::ranges::copy_if(sessions, std::back_inserter(with), has_positions);
@@ -231,6 +249,26 @@ Result<CommonTrack> place_together(const Sessions& sessions, const std::optional
         common.sessions.push_back(std::move(placed).value());
     }
     common.track.name = track_name(common.sessions, record);
+    return common;
+}
+
+} // namespace
+
+Result<CommonTrack> place_together(const Sessions& sessions, const std::optional<track::TrackRecord>& given,
+                                   const base::Progress& progress) {
+    for (const auto& session : sessions)
+        if (session->why_no_laps) return *session->why_no_laps;
+    const std::vector<std::size_t> order = placing_order(sessions);
+    Sessions ordered;
+    for (const std::size_t i : order)
+        ordered.push_back(sessions[i]);
+    auto placed = place_in_order(ordered, given ? given : known_to_all(sessions), progress);
+    if (!placed) return placed.error();
+    CommonTrack common = std::move(placed).value();
+    std::vector<Placed> as_asked(sessions.size());
+    for (std::size_t i = 0; i < order.size(); ++i)
+        as_asked[order[i]] = std::move(common.sessions[i]);
+    common.sessions = std::move(as_asked);
     return common;
 }
 

@@ -27,36 +27,43 @@ double shared_s(const lap::Lap& a, const lap::Lap& b) {
     return std::min(a.end_s, b.end_s) - std::max(a.start_s, b.start_s);
 }
 
+// The one of `laps` that shares most with `lap`, or null.
+const lap::Lap* most_shared(const std::vector<lap::Lap>& laps, const lap::Lap& lap) {
+    const lap::Lap* best = nullptr;
+    for (const lap::Lap& one : laps)
+        if (shared_s(one, lap) > (best ? shared_s(*best, lap) : 0.0)) best = &one;
+    return best;
+}
+
+base::Error no_lap(const Placed& side, ErrorCode code, const std::string& what, const std::string& remedy) {
+    return {code, {side.session->recording->source_file, {}, {}}, what, remedy};
+}
+
 // The flying lap that shares most with the one of that number in the session's own count: with another timing line the
 // same drive is counted otherwise, and people ask for the number that they were shown.
 Result<lap::Lap> numbered_lap(const Placed& side, int number) {
     const lap::Lap* asked = side.session->lap(number);
-    const lap::Lap* best = nullptr;
-    if (asked && asked->kind == lap::LapKind::flying)
-        for (const lap::Lap& lap : side.laps)
-            if (lap.kind == lap::LapKind::flying && shared_s(lap, *asked) > (best ? shared_s(*best, *asked) : 0.0))
-                best = &lap;
+    std::vector<lap::Lap> flying = side.laps;
+    std::erase_if(flying, [](const lap::Lap& lap) { return lap.kind != lap::LapKind::flying; });
+    const lap::Lap* best = asked && asked->kind == lap::LapKind::flying ? most_shared(flying, *asked) : nullptr;
     if (!best)
-        return Error{ErrorCode::lap_not_found,
-                     {side.session->recording->source_file, {}, {}},
-                     "there is no flying lap with the number " + base::integer_text(number),
-                     "lapwright laps lists them"};
+        return no_lap(side, ErrorCode::lap_not_found,
+                      "there is no flying lap with the number " + base::integer_text(number),
+                      "lapwright laps lists them");
     lap::Lap found = *best;
     found.number = number;
     return found;
 }
 
-// The lap that was asked for, or the fastest clean one: by the session's own count where that finds it, because the
-// window marks that lap before anything is compared.
+// The lap that was asked for, or the fastest clean one on the common line: only there do the laps of both begin at the
+// same place.  It bears the number that the session's own count gives to most of it.
 Result<lap::Lap> chosen_lap(const Placed& side, std::optional<int> number) {
     if (number) return numbered_lap(side, *number);
-    if (const lap::Lap* fastest = side.session->fastest())
-        if (auto found = numbered_lap(side, fastest->number)) return found;
-    if (const lap::Lap* fastest = fastest_of(side.laps)) return *fastest;
-    return Error{ErrorCode::no_laps,
-                 {side.session->recording->source_file, {}, {}},
-                 "there is no flying lap in it",
-                 "choose another session"};
+    const lap::Lap* fastest = fastest_of(side.laps);
+    if (!fastest) return no_lap(side, ErrorCode::no_laps, "there is no flying lap in it", "choose another session");
+    lap::Lap found = *fastest;
+    if (const lap::Lap* own = most_shared(side.session->laps, found)) found.number = own->number;
+    return found;
 }
 
 Result<Side> traced(const Placed& placed, std::optional<int> number, const track::Track& track, double step_m) {

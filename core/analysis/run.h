@@ -32,6 +32,7 @@ struct PairingOptions {
     double step_m = 1.0;                     // grid of the traces, 0.2..20 m
 };
 
+// An Error only where the file cannot be read or the work was called off; a recording without laps is a Session.
 [[nodiscard]] base::Result<std::shared_ptr<const Session>>
 load_session(const std::string& path, const SessionOptions& options = {}, const base::Progress& progress = {});
 

@@ -40,25 +40,70 @@ Result<track::ProposedGate> choose_gate(const recording::Recording& recording, c
 }
 
 // Without positions the session's own laps are its line, and its file says when they begin.
-Result<std::shared_ptr<Session>> reckoned(const recording::Recording& recording, const motion::MotionEstimate& motion) {
+Result<void> find_laps_reckoned(Session& session, const motion::MotionEstimate& motion) {
+    const recording::Recording& recording = *session.recording;
     const auto known = reckoned_session(recording, motion);
     if (!known) return known.error();
     const auto line = lap::reckoned_line(*known);
     if (!line)
         return no_laps(recording, "its laps are too short or too long to be laps", "check the unit of its speed");
     lap::OnLine placed = lap::placed_on_line(*known, *line, motion.frame, {}, 1);
-    auto session = std::make_shared<Session>();
-    session->motion = std::make_shared<const motion::MotionEstimate>(std::move(placed.motion));
-    session->gate = square_gate(*line, reckoned_gate_half_width_m);
-    session->gate_origin = track::recorded_passings(recording)->origin;
-    session->laps = judged_laps(lap::laps_between(placed.passings_s, *session->motion, session->gate, recording),
-                                *session->motion, *line);
-    session->warnings.push_back({"no_positions",
-                                 "no positions: distance is integrated speed, brought to the lap's length and aligned "
-                                 "on cornering, so error bars "
-                                 "are wider and the map is a sketch",
-                                 std::nullopt});
-    return session;
+    session.motion = std::make_shared<const motion::MotionEstimate>(std::move(placed.motion));
+    session.gate = square_gate(*line, reckoned_gate_half_width_m);
+    session.gate_origin = track::recorded_passings(recording)->origin;
+    session.laps = judged_laps(lap::laps_between(placed.passings_s, *session.motion, session.gate, recording),
+                               *session.motion, *line);
+    session.warnings.push_back({"no_positions",
+                                "no positions: distance is integrated speed, brought to the lap's length and aligned "
+                                "on cornering, so error bars "
+                                "are wider and the map is a sketch",
+                                std::nullopt});
+    return {};
+}
+
+// Timed again at a gate square to the line of its own laps, as a comparison times them.
+void time_at_square_gate(Session& session) {
+    std::vector<track::Stretch> stretches = likely_laps(session.laps, *session.motion);
+    if (stretches.size() > laps_to_judge_on) stretches.resize(laps_to_judge_on);
+    const auto line = track::build_line(stretches, session.gate, 1);
+    if (!line) return;
+    session.gate = square_gate(*line, session.gate.half_width_m);
+    session.laps =
+        judged_laps(lap::find_laps(*session.motion, session.gate, *session.recording), *session.motion, *line);
+}
+
+Result<void> find_laps_on_map(Session& session, const SessionOptions& options) {
+    const auto gate = choose_gate(*session.recording, *session.motion, options.track, session.known_track);
+    if (!gate) return gate.error();
+    session.gate = gate->gate;
+    session.gate_origin = gate->origin;
+    session.laps = lap::find_laps(*session.motion, session.gate, *session.recording);
+    if (session.laps.empty())
+        return no_laps(*session.recording, "the timing line is never crossed",
+                       "check that the track file belongs to this track");
+    time_at_square_gate(session);
+    return {};
+}
+
+Result<void> find_motion_and_laps(Session& session, const SessionOptions& options, const base::Progress& progress) {
+    auto motion = motion::estimate_motion(*session.recording, options.motion, progress);
+    if (!motion) return motion.error();
+    if (!options.track) session.known_track = driven_track(options.known_tracks, *session.recording, *motion);
+    if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
+    session.motion = std::make_shared<const motion::MotionEstimate>(std::move(motion).value());
+    if (is_reckoned(*session.motion)) {
+        const auto as_measured = session.motion; // outlives what is placed on the line
+        return find_laps_reckoned(session, *as_measured);
+    }
+    return find_laps_on_map(session, options);
+}
+
+// A recording without laps is a session too: its channels and warnings are what a person needs to mend it.
+void keep_without_laps(Session& session, const base::Error& why) {
+    session.laps.clear();
+    session.why_no_laps = why;
+    session.warnings.push_back(
+        {base::code_name(why.code), why.what + (why.remedy.empty() ? "" : ": " + why.remedy), why.place.line});
 }
 
 } // namespace
@@ -125,42 +170,14 @@ std::string Session::title() const {
 
 Result<std::shared_ptr<const Session>> understand(recording::Recording recording, const SessionOptions& options,
                                                   const base::Progress& progress) {
-    auto motion = motion::estimate_motion(recording, options.motion, progress);
-    if (!motion) return motion.error();
-    auto known = options.track ? std::nullopt : driven_track(options.known_tracks, recording, *motion);
-    std::string choice = track_choice(options.track, options.known_tracks);
-    if (is_reckoned(*motion)) {
-        if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
-        auto without_positions = reckoned(recording, *motion);
-        if (!without_positions) return without_positions.error();
-        (*without_positions)->known_track = std::move(known);
-        (*without_positions)->track_choice = std::move(choice);
-        (*without_positions)->recording = std::make_shared<const recording::Recording>(std::move(recording));
-        return std::shared_ptr<const Session>(*without_positions);
-    }
     auto session = std::make_shared<Session>();
-    session->motion = std::make_shared<const motion::MotionEstimate>(std::move(motion).value());
-    const auto gate = choose_gate(recording, *session->motion, options.track, known);
-    if (!gate) return gate.error();
-    session->gate = gate->gate;
-    session->gate_origin = gate->origin;
-    session->known_track = std::move(known);
-    session->track_choice = std::move(choice);
-    if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
-    session->laps = lap::find_laps(*session->motion, session->gate, recording);
-    if (session->laps.empty())
-        return no_laps(recording, "the timing line is never crossed",
-                       "check that the track file belongs to this track");
-    // Timed again at a gate square to the line, the one that a comparison uses too.
-    std::vector<track::Stretch> stretches = likely_laps(session->laps, *session->motion);
-    if (stretches.size() > laps_to_judge_on) stretches.resize(laps_to_judge_on);
-    if (const auto line = track::build_line(stretches, session->gate, 1)) {
-        session->gate = square_gate(*line, session->gate.half_width_m);
-        session->laps =
-            judged_laps(lap::find_laps(*session->motion, session->gate, recording), *session->motion, *line);
-    }
     session->trust = import::judge(recording);
+    session->track_choice = track_choice(options.track, options.known_tracks);
     session->recording = std::make_shared<const recording::Recording>(std::move(recording));
+    if (const auto found = find_motion_and_laps(*session, options, progress); !found) {
+        if (found.error().code == ErrorCode::cancelled) return found.error();
+        keep_without_laps(*session, found.error());
+    }
     return std::shared_ptr<const Session>(std::move(session));
 }
 

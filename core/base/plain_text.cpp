@@ -11,6 +11,19 @@ std::string without_controls(std::string_view text) {
     return plain;
 }
 
+std::string printable_lines(std::string_view text) {
+    std::string plain;
+    plain.reserve(text.size());
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const auto c = static_cast<unsigned char>(text[i]);
+        const auto next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0U;
+        const bool latin_control = c == 0xC2 && next >= 0x80 && next <= 0x9F; // in UTF-8
+        if (latin_control) ++i;
+        plain += latin_control || (c < 0x20 && c != '\n') || c == 0x7f ? ' ' : text[i];
+    }
+    return plain;
+}
+
 std::size_t count_characters(std::string_view text) {
     // Bytes that go on with a character (RFC 3629, section 3) begin with the bits 10.
     return static_cast<std::size_t>(

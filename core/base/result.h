@@ -5,6 +5,7 @@
 #include "core/base/check.h"
 #include "core/base/error.h"
 
+#include <optional>
 #include <utility>
 #include <variant>
 
@@ -37,6 +38,24 @@ class [[nodiscard]] Result {
 
   private:
     std::variant<T, Error> content_;
+};
+
+// Done, or the Error that says why not: `return {};` is success.
+template <>
+class [[nodiscard]] Result<void> {
+  public:
+    Result() = default;
+    Result(Error error) : error_(std::move(error)) {}
+
+    [[nodiscard]] bool ok() const { return !error_; }
+    explicit operator bool() const { return ok(); }
+    [[nodiscard]] const Error& error() const {
+        check(!ok(), "error of a good result");
+        return *error_;
+    }
+
+  private:
+    std::optional<Error> error_;
 };
 
 } // namespace lapwright::base

@@ -37,7 +37,8 @@ std::string head(const Sheet& sheet, const HtmlOptions& options) {
            "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>\n"
            "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
            "<meta name=\"color-scheme\" content=\"light\"/>\n" +
-           element("title", "", sheet.headline) + "<style>\n" + html_style(options.us_letter) + "</style>\n</head>\n";
+           std::string(html_mark) + "\n" + element("title", "", sheet.headline) + "<style>\n" +
+           html_style(options.us_letter) + "</style>\n</head>\n";
 }
 
 std::string top(const Sheet& sheet) {

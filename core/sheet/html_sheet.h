@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace lapwright::sheet {
 
@@ -15,6 +16,9 @@ struct HtmlOptions {
     bool us_letter = false;    // else A4
     bool all_segments = false; // on a second page
 };
+
+// Stands in the head of every sheet: how one of ours is told from a foreign page.
+inline constexpr std::string_view html_mark = "<meta name=\"generator\" content=\"Lapwright\"/>";
 
 // UTF-8.  HTML5 that is well-formed XML as well.  The exact gain in seconds stands in a <data> element's value, its
 // rounded text inside.

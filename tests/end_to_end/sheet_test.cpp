@@ -4,6 +4,7 @@
 
 #include <gmock/gmock.h>
 
+#include <fstream>
 #include <iterator>
 #include <sys/stat.h>
 
@@ -34,9 +35,18 @@ TEST(Sheet, IsAWholePdf) {
 
 TEST(Sheet, TakesThePlaceOfAnOlderOneAtOnce) {
     const Scratch scratch;
-    const std::string pdf = scratch.file("sheet.pdf", "%PDF-1.4 older");
+    const std::string pdf = (scratch.folder() / "sheet.pdf").string();
+    ASSERT_EQ(run({"sheet", hatch, coupe, "--out", pdf}).status, 0);
+    std::ofstream(pdf, std::ios::app) << "older";
     EXPECT_EQ(run({"sheet", hatch, coupe, "--out", pdf}).status, 0);
     EXPECT_THAT(read(pdf), EndsWith("%%EOF\n"));
+}
+
+TEST(Sheet, LeavesAForeignPdfAlone) {
+    const Scratch scratch;
+    const std::string pdf = scratch.file("invoice.pdf", "%PDF-1.4 somebody's invoice %%EOF\n");
+    EXPECT_EQ(run({"sheet", hatch, coupe, "--out", pdf}).status, 1);
+    EXPECT_EQ(read(pdf), "%PDF-1.4 somebody's invoice %%EOF\n");
 }
 
 TEST(Sheet, AnInputThatCannotBeUsedLeavesTheOlderOneAlone) {

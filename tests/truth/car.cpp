@@ -36,18 +36,18 @@ double tyre_limit_mps2(const CarTruth& car, const double air_density, const doub
 }
 
 double corner_speed_squared(const CarTruth& car, const double air_density, const double curvature_per_m,
-                            const double share, const double ceiling) {
+                            const double share, const double ceiling, const double help_mps2) {
     const double bend = std::abs(curvature_per_m);
     const double k = downforce_factor(car, air_density);
     const double slack = bend - share * car.mu * k;
-    const double linear = slack > 0.0 ? share * car.mu * kGravity_mps2 / slack : ceiling;
+    const double linear = slack > 0.0 ? (share * car.mu * kGravity_mps2 + help_mps2) / slack : ceiling;
     double w = std::min(linear, ceiling);
     if (car.load_exponent == 1.0) return w;
-    if (bend * w <= share * tyre_limit_mps2(car, air_density, w)) return w;
+    if (bend * w - help_mps2 <= share * tyre_limit_mps2(car, air_density, w)) return w;
     for (int i = 0; i < 8; ++i) { // convex from above: Newton decreases towards the root
         const double limit = share * tyre_limit_mps2(car, air_density, w);
         const double slope = car.load_exponent * limit * k / (kGravity_mps2 + k * w);
-        w -= (bend * w - limit) / (bend - slope);
+        w -= (bend * w - help_mps2 - limit) / (bend - slope);
     }
     return w;
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The true car: a point mass with downforce, drag, power at the wheels and one friction ellipse. Everything is per
-// unit of mass in the equations, as a satellite receiver sees it. No banking, no wind.
-//   lateral   a_y <= mu g (1 + k v^2 / g)^load_exponent,  k = rho ClA / 2m
+// unit of mass in the equations, as a satellite receiver sees it; v of the forces is that through the air.
+//   lateral   a_y - g sin(bank) <= mu g (1 + k v^2 / g)^load_exponent,  k = rho ClA / 2m
 //   along     (1 + rotating) a = tyre - rho CdA v^2 / 2m - c_rr g - g slope
 #pragma once
 
@@ -42,8 +42,9 @@ struct CarTruth {
 [[nodiscard]] double tyre_limit_mps2(const CarTruth& car, double air_density, double speed_squared);
 
 /// Highest speed squared on a curvature with `share` of the grip used; `ceiling` where downforce outruns the need.
+/// `help_mps2` is gravity along a banked road towards the inside.
 [[nodiscard]] double corner_speed_squared(const CarTruth& car, double air_density, double curvature_per_m, double share,
-                                          double ceiling);
+                                          double ceiling, double help_mps2 = 0.0);
 
 /// Power at the wheels in a gear (counted from 1) at a speed.
 [[nodiscard]] double power_at(const CarTruth& car, int gear, double speed_mps);

@@ -112,8 +112,11 @@ TrackShape build_circuit(const CircuitPlan& plan) {
     for (int pass = 0; pass < 3; ++pass)
         straights = closed_straights(plan, straights);
     Layout layout = lay_out(plan, straights);
+    std::vector<double> banks;
+    for (const CornerPlan& corner : plan.corners)
+        banks.push_back(corner.bank_rad);
     return TrackShape(plan.name, std::move(layout.pieces), std::move(layout.segments), plan.start, plan.origin,
-                      plan.waves);
+                      plan.waves, std::move(banks));
 }
 
 } // namespace truth

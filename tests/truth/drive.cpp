@@ -86,6 +86,9 @@ class Grid {
         p.path_step_m = step_m * middle.stretch;
         p.curvature_per_m = here.curvature_per_m;
         p.slope = track_.slope(S) / here.stretch;
+        p.lateral_gravity_mps2 = track_.lateral_gravity_mps2(S);
+        const double heading = here.bend.heading_rad + here.drift_rad;
+        p.headwind_mps = -(plan_.wind_east_mps * std::cos(heading) + plan_.wind_north_mps * std::sin(heading));
         p.exit_share = driver_.exit_share;
         const Blend blend = blend_at(corners_, length, station);
         const Shares now = shares_at(lap, blend.corner);

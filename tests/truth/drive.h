@@ -23,8 +23,10 @@ struct SessionPlan {
     int flying_laps = 7; // all laps between out lap and in lap
     int traffic_lap = 0; // 0: none; behind a slower car from 30 % to 75 % of the lap
     std::vector<Slowing> mistakes;
-    double air_density = 1.2; // kg/m^3
-    bool pit_lane = true;     // false: out and in lap start and end at the gate, on the line, at racing pace
+    double air_density = 1.2;   // kg/m^3
+    double wind_east_mps = 0.0; // where it blows to
+    double wind_north_mps = 0.0;
+    bool pit_lane = true;    // false: out and in lap start and end at the gate, on the line, at racing pace
     double standing_s = 0.0; // the logger runs so long before the car rolls (it then starts at start_speed_mps at once)
     double start_speed_mps = 3.0;
     double grid_step_m = 1.0;

@@ -171,7 +171,10 @@ class Recorder {
                  return s.a_long_mps2 + (spec_.accel_feels_slope ? kGravity_mps2 * s.slope : 0.0);
              });
         axis(Quantity::a_lat_mps2, spec_.accel_bias_sd_mps2, spec_.accel_scale_sd, spec_.accel_noise_sd_mps2,
-             [](const TruthSample& s) { return s.a_lat_mps2; });
+             [&](const TruthSample& s) {
+                 const double felt = session_.track().lateral_gravity_mps2(s.station_m);
+                 return s.a_lat_mps2 - (spec_.accel_feels_slope ? felt : 0.0);
+             });
         axis(Quantity::yaw_rate_radps, spec_.yaw_bias_sd_radps, 0.0, spec_.yaw_noise_sd_radps,
              [](const TruthSample& s) { return s.yaw_rate_radps; });
     }

@@ -69,27 +69,40 @@ class Solver {
     };
 
     [[nodiscard]] double corner_energy(const RoadPoint& p) const {
-        return 0.5 * corner_speed_squared(car_, air_density_, p.curvature_per_m, p.grip_share, kCeiling);
+        const double help = std::copysign(1.0, p.curvature_per_m) * p.lateral_gravity_mps2;
+        return 0.5 * corner_speed_squared(car_, air_density_, p.curvature_per_m, p.grip_share, kCeiling, help);
     }
 
     [[nodiscard]] double resistance(const RoadPoint& p, const double energy) const {
-        return 2.0 * drag_ * energy + (car_.rolling_resistance + p.slope) * kGravity_mps2;
+        return drag_ * air_speed_squared(p, energy) + (car_.rolling_resistance + p.slope) * kGravity_mps2;
+    }
+
+    /// Signed: a tailwind faster than the car pushes.
+    [[nodiscard]] static double air_speed_squared(const RoadPoint& p, const double energy) {
+        if (p.headwind_mps == 0.0) return 2.0 * energy;
+        const double through_air = std::sqrt(2.0 * energy) + p.headwind_mps;
+        return through_air * std::abs(through_air);
+    }
+
+    [[nodiscard]] double tyre_limit(const RoadPoint& p, const double energy) const {
+        return tyre_limit_mps2(car_, air_density_, std::max(0.0, air_speed_squared(p, energy)));
     }
 
     /// Share of the longitudinal grip that cornering leaves (friction ellipse).
     [[nodiscard]] double room(const RoadPoint& p, const double energy, const double limit) const {
-        const double use = std::abs(p.curvature_per_m) * 2.0 * energy / (p.grip_share * limit);
+        const double lateral = p.curvature_per_m * 2.0 * energy - p.lateral_gravity_mps2;
+        const double use = std::abs(lateral) / (p.grip_share * limit);
         return std::sqrt(std::max(0.0, 1.0 - use * use));
     }
 
     [[nodiscard]] double deceleration(const RoadPoint& p, const double energy) const {
-        const double limit = tyre_limit_mps2(car_, air_density_, 2.0 * energy);
+        const double limit = tyre_limit(p, energy);
         const double tyre = p.brake_share * car_.brake_efficiency * limit * room(p, energy, limit);
         return (tyre + resistance(p, energy)) / (1.0 + car_.rotating_share);
     }
 
     [[nodiscard]] double traction(const RoadPoint& p, const double energy) const {
-        const double limit = tyre_limit_mps2(car_, air_density_, 2.0 * energy);
+        const double limit = tyre_limit(p, energy);
         return p.exit_share * car_.traction_share * limit * room(p, energy, limit);
     }
 
@@ -127,7 +140,7 @@ class Solver {
         if (shifting) foot.throttle = pedal;
         out.throttle[i] = shifting && car_.lifts_to_shift ? 0.0 : foot.throttle;
         if (held) {
-            const double most = car_.brake_efficiency * tyre_limit_mps2(car_, air_density_, 2.0 * out.energy[i]);
+            const double most = car_.brake_efficiency * tyre_limit(here, out.energy[i]);
             out.brake[i] = std::clamp(-tyre / most, 0.0, 1.0);
             foot.coast_left_s = 0.0;
         }

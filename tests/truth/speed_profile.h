@@ -13,9 +13,11 @@ namespace truth {
 
 /// The road and what the driver asks of it at one grid point.
 struct RoadPoint {
-    double path_step_m = 1.0;     // path length to the next grid point
-    double curvature_per_m = 0.0; // of the driven path
-    double slope = 0.0;           // d height / d path
+    double path_step_m = 1.0;          // path length to the next grid point
+    double curvature_per_m = 0.0;      // of the driven path
+    double slope = 0.0;                // d height / d path
+    double lateral_gravity_mps2 = 0.0; // positive to the left
+    double headwind_mps = 0.0;
     double grip_share = 1.0;
     double brake_share = 1.0;
     double exit_share = 1.0;

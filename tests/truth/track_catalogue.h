@@ -18,6 +18,7 @@ struct CornerPlan {
     double transition_m = 20.0;      // each side; curvature grows as 3u^2 - 2u^3 (C1), or linearly for a clothoid
     double straight_after_m = 100.0; // wished; changed a little so that the lap closes exactly
     std::string straight_name;
+    double bank_rad = 0.0; // the inside is lower by this
 };
 
 struct CircuitPlan {

@@ -43,9 +43,10 @@ double wrapped(const double station_m, const double length_m) {
 } // namespace
 
 TrackShape::TrackShape(std::string name, std::vector<TrackPiece> pieces, std::vector<TrackSegment> segments,
-                       const StartPose start, const GeodeticOrigin origin, std::vector<HeightWave> waves)
+                       const StartPose start, const GeodeticOrigin origin, std::vector<HeightWave> waves,
+                       std::vector<double> corner_banks_rad)
     : name_(std::move(name)), pieces_(std::move(pieces)), segments_(std::move(segments)), origin_(origin),
-      waves_(std::move(waves)) {
+      waves_(std::move(waves)), corner_banks_rad_(std::move(corner_banks_rad)), corners_(corners()) {
     double heading = start.heading_rad;
     double x = start.x_m;
     double y = start.y_m;
@@ -122,6 +123,18 @@ double TrackShape::slope(const double station_m) const {
         sum += wave.amplitude_m * rate * std::cos(rate * station_m + wave.phase_rad);
     }
     return sum;
+}
+
+double TrackShape::lateral_gravity_mps2(const double station_m) const {
+    if (corner_banks_rad_.empty()) return 0.0;
+    constexpr double kGravity = 9.80665;
+    const double s = wrapped(station_m, length_m_);
+    for (std::size_t c = 0; c < std::min(corners_.size(), corner_banks_rad_.size()); ++c) {
+        if (s < corners_[c].start_m || s > corners_[c].end_m) continue;
+        const double sharpest = bend(0.5 * (corners_[c].start_m + corners_[c].end_m)).curvature_per_m;
+        return kGravity * std::sin(corner_banks_rad_[c]) * bend(s).curvature_per_m / std::abs(sharpest);
+    }
+    return 0.0;
 }
 
 TrackPlace TrackShape::project(const double x_m, const double y_m, const std::optional<double> hint_m) const {

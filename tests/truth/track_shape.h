@@ -66,7 +66,8 @@ struct StartPose {
 class TrackShape {
   public:
     TrackShape(std::string name, std::vector<TrackPiece> pieces, std::vector<TrackSegment> segments = {},
-               StartPose start = {}, GeodeticOrigin origin = {}, std::vector<HeightWave> waves = {});
+               StartPose start = {}, GeodeticOrigin origin = {}, std::vector<HeightWave> waves = {},
+               std::vector<double> corner_banks_rad = {});
 
     [[nodiscard]] const std::string& name() const { return name_; }
     [[nodiscard]] double length_m() const { return length_m_; }
@@ -83,6 +84,8 @@ class TrackShape {
     [[nodiscard]] TrackBend bend(double station_m) const;
     [[nodiscard]] double height_m(double station_m) const;
     [[nodiscard]] double slope(double station_m) const; // d height / ds
+    /// Gravity along the banked road, positive to the left: g sin(bank), the bank growing with the corner's curvature.
+    [[nodiscard]] double lateral_gravity_mps2(double station_m) const;
 
     /// Foot of the perpendicular. With a hint the search stays near it (a track that crosses itself needs one).
     [[nodiscard]] TrackPlace project(double x_m, double y_m, std::optional<double> hint_m = std::nullopt) const;
@@ -108,6 +111,8 @@ class TrackShape {
     std::vector<TrackSegment> segments_;
     GeodeticOrigin origin_;
     std::vector<HeightWave> waves_;
+    std::vector<double> corner_banks_rad_; // index as corners(), positive: the inside is lower; missing: flat
+    std::vector<TrackSegment> corners_;
     std::vector<Knot> knots_;
     std::vector<std::size_t> buckets_;
     double length_m_ = 0.0;

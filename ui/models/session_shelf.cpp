@@ -68,7 +68,7 @@ void SessionShelf::pick(Side side, const LapPick& pick) {
 void SessionShelf::pick_fastest(Side side, const QString& path) {
     const SessionPointer open = session(path);
     const lap::Lap* fastest = open ? open->fastest() : nullptr;
-    if (fastest != nullptr) pick(side, {path, fastest->number});
+    if (fastest != nullptr) pick(side, {path, fastest->number, true});
 }
 
 void SessionShelf::swap() {
@@ -83,11 +83,21 @@ void SessionShelf::put_picks(const std::optional<LapPick>& a, const std::optiona
     if (before != std::pair(a_, b_)) Q_EMIT picks_changed();
 }
 
+void SessionShelf::take_fastest(int lap_a, int lap_b) {
+    const auto before = std::pair(a_, b_);
+    const auto take = [this](std::optional<LapPick>& side, int lap) {
+        if (side && side->fastest && exists({side->path, lap})) side->lap = lap;
+    };
+    take(a_, lap_a);
+    take(b_, lap_b);
+    if (before != std::pair(a_, b_)) Q_EMIT picks_changed();
+}
+
 void SessionShelf::pick_defaults() {
     const auto fill = [this](std::optional<LapPick>& side, const std::optional<LapPick>& other) {
         for (const Entry& entry : entries_) {
             if (side || (other && other->path == entry.path)) continue;
-            if (const lap::Lap* fastest = entry.session->fastest()) side = LapPick{entry.path, fastest->number};
+            if (const lap::Lap* fastest = entry.session->fastest()) side = LapPick{entry.path, fastest->number, true};
         }
     };
     const auto before = std::pair(a_, b_);

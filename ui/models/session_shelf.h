@@ -19,8 +19,11 @@ enum class Side { a, b };
 struct LapPick {
     QString path; // of the session's file
     int lap = 0;  // its number
+    // Nobody chose this lap: a comparison takes the fastest clean one on the line of both, which may be another.
+    bool fastest = false;
 
-    friend bool operator==(const LapPick&, const LapPick&) = default;
+    // The same lap, however it came to be picked.
+    friend bool operator==(const LapPick& a, const LapPick& b) { return a.path == b.path && a.lap == b.lap; }
 };
 
 class SessionShelf : public QObject {
@@ -50,6 +53,8 @@ class SessionShelf : public QObject {
     void swap();
     // Both at once; a lap that does not exist is not picked.
     void put_picks(const std::optional<LapPick>& a, const std::optional<LapPick>& b);
+    // The laps that a comparison took where nobody chose one.
+    void take_fastest(int lap_a, int lap_b);
     // Where a side is free: the fastest lap of the first session that the other side does not use.
     void pick_defaults();
     [[nodiscard]] const std::optional<LapPick>& picked(Side side) const;

@@ -237,7 +237,10 @@ void MainWindow::compare() {
     const models::LapPick a = *shelf_->picked(Side::a);
     const models::LapPick b = *shelf_->picked(Side::b);
     wanted_ = {a, b};
-    worker_->compare({shelf_->session(a.path), shelf_->session(b.path), a.lap, b.lap, track_});
+    const auto number = [](const models::LapPick& pick) {
+        return pick.fastest ? std::nullopt : std::optional(pick.lap);
+    };
+    worker_->compare({shelf_->session(a.path), shelf_->session(b.path), number(a), number(b), track_});
 }
 
 void MainWindow::show_compared(const models::ComparedPointer& compared, const Picks& picks) {

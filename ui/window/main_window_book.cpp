@@ -206,6 +206,10 @@ void MainWindow::give_up_whole() {
 // What is shown out of the book stays untouched when it is what was worked out: nothing jumps under a hand.
 void MainWindow::take_compared(const models::ComparedPointer& compared) {
     if (whole_comes_ && wanted_ != compared_) return; // it was asked for before
+    if (picks() == wanted_) {
+        shelf_->take_fastest(compared->pairing->a.lap.number, compared->pairing->b.lap.number);
+        wanted_ = picks();
+    }
     const bool behind = std::exchange(whole_comes_, false);
     const auto& shown = compare_page_->compared();
     if (behind && analysis::same_view(models::view_of(*shown), models::view_of(*compared))) {

@@ -210,10 +210,80 @@ TEST(CommandLine, ASheetTakesThePlaceOfNothingButAnOlderSheet) {
     EXPECT_EQ(other.status, 1);
     EXPECT_THAT(other.err, HasSubstr("is no sheet of this kind"));
     EXPECT_EQ(std::filesystem::file_size(session), size);
-    std::ofstream(session, std::ios::trunc) << "<!DOCTYPE html>\n<html></html>\n";
-    EXPECT_EQ(call({"sheet", coupe, hatch, "--out", session}).status, 0);
-    EXPECT_GT(std::filesystem::file_size(session), 1000U);
+    std::ofstream(session, std::ios::trunc) << "<!DOCTYPE html>\n<html>somebody's page</html>\n";
+    EXPECT_EQ(call({"sheet", coupe, hatch, "--out", session}).status, 1)
+        << "a page of another hand is not ours to lose";
     std::filesystem::remove(session);
+    ASSERT_EQ(call({"sheet", coupe, hatch, "--out", session}).status, 0);
+    std::ofstream(session, std::ios::app) << "<!-- older -->";
+    EXPECT_EQ(call({"sheet", coupe, hatch, "--out", session}).status, 0);
+    std::ifstream renewed(session);
+    EXPECT_EQ(std::string(std::istreambuf_iterator<char>(renewed), {}).find("older"), std::string::npos);
+    std::filesystem::remove(session);
+}
+
+TEST(CommandLine, NoOptionTakesANumberThatIsNone) {
+    for (const char* value : {"nan", "-nan", "inf", "1e999", "nan(1)"}) {
+        EXPECT_EQ(call({"compare", hatch, coupe, "--step", value}).status, 2) << value;
+        EXPECT_EQ(call({"causes", hatch, coupe, "--mass-a", value}).status, 2) << value;
+        EXPECT_EQ(call({"causes", hatch, coupe, "--mass-b", value}).status, 2) << value;
+        EXPECT_EQ(call({"compare", hatch, coupe, "--lap-a", value}).status, 2) << value;
+    }
+    EXPECT_EQ(call({"book", "--book", "", "list"}).status, 2) << "an empty name is not the person's own book";
+}
+
+TEST(CommandLine, TheSameFileByAnotherPathIsOneCar) {
+    const std::filesystem::path other = std::filesystem::path(testing::TempDir()) / "lapwright-alias.csv";
+    std::filesystem::remove(other);
+    std::filesystem::create_symlink(std::filesystem::absolute(hatch), other);
+    const Outcome o = call({"causes", hatch, other.string(), "--lap-b", "2", "--json"});
+    ASSERT_EQ(o.status, 0) << o.err;
+    const auto json = nlohmann::json::parse(o.out);
+    EXPECT_EQ(json["total"]["causes"]["power"], 0.0);
+    std::filesystem::remove(other);
+}
+
+TEST(CommandLine, ARecipeThatFitsNoFileIsSaid) {
+    const std::string file = testing::TempDir() + "lapwright-other-recipe.json";
+    std::ofstream(file) << call({"recipe", coupe}).out;
+    const Outcome o = call({"laps", hatch, "--recipe", file});
+    EXPECT_EQ(o.status, 1);
+    EXPECT_THAT(o.err, HasSubstr("with other columns"));
+    EXPECT_EQ(call({"laps", hatch, coupe, "--recipe", file}).status, 0) << "it fits one of them";
+    std::filesystem::remove(file);
+}
+
+TEST(CommandLine, ARecordingWithoutLapsIsAResult) {
+    const std::string file = testing::TempDir() + "lapwright-no-laps.csv";
+    {
+        std::ofstream out(file);
+        out << "Time (s),Latitude (deg),Longitude (deg),Speed (km/h)\n";
+        for (int i = 0; i < 400; ++i) // along a road, never back
+            out << 0.1 * i << "," << 50.0 + 1e-5 * i << "," << 8.0 + 2e-6 * i << ",40.5\n";
+    }
+    const Outcome o = call({"laps", file, "--json"});
+    EXPECT_EQ(o.status, 0) << o.err;
+    EXPECT_FALSE(o.err.empty());
+    const auto session = nlohmann::json::parse(o.out)["sessions"][0];
+    EXPECT_TRUE(session["laps"].empty());
+    EXPECT_EQ(session["channels"].size(), 3U);
+    EXPECT_EQ(session["warnings"].back()["code"], "no_laps");
+    EXPECT_THAT(call({"laps", file}).out, HasSubstr("no laps: "));
+    EXPECT_EQ(call({"compare", file, hatch}).status, 1);
+    std::filesystem::remove(file);
+}
+
+TEST(CommandLine, NoControlCodeReachesATerminal) {
+    const std::string file = testing::TempDir() + "lapwright-\x1b[2J-codes.csv";
+    std::ofstream(file) << "Time,\x1b]0;title\x07,\xc2\x9b"
+                           "31m\n0,1,2\n1,2,3\n";
+    const Outcome o = call({"laps", file});
+    for (const std::string& text : {o.out, o.err}) {
+        EXPECT_EQ(text.find('\x1b'), std::string::npos);
+        EXPECT_EQ(text.find('\x07'), std::string::npos);
+        EXPECT_EQ(text.find("\xc2\x9b"), std::string::npos);
+    }
+    std::filesystem::remove(file);
 }
 
 TEST(CommandLine, ATrialNeedsTheBaselineOnBothSides) {

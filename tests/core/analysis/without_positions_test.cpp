@@ -176,7 +176,13 @@ TEST(WithoutPositions, SaysSoAndNeedsALapColumn) {
     EXPECT_EQ(session->gate_origin, "lap column of the file");
     std::erase_if(recording.channels,
                   [](const recording::Channel& channel) { return channel.meaning == recording::Meaning::lap_number; });
-    const auto refused = analysis::understand(std::move(recording), {});
+    const auto without_laps = understood(std::move(recording));
+    ASSERT_TRUE(without_laps);
+    ASSERT_TRUE(without_laps->why_no_laps);
+    EXPECT_EQ(without_laps->why_no_laps->code, base::ErrorCode::no_laps);
+    EXPECT_TRUE(without_laps->laps.empty());
+    EXPECT_EQ(without_laps->trust.channels.size(), without_laps->recording->channels.size());
+    const auto refused = analysis::compare(session, without_laps);
     ASSERT_FALSE(refused.ok());
     EXPECT_EQ(refused.error().code, base::ErrorCode::no_laps);
 }

@@ -57,7 +57,8 @@ QString rate_words(const recording::Recording& recording) {
 QString source_words(const analysis::Session& session) {
     QStringList sentences{rate_words(*session.recording)};
     sentences[0][0] = sentences[0].at(0).toUpper();
-    sentences << SessionCard::tr("timing line: %1").arg(text(session.gate_origin));
+    sentences << (session.why_no_laps ? SessionCard::tr("no laps")
+                                      : SessionCard::tr("timing line: %1").arg(text(session.gate_origin)));
     return sentences.join(QStringLiteral(", ")) + QLatin1Char('.');
 }
 

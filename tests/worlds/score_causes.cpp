@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What was learned of the cars and of the causes, against the cars that were drawn.
+#include <cmath>
+
+#include "tests/truth/true_causes.h"
+#include "tests/worlds/score_world.h"
+
+namespace worlds {
+
+using namespace lapwright;
+
+namespace {
+
+void add(Score& score, const std::string& kind, double value, double low, double high, double truly) {
+    if (!std::isfinite(value) || low > value + 1e-9 || value > high + 1e-9)
+        score.breaches.push_back({"value outside its own interval", kind});
+    score.intervals.push_back({kind, "", value - truly, 0.5 * (high - low), low <= truly && truly <= high});
+}
+
+void add(Score& score, const std::string& kind, const std::optional<car::CarFigure>& figure, double truly) {
+    if (figure) add(score, kind, figure->value / truly, figure->low / truly, figure->high / truly, 1.0);
+}
+
+void score_car(const truth::CarTruth& car, const car::CarFigures& figures, Score& score) {
+    add(score, "grip", figures.grip, car.mu);
+    if (car.downforce_area_m2 > 0.8) add(score, "downforce", figures.downforce_area_m2, car.downforce_area_m2);
+    add(score, "drag", figures.drag_area_m2, car.drag_area_m2);
+    if (car.power_curve.empty()) add(score, "power", figures.power_w, car.power_w);
+}
+
+// Halves of both drivers' views, since neither car's driver has more right than the other's.
+truth::CauseSeconds true_totals(const World& world) {
+    const double air = world.a.plan.air_density;
+    const auto one = truth::true_causes(*world.track, world.a.car, world.b.car, world.a.driver, air, 2.0);
+    const auto other = truth::true_causes(*world.track, world.b.car, world.a.car, world.b.driver, air, 2.0);
+    truth::CauseSeconds total{};
+    for (std::size_t c = 0; c < truth::kCauseCount; ++c)
+        total[c] = 0.5 * (one.total[c] - other.total[c]);
+    return total;
+}
+
+} // namespace
+
+void score_causes(const World& world, const Outcome& outcome, Score& score) {
+    if (!outcome.explanation) return;
+    const causes::Explanation& e = *outcome.explanation;
+    score_car(world.a.car, e.car_a, score);
+    score_car(world.b.car, e.car_b, score);
+    const truth::CauseSeconds truly = true_totals(world);
+    const double gap = std::abs(outcome.pairing->comparison.gap_at_end_s.value);
+    for (const causes::Cause cause : causes::all_causes) {
+        const causes::Seconds& seconds = e.total.of(cause);
+        const double true_s = truly[static_cast<std::size_t>(cause)];
+        add(score, std::string(causes::name(cause)) + " cause", seconds.value, seconds.low, seconds.high, true_s);
+        if (std::abs(seconds.value) > 4.0 + 3.0 * (gap + std::abs(true_s)))
+            score.breaches.push_back(
+                {"absurd cause", std::string(causes::name(cause)) + " " + std::to_string(seconds.value) + " s"});
+    }
+}
+
+} // namespace worlds
