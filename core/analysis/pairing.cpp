@@ -27,11 +27,20 @@ double shared_s(const lap::Lap& a, const lap::Lap& b) {
     return std::min(a.end_s, b.end_s) - std::max(a.start_s, b.start_s);
 }
 
-// The one of `laps` that shares most with `lap`, or null.
-const lap::Lap* most_shared(const std::vector<lap::Lap>& laps, const lap::Lap& lap) {
+// Half way round `lap`: what ties a lap on the common line to one of the session's own count, and back.
+bool holds_middle(const lap::Lap& own, const lap::Lap& lap) {
+    const double middle_s = 0.5 * (lap.start_s + lap.end_s);
+    return own.start_s <= middle_s && middle_s < own.end_s;
+}
+
+// Of the flying laps the one whose middle lies in the lap of the session's own count, else the one that shares most.
+const lap::Lap* counterpart(const std::vector<lap::Lap>& laps, const lap::Lap& own) {
+    const auto closeness = [&](const lap::Lap& lap) { return std::pair(holds_middle(own, lap), shared_s(lap, own)); };
     const lap::Lap* best = nullptr;
-    for (const lap::Lap& one : laps)
-        if (shared_s(one, lap) > (best ? shared_s(*best, lap) : 0.0)) best = &one;
+    for (const lap::Lap& lap : laps) {
+        if (lap.kind != lap::LapKind::flying || shared_s(lap, own) <= 0.0) continue;
+        if (!best || closeness(lap) > closeness(*best)) best = &lap;
+    }
     return best;
 }
 
@@ -39,13 +48,11 @@ base::Error no_lap(const Placed& side, ErrorCode code, const std::string& what, 
     return {code, {side.session->recording->source_file, {}, {}}, what, remedy};
 }
 
-// The flying lap that shares most with the one of that number in the session's own count: with another timing line the
-// same drive is counted otherwise, and people ask for the number that they were shown.
+// The flying lap of that number in the session's own count: with another timing line the same drive is counted
+// otherwise, and people ask for the number that they were shown.
 Result<lap::Lap> numbered_lap(const Placed& side, int number) {
     const lap::Lap* asked = side.session->lap(number);
-    std::vector<lap::Lap> flying = side.laps;
-    std::erase_if(flying, [](const lap::Lap& lap) { return lap.kind != lap::LapKind::flying; });
-    const lap::Lap* best = asked && asked->kind == lap::LapKind::flying ? most_shared(flying, *asked) : nullptr;
+    const lap::Lap* best = asked && asked->kind == lap::LapKind::flying ? counterpart(side.laps, *asked) : nullptr;
     if (!best)
         return no_lap(side, ErrorCode::lap_not_found,
                       "there is no flying lap with the number " + base::integer_text(number),
@@ -56,13 +63,15 @@ Result<lap::Lap> numbered_lap(const Placed& side, int number) {
 }
 
 // The lap that was asked for, or the fastest clean one on the common line: only there do the laps of both begin at the
-// same place.  It bears the number that the session's own count gives to most of it.
+// same place.  It bears the number of the session's own count in which its middle lies.
 Result<lap::Lap> chosen_lap(const Placed& side, std::optional<int> number) {
     if (number) return numbered_lap(side, *number);
     const lap::Lap* fastest = fastest_of(side.laps);
     if (!fastest) return no_lap(side, ErrorCode::no_laps, "there is no flying lap in it", "choose another session");
     lap::Lap found = *fastest;
-    if (const lap::Lap* own = most_shared(side.session->laps, found)) found.number = own->number;
+    const auto own =
+        std::ranges::find_if(side.session->laps, [&](const lap::Lap& lap) { return holds_middle(lap, found); });
+    if (own != side.session->laps.end()) found.number = own->number;
     return found;
 }
 

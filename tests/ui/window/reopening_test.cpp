@@ -62,8 +62,8 @@ class Reopening : public fixture::PairedWindowWithBook {
             auto pairing = std::make_shared<analysis::Pairing>(*fixture::pairing(options));
             pairing->a.session = wanted.a;
             pairing->b.session = wanted.b;
-            pairing->a.lap.number = *wanted.lap_a;
-            pairing->b.lap.number = *wanted.lap_b;
+            pairing->a.lap.number = wanted.lap_a.value_or(wanted.a->fastest()->number);
+            pairing->b.lap.number = wanted.lap_b.value_or(wanted.b->fastest()->number);
             pairing->track_choice = analysis::track_choice(wanted.track, {});
             return models::compared(std::move(pairing));
         };
