@@ -55,10 +55,10 @@ struct Span {
     double end_m;
 };
 
-// The last stretch in which the condition holds between two indices; breaks shorter than merge_m do not end it.
-std::optional<Span> last_stretch(const LapTrace& trace, const Condition& holds, std::size_t from, std::size_t to,
-                                 double merge_m) {
-    std::optional<Span> last;
+// The stretches in which the condition holds between two indices; breaks shorter than merge_m do not end one.
+std::vector<Span> stretches(const LapTrace& trace, const Condition& holds, std::size_t from, std::size_t to,
+                            double merge_m) {
+    std::vector<Span> all;
     std::size_t i = from + 1;
     while (i <= to) {
         if (holds(i) <= 0.0) {
@@ -69,12 +69,22 @@ std::optional<Span> last_stretch(const LapTrace& trace, const Condition& holds, 
         while (i <= to && holds(i) > 0.0)
             ++i;
         const double end = i <= to ? change_at(trace, holds, i) : trace.distance_m[to];
-        if (last && begin - last->end_m < merge_m)
-            last->end_m = end;
+        if (!all.empty() && begin - all.back().end_m < merge_m)
+            all.back().end_m = end;
         else
-            last = Span{begin, end};
+            all.push_back({begin, end});
     }
-    return last;
+    return all;
+}
+
+double speed_lost(const LapTrace& trace, const Span& span) {
+    return trace.speed_at(span.begin_m) - trace.speed_at(span.end_m);
+}
+
+// The braking that slows the car for the corner, not a dab before or behind it.
+std::optional<Span> main_braking(const LapTrace& trace, const std::vector<Span>& all) {
+    const auto most = std::ranges::max_element(all, {}, [&](const Span& span) { return speed_lost(trace, span); });
+    return most == all.end() || speed_lost(trace, *most) <= 0.0 ? std::nullopt : std::optional(*most);
 }
 
 Condition channel_above(const lap::TraceChannel& channel, double threshold) {
@@ -117,18 +127,33 @@ Window window(const LapTrace& trace, const std::vector<track::Segment>& segments
             feeds ? trace.index_before(segments[index + 1].end_m) + 1 : trace.index_before(here.end_m) + 1};
 }
 
+// Whether the driver brakes: by the pedal, else by the pressure against the greatest of the lap.
+struct BrakeUse {
+    const lap::TraceChannel* channel = nullptr; // null: neither was recorded
+    double threshold = 0.0;
+};
+
+BrakeUse brake_use(const LapTrace& trace, std::size_t from, std::size_t to) {
+    if (const lap::TraceChannel* pedal = trace.find(Meaning::brake); recorded(pedal, from, to))
+        return {pedal, brake_pedal_share};
+    const lap::TraceChannel* pressure = trace.find(Meaning::brake_pressure);
+    if (!recorded(pressure, from, to)) return {};
+    double greatest = 0.0;
+    for (const double value : pressure->values)
+        if (std::isfinite(value)) greatest = std::max(greatest, value);
+    return greatest > 0.0 ? BrakeUse{pressure, brake_pedal_share * greatest} : BrakeUse{};
+}
+
 void add_braking(SegmentFigures& f, const LapTrace& trace, const Window& w) {
-    const lap::TraceChannel* pedal = trace.find(Meaning::brake);
-    const bool has_pedal = recorded(pedal, w.approach, w.slowest);
+    const BrakeUse brake = brake_use(trace, w.approach, w.slowest);
     const Condition slowing = [&](std::size_t i) { return -trace.longitudinal_mps2[i] - braking_deceleration_mps2; };
-    const auto braking = last_stretch(trace, has_pedal ? channel_above(*pedal, brake_pedal_share) : slowing, w.approach,
-                                      w.slowest, merge_braking_m);
-    if (!braking || braking->end_m <= braking->begin_m) return;
+    const Condition braked = brake.channel ? channel_above(*brake.channel, brake.threshold) : slowing;
+    const auto braking = main_braking(trace, stretches(trace, braked, w.approach, w.slowest, merge_braking_m));
+    if (!braking) return;
     const double dt = trace.time_at(braking->end_m) - trace.time_at(braking->begin_m);
-    const double dv = trace.speed_at(braking->begin_m) - trace.speed_at(braking->end_m);
     if (dt <= 0.0) return;
-    f.braking_point_m = figure(braking->begin_m, !has_pedal);
-    f.braking_mps2 = figure(dv / dt);
+    f.braking_point_m = figure(braking->begin_m, !brake.channel);
+    f.braking_mps2 = figure(speed_lost(trace, *braking) / dt);
 }
 
 // What the figures of all segments share.
@@ -158,9 +183,9 @@ void add_throttle(SegmentFigures& f, const LapTrace& trace, const std::optional<
     const lap::TraceChannel* throttle = trace.find(Meaning::throttle);
     if (recorded(throttle, w.approach, w.exit)) {
         const auto open =
-            last_stretch(trace, channel_above(*throttle, throttle_lift_share), w.approach, w.slowest, merge_braking_m);
-        if (open && open->end_m < trace.distance_m[w.slowest]) f.lift_at_m = figure(open->end_m);
-        const bool closed = !open || f.lift_at_m;
+            stretches(trace, channel_above(*throttle, throttle_lift_share), w.approach, w.slowest, merge_braking_m);
+        if (!open.empty() && open.back().end_m < trace.distance_m[w.slowest]) f.lift_at_m = figure(open.back().end_m);
+        const bool closed = open.empty() || f.lift_at_m;
         if (closed) {
             const std::size_t lift = f.lift_at_m ? trace.index_before(f.lift_at_m->value) : w.approach;
             f.full_throttle_m =
@@ -190,11 +215,11 @@ double seconds_while(const LapTrace& trace, std::size_t from, std::size_t to,
 // down a little; how long it rolls between brakes and throttle, motion alone does not tell.
 void add_coasting(SegmentFigures& f, const LapTrace& trace, const Window& w) {
     const lap::TraceChannel* throttle = trace.find(Meaning::throttle);
-    const lap::TraceChannel* brake = trace.find(Meaning::brake);
+    const BrakeUse brake = brake_use(trace, w.straight, w.end);
     const std::size_t brakes = f.braking_point_m ? trace.index_before(f.braking_point_m->value) : w.slowest;
-    if (recorded(throttle, w.straight, w.end) && recorded(brake, w.straight, w.end)) {
+    if (recorded(throttle, w.straight, w.end) && brake.channel) {
         const auto neither = [&](std::size_t i) {
-            return throttle->values[i] < throttle_closed_share && brake->values[i] < brake_pedal_share;
+            return throttle->values[i] < throttle_closed_share && brake.channel->values[i] < brake.threshold;
         };
         f.coasting_s = figure(seconds_while(trace, w.straight, w.end, neither));
         f.lift_to_brakes_s = figure(seconds_while(trace, w.straight, brakes, neither));

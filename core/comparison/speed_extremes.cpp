@@ -7,8 +7,11 @@
 namespace lapwright::comparison {
 namespace {
 
-// The parabola takes the samples within this share of the extreme speed, and at most this far from it.
-constexpr double speed_share = 0.015;
+// The parabola takes the samples that lie within a small rise of the extreme speed, and at most this far from it: few,
+// for the bottom of a corner is no parabola for long, but more where the samples scatter.
+constexpr double least_rise_share = 0.004;
+constexpr double most_rise_share = 0.015;
+constexpr double rise_of_scatter = 6.0;
 constexpr double furthest_m = 25.0;
 constexpr std::size_t least_points = 5;
 
@@ -33,6 +36,16 @@ Parabola fit(const std::vector<double>& x, const std::vector<double>& y) {
             (n * (s2 * y2 - s3 * y1) - s1 * (s1 * y2 - s2 * y1) + y0 * (s1 * s3 - s2 * s2)) / det, true};
 }
 
+// Standard deviation of white scatter in the samples, from their second differences, whose variance is 6 sd².
+double scatter(const std::vector<double>& values, std::size_t from, std::size_t to) {
+    double sum = 0.0;
+    for (std::size_t i = from + 1; i < to; ++i) {
+        const double second = values[i - 1] - 2.0 * values[i] + values[i + 1];
+        sum += second * second / 6.0;
+    }
+    return to > from + 1 ? std::sqrt(sum / static_cast<double>(to - from - 1)) : 0.0;
+}
+
 // sign +1 seeks the lowest, −1 the highest.
 Extreme extreme(const lap::LapTrace& trace, double from_m, double to_m, double sign) {
     const std::size_t first =
@@ -45,8 +58,10 @@ Extreme extreme(const lap::LapTrace& trace, double from_m, double to_m, double s
     // At a boundary there is no bottom, and the boundary lies between two samples.
     if (best == first) return {from_m, trace.speed_at(from_m)};
     if (best == last) return {to_m, trace.speed_at(to_m)};
+    const double rise_mps = std::clamp(rise_of_scatter * scatter(trace.speed_mps, first, last),
+                                       least_rise_share * sample.speed_mps, most_rise_share * sample.speed_mps);
     const auto belongs = [&](std::size_t i) {
-        return std::abs(trace.speed_mps[i] - sample.speed_mps) <= speed_share * sample.speed_mps &&
+        return std::abs(trace.speed_mps[i] - sample.speed_mps) <= rise_mps &&
                std::abs(trace.distance_m[i] - sample.distance_m) <= furthest_m;
     };
     std::size_t left = best;

@@ -151,6 +151,31 @@ TEST(SegmentFigures, BrakingPointFromAccelerationAndFromThePedal) {
     EXPECT_NEAR(measured.lift_to_brakes_s->value, trace.time_at(310.0) - trace.time_at(290.0), 0.05);
 }
 
+// Pressures of any unit and sensor: what counts is the share of the lap's own greatest.
+TEST(SegmentFigures, BrakingPointFromPressureIsThatOfTheMainBraking) {
+    std::mt19937_64 random(11);
+    std::uniform_real_distribution<double> draw(0.0, 1.0);
+    for (int k = 0; k < 40; ++k) {
+        const double braking_m = 250.0 + std::floor(100.0 * draw(random));
+        auto trace = test::lap_from_speed(length_m, braked(60.0, braking_m, 20.0, 500.0));
+        const double full = 1e5 * (20.0 + 80.0 * draw(random));
+        lap::TraceChannel pressure{"p", recording::Meaning::brake_pressure, base::Unit::bar,
+                                   std::vector<double>(1001, 0.0)};
+        for (double& value : pressure.values)
+            value = 0.02 * full * draw(random); // rest pressure
+        for (auto i = static_cast<std::size_t>(braking_m); i < 470; ++i)
+            pressure.values[i] = full * (1.0 - 0.6 * (static_cast<double>(i) - braking_m) / 250.0);
+        for (const std::size_t dab : {std::size_t{140}, std::size_t{490}}) // on the straight, and at the apex
+            for (std::size_t i = dab; i < dab + 8; ++i)
+                pressure.values[i] = 0.15 * full;
+        trace.channels = {pressure};
+        const SegmentFigures f = segment_figures(trace, segments(), 1);
+        ASSERT_TRUE(f.braking_point_m);
+        EXPECT_FALSE(f.braking_point_m->derived);
+        EXPECT_NEAR(f.braking_point_m->value, braking_m, 1.0);
+    }
+}
+
 TEST(SegmentFigures, ACornerTakenFlatHasNoBrakingPoint) {
     const auto trace = test::lap_from_speed(length_m, [](double s) { return 50.0 + s / 200.0; });
     const SegmentFigures f = segment_figures(trace, segments(), 1);
