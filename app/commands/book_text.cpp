@@ -235,6 +235,7 @@ std::string added_json(const std::vector<AddedFile>& added) {
             {{"file", one.file},
              {"id", number(one.added.id)},
              {"was_there", one.added.was_there},
+             {"mended", one.added.mended},
              {"removed_utc",
               one.added.removed_unix_s ? ordered_json(recording::utc_text(*one.added.removed_unix_s)) : nullptr},
              {"renewed", one.renewed},
@@ -251,6 +252,7 @@ std::string added_table(const std::vector<AddedFile>& added) {
             text += was_removed(one.added.id, *one.added.removed_unix_s);
         else if (one.added.was_there)
             text += "was in the book already, as " + base::integer_text(number(one.added.id)) +
+                    (one.added.mended ? "; its damaged samples are whole again" : "") +
                     (one.renewed.empty() ? "" : "; now with the " + listed(one.renewed) + " given here");
         else
             text += "is in the book as " + base::integer_text(number(one.added.id)) + ", with " +

@@ -103,6 +103,13 @@ std::vector<std::vector<double>> boundaries(const Side& side, const track::Track
     return all;
 }
 
+// Said in the headline itself: an answer from a spoiled lap is another answer.
+std::string not_clean_words(const Side& side, const std::string& letter) {
+    if (side.lap.clean) return {};
+    const std::string why = side.lap.why_not_clean.empty() ? "" : " (" + side.lap.why_not_clean + ")";
+    return "The lap of " + letter + " is not clean" + why + ". ";
+}
+
 std::vector<recording::Warning> warnings_of(const Pairing& pairing) {
     std::vector<recording::Warning> warnings;
     for (const Side* side : {&pairing.a, &pairing.b}) {
@@ -162,6 +169,8 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     pairing->ideal_a = comparison::ideal_lap(bounds_a);
     pairing->ideal_b = comparison::ideal_lap(bounds_b);
     pairing->headline = findings::headline(pairing->comparison, pairing->repeatability);
+    pairing->headline.sentence =
+        not_clean_words(pairing->a, "A") + not_clean_words(pairing->b, "B") + pairing->headline.sentence;
     pairing->warnings = warnings_of(*pairing);
     pairing->track_choice = track_choice(options.track, {});
     return std::shared_ptr<const Pairing>(std::move(pairing));

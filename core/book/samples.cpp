@@ -168,6 +168,16 @@ void write_samples(Database& database, SessionId id, const Recording& recording,
     }
 }
 
+bool has_damaged_samples(Database& database, SessionId id) {
+    std::vector<std::int64_t> places;
+    {
+        Rows rows(database, "SELECT place FROM block WHERE session_id = ?", {static_cast<std::int64_t>(id)});
+        while (rows.next())
+            places.push_back(rows.whole(0));
+    }
+    return std::ranges::any_of(places, [&](std::int64_t place) { return !read_block(database, id, place); });
+}
+
 void read_samples(Database& database, SessionId id, Recording& recording) {
     Unpacker blocks(database, id);
     for (ChannelRow& row : channel_rows(database, id)) {

@@ -33,6 +33,7 @@ struct PackedSamples {
 
 void write_samples(Database& database, SessionId id, const recording::Recording& recording,
                    const PackedSamples& samples);
+[[nodiscard]] bool has_damaged_samples(Database& database, SessionId id);
 // Channels in their order.  A damaged one is left out and named in a warning "channel_damaged".
 void read_samples(Database& database, SessionId id, recording::Recording& recording);
 

@@ -23,6 +23,15 @@ std::optional<std::int64_t> id_of_source(Database& database, const Checksum& che
     return database.one_whole("SELECT id FROM session WHERE checksum = ?", {Blob{as_bytes(checksum)}});
 }
 
+// Importing a file again is the remedy for samples that were damaged in the book.
+bool mend_samples(Database& database, SessionId id, const recording::Recording& recording,
+                  const PackedSamples& samples) {
+    if (!has_damaged_samples(database, id)) return false;
+    clear_recording(database, id);
+    write_recording(database, id, recording, samples);
+    return true;
+}
+
 } // namespace
 
 Result<Source> source_of_file(const std::string& path) {
@@ -55,7 +64,10 @@ Result<Added> add_session(Book& book, const Source& source, const recording::Rec
     const auto problem = edit(book.database(), [&](Database& database) {
         if (const auto known = id_of_source(database, source.checksum)) {
             Rows rows(database, "SELECT removed_unix_s FROM session WHERE id = ?", {*known});
-            added = {SessionId{*known}, true, rows.next() ? rows.maybe_real(0) : std::nullopt};
+            added.id = SessionId{*known};
+            added.was_there = true;
+            added.removed_unix_s = rows.next() ? rows.maybe_real(0) : std::nullopt;
+            added.mended = mend_samples(database, added.id, recording, samples);
             return;
         }
         added.id = insert_session(database, source, recording);

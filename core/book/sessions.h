@@ -24,7 +24,8 @@ namespace lapwright::book {
 
 struct Added {
     SessionId id{};
-    bool was_there = false; // the same source: nothing was changed
+    bool was_there = false; // the same source: nothing was changed, but for damaged samples
+    bool mended = false;    // its damaged samples were written anew
     std::optional<double> removed_unix_s =
         {}; // and it was taken out of the lists then: restore_session() brings it back
 };

@@ -307,6 +307,15 @@ TEST(Damage, AThoroughCheckNamesTheSessionWhoseSamplesAreDamaged) {
     const auto health = book.check();
     ASSERT_EQ(health->complaints.size(), 1U);
     EXPECT_EQ(health->complaints[0], "samples of b.csv are damaged");
+    // What is told to do about it helps: import the file again.
+    const auto add_again = [&] {
+        return *add_session(book, source_named("b"), small_recording(1, 40), {}, some_laps());
+    };
+    const Added again = add_again();
+    EXPECT_TRUE(again.was_there);
+    EXPECT_TRUE(again.mended);
+    EXPECT_TRUE(book.check()->whole());
+    EXPECT_FALSE(add_again().mended);
     int asked = 0;
     EXPECT_EQ(book.check([&](std::string_view, double) { return ++asked < 2; }).error().code,
               base::ErrorCode::cancelled);
