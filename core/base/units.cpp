@@ -20,6 +20,7 @@ constexpr std::array definitions{
     UnitDefinition{Unit::second, Quantity::time, 1.0, 0.0, "s"},
     UnitDefinition{Unit::millisecond, Quantity::time, 1e-3, 0.0, "ms"},
     UnitDefinition{Unit::microsecond, Quantity::time, 1e-6, 0.0, "µs"},
+    UnitDefinition{Unit::nanosecond, Quantity::time, 1e-9, 0.0, "ns"},
     UnitDefinition{Unit::minute, Quantity::time, 60.0, 0.0, "min"},
     UnitDefinition{Unit::metre, Quantity::length, 1.0, 0.0, "m"},
     UnitDefinition{Unit::kilometre, Quantity::length, 1000.0, 0.0, "km"},

@@ -14,6 +14,7 @@ enum class Unit {
     second,
     millisecond,
     microsecond,
+    nanosecond,
     minute,
     // length
     metre,

@@ -1,16 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/assemble.h"
 
+#include "core/import/absent_codes.h"
 #include "core/import/channel_build.h"
-#include "core/import/column_relations.h"
 #include "core/import/facts.h"
 #include "core/import/moment.h"
 #include "core/import/positions.h"
 #include "core/import/time_axis.h"
+#include "core/import/time_choice.h"
 #include "core/import/trust.h"
 #include "core/import/wording.h"
+#include "core/import/words.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <span>
 
@@ -41,6 +44,8 @@ void tell_damage(Recording& recording, const Table& table, const std::vector<Col
          counted(table.text_rows.count, "line holds", "lines hold") + " no values and was left out", table.text_rows);
     warn(recording, "header_repeated",
          "the header stands again " + counted(table.repeated_headers.count, "time", "times"), table.repeated_headers);
+    warn(recording, "comments_skipped",
+         counted(table.comments.count, "line is a comment", "lines are comments") + " and left out", table.comments);
     for (std::size_t i = 0; i < guesses.size(); ++i)
         warn(recording, "cells_not_readable",
              "column \"" + guesses[i].name + "\": " +
@@ -111,14 +116,36 @@ std::optional<double> first_date(const Table& table, const std::vector<ColumnGue
     return std::nullopt;
 }
 
+// "Time of day (s)": seconds since midnight as a plain number.
+bool is_named_clock(const ColumnGuess& time) {
+    constexpr auto words = std::to_array<std::string_view>({"time of day", "utc", "utc time", "time utc", "clock",
+                                                            "clock time", "uhrzeit", "tageszeit", "heure", "hora",
+                                                            "ora", "kloktijd", "local time", "seconds of day"});
+    return std::ranges::find(words, plain_words(time.name)) != words.end();
+}
+
+bool is_moment(const ColumnGuess& time) {
+    return time.form == CellForm::moment || time.form == CellForm::day_count;
+}
+
 bool is_clock(const ColumnGuess* time) {
-    return time && (time->form == CellForm::clock || time->form == CellForm::packed_clock);
+    return time && (time->form == CellForm::clock || time->form == CellForm::packed_clock || is_named_clock(*time));
+}
+
+// The wall clock that another column tells beside the stamps: what it says in the first row, or nothing.
+std::optional<double> moment_beside(const Table& table, const std::vector<ColumnGuess>& guesses, std::size_t row) {
+    for (std::size_t i = 0; i < guesses.size(); ++i) {
+        const auto& values = table.columns[i].values;
+        const bool told = guesses[i].role == Role::time && is_moment(guesses[i]);
+        if (told && row < values.size() && std::isfinite(values[row])) return values[row];
+    }
+    return std::nullopt;
 }
 
 void set_start(Recording& recording, const SessionFacts& session, const ColumnGuess* time, double first_reading_s,
-               std::optional<double> date) {
+               std::optional<double> date, std::optional<double> moment) {
     const auto day = date ? date : session.date_unix_s;
-    if (time && (time->form == CellForm::moment || first_reading_s > moment_from_s)) {
+    if (time && (is_moment(*time) || first_reading_s > moment_from_s)) {
         recording.start_unix_s = first_reading_s;
         const auto written = time->first_values.empty() ? std::nullopt : read_moment(time->first_values.front());
         if (time->form == CellForm::moment && written && !written->zone_known)
@@ -128,7 +155,7 @@ void set_start(Recording& recording, const SessionFacts& session, const ColumnGu
             recording.warnings.push_back(
                 {"date_unsure", "dates can be read as day/month or month/day: taken as day/month", {}});
     } else {
-        recording.start_unix_s = session.start_unix_s;
+        recording.start_unix_s = session.start_unix_s ? session.start_unix_s : moment;
         if (is_clock(time) && day) recording.start_unix_s = *day + first_reading_s;
         if (recording.start_unix_s && !session.zone_known)
             recording.warnings.push_back(
@@ -160,6 +187,10 @@ std::vector<ColumnPlan> plan_columns(const std::vector<ColumnGuess>& guesses) {
     for (const auto& guess : guesses) {
         if (guess.role == Role::skip) {
             plans.push_back({});
+            continue;
+        }
+        if (guess.form == CellForm::number_with_unit) {
+            plans.push_back({guess.form, 1.0, 0.0});
             continue;
         }
         const auto& unit = base::definition(guess.unit);
@@ -211,9 +242,12 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     recording.warnings.insert(recording.warnings.end(), axis.warnings.begin(), axis.warnings.end());
     recording.splits_s = axis.splits_s;
     recording.duration_s = axis.time_s.back();
-    set_start(recording, session, time, axis.first_reading_s,
-              first_date(table, guesses, axis.rows.empty() ? 0 : axis.rows.front()));
+    const std::size_t first_row = axis.rows.empty() ? 0 : axis.rows.front();
+    set_start(recording, session, time, axis.first_reading_s, first_date(table, guesses, first_row),
+              moment_beside(table, guesses, first_row));
     if (!base::go_on(progress, assembling, 0.96)) return base::cancelled();
+    const auto codes = blank_codes(table, guesses);
+    recording.warnings.insert(recording.warnings.end(), codes.begin(), codes.end());
     const auto positions = mend_positions(table, guesses);
     recording.warnings.insert(recording.warnings.end(), positions.begin(), positions.end());
 

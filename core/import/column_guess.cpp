@@ -27,19 +27,20 @@ Meaning meaning_with_unit(Meaning meaning, Unit unit) {
     if (meaning == Meaning::longitude && quantity == Quantity::acceleration) return Meaning::longitudinal_acceleration;
     if (meaning == Meaning::latitude && quantity == Quantity::length) return Meaning::north;
     if (meaning == Meaning::longitude && quantity == Quantity::length) return Meaning::east;
+    if (meaning == Meaning::north && quantity == Quantity::angle) return Meaning::latitude;
+    if (meaning == Meaning::east && quantity == Quantity::angle) return Meaning::longitude;
     if (meaning == Meaning::brake && quantity == Quantity::pressure) return Meaning::brake_pressure;
     if (meaning == Meaning::brake_pressure && quantity == Quantity::share) return Meaning::brake;
     const bool count = recording::quantity(meaning) == Quantity::none;
     return count ? meaning : Meaning::other;
 }
 
-ColumnGuess read_header_cell(const Layout& layout, std::size_t column) {
-    ColumnGuess guess;
-    guess.header = layout.names[column];
-    const auto whole = meaning_of_name(guess.header);
+NameAndUnit part_header(const Layout& layout, std::size_t column) {
+    const std::string& header = layout.names[column];
+    const auto whole = meaning_of_name(header);
     const bool letters = whole && (whole->role == Role::north_south || whole->role == Role::east_west);
     // The S of "N/S" is no second.
-    NameAndUnit parted = letters ? NameAndUnit{guess.header, "", std::nullopt} : part_name_and_unit(guess.header);
+    NameAndUnit parted = letters ? NameAndUnit{header, "", std::nullopt} : part_name_and_unit(header);
     if (parted.unit_text.empty() && !layout.units[column].empty()) {
         parted.unit_text = layout.units[column];
         parted.unit = parse_unit(parted.unit_text);
@@ -48,24 +49,54 @@ ColumnGuess read_header_cell(const Layout& layout, std::size_t column) {
         if (!plain_words(parted.unit_text).empty()) parted.name += " " + parted.unit_text;
         parted.unit_text.clear();
     }
-    guess.name = parted.name.empty() ? guess.header : parted.name;
-    // "rpm" is name and unit at once.
-    if (parted.unit_text.empty() && parse_unit(guess.name) == Unit::revolution_per_minute) {
-        parted.unit = Unit::revolution_per_minute;
-        parted.unit_text = guess.name;
+    if (parted.name.empty()) parted.name = header;
+    return parted;
+}
+
+// "MPH", "rpm": name and unit at once.
+std::optional<NamedColumn> named_by_unit(const NameAndUnit& parted) {
+    const auto unit = parse_unit(parted.name);
+    if (!unit) return std::nullopt;
+    if (base::quantity(*unit) == Quantity::speed) return NamedColumn{Role::channel, Meaning::speed, 0.8};
+    if (*unit == Unit::revolution_per_minute) return NamedColumn{Role::channel, Meaning::engine_speed, 0.95};
+    return std::nullopt;
+}
+
+// The name without its unit, and where that is not known the whole header: "Lateral g", "G(x)".
+std::optional<NamedColumn> known_name(const std::string& header, NameAndUnit& parted) {
+    const Quantity written = base::quantity(parted.unit.value_or(Unit::none));
+    if (const auto column = named_by_unit(parted)) {
+        if (parted.unit_text.empty()) parted = {parted.name, parted.name, parse_unit(parted.name)};
+        return column;
     }
+    if (const auto column = meaning_of_name(parted.name, written)) return column;
+    const auto column = meaning_of_name(header, written);
+    if (!column) return std::nullopt;
+    parted.name = header;
+    if (!parted.unit) parted.unit_text.clear();
+    return column;
+}
+
+ColumnGuess guess_by_name(const Layout& layout, std::size_t column) {
+    ColumnGuess guess;
+    guess.header = layout.names[column];
+    NameAndUnit parted = part_header(layout, column);
+    const auto named = known_name(guess.header, parted);
+    if (named && parted.unit_text.empty() && recording::quantity(named->meaning) == Quantity::acceleration &&
+        names_gravity(guess.header)) {
+        parted.unit = Unit::standard_gravity;
+        parted.unit_text = "g";
+    }
+    guess.name = parted.name;
     guess.unit_text = parted.unit_text;
     guess.unit_written = parted.unit.has_value();
     guess.unit = parted.unit.value_or(Unit::none);
-    return guess;
-}
-
-void guess_by_name(ColumnGuess& guess) {
-    const auto named = meaning_of_name(guess.name);
     guess.role = named ? named->role : Role::channel;
     guess.confidence = named ? named->confidence : 0.9;
     guess.from_satellites = named && named->from_satellites;
     guess.meaning = named ? meaning_with_unit(named->meaning, guess.unit) : Meaning::other;
+    if (guess.role == Role::time && guess.unit_written && base::quantity(guess.unit) != Quantity::time)
+        guess.role = Role::channel; // "t (°C)" is no time
     // Counts have no unit, whatever stands beside them.
     const bool count = guess.meaning != Meaning::other && recording::quantity(guess.meaning) == Quantity::none;
     if (count) {
@@ -74,17 +105,29 @@ void guess_by_name(ColumnGuess& guess) {
     }
     guess.reason = named ? "named \"" + guess.name + "\"" : "its name is not known: kept as it is";
     if (guess.unit_written) guess.reason += ", unit " + guess.unit_text + " as written";
+    return guess;
+}
+
+// Cells that bear a unit say it where the header does not.
+void take_unit_of_cells(ColumnGuess& guess, const ColumnValues& values) {
+    if (values.unit == Unit::none || (guess.unit_written && values.form != CellForm::number_with_unit)) return;
+    guess.unit = values.unit;
+    guess.unit_text = values.unit_text;
+    guess.unit_written = true;
+    guess.reason += ", unit " + guess.unit_text + " as its cells write";
+    if (guess.role == Role::channel) guess.meaning = meaning_with_unit(guess.meaning, guess.unit);
 }
 
 bool can_be_channel(const ColumnGuess& guess, const ColumnValues& values) {
     const bool position = guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude;
     if (values.form == CellForm::angle) return position || guess.meaning == Meaning::course;
-    return values.form == CellForm::number || (values.form == CellForm::clock && guess.meaning == Meaning::lap_time);
+    return is_numeric(values.form) || (values.form == CellForm::clock && guess.meaning == Meaning::lap_time);
 }
 
 // Whether the cells can be what the name says.
 void settle_form(ColumnGuess& guess, const ColumnValues& values) {
     guess.form = values.form;
+    take_unit_of_cells(guess, values);
     const Role named = guess.role;
     const bool known = named != Role::channel || guess.meaning != Meaning::other;
     if (values.form == CellForm::text) guess.role = Role::skip;
@@ -100,10 +143,16 @@ void settle_form(ColumnGuess& guess, const ColumnValues& values) {
 void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& samples) {
     if (guess.form == CellForm::angle) {
         guess.unit = Unit::degree;
+    } else if (guess.form == CellForm::number_with_unit) {
+        doubt_written_unit(guess, values);
     } else if (guess.form != CellForm::number) {
         guess.unit = Unit::second;
     } else if (guess.role == Role::time) {
-        if (looks_like_packed_clock(values.numbers) && values.largest > 6000.0) {
+        if (looks_like_day_count(values) && !guess.unit_written) {
+            guess.form = CellForm::day_count;
+            guess.unit = Unit::second;
+            guess.reason += "; days with fractions by its values";
+        } else if (looks_like_packed_clock(values.numbers) && values.largest > 6000.0) {
             guess.form = CellForm::packed_clock;
             guess.unit = Unit::second;
             guess.reason += "; hours, minutes and seconds without marks by its values";
@@ -131,16 +180,15 @@ std::vector<ColumnGuess> guess_columns(const Layout& layout, const Samples& samp
     std::vector<ColumnGuess> guesses;
     std::vector<ColumnValues> values;
     for (std::size_t i = 0; i < layout.columns; ++i) {
-        ColumnGuess guess = read_header_cell(layout, i);
-        guess_by_name(guess);
-        values.push_back(judge_column(samples, i, layout.style, guess.role));
+        ColumnGuess guess = guess_by_name(layout, i);
+        values.push_back(judge_column(samples, i, layout.style, guess.role, guess.meaning));
         for (std::size_t row = 0; row < std::min(shown_values, samples.rows.size()); ++row)
             guess.first_values.push_back(samples.rows[row][i]);
         settle_form(guess, values.back());
         settle_unit(guess, values.back(), samples);
         guesses.push_back(std::move(guess));
     }
-    relate_columns(guesses, values, samples);
+    relate_columns(guesses, values, samples, layout.has_names);
     find_unnamed_letters(samples, values, guesses);
     settle_letter_o(layout, samples, guesses);
     return guesses;

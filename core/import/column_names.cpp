@@ -12,6 +12,7 @@
 namespace lapwright::import {
 namespace {
 
+using base::Quantity;
 using recording::Meaning;
 
 struct Synonyms {
@@ -29,8 +30,14 @@ constexpr std::array table{
         "clock,zeit,zeitstempel,laufzeit,messzeit,uhrzeit,"
         "zeit utc,verstrichene zeit,temps,temps ecoule,horodatage,heure,heure utc,tiempo,tiempo transcurrido,"
         "marca tiempo,hora,hora utc,tempo,tempo trascorso,ora,ora utc,tijd,tijdstempel,verstreken tijd,kloktijd,"
-        "epoch,epoch time,unix time,unixtime,unix"},
-    Synonyms{Role::time, Meaning::other, 0.6, "t,sec,seconds,secs,sekunden,secondes,segundos,secondi,seconden,millis"},
+        "epoch,epoch time,unix time,unixtime,unix,unix timestamp,device time,system time,phone time,logging time,"
+        "relative time,time rel,time since start,seconds elapsed,elapsed seconds,timestamp since 1970,itow,tow,"
+        "time of week,date and time,date heure,date et heure,fecha hora,fecha y hora,data ora,data e ora,datum zeit,"
+        "datum uhrzeit,datum und uhrzeit,datum tijd,datum en tijd,tijdstip,zeitpunkt,instant,systemzeit,geratezeit"},
+    Synonyms{Role::time, Meaning::other, 0.6,
+             "t,ts,sec,second,seconds,secs,sekunde,sekunden,seconde,secondes,segundo,segundos,secondo,secondi,seconden,"
+             "millis,"
+             "milliseconds"},
     Synonyms{Role::date, Meaning::other, 0.9, "date,datum,fecha,jour,date utc,utc date"},
     Synonyms{Role::date, Meaning::other, 0.4, "data,dia,day,tag"},
     Synonyms{Role::north_south, Meaning::other, 0.6,
@@ -50,10 +57,11 @@ constexpr std::array table{
         "quota,hoogte,meereshohe"},
     Synonyms{Role::channel, Meaning::east, 0.85, "east,easting,ost,ostwert,rechtswert,oost,local east,estnord"},
     Synonyms{Role::channel, Meaning::north, 0.85, "north,northing,nord,nordwert,hochwert,norte,noord,local north"},
-    Synonyms{Role::channel, Meaning::east, 0.6, "x,x coordinate,coordinate x,x coord,local x,est,este"},
-    Synonyms{Role::channel, Meaning::north, 0.6, "y,y coordinate,coordinate y,y coord,local y"},
+    Synonyms{Role::channel, Meaning::east, 0.5, "x,x coordinate,coordinate x,x coord,local x,est,este"},
+    Synonyms{Role::channel, Meaning::north, 0.5, "y,y coordinate,coordinate y,y coord,local y"},
     Synonyms{Role::channel, Meaning::speed, 0.9,
-             "speed,velocity,ground speed,speed over ground,sog,geschwindigkeit,geschw,vitesse,vitesse sol,velocidad,"
+             "speed,velocity,ground speed,speed over ground,sog,spd,speed 2d,speed "
+             "3d,geschwindigkeit,geschw,vitesse,vitesse sol,velocidad,"
              "velocita,snelheid"},
     Synonyms{Role::channel, Meaning::speed, 0.7,
              "vehicle speed,car speed,fahrzeuggeschwindigkeit,fahrgeschwindigkeit,vitesse vehicule,velocidad vehiculo,"
@@ -77,7 +85,8 @@ constexpr std::array table{
         "accelerazione longitudinale,longitudinale versnelling,langsversnelling,inline acc,inline acceleration"},
     Synonyms{Role::channel, Meaning::longitudinal_acceleration, 0.7,
              "acc x,accel x,accx,ax,a x,acceleration x,accelerometer x,g x,gx,g force x,beschleunigung x,aceleracion x,"
-             "accelerazione x,versnelling x,acc length"},
+             "accelerazione x,versnelling x,acc length,accelerometer acceleration x,gforce x"},
+    Synonyms{Role::channel, Meaning::longitudinal_acceleration, 0.5, "longitudinal"},
     Synonyms{
         Role::channel, Meaning::lateral_acceleration, 0.95,
         "accel left,acc left,acceleration left,leftward acceleration,lateral acceleration,lateral acc,lateral "
@@ -87,7 +96,8 @@ constexpr std::array table{
         "dwarsversnelling,laterale versnelling,cornering acceleration,side acceleration,transverse acceleration"},
     Synonyms{Role::channel, Meaning::lateral_acceleration, 0.7,
              "acc y,accel y,accy,ay,a y,acceleration y,accelerometer y,g y,gy,g force y,beschleunigung y,aceleracion y,"
-             "accelerazione y,versnelling y"},
+             "accelerazione y,versnelling y,accelerometer acceleration y,gforce y"},
+    Synonyms{Role::channel, Meaning::lateral_acceleration, 0.5, "lateral"},
     Synonyms{
         Role::channel, Meaning::vertical_acceleration, 0.95,
         "vertical acceleration,vertical acc,vertical accel,vert acceleration,vert accel,vert acc,vertical g,vert g,"
@@ -98,10 +108,11 @@ constexpr std::array table{
     Synonyms{Role::channel, Meaning::yaw_rate, 0.95,
              "yaw rate,yawrate,yaw velocity,yaw speed,gierrate,giergeschwindigkeit,vitesse lacet,velocidad guinada,"
              "velocita imbardata,giersnelheid,gierwinkelgeschwindigkeit"},
-    Synonyms{
-        Role::channel, Meaning::yaw_rate, 0.7,
-        "yaw,gyro z,gyr z,gyroz,gyroscope z,z rate,rate z,rotation rate z,omega z,wz,lacet,guinada,imbardata,gyro yaw,"
-        "drehrate,drehrate z"},
+    Synonyms{Role::channel, Meaning::yaw_rate, 0.7,
+             "gyro z,gyr z,gyroz,gyroscope z,z rate,rate z,rotation rate z,omega z,wz,gyro yaw,"
+             "drehrate,drehrate z"},
+    // An angle as often as a rate.
+    Synonyms{Role::channel, Meaning::yaw_rate, 0.5, "yaw,lacet,guinada,imbardata"},
     Synonyms{
         Role::channel, Meaning::throttle, 0.9,
         "throttle,tps,throttle angle,throttle opening,throttle valve,accelerator,accelerator pedal,gas,gas pedal,"
@@ -129,7 +140,8 @@ constexpr std::array table{
     Synonyms{
         Role::channel, Meaning::distance, 0.9,
         "distance,dist,lap distance,lap dist,distance lap,distanz,strecke,weg,wegstrecke,distancia,distanza,afstand,"
-        "odometer,travelled distance,traveled distance,rundendistanz,distance travelled,distance traveled,"
+        "odometer,trip,trip distance,travelled distance,traveled distance,rundendistanz,distance travelled,distance "
+        "traveled,"
         "distance parcourue,distancia recorrida,distanza percorsa,afgelegde afstand,gefahrene strecke"},
     Synonyms{Role::channel, Meaning::lap_number, 0.9,
              "lap,lap number,lap no,lap nr,lap num,lap count,lap counter,lap index,laps,runde,rundennummer,rundenzahl,"
@@ -148,7 +160,8 @@ constexpr std::array table{
         "satelliti,satellieten,sv used,satellites used,number satellites,number sats,sats used,anzahl "
         "satelliten,locked satellites,satellites locked,satellites in use,"
         "nb satellites,nombre satellites"},
-    Synonyms{Role::channel, Meaning::position_dilution, 0.9, "hdop,pdop,dop,gdop,dilution precision"},
+    Synonyms{Role::channel, Meaning::position_dilution, 0.9,
+             "hdop,pdop,dop,gdop,dilution precision,horizontal dilution precision"},
     Synonyms{Role::channel, Meaning::position_accuracy, 0.8,
              "accuracy,position accuracy,horizontal accuracy,hacc,h acc,pos accuracy,pos acc,genauigkeit,"
              "positionsgenauigkeit,precision horizontale,precision,precision horizontal,nauwkeurigheid,accuratezza,"
@@ -169,6 +182,31 @@ constexpr std::array table{
         "humedad,humedad relativa,umidita,umidita relativa,luchtvochtigheid,vochtigheid"},
 };
 
+// Words that say what is measured only together with a unit: "Lateral (g)", "Yaw (°/s)".
+struct UnitSynonyms {
+    Quantity quantity;
+    Meaning meaning;
+    double confidence;
+    std::string_view phrases;
+};
+
+constexpr std::array unit_table{
+    UnitSynonyms{Quantity::acceleration, Meaning::longitudinal_acceleration, 0.95,
+                 "longitudinal,inline,in line,forward,fore aft,long,lon,langs,laengs,langsrichtung,laengsrichtung,"
+                 "longitudinale,avant,avanti,adelante,vooruit,longitudinaal,lengterichting"},
+    UnitSynonyms{Quantity::acceleration, Meaning::lateral_acceleration, 0.95,
+                 "lateral,lat,left,leftward,side,sideways,transverse,cornering,quer,querrichtung,seitlich,laterale,"
+                 "transversal,transversale,trasversale,lateraal,dwars,dwarsrichting,zijwaarts"},
+    UnitSynonyms{Quantity::acceleration, Meaning::vertical_acceleration, 0.95,
+                 "vertical,vert,up,vertikal,senkrecht,hochrichtung,verticale,verticaal"},
+    UnitSynonyms{Quantity::acceleration, Meaning::longitudinal_acceleration, 0.7, "x"},
+    UnitSynonyms{Quantity::acceleration, Meaning::lateral_acceleration, 0.7, "y"},
+    UnitSynonyms{Quantity::acceleration, Meaning::vertical_acceleration, 0.7, "z"},
+    UnitSynonyms{Quantity::angular_rate, Meaning::yaw_rate, 0.9,
+                 "yaw,gier,gieren,lacet,guinada,imbardata,gier rate,heading rate"},
+    UnitSynonyms{Quantity::angular_rate, Meaning::yaw_rate, 0.7, "z"},
+};
+
 constexpr auto satellite_words = std::to_array<std::string_view>(
     {"gps", "gnss", "glonass", "galileo", "sat", "satellite", "doppler", "rtk", "nmea"});
 constexpr auto wheel_words = std::to_array<std::string_view>(
@@ -176,14 +214,15 @@ constexpr auto wheel_words = std::to_array<std::string_view>(
      "vorne", "hinten", "f",    "r",     "links", "rechts", "vl", "vr", "hl", "hr", "wheel"});
 // Words that change nothing about what is measured.
 constexpr auto filler_words = std::to_array<std::string_view>(
-    {"sensor", "signal",   "channel",  "value",   "ecu",      "can",       "obd",    "obd2",     "imu",
-     "ins",    "raw",      "filtered", "filt",    "calc",     "avg",       "mean",   "logger",   "log",
-     "pos",    "position", "pct",      "percent", "in",       "of",        "the",    "de",       "du",
-     "des",    "la",       "le",       "del",     "della",    "di",        "der",    "van",      "el",
-     "au",     "0",        "1",        "2",       "internal", "corrected", "kalman", "estimated"});
+    {"sensor",   "signal",    "channel", "value",     "ecu",   "can",   "obd",    "obd2", "imu",  "ins",
+     "raw",      "filtered",  "filt",    "calc",      "avg",   "mean",  "logger", "log",  "pos",  "position",
+     "pct",      "percent",   "in",      "of",        "the",   "de",    "du",     "des",  "la",   "le",
+     "del",      "della",     "di",      "der",       "van",   "el",    "au",     "0",    "1",    "2",
+     "internal", "corrected", "kalman",  "estimated", "axis",  "achse", "axe",    "eje",  "asse", "as",
+     "linear",   "user",      "motion",  "location",  "wgs84", "wgs"});
 
 template <typename Words>
-bool holds(const Words& words, std::string_view word) {
+bool is_among(const Words& words, std::string_view word) {
     return std::ranges::find(words, word) != words.end();
 }
 
@@ -206,23 +245,37 @@ std::string key_of(std::vector<std::string> words) {
     return key;
 }
 
-std::map<std::string, const Synonyms*> make_index() {
-    std::map<std::string, const Synonyms*> index;
-    for (const Synonyms& row : table)
+template <typename Row, std::size_t N>
+std::map<std::string, const Row*> make_index(const std::array<Row, N>& rows) {
+    std::map<std::string, const Row*> index;
+    for (const Row& row : rows)
         for (const auto& phrase : split_words(row.phrases, ','))
             index.emplace(key_of(split_words(phrase, ' ')), &row);
     return index;
 }
 
-const Synonyms* look_up(std::vector<std::string> words) {
-    static const std::map<std::string, const Synonyms*> index = make_index();
-    const auto found = index.find(key_of(std::move(words)));
-    return found == index.end() ? nullptr : found->second;
+NamedColumn named(const Synonyms& row) {
+    return {row.role, row.meaning, row.confidence};
+}
+
+std::optional<NamedColumn> look_up(const std::vector<std::string>& words) {
+    static const auto index = make_index(table);
+    const auto found = index.find(key_of(words));
+    return found == index.end() ? std::nullopt : std::optional(named(*found->second));
+}
+
+std::optional<NamedColumn> look_up_with(const std::vector<std::string>& words, Quantity quantity) {
+    const std::string key = key_of(words);
+    for (const UnitSynonyms& row : unit_table)
+        for (const auto& phrase : split_words(row.phrases, ','))
+            if (row.quantity == quantity && key_of(split_words(phrase, ' ')) == key)
+                return NamedColumn{Role::channel, row.meaning, row.confidence};
+    return std::nullopt;
 }
 
 template <typename Unwanted>
 std::vector<std::string> without(std::vector<std::string> words, const Unwanted& unwanted) {
-    std::erase_if(words, [&](const std::string& word) { return holds(unwanted, word); });
+    std::erase_if(words, [&](const std::string& word) { return is_among(unwanted, word); });
     return words;
 }
 
@@ -231,29 +284,34 @@ std::vector<std::string> without(std::vector<std::string> words, const Unwanted&
 bool only_says_where(std::string_view text) {
     const auto words = split_words(plain_words(text), ' ');
     return std::ranges::all_of(words, [](const std::string& word) {
-        return holds(satellite_words, word) || holds(wheel_words, word) || holds(filler_words, word);
+        return is_among(satellite_words, word) || is_among(wheel_words, word) || is_among(filler_words, word);
     });
 }
 
-std::optional<NamedColumn> meaning_of_name(std::string_view name) {
+bool names_gravity(std::string_view name) {
+    constexpr auto joined = std::to_array<std::string_view>({"g", "latg", "longg", "glong", "glat", "gforce"});
+    const auto words = split_words(plain_words(name), ' ');
+    return std::ranges::any_of(words, [&](const std::string& word) { return is_among(joined, word); });
+}
+
+std::optional<NamedColumn> meaning_of_name(std::string_view name, Quantity written) {
     const std::vector<std::string> words = split_words(plain_words(name), ' ');
     if (words.empty()) return std::nullopt;
-    NamedColumn column;
-    for (const auto& word : words) {
-        column.from_satellites = column.from_satellites || holds(satellite_words, word);
-        column.at_wheel = column.at_wheel || holds(wheel_words, word);
-    }
+    const auto any_of = [&](const auto& list) {
+        return std::ranges::any_of(words, [&](const std::string& word) { return is_among(list, word); });
+    };
     const auto no_source = without(words, satellite_words);
     const auto no_filler = without(no_source, filler_words);
     const auto no_wheel = without(no_filler, wheel_words);
     double certainty = 1.0;
     for (const auto& attempt : {words, no_source, no_filler, no_wheel}) {
-        const Synonyms* row = look_up(attempt);
-        if (row) {
-            column.role = row->role;
-            column.meaning = row->meaning;
-            column.confidence = row->confidence * certainty;
-            if (column.meaning == Meaning::speed && column.at_wheel) column.meaning = Meaning::wheel_speed;
+        auto column = look_up_with(attempt, written);
+        if (!column) column = look_up(attempt);
+        if (column) {
+            column->confidence *= certainty;
+            column->from_satellites = any_of(satellite_words);
+            column->at_wheel = any_of(wheel_words);
+            if (column->meaning == Meaning::speed && column->at_wheel) column->meaning = Meaning::wheel_speed;
             return column;
         }
         certainty *= 0.95;

@@ -33,7 +33,12 @@ struct NamedColumn {
 // Whether text in brackets is no unit but says where a value comes from, or nothing at all: "GPS", "front left", "#".
 [[nodiscard]] bool only_says_where(std::string_view text);
 
-// Nothing where the name is not known.
-[[nodiscard]] std::optional<NamedColumn> meaning_of_name(std::string_view name);
+// Whether the name itself says that values are in g: "Lat G", "GLong".
+[[nodiscard]] bool names_gravity(std::string_view name);
+
+// Nothing where the name is not known.  `written` is the quantity of the unit that stands beside the name: "Lateral" is
+// known with an acceleration's.
+[[nodiscard]] std::optional<NamedColumn> meaning_of_name(std::string_view name,
+                                                         base::Quantity written = base::Quantity::none);
 
 } // namespace lapwright::import

@@ -127,6 +127,7 @@ void guess_unit(ColumnGuess& guess, const ColumnValues& values) {
 
 void guess_time_unit(ColumnGuess& guess, const ColumnValues& values, double step) {
     const double most = values.largest;
+    if (most > 1e17) return settle(guess, Unit::nanosecond, 0.85, "nanoseconds since 1970 by their size");
     if (most > 1e14) return settle(guess, Unit::microsecond, 0.85, "microseconds since 1970 by their size");
     if (most > 1e11) return settle(guess, Unit::millisecond, 0.9, "milliseconds since 1970 by their size");
     if (most > 1e8 && values.decimals == 0 && step > 1000.0)

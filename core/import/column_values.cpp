@@ -2,7 +2,9 @@
 #include "core/import/column_values.h"
 
 #include "core/import/angle_text.h"
+#include "core/import/measured_text.h"
 #include "core/import/moment.h"
+#include "core/import/sentinels.h"
 
 #include <algorithm>
 #include <array>
@@ -13,13 +15,17 @@
 namespace lapwright::import {
 namespace {
 
+using recording::Meaning;
+
 constexpr double seconds_a_day = 86400.0;
 
-constexpr std::array<std::pair<CellForm, std::string_view>, 12> form_names{{
+constexpr std::array<std::pair<CellForm, std::string_view>, 14> form_names{{
     {CellForm::number, "number"},
+    {CellForm::number_with_unit, "number_with_unit"},
     {CellForm::clock, "clock"},
     {CellForm::packed_clock, "packed_clock"},
     {CellForm::moment, "moment"},
+    {CellForm::day_count, "day_count"},
     {CellForm::date, "date"},
     {CellForm::packed_date, "packed_date"},
     {CellForm::angle, "angle"},
@@ -48,6 +54,12 @@ std::optional<double> unpack_degrees(std::optional<double> packed) {
     return std::copysign(degrees + minutes / 60.0, *packed);
 }
 
+// Spreadsheets count days from 1899-12-30 (25569 is 1970-01-01), mathematics programs from the year 0 (719529).
+std::optional<double> seconds_of_days(std::optional<double> days) {
+    if (!days || *days < 20'000.0 || *days > 800'000.0) return std::nullopt;
+    return (*days - (*days > 500'000.0 ? 719'529.0 : 25'569.0)) * seconds_a_day;
+}
+
 std::optional<double> seconds_of(std::optional<Date> date) {
     return date ? std::optional(static_cast<double>(date->days) * seconds_a_day) : std::nullopt;
 }
@@ -56,7 +68,24 @@ std::optional<double> seconds_of(std::optional<Date> date) {
 std::vector<CellForm> forms_for(Role role) {
     if (role == Role::date) return {CellForm::date, CellForm::packed_date, CellForm::moment};
     if (role == Role::north_south || role == Role::east_west) return {CellForm::hemisphere};
-    return {CellForm::number, CellForm::clock, CellForm::moment, CellForm::date, CellForm::hemisphere, CellForm::angle};
+    return {CellForm::number,     CellForm::clock, CellForm::moment,          CellForm::date,
+            CellForm::hemisphere, CellForm::angle, CellForm::number_with_unit};
+}
+
+// The first cell with a unit; nothing where others measure another quantity.
+std::optional<MeasuredText> unit_of_cells(const Samples& samples, std::size_t column, NumberStyle style) {
+    std::optional<MeasuredText> first;
+    for (const SampleRow& row : samples.rows) {
+        const auto cell = means_absent(row[column]) ? std::nullopt : read_measured(row[column], style);
+        if (!cell) continue;
+        if (!first) first = cell;
+        if (base::quantity(cell->unit) != base::quantity(first->unit)) return std::nullopt;
+    }
+    return first;
+}
+
+bool bears_percent(const Samples& samples, std::size_t column) {
+    return std::ranges::any_of(samples.rows, [&](const SampleRow& row) { return row[column].ends_with('%'); });
 }
 
 std::size_t decimals_of(std::string_view cell, char decimal_mark) {
@@ -79,6 +108,9 @@ std::optional<double> read_cell(std::string_view cell, CellForm form, NumberStyl
     switch (form) {
     case CellForm::number:
         return read_number(cell, style);
+    case CellForm::number_with_unit:
+        if (const auto measured = read_measured(cell, style)) return base::to_si(measured->value, measured->unit);
+        return std::nullopt;
     case CellForm::clock:
         return read_clock(cell);
     case CellForm::packed_clock:
@@ -86,6 +118,8 @@ std::optional<double> read_cell(std::string_view cell, CellForm form, NumberStyl
     case CellForm::moment:
         if (const auto moment = read_moment(cell)) return moment->unix_s;
         return std::nullopt;
+    case CellForm::day_count:
+        return seconds_of_days(read_number(cell, style));
     case CellForm::date:
         return seconds_of(read_date(cell));
     case CellForm::packed_date:
@@ -106,7 +140,7 @@ std::optional<double> read_cell(std::string_view cell, CellForm form, NumberStyl
     return std::nullopt;
 }
 
-ColumnValues judge_column(const Samples& samples, std::size_t column, NumberStyle style, Role role) {
+ColumnValues judge_column(const Samples& samples, std::size_t column, NumberStyle style, Role role, Meaning meaning) {
     ColumnValues values;
     for (const SampleRow& row : samples.rows)
         if (!means_absent(row[column])) ++values.filled;
@@ -123,6 +157,19 @@ ColumnValues judge_column(const Samples& samples, std::size_t column, NumberStyl
         values.numbers = std::move(numbers);
         break;
     }
+    if (values.form == CellForm::number_with_unit) {
+        const auto unit = unit_of_cells(samples, column, style);
+        if (!unit) return {};
+        values.unit = unit->unit;
+        values.unit_text = unit->unit_text;
+        for (double& number : values.numbers)
+            number = base::from_si(number, values.unit);
+    }
+    if (values.form == CellForm::number && bears_percent(samples, column)) {
+        values.unit = base::Unit::percent;
+        values.unit_text = "%";
+    }
+    if (values.form == CellForm::number && role == Role::channel) blank_sentinels(values.numbers, meaning);
     for (const double number : values.numbers)
         if (!std::isnan(number)) values.largest = std::max(values.largest, std::abs(number));
     if (values.form == CellForm::number)
@@ -141,6 +188,21 @@ bool looks_like_packed_clock(const std::vector<double>& numbers) {
         minutes.insert(std::floor(number / 100.0));
     }
     return minutes.size() >= enough_minutes;
+}
+
+bool looks_like_day_count(const ColumnValues& values) {
+    // 2009 to 2064, as spreadsheets count or from the year 0.
+    const auto is_day = [](double n) { return (n > 40'000.0 && n < 60'000.0) || (n > 733'000.0 && n < 754'000.0); };
+    double least = std::numeric_limits<double>::infinity();
+    double most = -least;
+    for (const double number : values.numbers) {
+        if (std::isnan(number)) continue;
+        if (!is_day(number)) return false;
+        least = std::min(least, number);
+        most = std::max(most, number);
+    }
+    // A session of days, told to better than a second.
+    return values.decimals >= 5 && most > least && most - least < 1.0;
 }
 
 bool looks_like_degrees_minutes(const std::vector<double>& numbers) {

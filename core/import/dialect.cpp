@@ -4,6 +4,7 @@
 #include "core/import/angle_text.h"
 #include "core/import/header.h"
 #include "core/import/limits.h"
+#include "core/import/measured_text.h"
 #include "core/import/moment.h"
 #include "core/import/table_rows.h"
 
@@ -20,11 +21,17 @@ constexpr std::size_t looked_ahead = 8;
 
 constexpr std::array delimiters{Delimiter{','}, Delimiter{';'}, Delimiter{'\t'}, Delimiter{'|'}, Delimiter{' ', true}};
 
+// "#,time,speed": a column of row numbers is called so.
+bool names_a_column(std::string_view line, Delimiter delimiter) {
+    return !delimiter.blanks && line.size() > 1 && line[0] == '#' && line[1] == delimiter.mark;
+}
+
 std::vector<Row> split_rows(const std::vector<HeadLine>& head, Delimiter delimiter, NumberStyle style,
                             Encoding encoding) {
     std::vector<Row> rows;
     for (std::size_t i = 0; i < head.size(); ++i) {
-        if (trimmed(head[i].text).empty() || is_comment(head[i].text)) continue;
+        const std::string_view line = head[i].text;
+        if (trimmed(line).empty() || (is_comment(line) && !names_a_column(line, delimiter))) continue;
         Row row{i, split_cells(head[i].text, delimiter)};
         for (auto& cell : row.cells) {
             if (encoding == Encoding::windows_1252 && has_high_bytes(cell)) cell = to_utf8(cell, encoding).text;
@@ -152,7 +159,7 @@ bool is_comment(std::string_view line) {
 bool looks_like_data(std::string_view cell, NumberStyle style) {
     if (means_absent(cell) || read_number(cell, style)) return true;
     return read_clock(cell) || read_date(cell) || read_moment(cell) ||
-           read_angle(cell, style.decimal_mark, Letters::o_is_east);
+           read_angle(cell, style.decimal_mark, Letters::o_is_east) || read_measured(cell, style);
 }
 
 std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding) {

@@ -33,6 +33,9 @@ void append_utf16(std::string_view piece, Encoding encoding, Utf8Text& text);
 
 [[nodiscard]] Utf8Text to_utf8(std::string_view bytes, Encoding encoding);
 
+// The beginning of a UTF-8 text, of at most so many bytes, without a character that is cut.
+[[nodiscard]] std::string_view whole_characters_of(std::string_view utf8, std::size_t most_bytes);
+
 [[nodiscard]] bool has_high_bytes(std::string_view text);
 
 } // namespace lapwright::import

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/plain_text.h"
+#include "core/import/encoding.h"
 #include "core/import/limits.h"
 #include "core/import/moment.h"
 #include "core/import/words.h"
@@ -43,9 +44,7 @@ bool holds(const Words& words, std::string_view word) {
 }
 
 std::string clipped(std::string_view text) {
-    text = trimmed(text);
-    if (text.size() > longest_fact_bytes) text = text.substr(0, longest_fact_bytes);
-    return std::string(text);
+    return std::string(whole_characters_of(trimmed(text), longest_fact_bytes));
 }
 
 void set_once(std::string& place, const std::string& value) {

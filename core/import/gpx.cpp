@@ -4,6 +4,7 @@
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
 #include "core/import/cells.h"
+#include "core/import/encoding.h"
 #include "core/import/fix_track.h"
 #include "core/import/limits.h"
 #include "core/import/moment.h"
@@ -110,7 +111,7 @@ void take_fact(Document& document, std::string_view element) {
         element == "name" || element == "desc" || element == "cmt" || element == "type" || element == "keywords";
     const std::string_view text = trimmed(document.text);
     if (!told || text.empty() || document.facts.size() >= most_facts) return;
-    document.facts.emplace_back(element, text.substr(0, longest_fact_bytes));
+    document.facts.emplace_back(element, whole_characters_of(text, longest_fact_bytes));
 }
 
 void XMLCALL on_start(void* data, const XML_Char* name, const XML_Char** attributes) {

@@ -17,7 +17,7 @@ inline constexpr std::size_t longest_cell_bytes = 4096;
 inline constexpr std::size_t most_preamble_lines = 400;
 inline constexpr std::size_t most_facts = 400;
 inline constexpr std::size_t longest_fact_bytes = 1000;
-// A value beyond this is damage, not a measurement.
-inline constexpr double largest_magnitude = 1e15;
+// A value beyond this is damage, not a measurement: nanoseconds since 1970 are 1.8e18.
+inline constexpr double largest_magnitude = 1e19;
 
 } // namespace lapwright::import

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/import/cells.h"
+#include "core/import/month_names.h"
 #include "core/import/number_scan.h"
 #include "core/import/words.h"
 
@@ -10,6 +11,7 @@
 #include <array>
 #include <chrono>
 #include <string>
+#include <vector>
 
 namespace lapwright::import {
 namespace {
@@ -48,8 +50,14 @@ HalfDay cut_half_day(std::string_view& text) {
     return half;
 }
 
+bool is_letter(char c) {
+    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80U;
+}
+
 std::optional<Date> make_date(int year, int month, int day) {
     using namespace std::chrono;
+    // chrono keeps no more than eight bits of a month or a day.
+    if (month < 1 || month > 12 || day < 1 || day > 31) return std::nullopt;
     const year_month_day date{std::chrono::year{year}, std::chrono::month{static_cast<unsigned>(month)},
                               std::chrono::day{static_cast<unsigned>(day)}};
     if (!date.ok() || year < 1970 || year > 2200) return std::nullopt;
@@ -75,6 +83,42 @@ std::optional<Date> date_of_parts(const std::array<std::string_view, 3>& parts, 
     return date;
 }
 
+// Words parted by blanks and marks: "Wed, 23-Feb-2022" to Wed, 23, Feb, 2022.
+std::vector<std::string_view> date_words(std::string_view text) {
+    constexpr std::string_view marks = " -/.,_\t";
+    std::vector<std::string_view> words;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find_first_of(marks), text.size());
+        if (end > 0) words.push_back(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return words;
+}
+
+// Day, month by its name, year, or month first, or with a day of the week before them.
+std::optional<Date> spelled_date(std::string_view text) {
+    if (text.size() < 6 || text.size() > 40) return std::nullopt;
+    auto words = date_words(text);
+    // "el 23 de febrero de 2022": joining words say nothing.
+    std::erase_if(words, [](std::string_view word) { return word == "de" || word == "del" || word == "den"; });
+    const auto month = std::ranges::find_if(words, [](std::string_view word) { return month_of_name(word) > 0; });
+    if (month == words.end()) return std::nullopt;
+    std::vector<std::string_view> numbers;
+    for (const std::string_view word : words) {
+        std::string_view digits = word;
+        // "1st", "1er", "23rd"
+        const std::size_t end = std::min(digits.find_first_not_of("0123456789"), digits.size());
+        if (end > 0 && digits.size() - end <= 2) numbers.push_back(digits.substr(0, end));
+    }
+    if (numbers.size() != 2 || words.size() > 4) return std::nullopt;
+    const bool year_first = numbers[0].size() == 4;
+    const std::string_view day = year_first ? numbers[1] : numbers[0];
+    const std::string_view year = year_first ? numbers[0] : numbers[1];
+    if (day.size() > 2 || (year.size() != 4 && year.size() != 2)) return std::nullopt;
+    return make_date(year.size() == 4 ? small_number(year) : full_year(small_number(year)), month_of_name(*month),
+                     small_number(day));
+}
+
 struct Zone {
     double offset_s = 0.0;
     bool known = false;
@@ -88,6 +132,11 @@ Zone cut_zone(std::string_view& text) {
         text = trimmed(text.substr(0, text.size() - word.size()));
         return {0.0, true};
     }
+    // "CET" says nothing that holds all year: the reading stays without a zone.
+    const std::size_t blank = text.find_last_of(' ');
+    const bool named = blank != std::string_view::npos && text.size() - blank >= 4 && text.size() - blank <= 6 &&
+                       std::ranges::all_of(text.substr(blank + 1), [](char c) { return c >= 'A' && c <= 'Z'; });
+    if (named) text = trimmed(text.substr(0, blank));
     const std::size_t sign = text.find_last_of("+-");
     const std::size_t colon = text.find(':');
     if (sign == std::string_view::npos || colon == std::string_view::npos || sign < colon) return {};
@@ -140,6 +189,7 @@ std::optional<double> read_clock(std::string_view text) {
 
 std::optional<Date> read_date(std::string_view text) {
     text = trimmed(text);
+    if (std::ranges::any_of(text, is_letter)) return spelled_date(text);
     if (text.size() == 8 && all_digits(text))
         return make_date(small_number(text.substr(0, 4)), small_number(text.substr(4, 2)),
                          small_number(text.substr(6)));
@@ -159,14 +209,12 @@ std::optional<Date> read_ddmmyy(std::string_view text) {
                      small_number(text.substr(0, 2)));
 }
 
-std::optional<Moment> read_moment(std::string_view text) {
-    text = trimmed(text);
-    if (text.size() < 11 || text.size() > 48) return std::nullopt;
-    const std::size_t parting = text.find_first_of("Tt ");
-    if (parting == std::string_view::npos) return std::nullopt;
-    const auto date = read_date(text.substr(0, parting));
+namespace {
+
+std::optional<Moment> moment_of_parts(std::string_view date_text, std::string_view clock_text) {
+    const auto date = read_date(date_text);
     if (!date) return std::nullopt;
-    std::string_view rest = trimmed(text.substr(parting + 1));
+    std::string_view rest = trimmed(clock_text);
     const Zone zone = cut_zone(rest);
     auto clock = read_clock(rest);
     // "10:20" beside a date is hours and minutes.
@@ -174,6 +222,40 @@ std::optional<Moment> read_moment(std::string_view text) {
     if (!clock) return std::nullopt;
     return Moment{static_cast<double>(date->days) * 86400.0 + *clock - zone.offset_s, zone.known,
                   date->day_and_month_unsure};
+}
+
+// "Wed Feb 23 06:34:27 GMT+01:00 2022", as the C library's asctime and its like write it: the year stands last.
+std::optional<Moment> with_year_last(std::string_view text, std::size_t clock_at) {
+    const std::size_t year_at = text.find_last_of(' ');
+    if (year_at == std::string_view::npos || year_at < clock_at || text.size() - year_at != 5) return std::nullopt;
+    const std::string date = std::string(text.substr(0, clock_at)) + std::string(text.substr(year_at + 1));
+    return moment_of_parts(date, text.substr(clock_at, year_at - clock_at));
+}
+
+// A date in front of a clock reading, whatever parts them: "23-Feb-2022 06:34", "23.02.2022, 06:34",
+// "2022/02/23-06:34".
+std::optional<Moment> parted_at_clock(std::string_view text) {
+    const std::size_t colon = text.find(':');
+    if (colon == std::string_view::npos) return std::nullopt;
+    std::size_t clock_at = colon;
+    while (clock_at > 0 && is_digit(text[clock_at - 1]))
+        --clock_at;
+    std::string_view date = text.substr(0, clock_at);
+    while (!date.empty() && std::string_view(" ,;_-Tt\t").find(date.back()) != std::string_view::npos)
+        date.remove_suffix(1);
+    if (auto moment = moment_of_parts(date, text.substr(clock_at))) return moment;
+    return with_year_last(text, clock_at);
+}
+
+} // namespace
+
+std::optional<Moment> read_moment(std::string_view text) {
+    text = trimmed(text);
+    if (text.size() < 11 || text.size() > 48) return std::nullopt;
+    const std::size_t parting = text.find_first_of("Tt ");
+    if (parting != std::string_view::npos && is_digit(text.front()))
+        if (auto moment = moment_of_parts(text.substr(0, parting), text.substr(parting + 1))) return moment;
+    return parted_at_clock(text);
 }
 
 } // namespace lapwright::import

@@ -18,7 +18,8 @@ struct Date {
     bool day_and_month_unsure = false; // "05/04/2026": read as day, month
 };
 
-// "2026-05-16", "2026/05/16", "16.05.2026", "16/05/26", "05/16/2026", "20260516".
+// "2026-05-16", "2026/05/16", "16.05.2026", "16/05/26", "05/16/2026", "20260516"; with the month's name in six
+// languages "16-May-2026", "May 16, 2026", "16. Mai 2026", "16 de mayo de 2026".
 [[nodiscard]] std::optional<Date> read_date(std::string_view text);
 // Six digits ddmmyy as NMEA 0183 has them; years 80..99 are 1980..1999.
 [[nodiscard]] std::optional<Date> read_ddmmyy(std::string_view text);
@@ -29,7 +30,8 @@ struct Moment {
     bool day_and_month_unsure = false;
 };
 
-// A date and a clock reading, parted by T or blanks, with Z, ±hh:mm, ±hhmm, ±hh, UTC or GMT, or no zone.
+// A date and a clock reading, parted by T, blanks or another mark ("Wed Feb 23 06:34:27 GMT+01:00 2022" too), with Z,
+// ±hh:mm, ±hhmm, ±hh, UTC or GMT, or no zone.
 [[nodiscard]] std::optional<Moment> read_moment(std::string_view text);
 
 } // namespace lapwright::import

@@ -24,7 +24,8 @@ using recording::Recording;
 
 constexpr double day_s = 86400.0;
 constexpr double knot_mps = 1852.0 / 3600.0;
-constexpr std::array<std::string_view, 7> talkers{"GP", "GN", "GL", "GA", "GB", "BD", "GQ"};
+// Sentences that say where and when, of the hundred that the standard knows.
+constexpr std::array<std::string_view, 6> told_kinds{"GGA", "GNS", "RMC", "GLL", "VTG", "ZDA"};
 
 double number_or_absent(std::string_view field) {
     return base::parse_number(field).value_or(Fix::absent);
@@ -35,12 +36,15 @@ void set(double& place, double value) {
 }
 
 // One epoch: the sentences with the same time make one fix.
-class Reader {
+class SentenceReader {
   public:
     void take(const Sentence& sentence, std::uint32_t line) {
-        if (std::ranges::find(talkers, sentence.talker) == talkers.end()) return;
+        // Any talker of the standard; P begins a maker's own sentence.
+        if (sentence.talker.front() == 'P') return;
         if (sentence.kind == "GGA")
-            gga(sentence, line);
+            gga(sentence, line, sentence.field(5) == "0" || sentence.field(5).empty());
+        else if (sentence.kind == "GNS")
+            gga(sentence, line, sentence.field(5).find_first_not_of('N') == std::string_view::npos);
         else if (sentence.kind == "RMC")
             rmc(sentence, line);
         else if (sentence.kind == "GLL")
@@ -77,10 +81,11 @@ class Reader {
         fix.longitude = *longitude;
     }
 
-    void gga(const Sentence& s, std::uint32_t line) {
+    // GNS has a letter a system where GGA has the quality; what is used here stands in the same fields.
+    void gga(const Sentence& s, std::uint32_t line, bool no_fix) {
         Fix* const fix = epoch(s.field(0), line);
         if (!fix) return;
-        if (s.field(5) == "0" || s.field(5).empty()) {
+        if (no_fix) {
             ++without_fix_;
             return;
         }
@@ -141,26 +146,30 @@ void tell(Recording& recording, const LineTally& tally, const std::string& code,
 } // namespace
 
 bool looks_like_nmea(std::string_view head) {
+    constexpr std::size_t lines_a_sentence = 10;
     std::size_t lines = 0;
     std::size_t sentences = 0;
-    for (std::size_t at = 0; at < head.size() && lines < 40;) {
+    std::size_t placed = 0;
+    for (std::size_t at = head.find('$') == std::string_view::npos ? head.size() : 0; at < head.size();) {
         const std::size_t next = behind_line_end(head, at);
         const std::string_view line = trimmed(head.substr(at, next - at));
         at = next;
         if (line.empty()) continue;
         ++lines;
         const ReadSentence read = read_sentence(line);
-        const bool known =
-            read.fault == SentenceFault::none && std::ranges::find(talkers, read.sentence.talker) != talkers.end();
-        if (known || (read.fault == SentenceFault::wrong_sum && line.front() == '$')) ++sentences;
+        const bool framed = read.fault == SentenceFault::wrong_sum && line.front() == '$';
+        if (read.fault != SentenceFault::none && !framed) continue;
+        ++sentences;
+        if (framed || std::ranges::find(told_kinds, read.sentence.kind) != told_kinds.end()) ++placed;
     }
-    return sentences > 0 && 2 * sentences >= lines;
+    return placed > 0 && (2 * sentences >= lines || (placed > 1 && lines_a_sentence * placed >= lines));
 }
 
 base::Result<Recording> read_nmea(std::string_view text, const std::string& name, const base::Progress& progress) {
-    Reader reader;
+    SentenceReader reader;
     LineTally wrong_sums;
     LineTally others;
+    std::size_t right_sums = 0;
     std::uint32_t line = 0;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t next = behind_line_end(text, at);
@@ -176,8 +185,10 @@ base::Result<Recording> read_nmea(std::string_view text, const std::string& name
             wrong_sums.add(line);
         else if (read.fault == SentenceFault::not_a_sentence)
             others.add(line);
-        else
+        else {
+            ++right_sums;
             reader.take(read.sentence, line);
+        }
         if (reader.fixes().size() > largest_rows)
             return Error{ErrorCode::file_too_large,
                          {name, line, ""},
@@ -189,11 +200,18 @@ base::Result<Recording> read_nmea(std::string_view text, const std::string& name
     tell(recording, wrong_sums, "checksum_wrong", "sentence has a wrong checksum", "sentences have a wrong checksum");
     tell(recording, others, "not_a_sentence", "line is no sentence", "lines are no sentences");
     double first_reading_s = 0.0;
-    if (!add_fixes(recording, reader.fixes(), ClockKind::time_of_day, first_reading_s))
+    if (!add_fixes(recording, reader.fixes(), ClockKind::time_of_day, first_reading_s)) {
+        if (wrong_sums.count > right_sums)
+            return Error{ErrorCode::no_motion,
+                         {name, wrong_sums.first_lines.front(), ""},
+                         counted(wrong_sums.count, "of its sentences has", "of its sentences have") +
+                             " a wrong checksum, so that no two give a time and a position",
+                         "copy the file from the logger again"};
         return Error{ErrorCode::no_motion,
                      {name, {}, ""},
                      "no two sentences give a time and a position",
                      "record GGA or RMC sentences with a fix"};
+    }
     if (reader.date_s())
         recording.start_unix_s = *reader.date_s() + first_reading_s;
     else

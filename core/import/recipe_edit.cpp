@@ -28,7 +28,8 @@ bool form_has_unit(CellForm form) {
     return form != CellForm::number;
 }
 
-Unit unit_of_form(CellForm form) {
+Unit unit_of_form(CellForm form, Unit written) {
+    if (form == CellForm::number_with_unit) return written;
     const bool angle = is_angle(form) || form == CellForm::degrees_minutes;
     if (is_hemisphere(form)) return Unit::none;
     return angle ? Unit::degree : Unit::second;
@@ -100,6 +101,10 @@ std::string words(CellForm form) {
     switch (form) {
     case CellForm::number:
         return "number";
+    case CellForm::number_with_unit:
+        return "number with its unit";
+    case CellForm::day_count:
+        return "days with fractions";
     case CellForm::clock:
         return "hours:minutes:seconds";
     case CellForm::packed_clock:
@@ -144,21 +149,22 @@ std::vector<Unit> units_for(const RecipeColumn& column) {
 
 std::vector<CellForm> forms_for(const ColumnUse& use) {
     using enum CellForm;
-    if (use.role == Role::time) return {number, clock, packed_clock, moment};
+    if (use.role == Role::skip) return {number};
+    if (use.role == Role::time) return {number, clock, packed_clock, moment, day_count, number_with_unit};
     if (use.role == Role::date) return {date, packed_date};
     if (use.role == Role::north_south) return {hemisphere};
     if (use.role == Role::east_west) return {hemisphere, hemisphere_o_west};
-    if (use.meaning == Meaning::latitude) return {number, angle, degrees_minutes};
-    if (use.meaning == Meaning::longitude) return {number, angle, angle_o_west, degrees_minutes};
-    if (use.meaning == Meaning::course) return {number, angle};
-    if (use.meaning == Meaning::lap_time) return {number, clock};
-    return {number};
+    if (use.meaning == Meaning::latitude) return {number, angle, degrees_minutes, number_with_unit};
+    if (use.meaning == Meaning::longitude) return {number, angle, angle_o_west, degrees_minutes, number_with_unit};
+    if (use.meaning == Meaning::course) return {number, angle, number_with_unit};
+    if (use.meaning == Meaning::lap_time) return {number, clock, number_with_unit};
+    return {number, number_with_unit};
 }
 
 RecipeColumn with_form(RecipeColumn column, CellForm form) {
     column.form = form;
     if (form_has_unit(form)) {
-        column.unit = unit_of_form(form);
+        column.unit = unit_of_form(form, column.unit);
         column.scale = 1.0;
     } else if (const auto units = units_for(column); !holds(units, column.unit)) {
         column.unit = units.front();
@@ -196,7 +202,8 @@ std::string range_words(std::span<const double> values, const RecipeColumn& colu
     }
     if (least > most || column.role == Role::skip) return "";
     // Days and moments are no figures that a person could judge.
-    if (column.form == CellForm::date || column.form == CellForm::packed_date || column.form == CellForm::moment)
+    if (column.form == CellForm::date || column.form == CellForm::packed_date || column.form == CellForm::moment ||
+        column.form == CellForm::day_count)
         return recording::utc_text(least) + " … " + recording::utc_text(most);
     const Quantity quantity = quantity_of(column);
     const Unit unit = base::shown_unit(quantity, system);

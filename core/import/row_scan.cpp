@@ -53,7 +53,10 @@ class RowScanner {
         unreadable_.clear();
         if (layout_.delimiter.blanks) at = skip_run(at);
         if (at >= end_ || ends_line(*at)) return at;
-        if (*at == '#' || *at == '%' || (*at == '/' && at + 1 < end_ && at[1] == '/')) return line_end(at);
+        if (*at == '#' || *at == '%' || (*at == '/' && at + 1 < end_ && at[1] == '/')) {
+            tally_.comments.add(line_);
+            return line_end(at);
+        }
         for (;;) {
             at = common_cells(at);
             if (at < end_ && *at == '"') at = quoted_numbers(at);

@@ -20,6 +20,7 @@ struct PieceTally {
     LineTally wrong_width;
     LineTally text_rows;
     LineTally repeated_headers;
+    LineTally comments;
     // A quote near the end was not closed before it: behind the piece it may be.
     bool open_quote = false;
 };

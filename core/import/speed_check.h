@@ -18,8 +18,31 @@ namespace lapwright::import {
                                                      std::span<const double> latitude,
                                                      std::span<const double> longitude);
 
-// Median of column over speed_mps where the speed is over 4 m/s; nothing with fewer than eight such rows.
-[[nodiscard]] std::optional<double> ratio_to_speed(std::span<const double> column, std::span<const double> speed_mps);
+struct Accelerations {
+    std::vector<double> longitudinal_mps2; // a sampled row, NaN where it cannot be had
+    std::vector<double> lateral_mps2;      // positive to the left
+};
+
+// The same for accelerations, from one chord to the next.
+[[nodiscard]] Accelerations accelerations_by_positions(const Samples& samples, std::span<const double> time_s,
+                                                       std::span<const double> latitude,
+                                                       std::span<const double> longitude);
+
+// Median size of column over that of the acceleration, where that is clear of noise; nothing with fewer than eight such
+// rows, or where the two have little to do with each other.
+[[nodiscard]] std::optional<double> ratio_of_sizes(std::span<const double> column, std::span<const double> other);
+
+struct Ratio {
+    double middle = 0.0; // median
+    double spread = 0.0; // median distance from it, as a part of it
+};
+
+// Column over speed_mps where the speed is over 4 m/s; nothing with fewer than eight such rows.
+[[nodiscard]] std::optional<Ratio> ratio_to_speed(std::span<const double> column, std::span<const double> speed_mps);
+
+// The column's growth a second, over half a second or more, over speed_mps; the same.
+[[nodiscard]] std::optional<Ratio> growth_over_speed(const Samples& samples, std::span<const double> time_s,
+                                                     std::span<const double> column, std::span<const double> speed_mps);
 
 struct UnitFit {
     base::Unit unit{};
@@ -28,5 +51,8 @@ struct UnitFit {
 
 // The unit of speed that makes the ratio one, nearest.
 [[nodiscard]] UnitFit unit_of_ratio(double ratio);
+
+// The unit of length that makes the ratio of a distance's growth to the speed one; nothing where none does.
+[[nodiscard]] std::optional<base::Unit> unit_of_growth(const Ratio& ratio);
 
 } // namespace lapwright::import

@@ -197,6 +197,7 @@ class TableReader {
             table_.wrong_width.add(tally.wrong_width);
             table_.text_rows.add(tally.text_rows);
             table_.repeated_headers.add(tally.repeated_headers);
+            table_.comments.add(tally.comments);
             for (std::size_t i = 0; i < plans_.size(); ++i) {
                 table_.columns[i].absent += tally.absent[i];
                 table_.columns[i].unreadable.add(tally.unreadable[i]);

@@ -44,6 +44,7 @@ struct Table {
     LineTally wrong_width;            // rows with too few or too many cells
     LineTally text_rows;              // rows without a single value
     LineTally repeated_headers;
+    LineTally comments;
 };
 
 // The source is UTF-8 or of a single-byte encoding; `plans` has one entry a column of the layout.

@@ -72,7 +72,7 @@ class Builder {
         }
         const double last = axis_.time_s.back();
         double time = reading_s_[i] + offset_s_;
-        if (kind_ == ClockKind::time_of_day && last - time > 0.5 * day_s) {
+        if ((kind_ == ClockKind::time_of_day && last - time > 0.5 * day_s) || passes_midnight(i)) {
             offset_s_ += day_s;
             time += day_s;
             midnight_.add(lines_[i]);
@@ -96,6 +96,12 @@ class Builder {
             time = step_over(i, last, time);
         }
         keep(i, time);
+    }
+
+    // Seconds since midnight, whatever the column calls them: from the day's last minute to its first.
+    [[nodiscard]] bool passes_midnight(std::size_t i) const {
+        if (i == 0 || !(reading_s_[i - 1] <= day_s && day_s - reading_s_[i - 1] < pause_s)) return false;
+        return reading_s_[i] >= 0.0 && reading_s_[i] < pause_s;
     }
 
     // A pause, or a clock that was set: receivers begin at some default date until the first fix.  The session then

@@ -41,6 +41,10 @@ constexpr std::array spellings{
     Spelling{"μs", Unit::microsecond},
     Spelling{"usec", Unit::microsecond},
     Spelling{"microseconds", Unit::microsecond},
+    Spelling{"ns", Unit::nanosecond},
+    Spelling{"nsec", Unit::nanosecond},
+    Spelling{"nanoseconds", Unit::nanosecond},
+    Spelling{"nanos", Unit::nanosecond},
     Spelling{"min", Unit::minute, false},
     Spelling{"minutes", Unit::minute},
     Spelling{"m", Unit::metre},
@@ -51,6 +55,9 @@ constexpr std::array spellings{
     Spelling{"metri", Unit::metre},
     Spelling{"metros", Unit::metre},
     Spelling{"km", Unit::kilometre},
+    Spelling{"kilometers", Unit::kilometre},
+    Spelling{"kilometres", Unit::kilometre},
+    Spelling{"kilometer", Unit::kilometre},
     Spelling{"cm", Unit::centimetre},
     Spelling{"mm", Unit::millimetre},
     Spelling{"ft", Unit::foot},
@@ -97,6 +104,8 @@ constexpr std::array spellings{
     Spelling{"m/s^2", Unit::metre_per_second_squared},
     Spelling{"m/s/s", Unit::metre_per_second_squared},
     Spelling{"m/s**2", Unit::metre_per_second_squared},
+    Spelling{"ms2", Unit::metre_per_second_squared},
+    Spelling{"mss", Unit::metre_per_second_squared},
     Spelling{"mps2", Unit::metre_per_second_squared},
     Spelling{"ms-2", Unit::metre_per_second_squared},
     Spelling{"ms^-2", Unit::metre_per_second_squared},
@@ -108,6 +117,10 @@ constexpr std::array spellings{
     Spelling{"g's", Unit::standard_gravity},
     Spelling{"g0", Unit::standard_gravity},
     Spelling{"gee", Unit::standard_gravity},
+    Spelling{"gforce", Unit::standard_gravity},
+    Spelling{"g-force", Unit::standard_gravity},
+    Spelling{"gn", Unit::standard_gravity, false},
+    Spelling{"gravity", Unit::standard_gravity, false},
     Spelling{"mg", Unit::milli_gravity},
     Spelling{"ft/s2", Unit::foot_per_second_squared},
     Spelling{"ft/s²", Unit::foot_per_second_squared},
@@ -223,8 +236,51 @@ std::string without_blanks(std::string_view text) {
     return kept;
 }
 
+// "Meters/second", "kilometres per hour", "feet/sec": a length's and a time's word to a unit of speed.
+std::string speed_in_symbols(const std::string& plain) {
+    constexpr auto lengths = std::to_array<std::pair<std::string_view, std::string_view>>({{"meters", "m"},
+                                                                                           {"metres", "m"},
+                                                                                           {"meter", "m"},
+                                                                                           {"metre", "m"},
+                                                                                           {"m", "m"},
+                                                                                           {"kilometers", "km"},
+                                                                                           {"kilometres", "km"},
+                                                                                           {"kilometer", "km"},
+                                                                                           {"kilometre", "km"},
+                                                                                           {"kms", "km"},
+                                                                                           {"km", "km"},
+                                                                                           {"miles", "mi"},
+                                                                                           {"mile", "mi"},
+                                                                                           {"mi", "mi"},
+                                                                                           {"feet", "ft"},
+                                                                                           {"foot", "ft"},
+                                                                                           {"ft", "ft"}});
+    constexpr auto times = std::to_array<std::pair<std::string_view, std::string_view>>({{"second", "s"},
+                                                                                         {"seconds", "s"},
+                                                                                         {"sec", "s"},
+                                                                                         {"s", "s"},
+                                                                                         {"hour", "h"},
+                                                                                         {"hours", "h"},
+                                                                                         {"hr", "h"},
+                                                                                         {"h", "h"}});
+    std::size_t mark = plain.find("per");
+    std::size_t behind = mark + 3;
+    if (mark == std::string::npos) {
+        mark = plain.find('/');
+        behind = mark + 1;
+    }
+    if (mark == std::string::npos) return plain;
+    const auto symbol = [](const auto& table, std::string_view word) {
+        const auto found = std::ranges::find(table, word, [](const auto& pair) { return pair.first; });
+        return found == table.end() ? std::string_view() : found->second;
+    };
+    const auto length = symbol(lengths, std::string_view(plain).substr(0, mark));
+    const auto time = symbol(times, std::string_view(plain).substr(behind));
+    return length.empty() || time.empty() ? plain : std::string(length) + "/" + std::string(time);
+}
+
 const Spelling* find_spelling(std::string_view text) {
-    const std::string plain = without_blanks(folded(text));
+    const std::string plain = speed_in_symbols(without_blanks(folded(text)));
     const auto found = std::ranges::find(spellings, plain, &Spelling::text);
     return found == spellings.end() ? nullptr : &*found;
 }
@@ -239,7 +295,9 @@ std::string_view unbracketed(std::string_view text) {
     return text;
 }
 
+// A bracket that holds a known unit comes before one that holds another short word.
 std::optional<NameAndUnit> part_at_bracket(std::string_view header) {
+    std::optional<NameAndUnit> unknown;
     for (const auto& [open, close] : brackets) {
         const std::size_t from = header.rfind(open);
         const std::size_t to = from == std::string_view::npos ? from : header.find(close, from);
@@ -253,9 +311,10 @@ std::optional<NameAndUnit> part_at_bracket(std::string_view header) {
         const bool foreign_words = !unit && inside.size() > 8;
         if (inside.empty() || foreign_words) continue;
         if (!unit && name.empty()) continue;
-        return NameAndUnit{name, std::string(inside), unit};
+        if (unit) return NameAndUnit{name, std::string(inside), unit};
+        if (!unknown) unknown = NameAndUnit{name, std::string(inside), unit};
     }
-    return std::nullopt;
+    return unknown;
 }
 
 std::optional<NameAndUnit> part_at_last_word(std::string_view header) {
@@ -286,6 +345,11 @@ std::optional<Unit> parse_unit(std::string_view text) {
     if (inside.empty()) return std::nullopt;
     const Spelling* spelling = find_spelling(inside);
     return spelling ? std::optional(spelling->unit) : std::nullopt;
+}
+
+std::optional<Unit> unit_behind_number(std::string_view text) {
+    const Spelling* spelling = find_spelling(text);
+    return spelling && spelling->as_last_word ? std::optional(spelling->unit) : std::nullopt;
 }
 
 NameAndUnit part_name_and_unit(std::string_view header) {

@@ -14,6 +14,9 @@ namespace lapwright::import {
 // UTF-8 in; case, blanks, dots and brackets around it do not matter.  Nothing where the text is no unit known here.
 [[nodiscard]] std::optional<base::Unit> parse_unit(std::string_view text);
 
+// The same for what stands behind a number in a cell; letters that are more likely to be something else are none.
+[[nodiscard]] std::optional<base::Unit> unit_behind_number(std::string_view text);
+
 struct NameAndUnit {
     std::string name;
     std::string unit_text;          // as written, empty where there is none

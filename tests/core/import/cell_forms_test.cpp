@@ -38,7 +38,13 @@ TEST(Moment, ReadsDates) {
     }
     EXPECT_TRUE(read_date("05/04/2026")->day_and_month_unsure);
     EXPECT_FALSE(read_date("04/04/2026")->day_and_month_unsure);
-    for (const char* text : {"", "2026-13-01", "2026-02-30", "31.04.2026", "1.2", "2026", "2026-05", "99999999"})
+    for (const char* text : {"16-May-2026", "16 May 26", "May 16, 2026", "16. Mai 2026", "16-mai-2026",
+                             "16 de mayo de 2026", "16 maggio 2026", "16 mei 2026", "Sat 16 May 2026"}) {
+        ASSERT_TRUE(read_date(text)) << text;
+        EXPECT_EQ(read_date(text)->days, day) << text;
+    }
+    for (const char* text : {"", "2026-13-01", "2026-257-01", "2026-01-257", "01/257/2026", "16-Mayday-2026",
+                             "May 2026", "2026-02-30", "31.04.2026", "1.2", "2026", "2026-05", "99999999"})
         EXPECT_FALSE(read_date(text)) << text;
 }
 
@@ -51,6 +57,13 @@ TEST(Moment, ReadsZones) {
         EXPECT_TRUE(read_moment(text)->zone_known) << text;
     }
     EXPECT_FALSE(read_moment("2026-05-16 12:00:00")->zone_known);
+    for (const char* text :
+         {"16-May-2026 12:00:00.000", "16.05.2026, 12:00", "2026/05/16-12:00:00", "May 16, 2026 12:00:00 PM",
+          "Sat May 16 14:00:00 GMT+02:00 2026", "Sat May 16 12:00:00 CET 2026", "16 août 2026 12:00"}) {
+        ASSERT_TRUE(read_moment(text)) << text;
+        const double later = std::string_view(text).find("ao") == std::string_view::npos ? 0.0 : 92.0 * 86400.0;
+        EXPECT_DOUBLE_EQ(read_moment(text)->unix_s, noon + later) << text;
+    }
 }
 
 TEST(Day, HasNoMoreThanItsHours) {

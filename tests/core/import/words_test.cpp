@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Names and units as headers write them.
 #include "core/import/column_names.h"
+#include "core/import/import.h"
 #include "core/import/units_in_text.h"
 #include "core/import/words.h"
 
@@ -55,6 +56,69 @@ TEST(ColumnNames, KnowsSixLanguages) {
         const auto found = meaning_of_name(name);
         ASSERT_TRUE(found) << name;
         EXPECT_EQ(found->meaning, meaning) << name;
+    }
+}
+
+// Every name that a unit makes clear, with every way of writing that unit.
+TEST(ColumnNames, AreKnownWithEachSpellingOfTheirUnits) {
+    struct Kind {
+        Meaning meaning;
+        std::vector<std::string> names;
+        std::vector<std::string> units;
+    };
+    const std::vector<Kind> kinds{
+        {Meaning::lateral_acceleration,
+         {"Lateral", "Lat", "Lateral acceleration", "Lat Acc", "Quer", "Querbeschleunigung", "Accélération latérale",
+          "Latérale", "Aceleración lateral", "Accelerazione laterale", "Laterale", "Dwarsversnelling", "Dwars",
+          "Transversale", "Acc_Y", "Accel (Y axis)"},
+         {"g", "G", "g's", "m/s²", "m/s^2", "m/s2", "m/s/s", "mg", "ms-2"}},
+        {Meaning::longitudinal_acceleration,
+         {"Longitudinal", "Long", "Inline", "Inline acc", "Forward", "Längs", "Längsbeschleunigung",
+          "Accélération longitudinale", "Aceleración longitudinal", "Accelerazione longitudinale", "Langsversnelling",
+          "Longitudinaal", "Acc_X", "Accel (X axis)"},
+         {"g", "G", "m/s²", "m/s^2", "m/s2", "mg"}},
+        {Meaning::yaw_rate,
+         {"Yaw rate", "Yaw", "Gierrate", "Lacet", "Vitesse de lacet", "Velocità imbardata", "Giersnelheid"},
+         {"deg/s", "°/s", "rad/s", "dps"}},
+        {Meaning::speed,
+         {"Speed", "GPS Speed", "Geschwindigkeit", "Vitesse", "Velocidad", "Velocità", "Snelheid"},
+         {"km/h", "kph", "mph", "m/s", "Meters/second", "miles per hour", "kilometres/hour", "knots", "kn", "ft/s"}},
+    };
+    for (const Kind& kind : kinds)
+        for (const auto& name : kind.names)
+            for (const auto& unit : kind.units)
+                for (const auto& header :
+                     {name + " (" + unit + ")", name + " [" + unit + "]", name + "(" + unit + ")"}) {
+                    const auto text = "time (s)," + header + ",x1\n0.0,1,7\n0.1,0.5,7\n0.2,0.7,7\n0.3,0.2,7\n";
+                    const auto recording = import_bytes(text, "names.csv");
+                    ASSERT_TRUE(recording.ok()) << header;
+                    ASSERT_EQ(recording->channels.front().meaning, kind.meaning) << header;
+                    EXPECT_NEAR(recording->channels.front().values.front(), base::to_si(1.0, *parse_unit(unit)), 1e-12)
+                        << header;
+                }
+}
+
+TEST(ColumnNames, SayTheirUnitThemselves) {
+    struct Case {
+        std::string_view header;
+        Meaning meaning;
+        Unit unit;
+    };
+    for (const auto& [header, meaning, unit] : std::initializer_list<Case>{
+             {"G(x)", Meaning::longitudinal_acceleration, Unit::standard_gravity},
+             {"Lat G", Meaning::lateral_acceleration, Unit::standard_gravity},
+             {"Lateral g", Meaning::lateral_acceleration, Unit::standard_gravity},
+             {"Inline g", Meaning::longitudinal_acceleration, Unit::standard_gravity},
+             {"GLat", Meaning::lateral_acceleration, Unit::standard_gravity},
+             {"MPH", Meaning::speed, Unit::mile_per_hour},
+             {"km/h", Meaning::speed, Unit::kilometre_per_hour},
+             {"RPM", Meaning::engine_speed, Unit::revolution_per_minute},
+         }) {
+        const auto text = "time (s)," + std::string(header) + "\n0.0,1\n0.1,0.5\n0.2,0.7\n";
+        const auto recording = import_bytes(text, "names.csv");
+        ASSERT_TRUE(recording.ok()) << header;
+        EXPECT_EQ(recording->channels.front().meaning, meaning) << header;
+        EXPECT_EQ(recording->channels.front().source_unit, unit) << header;
     }
 }
 
