@@ -2,6 +2,7 @@
 #include "core/import/assemble.h"
 
 #include "core/import/absent_codes.h"
+#include "core/import/agreement.h"
 #include "core/import/channel_build.h"
 #include "core/import/facts.h"
 #include "core/import/moment.h"
@@ -208,8 +209,6 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     recording.car = session.car;
     recording.track = session.track;
     recording.facts = layout.facts;
-    tell_doubts(recording, layout, guesses);
-    tell_guessed_units(recording, guesses);
     tell_damage(recording, table, guesses);
     if (table.lines.size() < 2)
         return base::Error{ErrorCode::not_a_table,
@@ -252,6 +251,7 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     recording.warnings.insert(recording.warnings.end(), positions.begin(), positions.end());
 
     keep_rows(table.lines, axis.rows);
+    std::vector<std::size_t> columns; // of each channel
     SharedRows rows(std::move(axis.time_s), std::move(table.lines));
     for (std::size_t i = 0; i < guesses.size(); ++i) {
         if (guesses[i].role != Role::channel || guesses[i].form == CellForm::text) continue;
@@ -266,9 +266,16 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
         channel.source_unit = guesses[i].unit;
         channel.source_unit_text = guesses[i].unit_text;
         rows.attach(channel, std::move(column.values), column.absent > 0);
-        if (channel.size() > 0) recording.channels.push_back(std::move(channel));
+        if (channel.size() == 0) continue;
+        recording.channels.push_back(std::move(channel));
+        columns.push_back(i);
     }
     if (!base::go_on(progress, assembling, 0.99)) return base::cancelled();
+    std::vector<ColumnGuess> settled = guesses;
+    const auto contradictions = hold_together(recording, settled, columns);
+    recording.warnings.insert(recording.warnings.begin(), contradictions.begin(), contradictions.end());
+    tell_doubts(recording, layout, settled);
+    tell_guessed_units(recording, settled);
     const auto trust = tell_trust(recording);
     recording.warnings.insert(recording.warnings.end(), trust.begin(), trust.end());
     if (!base::go_on(progress, assembling, 1.0)) return base::cancelled();

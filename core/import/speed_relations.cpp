@@ -118,6 +118,27 @@ class Relations {
         }
     }
 
+    // Latitude and longitude under each other's name: the one is beyond 90°, or only exchanged do they fit the speed.
+    void settle_exchange() {
+        const auto latitude = find(Meaning::latitude);
+        const auto longitude = find(Meaning::longitude);
+        if (!latitude || !longitude || guesses_[*latitude].form != CellForm::number ||
+            guesses_[*longitude].form != CellForm::number || guesses_[*latitude].scale != 1.0)
+            return;
+        const double quarter = guesses_[*latitude].unit == Unit::degree ? 90.0 : 0.5 * base::pi;
+        const bool impossible = values_[*latitude].largest > quarter && values_[*latitude].largest <= 2.0 * quarter &&
+                                values_[*longitude].largest <= quarter;
+        if (!impossible && !only_exchanged_fits()) return;
+        guesses_[*latitude].meaning = Meaning::longitude;
+        guesses_[*longitude].meaning = Meaning::latitude;
+        for (const std::size_t i : {*latitude, *longitude})
+            guesses_[i].doubt = impossible
+                                    ? "latitudes end at 90°: latitude and longitude are taken exchanged"
+                                    : "latitude and longitude fit the speed only when they are exchanged: taken so";
+        std::swap(latitude_, longitude_);
+        if (!latitude_.empty()) speed_mps_ = speed_by_positions(samples_, time_s_, latitude_, longitude_);
+    }
+
     void settle_speeds() {
         for (std::size_t i = 0; i < guesses_.size(); ++i)
             if (is_speed(guesses_[i]) && guesses_[i].unit_written) check_written(i);
@@ -185,6 +206,22 @@ class Relations {
                       std::string(base::symbol(fit.unit)) + ": taken as written";
     }
 
+    [[nodiscard]] bool only_exchanged_fits() const {
+        if (latitude_.empty()) return false;
+        const auto exchanged = speed_by_positions(samples_, time_s_, longitude_, latitude_);
+        const auto misfit = [](const std::optional<Ratio>& ratio, double factor) {
+            return ratio ? std::abs(ratio->middle * factor - 1.0) + ratio->spread : 0.0;
+        };
+        for (std::size_t i = 0; i < guesses_.size(); ++i) {
+            if (!is_speed(guesses_[i]) || !guesses_[i].unit_written) continue;
+            const double factor = base::definition(guesses_[i].unit).factor;
+            const double as_named = misfit(ratio_to_speed(values_[i].numbers, speed_mps_), factor);
+            const auto other = ratio_to_speed(values_[i].numbers, exchanged);
+            return as_named > bad_fit && other && misfit(other, factor) < good_fit;
+        }
+        return false;
+    }
+
     // Without positions a speed with a unit is the measure for the others.
     void use_written_speed() {
         if (!speed_mps_.empty()) return;
@@ -225,6 +262,7 @@ class Relations {
 void relate_speeds(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values, const Samples& samples) {
     Relations relations(guesses, values, samples);
     relations.settle_positions();
+    relations.settle_exchange();
     relations.settle_speeds();
     relations.find_unnamed_speed();
     relations.settle_distance();

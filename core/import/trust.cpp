@@ -160,7 +160,7 @@ std::optional<double> wheel_speed_scale(const Recording& recording) {
 }
 
 bool asks(const Recording& recording) {
-    static constexpr std::array<std::string_view, 4> questions{"column_unsure", "column_left_out",
+    static constexpr std::array<std::string_view, 5> questions{"column_unsure", "column_left_out", "speed_contradicts",
                                                                "decimal_mark_unsure", "no_header"};
     return std::ranges::any_of(recording.warnings, [](const Warning& warning) {
         return std::ranges::find(questions, warning.code) != questions.end();

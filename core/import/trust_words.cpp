@@ -19,11 +19,11 @@ using recording::Channel;
 constexpr std::array<std::string_view, 8> guessed_codes{"column_unsure",       "unit_unknown", "units_guessed",
                                                         "decimal_mark_unsure", "no_header",    "zone_unknown",
                                                         "date_unsure",         "date_unknown"};
-constexpr std::array<std::string_view, 17> left_out_codes{
-    "comments_skipped",        "no_value_code",  "rows_wrong_width",  "rows_without_values", "cells_not_readable",
-    "header_repeated",         "tail_empty",     "rows_without_time", "stamps_duplicated",   "stamps_backwards",
-    "positions_off_the_globe", "xml_broken",     "checksum_wrong",    "not_a_sentence",      "without_fix",
-    "encoding_damaged",        "column_left_out"};
+constexpr std::array<std::string_view, 18> left_out_codes{
+    "speed_contradicts",  "comments_skipped",        "no_value_code",  "rows_wrong_width",  "rows_without_values",
+    "cells_not_readable", "header_repeated",         "tail_empty",     "rows_without_time", "stamps_duplicated",
+    "stamps_backwards",   "positions_off_the_globe", "xml_broken",     "checksum_wrong",    "not_a_sentence",
+    "without_fix",        "encoding_damaged",        "column_left_out"};
 constexpr std::array<std::string_view, 6> mended_codes{"midnight_passed", "clock_jumped",     "time_per_lap",
                                                        "stamps_coarse",   "recording_paused", "speed_derived"};
 
