@@ -27,17 +27,19 @@ constexpr std::size_t enough_places = 30;
 constexpr double agrees = 0.2;       // off by less, a speed is believed
 constexpr double good_fit = 0.05;    // mph and knots are 15 % apart
 constexpr double same_motion = 0.15; // spread of the ratios of two speeds of one motion
+// Two speeds over the ground agree this well: then knots are told from mph.
+constexpr double close_motion = 0.05;
+constexpr double close_fit = 0.02;
 constexpr double unrelated = 0.2;
 constexpr double shortest_lap_s = 5.0;
 
-// The channel by a straight line; NaN outside it.
+// The sample next to that time, not smoothed with its neighbour; NaN outside the channel.
 double value_at(const Channel& channel, double time_s) {
     const auto& stamps = *channel.time_s;
     const auto behind = std::ranges::lower_bound(stamps, time_s);
     if (behind == stamps.end() || behind == stamps.begin()) return std::numeric_limits<double>::quiet_NaN();
     const auto i = static_cast<std::size_t>(behind - stamps.begin());
-    const double part = (time_s - stamps[i - 1]) / (stamps[i] - stamps[i - 1]);
-    return channel.values[i - 1] + part * (channel.values[i] - channel.values[i - 1]);
+    return channel.values[stamps[i] - time_s < time_s - stamps[i - 1] ? i : i - 1];
 }
 
 struct Place {
@@ -88,27 +90,28 @@ class Speeds {
         const auto ratio = ratio_to_speed(beside, ground_.speed_mps);
         if (!ratio || !std::isfinite(ratio->middle)) return;
         const bool steady = ratio->spread <= same_motion;
-        const bool fits = std::abs(ratio->middle - 1.0) < agrees;
-        if (steady && fits) return settle_doubt(guess, *ratio);
-        if (!steady && !(ratio->spread > unrelated) && fits) return;
-        const UnitFit unit = unit_of_ratio(ratio->middle / base::definition(guess.unit).factor);
-        const bool other_unit = steady && unit.misfit < good_fit;
-        if (other_unit && !guess.unit_written && !guess.settled) return rescale(channel, guess, unit.unit);
-        warnings.push_back({"speed_contradicts",
-                            "column \"" + guess.name + "\": " + contradiction(*ratio, steady, other_unit, unit.unit) +
-                                (guess.settled ? ", which a person has said it is" : ": not used as a speed"),
-                            {}});
-        if (guess.settled) return;
+        const double off = std::abs(ratio->middle - 1.0);
+        const UnitFit fit = unit_of_ratio(ratio->middle / base::definition(guess.unit).factor);
+        const bool same = ratio->spread <= close_motion && fit.misfit < close_fit && off > 5.0 * close_fit;
+        if (off < agrees && ratio->spread <= unrelated && !same) return settle_doubt(guess, *ratio);
+        const auto unit = steady && fit.misfit < good_fit ? std::optional(fit.unit) : std::nullopt;
+        if (unit && !guess.unit_written && !guess.settled) return rescale(channel, guess, *unit);
+        const std::string what = "column \"" + guess.name + "\": " + contradiction(guess, *ratio, steady, unit);
+        if (guess.settled) return warnings.push_back({"speed_said", what + ", as a person has said", {}});
+        if (unit) rescale(channel, guess, *unit);
+        if (!unit) guess.meaning = channel.meaning = Meaning::other;
         guess.doubt.clear();
-        guess.meaning = Meaning::other;
-        channel.meaning = Meaning::other;
+        warnings.push_back({"speed_contradicts", what + (unit ? "" : ": not used as a speed"), {}});
     }
 
-    static std::string contradiction(const Ratio& ratio, bool steady, bool other_unit, Unit unit) {
+    static std::string contradiction(const ColumnGuess& guess, const Ratio& ratio, bool steady,
+                                     std::optional<Unit> unit) {
         if (!steady) return "it does not follow the speed between the positions";
-        const std::string times =
-            "it reads " + base::fixed_text(ratio.middle, 2) + " times the speed between the positions";
-        return other_unit ? times + ", as if it were in " + std::string(base::symbol(unit)) : times;
+        if (unit && guess.settled)
+            return "it fits the positions in " + std::string(base::symbol(*unit)) + ", but is taken in " +
+                   std::string(base::symbol(guess.unit));
+        if (unit) return written_otherwise(guess.unit_text, *unit);
+        return "it reads " + base::fixed_text(ratio.middle, 2) + " times the speed between the positions";
     }
 
     static void settle_doubt(ColumnGuess& guess, const Ratio& ratio) {

@@ -128,7 +128,7 @@ class Relations {
         const double quarter = guesses_[*latitude].unit == Unit::degree ? 90.0 : 0.5 * base::pi;
         const bool impossible = values_[*latitude].largest > quarter && values_[*latitude].largest <= 2.0 * quarter &&
                                 values_[*longitude].largest <= quarter;
-        if (!impossible && !only_exchanged_fits()) return;
+        if (!impossible && !(values_[*longitude].largest <= quarter && only_exchanged_fits())) return;
         guesses_[*latitude].meaning = Meaning::longitude;
         guesses_[*longitude].meaning = Meaning::latitude;
         for (const std::size_t i : {*latitude, *longitude})
@@ -202,8 +202,8 @@ class Relations {
         const UnitFit fit = unit_of_ratio(ratio->middle);
         if (misfit < bad_fit || ratio->spread > same_motion || fit.unit == guess.unit || fit.misfit > good_fit) return;
         guess.confidence = 0.4;
-        guess.doubt = "its unit is written as " + guess.unit_text + ", but it fits the positions in " +
-                      std::string(base::symbol(fit.unit)) + ": taken as written";
+        guess.unit = fit.unit;
+        guess.doubt = written_otherwise(guess.unit_text, fit.unit);
     }
 
     [[nodiscard]] bool only_exchanged_fits() const {

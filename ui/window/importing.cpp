@@ -8,6 +8,7 @@
 
 #include <QFile>
 #include <QWidget>
+#include <span>
 
 namespace lapwright::window {
 
@@ -27,12 +28,14 @@ Importing::Importing(bridge::Worker& worker, const std::string& recipe_folder, Q
 }
 
 void Importing::note_session(const QString& path, const recording::Recording& recording) {
+    if (!seen_.contains(path)) seen_ << path;
     if (import::asks(recording) && !asked_.contains(path) && !waiting_.contains(path)) waiting_ << path;
 }
 
 void Importing::note_refusal(const QString& path, const base::Error& error) {
-    const bool answer_helps =
-        error.code == base::ErrorCode::time_not_usable || error.code == base::ErrorCode::no_motion;
+    if (!seen_.contains(path)) seen_ << path;
+    const bool answer_helps = error.code == base::ErrorCode::time_not_usable ||
+                              error.code == base::ErrorCode::no_motion || error.code == base::ErrorCode::no_laps;
     // There is no session from which a person could ask for the dialog: it comes until it is cancelled.
     if (answer_helps && !waiting_.contains(path)) waiting_ << path;
 }
@@ -59,10 +62,25 @@ void Importing::open(const QString& path, bool by_itself) {
             [this, path](const import::Options& options) { worker_.preview(path, options); });
     connect(dialog_, &QDialog::finished, this, [this, path](int result) {
         dialog_.clear();
-        if (result == QDialog::Accepted) Q_EMIT read_again(path);
+        if (result == QDialog::Accepted) answered_for(path);
         Q_EMIT answered();
     });
     dialog_->open_file(path, import::recipe_for(QFile::encodeName(path).toStdString(), folder_.list().recipes));
+}
+
+// What was said of one file holds for the others of its shape that were read before, or wait to be asked about.
+void Importing::answered_for(const QString& path) {
+    const auto recipes = folder_.list().recipes;
+    const auto said = import::recipe_for(QFile::encodeName(path).toStdString(), recipes);
+    const auto kept = said ? folder_.find(*said) : std::nullopt;
+    Q_EMIT read_again(path);
+    if (!kept) return;
+    for (const QString& other : QStringList(seen_)) {
+        if (other == path || !import::recipe_for(QFile::encodeName(other).toStdString(), std::span(&*kept, 1)))
+            continue;
+        waiting_.removeAll(other);
+        Q_EMIT read_again(other);
+    }
 }
 
 void Importing::opened_preview(const QString& path, const bridge::PreviewPointer& preview) {

@@ -46,12 +46,14 @@ class Importing : public QObject {
     void show_recipes();
 
   Q_SIGNALS:
-    void read_again(const QString& path);  // the answer is kept: the file means something else now
+    // The answer is kept: this file means something else now, and so does each other one of its shape.
+    void read_again(const QString& path);
     void answered();                       // kept or not, the next may ask
     void refused(const QString& sentence); // there is nothing to be asked of this file
 
   private:
     void open(const QString& path, bool by_itself);
+    void answered_for(const QString& path);
     void opened_preview(const QString& path, const bridge::PreviewPointer& preview);
 
     bridge::Worker& worker_;
@@ -61,6 +63,7 @@ class Importing : public QObject {
     theme::Palette palette_ = theme::paper();
     QStringList waiting_;
     QSet<QString> asked_;
+    QStringList seen_; // files, read or refused
     QPointer<dialogs::ColumnDialog> dialog_;
     bool by_itself_ = false;
 };

@@ -53,9 +53,8 @@ TEST(Agreement, ASpeedThatContradictsThePositionsIsNoSpeed) {
     for (std::uint64_t seed = 1; seed <= 10; ++seed) {
         drawn::Engine engine(seed);
         const auto drive = drawn::drive(engine, rates[seed % rates.size()], 120.0);
-        // Written as km/h: another unit, a part of it, an engine's, noise.
-        const std::vector<Cells> wrong{number("speed (km/h)", &DriveRow::speed_mps, 1.0, 2),
-                                       number("speed (km/h)", &DriveRow::speed_mps, 3.6 * 1.4, 2),
+        // Written as km/h: a part of it, an engine's, noise.
+        const std::vector<Cells> wrong{number("speed (km/h)", &DriveRow::speed_mps, 3.6 * 1.35, 2),
                                        number("speed (km/h)", &DriveRow::engine_hz, 60.0, 1),
                                        {"speed (km/h)", [&](const DriveRow&, std::size_t) {
                                             return base::fixed_text(drawn::between(engine, 0.0, 200.0), 1);
@@ -68,6 +67,24 @@ TEST(Agreement, ASpeedThatContradictsThePositionsIsNoSpeed) {
             EXPECT_EQ(recording->find(Meaning::speed), nullptr) << "seed " << seed;
             EXPECT_TRUE(is_told(*recording, "speed_contradicts")) << "seed " << seed;
             EXPECT_TRUE(asks(*recording));
+        }
+    }
+}
+
+TEST(Agreement, AUnitThatIsWrittenWronglyIsTheOneThatFits) {
+    for (std::uint64_t seed = 1; seed <= 10; ++seed) {
+        drawn::Engine engine(seed);
+        const auto drive = drawn::drive(engine, rates[seed % rates.size()], 120.0);
+        for (const auto& [header, factor] : std::initializer_list<std::pair<const char*, double>>{
+                 {"speed (km/h)", 1.0}, {"speed (mph)", 3.6}, {"speed (m/s)", 3.6}, {"speed (kn)", 1.0 / 0.44704}}) {
+            auto columns = placed();
+            columns.push_back(number(header, &DriveRow::speed_mps, factor, 3));
+            const auto recording = import_bytes(table_of(drive, columns), "drawn.csv");
+            ASSERT_TRUE(recording.ok());
+            const auto* const speed = recording->find(Meaning::speed);
+            ASSERT_NE(speed, nullptr) << header << " seed " << seed;
+            EXPECT_NEAR(speed->values[20], drive.rows[20].speed_mps, 2e-3) << header << " seed " << seed;
+            EXPECT_TRUE(asks(*recording)) << header << " seed " << seed;
         }
     }
 }

@@ -8,6 +8,8 @@
 #include <cstddef>
 #include <numbers>
 #include <random>
+#include <tuple>
+#include <utility>
 #include <vector>
 
 namespace lapwright::import::drawn {

@@ -3,9 +3,18 @@
 #include "core/import/import.h"
 #include "core/import/limits.h"
 
+#include "core/base/number_text.h"
+
 #include <gtest/gtest.h>
 
+#include <cstdlib>
+#include <fstream>
+#include <random>
 #include <string>
+
+#if defined(__linux__)
+#include <sys/resource.h>
+#endif
 
 namespace lapwright::import {
 namespace {
@@ -56,6 +65,48 @@ TEST(Limits, QuotesThatAreNeverClosedTakeNoLonger) {
     const auto result = import_bytes(text, "quotes.csv");
     ASSERT_TRUE(result.ok());
     EXPECT_EQ(result->find(recording::Meaning::speed)->size(), 100'000U);
+}
+
+// Twelve times the file and 300 MB, in a process that gets no more.
+void import_within_bound(const std::string& bytes) {
+#if defined(__linux__)
+    std::size_t pages = 0;
+    std::ifstream("/proc/self/statm") >> pages;
+    const rlim_t bound = pages * 4096U + 12U * bytes.size() + 300'000'000U;
+    const rlimit limit{bound, bound};
+    setrlimit(RLIMIT_AS, &limit);
+#endif
+    Options options;
+    options.threads = 2;
+    const auto result = import_bytes(bytes, "drawn");
+    const bool starved = !result.ok() && result.error().what.find("memory") != std::string::npos;
+    std::_Exit(starved ? 1 : 0);
+}
+
+TEST(Limits, MemoryStaysWithinTwelveTimesTheFileAnd300MB) {
+#if defined(__SANITIZE_ADDRESS__) || !defined(__linux__)
+    GTEST_SKIP() << "the sanitizer reserves all addresses";
+#endif
+    std::mt19937_64 engine(11);
+    const std::string header = "time (s)," + row_of(80, "channel");
+    std::string line_ends = header + row_of(81, "1") + row_of(81, "2") + row_of(81, "3") + row_of(81, "4");
+    line_ends += std::string(20'000'000, '\n');
+    std::string early = "time (s),a,b,c,d,e,f,g\n";
+    std::string blanks = header;
+    std::string points = "<gpx><trk><trkseg>";
+    for (int i = 0; i < 60'000; ++i) {
+        const std::string time = base::fixed_text(0.01 * i, 2);
+        early += time + (engine() % 2 == 0 ? ",1\n" : ",1,2\n");
+        if (i % 2 == 0) {
+            blanks += time;
+            for (int k = 0; k < 80; ++k)
+                blanks += engine() % 8 == 0 ? "," : ",1";
+            blanks += '\n';
+        }
+        points += "<trkpt lat=\"52\" lon=\"1\"><time>2026-05-16T10:00:" + time.substr(0, 2) + "Z</time></trkpt>";
+    }
+    for (const std::string& bytes : {line_ends, early, blanks, points})
+        EXPECT_EXIT(import_within_bound(bytes), testing::ExitedWithCode(0), "") << bytes.substr(0, 60);
 }
 
 } // namespace
