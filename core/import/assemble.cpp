@@ -37,14 +37,18 @@ void warn(Recording& recording, const std::string& code, const std::string& mess
         recording.warnings.push_back({code, message + " (" + lines_text(tally) + ")", tally.first_lines.front()});
 }
 
-void tell_damage(Recording& recording, const Table& table, const std::vector<ColumnGuess>& guesses) {
+void tell_damage(Recording& recording, const Table& table, const Layout& layout,
+                 const std::vector<ColumnGuess>& guesses) {
     warn(recording, "rows_wrong_width",
          counted(table.wrong_width.count, "row has", "rows have") + " too few or too many cells and was left out",
          table.wrong_width);
     warn(recording, "rows_without_values",
          counted(table.text_rows.count, "line holds", "lines hold") + " no values and was left out", table.text_rows);
-    warn(recording, "header_repeated",
-         "the header stands again " + counted(table.repeated_headers.count, "time", "times"), table.repeated_headers);
+    LineTally headers;
+    for (const std::uint32_t line : layout.headers_before)
+        headers.add(line);
+    headers.add(table.repeated_headers);
+    warn(recording, "header_repeated", "the header stands again " + counted(headers.count, "time", "times"), headers);
     warn(recording, "comments_skipped",
          counted(table.comments.count, "line is a comment", "lines are comments") + " and left out", table.comments);
     for (std::size_t i = 0; i < guesses.size(); ++i)
@@ -209,7 +213,7 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     recording.car = session.car;
     recording.track = session.track;
     recording.facts = layout.facts;
-    tell_damage(recording, table, guesses);
+    tell_damage(recording, table, layout, guesses);
     if (table.lines.size() < 2)
         return base::Error{ErrorCode::not_a_table,
                            {name, layout.data_line, ""},

@@ -65,11 +65,15 @@ std::optional<double> seconds_of(std::optional<Date> date) {
 }
 
 // The forms in the order in which they are tried: a date or a clock reading is never a number, but a packed one is.
-std::vector<CellForm> forms_for(Role role) {
+std::vector<CellForm> forms_for(Role role, Meaning meaning) {
     if (role == Role::date) return {CellForm::date, CellForm::packed_date, CellForm::moment};
     if (role == Role::north_south || role == Role::east_west) return {CellForm::hemisphere};
-    return {CellForm::number,     CellForm::clock, CellForm::moment,          CellForm::date,
-            CellForm::hemisphere, CellForm::angle, CellForm::number_with_unit};
+    using enum CellForm;
+    // "0.5 s" is half a second of a time and half a degree south of a latitude.
+    const bool angle_first =
+        role == Role::channel && (meaning == Meaning::other || recording::quantity(meaning) == base::Quantity::angle);
+    if (angle_first) return {number, clock, moment, date, hemisphere, angle, number_with_unit};
+    return {number, clock, moment, date, number_with_unit, hemisphere, angle};
 }
 
 // The first cell with a unit; nothing where others measure another quantity.
@@ -144,7 +148,7 @@ ColumnValues judge_column(const Samples& samples, std::size_t column, NumberStyl
     ColumnValues values;
     for (const SampleRow& row : samples.rows)
         if (!means_absent(row[column])) ++values.filled;
-    for (const CellForm form : forms_for(role)) {
+    for (const CellForm form : forms_for(role, meaning)) {
         std::vector<double> numbers;
         std::size_t read = 0;
         for (const SampleRow& row : samples.rows) {

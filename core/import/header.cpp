@@ -100,6 +100,10 @@ void read_commented_header(Layout& layout, const std::vector<HeadLine>& head, st
 void read_facts(Layout& layout, const std::vector<HeadLine>& head, std::size_t end_line) {
     for (std::size_t i = 0; i < std::min(end_line, most_preamble_lines); ++i) {
         const std::string line = to_utf8(trimmed(head[i].text), layout.encoding).text;
+        if (!layout.header_text.empty() && trimmed(head[i].text) == layout.header_text) {
+            layout.headers_before.push_back(static_cast<std::uint32_t>(head[i].number));
+            continue;
+        }
         // "sep=;" tells a spreadsheet the delimiter and says nothing of the session.
         if (line.empty() || line.starts_with("sep=")) continue;
         auto fact = read_fact(line, layout.delimiter);

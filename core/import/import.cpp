@@ -27,10 +27,16 @@ base::Result<Recording> import_table(const TextSource& source, const std::string
         return error;
     }
     auto recording = assemble(std::move(table).value(), known->layout, known->guesses, options, name, progress);
-    if (!recording || !known->recipe_fits) return recording;
+    if (!recording || !options.recipe) return recording;
     Recording told = std::move(recording).value();
-    told.warnings.insert(told.warnings.begin(),
-                         {"recipe_used", "columns are read as " + words(*options.recipe) + " says", {}});
+    const std::string recipe = words(*options.recipe);
+    if (known->recipe_fits)
+        told.warnings.insert(told.warnings.begin(), {"recipe_used", "columns are read as " + recipe + " says", {}});
+    else
+        told.warnings.insert(told.warnings.begin(),
+                             {"recipe_unfit",
+                              recipe + " was made for files of another shape: only columns of the same name follow it",
+                              {}});
     return told;
 }
 

@@ -167,6 +167,13 @@ bool asks(const Recording& recording) {
     });
 }
 
+bool guessed_columns(const Recording& recording) {
+    static constexpr std::array<std::string_view, 2> guesses{"units_guessed", "unit_unknown"};
+    return asks(recording) || std::ranges::any_of(recording.warnings, [](const Warning& warning) {
+               return std::ranges::find(guesses, warning.code) != guesses.end();
+           });
+}
+
 std::vector<Warning> tell_trust(const Recording& recording) {
     std::vector<Warning> warnings;
     tell_gaps(recording, warnings);

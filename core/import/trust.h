@@ -43,4 +43,7 @@ struct Trust {
 // Whether the import had to guess where a person could say: what the columns are, which comma is a decimal mark.
 [[nodiscard]] bool asks(const recording::Recording& recording);
 
+// Whether anything at all of its columns was guessed: what to look at where a recording makes no sense.
+[[nodiscard]] bool guessed_columns(const recording::Recording& recording);
+
 } // namespace lapwright::import

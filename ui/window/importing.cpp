@@ -27,15 +27,17 @@ Importing::Importing(bridge::Worker& worker, const std::string& recipe_folder, Q
     });
 }
 
-void Importing::note_session(const QString& path, const recording::Recording& recording) {
+void Importing::note_session(const QString& path, const analysis::Session& session) {
     if (!seen_.contains(path)) seen_ << path;
-    if (import::asks(recording) && !asked_.contains(path) && !waiting_.contains(path)) waiting_ << path;
+    const recording::Recording& recording = *session.recording;
+    const bool asks = import::asks(recording) || (session.why_no_laps && import::guessed_columns(recording));
+    if (asks && !asked_.contains(path) && !waiting_.contains(path)) waiting_ << path;
 }
 
 void Importing::note_refusal(const QString& path, const base::Error& error) {
     if (!seen_.contains(path)) seen_ << path;
-    const bool answer_helps = error.code == base::ErrorCode::time_not_usable ||
-                              error.code == base::ErrorCode::no_motion || error.code == base::ErrorCode::no_laps;
+    const bool answer_helps =
+        error.code == base::ErrorCode::time_not_usable || error.code == base::ErrorCode::no_motion;
     // There is no session from which a person could ask for the dialog: it comes until it is cancelled.
     if (answer_helps && !waiting_.contains(path)) waiting_ << path;
 }

@@ -3,10 +3,10 @@
 // guess, and the recipes that are kept of the answers.
 #pragma once
 
+#include "core/analysis/analysis.h"
 #include "core/base/display.h"
 #include "core/base/error.h"
 #include "core/import/recipe_folder.h"
-#include "core/recording/recording.h"
 #include "ui/bridge/worker.h"
 #include "ui/theme/palette.h"
 
@@ -35,9 +35,9 @@ class Importing : public QObject {
     void set_units(base::UnitSystem units) { units_ = units; }
     void set_palette(const theme::Palette& palette) { palette_ = palette; }
 
-    // A file that was read with guesses is asked about once a run, one that could not be read for want of an answer
-    // each time.
-    void note_session(const QString& path, const recording::Recording& recording);
+    // A file that was read with doubts is asked about once a run, and so is one that was read with any guess and has no
+    // laps; one that could not be read for want of an answer each time.
+    void note_session(const QString& path, const analysis::Session& session);
     void note_refusal(const QString& path, const base::Error& error);
     // Opens the dialog for the next file that asks; false when there is none.
     bool ask_next();

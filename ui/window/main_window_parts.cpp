@@ -155,7 +155,7 @@ void MainWindow::connect_worker() {
         keeping_->session_opened(path, session, track_);
         shelf_->add(path, session);
         notices_->withdraw(path);
-        if (!bridge::session_of_book_path(path)) importing_->note_session(path, *session->recording);
+        if (!bridge::session_of_book_path(path)) importing_->note_session(path, *session);
         file_done(path);
     });
     connect(worker_, &Worker::file_refused, this, [this](const QString& path, const base::Error& error) {

@@ -78,6 +78,28 @@ TEST_F(ImportingTest, WhatIsSaidOfOneFileHoldsForTheOthersOfItsShape) {
     EXPECT_EQ(dialog(), nullptr) << "the other file is answered for";
 }
 
+// A straight road: no lap, whatever the columns mean.  "Speed" without a unit is a guess.
+TEST_F(ImportingTest, AFileWithoutLapsShowsItsColumns) {
+    for (const bool guessed : {true, false}) {
+        QByteArray content =
+            guessed ? "time (s),latitude,longitude,distance\n" : "time (s),latitude,longitude,speed (m/s)\n";
+        for (int i = 0; i < 600; ++i)
+            content += QByteArray::number(0.1 * i) + ",54." + QByteArray::number(100000 + 20 * i) + ",2.35," +
+                       QByteArray::number(guessed ? 2.2239 * i : 22.239) + "\n";
+        const QString path = write(guessed ? "guessed.csv" : "plain.csv", content);
+        open_window();
+        window->start({path});
+        ASSERT_TRUE(wait_for_session(path));
+        EXPECT_TRUE(window->shelf().session(path)->laps.empty());
+        if (!guessed) {
+            fixture::settle();
+            EXPECT_EQ(dialog(), nullptr);
+            QTest::keyClick(window.get(), Qt::Key_I);
+        }
+        EXPECT_TRUE(wait_for_dialog()) << guessed;
+    }
+}
+
 TEST_F(ImportingTest, AQuestionThatIsNotAnsweredIsNotAskedAgainInThisRun) {
     const QString path = doubtful_file();
     window->start({path});
