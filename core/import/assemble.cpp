@@ -178,6 +178,27 @@ std::span<const double> lap_numbers(const Table& table, const std::vector<Column
     return {};
 }
 
+// "hour", "minute" and "second" in columns of their own: seconds since midnight.
+bool add_hours_and_minutes(const Table& table, const std::vector<ColumnGuess>& guesses, const ColumnGuess& time,
+                           std::vector<double>& reading_s) {
+    const auto column_of = [&](std::initializer_list<std::string_view> names) -> const std::vector<double>* {
+        for (std::size_t i = 0; i < guesses.size(); ++i)
+            if (guesses[i].form == CellForm::number && guesses[i].role == Role::channel &&
+                std::ranges::find(names, plain_words(guesses[i].name)) != names.end())
+                return &table.columns[i].values;
+        return nullptr;
+    };
+    const std::string name = plain_words(time.name);
+    const auto* const minutes = column_of({"minute", "minutes", "min"});
+    const auto* const hours = column_of({"hour", "hours"});
+    const bool seconds = name == "second" || name == "seconds" || name == "sec";
+    if (!seconds || !minutes || !hours || time.form != CellForm::number) return false;
+    if (std::ranges::any_of(reading_s, [](double reading) { return reading >= 61.0; })) return false;
+    for (std::size_t i = 0; i < reading_s.size(); ++i)
+        reading_s[i] += 60.0 * (*minutes)[i] + 3600.0 * (*hours)[i];
+    return true;
+}
+
 base::Error without_time(const std::string& name, std::size_t line) {
     return {ErrorCode::time_not_usable,
             {name, line, ""},
@@ -233,7 +254,8 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     } else {
         return without_time(name, layout.data_line);
     }
-    const ClockKind kind = is_clock(time) ? ClockKind::time_of_day : ClockKind::elapsed;
+    const bool in_columns = time && add_hours_and_minutes(table, guesses, *time, reading_s);
+    const ClockKind kind = in_columns || is_clock(time) ? ClockKind::time_of_day : ClockKind::elapsed;
     if (!base::go_on(progress, assembling, 0.95)) return base::cancelled();
     TimeAxis axis = make_time_axis(reading_s, table.lines, kind, lap_numbers(table, guesses));
     reading_s = {};

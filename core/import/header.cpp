@@ -5,6 +5,7 @@
 #include "core/import/column_names.h"
 #include "core/import/facts.h"
 #include "core/import/limits.h"
+#include "core/import/moment.h"
 #include "core/import/units_in_text.h"
 
 #include <algorithm>
@@ -127,6 +128,25 @@ void begin_behind_header(Layout& layout, const std::vector<HeadLine>& head, cons
     layout.data_line = line.number;
 }
 
+// A header that is one name short: one name for date and clock, or none for the names of the rows, as programs for
+// statistics write it.
+void add_missing_name(std::vector<std::string>& names, const Row& data, const std::vector<Row>& rows,
+                      std::size_t data_row) {
+    for (std::size_t i = 0; i + 1 < data.cells.size(); ++i) {
+        if (!read_date(data.cells[i]) || !read_clock(data.cells[i + 1])) continue;
+        names.insert(names.begin() + static_cast<std::ptrdiff_t>(std::min(i, names.size())), "date");
+        return;
+    }
+    double last = -1.0;
+    for (std::size_t i = data_row; i < rows.size(); ++i) {
+        if (rows[i].cells.size() != data.cells.size()) continue;
+        const auto number = base::parse_integer(rows[i].cells.front());
+        if (!number || (last >= 0.0 && static_cast<double>(*number) != last + 1.0)) return;
+        last = static_cast<double>(*number);
+    }
+    names.insert(names.begin(), "");
+}
+
 void take_names(Layout& layout, const HeadLine& line, std::vector<std::string> cells, const std::vector<Row>& rows,
                 std::size_t data_row) {
     const std::size_t width = cells.size();
@@ -138,6 +158,8 @@ void take_names(Layout& layout, const HeadLine& line, std::vector<std::string> c
         layout.columns = width;
         layout.short_rows = true;
     }
+    if (width + 1 == layout.columns && !rows[data_row].cells.back().empty())
+        add_missing_name(cells, rows[data_row], rows, data_row);
     layout.names = fitted(std::move(cells), layout.columns);
 }
 

@@ -75,6 +75,37 @@ TEST(TimeChoice, TakesTheClockWhateverStandsBesideIt) {
     }
 }
 
+TEST(TimeChoice, PutsHoursMinutesAndSecondsTogether) {
+    std::string text = "year,month,day,hour,minute,second,speed (m/s)\n";
+    for (int row = 0; row < 1500; ++row)
+        text += "2026,5,16,10," + base::integer_text(row / 600) + "," + base::fixed_text(0.1 * (row % 600), 1) + "," +
+                base::integer_text(row % 9) + "\n";
+    const auto recording = import_bytes(text, "columns.csv");
+    ASSERT_TRUE(recording.ok()) << base::one_line(recording.error());
+    EXPECT_NEAR(recording->duration_s, 149.9, 1e-6);
+    EXPECT_TRUE(recording->splits_s.empty());
+}
+
+// Date and clock under one name, or names of rows under none: the names behind them stay with their columns.
+TEST(TimeChoice, KeepsNamesOverTheirColumnsWhereOneIsMissing) {
+    std::string parted = "timestamp lat lon v\n";
+    std::string numbered = "time lat lon v\n";
+    for (int row = 0; row < 300; ++row) {
+        const std::string rest =
+            " 52." + base::integer_text(100000 + 5 * row) + " 1.250000 " + base::integer_text(10 + row % 3) + "\n";
+        parted += "2026-05-16 10:00:" + padded(row / 10) + "." + base::integer_text(row % 10) + rest;
+        numbered += base::integer_text(row + 1) + " " + base::fixed_text(0.1 * row, 1) + rest;
+    }
+    for (const std::string& text : {parted, numbered}) {
+        const auto recording = import_bytes(text, "short.txt");
+        ASSERT_TRUE(recording.ok()) << text.substr(0, 60) << base::one_line(recording.error());
+        const auto* const latitude = recording->find(Meaning::latitude);
+        ASSERT_NE(latitude, nullptr) << text.substr(0, 60);
+        EXPECT_NEAR(latitude->values.front(), 52.1 * 3.14159265358979 / 180.0, 1e-9) << text.substr(0, 60);
+        EXPECT_NEAR(recording->duration_s, 29.9, 1e-6) << text.substr(0, 60);
+    }
+}
+
 TEST(TimeChoice, TakesNoCounterForAClock) {
     for (const char* header : {"", "index", "s_m"}) {
         std::string text = std::string(header) + ",speed (m/s)\n";
