@@ -6,6 +6,7 @@
 #include "core/import/wording.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 
@@ -19,15 +20,29 @@ double written(double value_si, const ColumnGuess& guess) {
     return std::abs(value - whole) < 1e-9 * std::max(1.0, std::abs(value)) ? whole : value;
 }
 
-// The ends of a column in SI, as the file wrote them: a code is always one of them.
+// The ends of a column in SI, as the file wrote them: a code is always one of them.  Several chains of comparisons go
+// side by side, as one alone waits for itself.
 bool may_hold_code(const std::vector<double>& values, const ColumnGuess& guess) {
-    double least = std::numeric_limits<double>::infinity();
-    double most = -least;
-    for (const double value : values) {
-        least = value < least ? value : least;
-        most = value > most ? value : most;
+    constexpr std::size_t chains = 8;
+    std::array<double, chains> least;
+    std::array<double, chains> most;
+    least.fill(std::numeric_limits<double>::infinity());
+    most.fill(-std::numeric_limits<double>::infinity());
+    std::size_t i = 0;
+    for (; i + chains <= values.size(); i += chains) {
+        for (std::size_t k = 0; k < chains; ++k) {
+            const double value = values[i + k];
+            least[k] = value < least[k] ? value : least[k];
+            most[k] = value > most[k] ? value : most[k];
+        }
     }
-    return least <= most && may_be_code(written(least, guess), written(most, guess));
+    for (; i < values.size(); ++i) {
+        least[0] = values[i] < least[0] ? values[i] : least[0];
+        most[0] = values[i] > most[0] ? values[i] : most[0];
+    }
+    const double low = *std::ranges::min_element(least);
+    const double high = *std::ranges::max_element(most);
+    return low <= high && may_be_code(written(low, guess), written(high, guess), guess.meaning);
 }
 
 } // namespace

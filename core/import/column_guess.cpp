@@ -97,6 +97,11 @@ ColumnGuess guess_by_name(const Layout& layout, std::size_t column) {
     guess.meaning = named ? meaning_with_unit(named->meaning, guess.unit) : Meaning::other;
     if (guess.role == Role::time && guess.unit_written && base::quantity(guess.unit) != Quantity::time)
         guess.role = Role::channel; // "t (°C)" is no time
+    // "v (km/h)", "track (deg)", "x (m)": the unit says what a short name alone does not.
+    constexpr double clear_by_unit = 0.75;
+    if (guess.meaning != Meaning::other && guess.unit_written && named->meaning == guess.meaning &&
+        base::quantity(guess.unit) == recording::quantity(guess.meaning))
+        guess.confidence = std::max(guess.confidence, clear_by_unit);
     // Counts have no unit, whatever stands beside them.
     const bool count = guess.meaning != Meaning::other && recording::quantity(guess.meaning) == Quantity::none;
     if (count) {
@@ -121,7 +126,11 @@ void take_unit_of_cells(ColumnGuess& guess, const ColumnValues& values) {
 bool can_be_channel(const ColumnGuess& guess, const ColumnValues& values) {
     const bool position = guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude;
     if (values.form == CellForm::angle) return position || guess.meaning == Meaning::course;
-    return is_numeric(values.form) || (values.form == CellForm::clock && guess.meaning == Meaning::lap_time);
+    // "50 Hz" counts no laps.
+    const bool fits =
+        guess.meaning == Meaning::other || recording::quantity(guess.meaning) == base::quantity(guess.unit);
+    if (values.form == CellForm::number_with_unit) return fits;
+    return values.form == CellForm::number || (values.form == CellForm::clock && guess.meaning == Meaning::lap_time);
 }
 
 // Whether the cells can be what the name says.
@@ -135,6 +144,9 @@ void settle_form(ColumnGuess& guess, const ColumnValues& values) {
     if (wants_letter != (values.form == CellForm::hemisphere)) guess.role = Role::skip;
     if (guess.role == Role::date && values.form == CellForm::moment) guess.role = Role::time;
     if (guess.role == Role::channel && !can_be_channel(guess, values)) guess.role = Role::skip;
+    const bool other_unit =
+        guess.form == CellForm::number_with_unit && base::quantity(guess.unit) != base::Quantity::time;
+    if (guess.role == Role::time && other_unit) guess.role = Role::skip;
     if (guess.role != Role::skip || named == Role::skip || !known || values.filled == 0) return;
     guess.left_out =
         "its name says " + words(ColumnUse{named, guess.meaning}) + ", but its cells cannot be read as that: not used";

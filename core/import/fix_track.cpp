@@ -2,6 +2,7 @@
 #include "core/import/fix_track.h"
 
 #include "core/base/constants.h"
+#include "core/import/agreement.h"
 #include "core/import/channel_build.h"
 #include "core/import/trust.h"
 
@@ -79,6 +80,24 @@ void add_derived_speed(Recording& recording) {
          {}});
 }
 
+// A speed in another unit than the standard's, or of another thing, shows beside the positions.
+void hold_speed(Recording& recording) {
+    std::vector<ColumnGuess> guesses;
+    std::vector<std::size_t> columns;
+    for (const Channel& channel : recording.channels) {
+        ColumnGuess guess;
+        guess.name = channel.name;
+        guess.meaning = channel.meaning;
+        guess.unit = channel.source_unit;
+        guess.unit_text = std::string(base::symbol(channel.source_unit));
+        guess.unit_written = true;
+        columns.push_back(guesses.size());
+        guesses.push_back(std::move(guess));
+    }
+    const auto warnings = hold_together(recording, guesses, columns);
+    recording.warnings.insert(recording.warnings.end(), warnings.begin(), warnings.end());
+}
+
 } // namespace
 
 bool add_fixes(Recording& recording, const std::vector<Fix>& fixes, ClockKind kind, double& first_reading_s) {
@@ -126,6 +145,7 @@ bool add_fixes(Recording& recording, const std::vector<Fix>& fixes, ClockKind ki
     }
     const Channel* const latitude = recording.find(Meaning::latitude);
     if (!latitude || latitude->size() < 2) return false;
+    hold_speed(recording);
     add_derived_speed(recording);
     const auto trust = tell_trust(recording);
     recording.warnings.insert(recording.warnings.end(), trust.begin(), trust.end());

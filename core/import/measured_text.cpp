@@ -8,7 +8,7 @@ namespace lapwright::import {
 namespace {
 
 // "12A" is the name of something as often as a current.
-constexpr std::size_t longest_unit = 12;
+constexpr std::size_t longest_unit = 20;
 
 bool is_sign(char c) {
     return c == '-' || c == '+';

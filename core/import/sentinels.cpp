@@ -52,17 +52,20 @@ bool is_code(double value) {
     return std::ranges::any_of(codes, [&](double code) { return std::abs(std::abs(value) - code) <= 1e-9 * code; });
 }
 
+bool is_never_negative(Meaning meaning) {
+    return std::ranges::find(never_negative, meaning) != never_negative.end();
+}
+
 } // namespace
 
-bool may_be_code(double least, double most) {
-    return least == -1.0 || is_code(least) || is_code(most);
+bool may_be_code(double least, double most, Meaning meaning) {
+    return (least == -1.0 && is_never_negative(meaning)) || is_code(least) || is_code(most);
 }
 
 std::optional<double> sentinel_among(std::span<const double> written, Meaning meaning) {
     if (meaning == Meaning::other) return std::nullopt;
     const Range all = range_without(written, std::numeric_limits<double>::quiet_NaN());
-    const bool may_be_minus_one = std::ranges::find(never_negative, meaning) != never_negative.end();
-    if (may_be_minus_one && all.least == -1.0) {
+    if (is_never_negative(meaning) && all.least == -1.0) {
         const Range rest = range_without(written, -1.0);
         if (rest.count > 0 && rest.least >= 0.0) return -1.0;
     }

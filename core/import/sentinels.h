@@ -14,8 +14,8 @@ namespace lapwright::import {
 // The code that stands among these values as the file writes them (NaN: absent already); nothing where there is none.
 [[nodiscard]] std::optional<double> sentinel_among(std::span<const double> written, recording::Meaning meaning);
 
-// Whether the least or the greatest of some values can be such a code: where not, none is among them.
-[[nodiscard]] bool may_be_code(double least, double most);
+// Whether the least or the greatest of some values of that meaning can be such a code: where not, none is among them.
+[[nodiscard]] bool may_be_code(double least, double most, recording::Meaning meaning);
 
 // Makes every such code NaN; how many there were.
 std::size_t blank_sentinels(std::span<double> written, recording::Meaning meaning);

@@ -89,6 +89,24 @@ TEST(Agreement, AUnitThatIsWrittenWronglyIsTheOneThatFits) {
     }
 }
 
+TEST(Agreement, ASpeedOfAnExtensionIsHeldAgainstThePoints) {
+    for (const double factor : {1.0, 3.6, 1.4}) {
+        drawn::Engine engine(6);
+        const auto drive = drawn::drive(engine, 1.0, 300.0);
+        std::string text = "<gpx><trk><trkseg>";
+        for (const DriveRow& row : drive.rows)
+            text += "<trkpt lat=\"" + base::fixed_text(row.latitude / degree, 8) + "\" lon=\"" +
+                    base::fixed_text(row.longitude / degree, 8) + "\"><time>" +
+                    recording::utc_text(drive.start_unix_s + row.time_s) + "</time><extensions><speed>" +
+                    base::fixed_text(row.speed_mps * factor, 3) + "</speed></extensions></trkpt>";
+        const auto recording = import_bytes(text + "</trkseg></trk></gpx>", "drawn.gpx");
+        ASSERT_TRUE(recording.ok());
+        EXPECT_EQ(is_told(*recording, "speed_contradicts"), factor != 1.0) << factor;
+        EXPECT_EQ(is_told(*recording, "speed_derived"), factor == 1.4) << factor;
+        EXPECT_NEAR(recording->find(Meaning::speed)->values[50], drive.rows[50].speed_mps, factor == 1.4 ? 0.5 : 1e-3);
+    }
+}
+
 TEST(Agreement, ATrueSpeedIsBelieved) {
     for (std::uint64_t seed = 1; seed <= 10; ++seed) {
         drawn::Engine engine(seed);
