@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How late one sensor is against a path, and how its readings relate to it: the shift for which a straight line through
-// readings over path values leaves least, found on a grid and refined by a parabola.
+// readings over path values leaves least, found on a grid and refined by a parabola.  Every shift is held against the
+// same samples, and these weigh by Huber's rule, so that a few wrong rows move nothing.
 #pragma once
 
 #include "core/motion/measurements.h"

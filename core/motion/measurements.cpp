@@ -3,6 +3,8 @@
 
 #include "core/base/constants.h"
 #include "core/math/local_polynomial.h"
+#include "core/motion/derived_speed.h"
+#include "core/motion/frozen.h"
 #include "core/motion/spikes.h"
 
 #include <algorithm>
@@ -49,7 +51,8 @@ std::vector<std::size_t> fresh_samples(const std::vector<double>& first, const s
     return fresh;
 }
 
-void add_satellite_positions(Measurements& result, const Channel& latitude, const Channel& longitude) {
+// The resolution of the writing, m.
+double add_satellite_positions(Measurements& result, const Channel& latitude, const Channel& longitude) {
     const std::vector<double> longitudes = on_stamps_of(latitude, longitude);
     for (const std::size_t i : fresh_samples(latitude.values, longitudes)) {
         if (latitude.values[i] == 0.0 && longitudes[i] == 0.0) { // a receiver's word for "no fix"
@@ -62,15 +65,42 @@ void add_satellite_positions(Measurements& result, const Channel& latitude, cons
         result.position_m.push_back({local.east_m, local.north_m});
     }
     result.source = PositionSource::satellites;
+    return earth_radius_m *
+           std::max(resolution(latitude.values), std::cos(latitude.values.front()) * resolution(longitudes));
 }
 
-void add_metre_positions(Measurements& result, const Channel& east, const Channel& north) {
+double add_metre_positions(Measurements& result, const Channel& east, const Channel& north) {
     const std::vector<double> norths = on_stamps_of(east, north);
     for (const std::size_t i : fresh_samples(east.values, norths)) {
         result.position_time_s.push_back((*east.time_s)[i]);
         result.position_m.push_back({east.values[i], norths[i]});
     }
     result.source = PositionSource::local_metres;
+    return std::max(resolution(east.values), resolution(norths));
+}
+
+// Moments at which a fix only repeated another while the car moved; these fixes are gone then.
+std::vector<double> leave_out_frozen_fixes(Measurements& result, double resolution_m) {
+    const std::vector<std::uint8_t> frozen =
+        frozen_fixes({result.position_time_s, result.position_m, resolution_m}, result.speed, result.splits_s);
+    std::vector<double> moments;
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < frozen.size(); ++i) {
+        if (frozen[i] != 0) {
+            moments.push_back(result.position_time_s[i]);
+            continue;
+        }
+        result.position_time_s[kept] = result.position_time_s[i];
+        result.position_m[kept++] = result.position_m[i];
+    }
+    result.position_time_s.resize(kept);
+    result.position_m.resize(kept);
+    result.positions_left_out += moments.size();
+    return moments;
+}
+
+Series without_frozen(const Series& series, const std::vector<double>& frozen_fix_s) {
+    return without(series, frozen_values(series, frozen_fix_s));
 }
 
 // Single positions that a car could not have driven to and back from, though it could well have driven past them; and
@@ -153,12 +183,16 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     const Channel* longitude = recording.find(Meaning::longitude);
     const Channel* east = recording.find(Meaning::east);
     const Channel* north = recording.find(Meaning::north);
-    if (frame.on_earth && latitude && longitude) add_satellite_positions(result, *latitude, *longitude);
-    if (!frame.on_earth && east && north) add_metre_positions(result, *east, *north);
+    result.speed = series_of(recording, Meaning::speed);
+    double resolution_m = 0.0;
+    if (frame.on_earth && latitude && longitude) resolution_m = add_satellite_positions(result, *latitude, *longitude);
+    if (!frame.on_earth && east && north) resolution_m = add_metre_positions(result, *east, *north);
+    if (is_derived(result.speed, result.position_time_s, result.position_m)) result.speed = {};
+    const std::vector<double> frozen_fix_s = leave_out_frozen_fixes(result, resolution_m);
     const auto go_on = [&] { return base::go_on(progress, "placing the positions", 0.0); };
     if (!go_on() || !leave_out_spikes(result, go_on)) return base::cancelled();
-    result.speed = series_of(recording, Meaning::speed);
-    result.course = series_of(recording, Meaning::course);
+    result.speed = without_frozen(result.speed, frozen_fix_s);
+    result.course = without_frozen(series_of(recording, Meaning::course), frozen_fix_s);
     result.wheel_speed = series_of(recording, Meaning::wheel_speed);
     result.longitudinal_mps2 = series_of(recording, Meaning::longitudinal_acceleration);
     result.lateral_mps2 = series_of(recording, Meaning::lateral_acceleration);

@@ -20,7 +20,7 @@ struct Series {
     std::vector<double> time_s;
     std::vector<double> values;
     std::string name;         // as the file calls it
-    std::size_t left_out = 0; // spikes
+    std::size_t left_out = 0; // spikes and frozen samples
 
     [[nodiscard]] std::size_t size() const { return values.size(); }
     [[nodiscard]] bool empty() const { return values.empty(); }
@@ -31,7 +31,7 @@ struct Measurements {
     PositionSource source = PositionSource::dead_reckoning; // that: no positions
     std::vector<double> position_time_s;
     std::vector<Vec2> position_m;
-    std::size_t positions_left_out = 0; // "no fix", and spikes that no car could drive
+    std::size_t positions_left_out = 0; // "no fix", frozen fixes, and spikes that no car could drive
     Series speed;
     Series course; // rad, clockwise from the frame's north, without jumps of a turn
     Series wheel_speed;

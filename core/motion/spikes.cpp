@@ -15,19 +15,6 @@ constexpr double wide_sds = 8.0;
 constexpr std::size_t side = 3; // neighbours on either side
 constexpr std::size_t longest_run = 3;
 
-// Median distance of a sample from the cubic through two neighbours on either side, as a standard deviation.
-double roughness(std::span<const double> values) {
-    if (values.size() < 5) return 0.0;
-    std::vector<double> off;
-    off.reserve(values.size());
-    for (std::size_t i = 2; i + 2 < values.size(); ++i)
-        off.push_back(
-            std::fabs(values[i] - (4.0 * (values[i - 1] + values[i + 1]) - values[i - 2] - values[i + 2]) / 6.0));
-    const auto middle = off.begin() + static_cast<std::ptrdiff_t>(off.size() / 2);
-    std::ranges::nth_element(off, middle);
-    return 1.4826 * *middle;
-}
-
 // Whether samples first … first + run - 1 all stand off to one side from a cubic that fits their neighbours well.
 bool stands_off(std::span<const double> time_s, std::span<const double> values, std::size_t first, std::size_t run,
                 double limit) {
@@ -59,6 +46,18 @@ bool stands_off(std::span<const double> time_s, std::span<const double> values, 
 
 } // namespace
 
+double roughness(std::span<const double> values) {
+    if (values.size() < 5) return 0.0;
+    std::vector<double> off;
+    off.reserve(values.size());
+    for (std::size_t i = 2; i + 2 < values.size(); ++i)
+        off.push_back(
+            std::fabs(values[i] - (4.0 * (values[i - 1] + values[i + 1]) - values[i - 2] - values[i + 2]) / 6.0));
+    const auto middle = off.begin() + static_cast<std::ptrdiff_t>(off.size() / 2);
+    std::ranges::nth_element(off, middle);
+    return 1.4826 * *middle;
+}
+
 std::vector<std::uint8_t> spikes(const std::vector<double>& time_s, const std::vector<double>& values,
                                  double harmless) {
     std::vector<std::uint8_t> found(values.size(), 0);
@@ -76,10 +75,13 @@ std::vector<std::uint8_t> spikes(const std::vector<double>& time_s, const std::v
 }
 
 Series without_spikes(const Series& series, double harmless) {
-    const std::vector<std::uint8_t> found = spikes(series.time_s, series.values, harmless);
+    return without(series, spikes(series.time_s, series.values, harmless));
+}
+
+Series without(const Series& series, const std::vector<std::uint8_t>& marks) {
     Series result{{}, {}, series.name, series.left_out};
     for (std::size_t i = 0; i < series.size(); ++i) {
-        if (found[i] != 0) {
+        if (marks[i] != 0) {
             ++result.left_out;
             continue;
         }

@@ -6,6 +6,7 @@
 #include "core/motion/measurements.h"
 
 #include <cstdint>
+#include <span>
 #include <vector>
 
 namespace lapwright::motion {
@@ -15,6 +16,13 @@ namespace lapwright::motion {
 // which themselves lie on it.  Series slower than 4 Hz have none: there a car can do anything between two samples.
 [[nodiscard]] std::vector<std::uint8_t> spikes(const std::vector<double>& time_s, const std::vector<double>& values,
                                                double harmless);
+
+// Median distance of a value from the cubic through two neighbours on either side, as a standard deviation: what is
+// left of a smooth course is noise.
+[[nodiscard]] double roughness(std::span<const double> values);
+
+// The samples whose mark is 0; the others count as left out.
+[[nodiscard]] Series without(const Series& series, const std::vector<std::uint8_t>& marks);
 
 [[nodiscard]] Series without_spikes(const Series& series, double harmless);
 
