@@ -2,6 +2,7 @@
 #include "core/lap/find_laps.h"
 
 #include "core/track/gate.h"
+#include "core/track/track.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,8 +10,14 @@
 namespace lapwright::lap {
 namespace {
 
+using motion::Vec2;
+
 constexpr double slow_mps = 14.0; // leaving or entering the pit lane
 constexpr double longest_bridge_s = 2.0;
+// Ours, no source: a walk is slower, and no road turns so much on so little room.
+constexpr double slowest_lap_mps = 3.0;
+constexpr double smallest_reach_m = 20.0;
+constexpr double smallest_reach_share = 0.04;
 
 bool interrupted(double from_s, double to_s, const motion::MotionEstimate& motion,
                  const recording::Recording& recording) {
@@ -26,6 +33,37 @@ double slowest_within(const motion::Path& path, double from_s, double to_s) {
     for (std::size_t i = path.index_before(from_s); i < path.size() && (*path.time_s)[i] <= to_s; ++i)
         least = std::min(least, std::hypot(path.velocity_mps[i].east, path.velocity_mps[i].north));
     return least;
+}
+
+struct Driven {
+    double length_m = 0.0;
+    double furthest_m = 0.0; // from where it began
+};
+
+Driven driven(const motion::Path& path, const Lap& lap) {
+    const Vec2 start = path.at(lap.start_s).position_m;
+    Driven result;
+    Vec2 before = start;
+    const auto go_to = [&](Vec2 p) {
+        result.length_m += std::hypot(p.east - before.east, p.north - before.north);
+        result.furthest_m = std::max(result.furthest_m, std::hypot(p.east - start.east, p.north - start.north));
+        before = p;
+    };
+    for (std::size_t i = path.index_before(lap.start_s) + 1; i < path.size() && (*path.time_s)[i] < lap.end_s; ++i)
+        go_to(path.position_m[i]);
+    go_to(path.at(lap.end_s).position_m);
+    return result;
+}
+
+// What speaks against a stretch between two passings being a lap of a car; empty where nothing does.
+std::string why_no_lap(const motion::Path& path, const Lap& lap) {
+    const Driven way = driven(path, lap);
+    if (way.length_m < track::shortest_lap_m) return "too short to be a lap";
+    if (way.length_m > track::longest_lap_m) return "too long to be a lap";
+    if (way.length_m < slowest_lap_mps * lap.time_s()) return "too slow to be a lap";
+    // A receiver at rest wanders: a long way that leads nowhere.
+    if (way.furthest_m < std::max(smallest_reach_m, smallest_reach_share * way.length_m)) return "leads nowhere";
+    return {};
 }
 
 LapKind end_kind(const motion::Path& path, const Lap& lap, double slow_from, double slow_to, LapKind slow_kind) {
@@ -117,6 +155,11 @@ std::vector<Lap> laps_between(const std::vector<double>& passings, const motion:
         if (interrupted(lap.start_s, lap.end_s, motion, recording)) {
             lap.kind = LapKind::incomplete;
             lap.why_not_clean = "the recording has a hole in it";
+            continue;
+        }
+        lap.why_not_clean = why_no_lap(motion.best, lap);
+        if (!lap.why_not_clean.empty()) {
+            lap.kind = LapKind::incomplete;
             continue;
         }
         lap.time_sd_s = passing_sd(motion, gate, lap);

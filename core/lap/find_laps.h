@@ -12,7 +12,8 @@ namespace lapwright::lap {
 
 // All laps in order of time.  The piece before the first passing is the out lap when it starts slowly, else incomplete;
 // the piece after the last one is the in lap when it ends slowly, else incomplete.  A lap in which the clock jumped or
-// nothing was measured for more than two seconds is incomplete.  Numbers come from the file's lap column where it
+// nothing was measured for more than two seconds is incomplete, and so is what no car would call a lap: too short, too
+// long, at walking pace, or a long way that leads nowhere.  Numbers come from the file's lap column where it
 // counts upwards with these laps.  `clean` is left false.  Empty when the gate is never passed.
 [[nodiscard]] std::vector<Lap> find_laps(const motion::MotionEstimate& motion, const track::Gate& gate,
                                          const recording::Recording& recording);

@@ -25,8 +25,6 @@ constexpr double cutoff_wave_m = 25.0;  // shorter waves of a curvature are nois
 constexpr double least_agreement = 0.6; // of two drives round one track
 constexpr double clearly_better = 0.05; // of agreement, for another timing line than the line's own
 constexpr double same_place_m = 25.0;
-constexpr double least_lap_m = 100.0;
-constexpr double longest_lap_m = 50000.0;
 
 std::size_t points_for(double length_m) {
     return std::max<std::size_t>(64, static_cast<std::size_t>(std::lround(length_m / grid_m)));
@@ -281,7 +279,7 @@ std::optional<Start> start_on_line(const Reckoned& session, const track::Referen
 std::optional<track::ReferenceLine> reckoned_line(const Reckoned& session, std::optional<double> length_m) {
     const Laps laps = laps_of(session.motion->best, session.passings_s);
     const double length = length_m.value_or(laps.middle_m);
-    if (!(length >= least_lap_m && length <= longest_lap_m)) return std::nullopt;
+    if (!(length >= track::shortest_lap_m && length <= track::longest_lap_m)) return std::nullopt;
     return track::line_from_curvature(common_curvature(session, laps, length), length);
 }
 

@@ -15,8 +15,6 @@ namespace lapwright::track {
 namespace {
 
 constexpr double node_spacing_m = 1.0;
-constexpr double shortest_lap_m = 100.0;
-constexpr double longest_lap_m = 50000.0;
 constexpr double worst_closure_m = 60.0;
 constexpr double furthest_offset_m = 30.0;
 constexpr double sampling_m = 2.0; // along a lap; the offset changes slowly
@@ -61,6 +59,15 @@ std::vector<Vec2> evenly_spaced(std::span<const Vec2> points, std::size_t count,
         result[k] = {a.east + u * (b.east - a.east), a.north + u * (b.north - a.north)};
     }
     return result;
+}
+
+// A stretch that jumps about is not worth its millions of points.
+bool is_too_long(const Stretch& lap) {
+    double length = 0.0;
+    for (std::size_t i = lap.path->index_before(lap.start_s);
+         i + 1 < lap.path->size() && (*lap.path->time_s)[i] < lap.end_s; ++i)
+        length += distance(lap.path->position_m[i + 1], lap.path->position_m[i]);
+    return length > 1.1 * longest_lap_m;
 }
 
 double polygon_length(std::span<const Vec2> points) {
@@ -263,7 +270,7 @@ ReferenceLine line_through(std::span<const Vec2> closed_points, double step_m, d
 }
 
 std::optional<ReferenceLine> build_line(std::span<const Stretch> laps, const Gate& gate, int rounds) {
-    if (laps.empty()) return std::nullopt;
+    if (laps.empty() || is_too_long(laps.front())) return std::nullopt;
     std::vector<Vec2> seed = dense_points(laps.front());
     const double length = polygon_length(seed);
     if (length < shortest_lap_m || length > longest_lap_m) return std::nullopt;

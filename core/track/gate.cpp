@@ -11,16 +11,15 @@ namespace lapwright::track {
 namespace {
 
 constexpr double search_s = 2.0;
-constexpr double candidate_spacing_m = 25.0;
-constexpr double candidate_stretch_m =
-    12000.0; // longer than any lap that a club car drives, in two sessions of one track
+// Laps of a file's own count are further apart than this.
+constexpr double least_mark_apart_s = 10.0;
 
 struct Across {
     double along_m; // signed distance behind (−) or past (+) the gate
     double sideways_m;
 };
 
-// A gate with its direction worked out once: proposing one asks millions of times.
+// A gate with its direction worked out once.
 struct Line {
     explicit Line(const Gate& gate)
         : centre(gate.centre_m), c(std::cos(gate.heading_rad)), s(std::sin(gate.heading_rad)),
@@ -75,20 +74,36 @@ Gate gate_at(const motion::Moment& moment) {
     return {moment.position_m, std::atan2(moment.velocity_mps.north, moment.velocity_mps.east)};
 }
 
-// Where the lap changed, from a beacon pulse or from a lap number that grows.
-RecordedPassings lap_changes(const recording::Channel& channel) {
-    RecordedPassings passings;
+// Samples at which a beacon pulse begins, or a lap number changes: upwards, or downwards where it counts what is left.
+std::vector<std::size_t> changes(const recording::Channel& channel) {
+    std::vector<std::size_t> up;
+    std::vector<std::size_t> down;
     const bool pulse = channel.meaning == recording::Meaning::beacon;
     for (std::size_t i = 1; i < channel.size(); ++i) {
-        const bool change = pulse ? channel.values[i] != 0.0 && channel.values[i - 1] == 0.0
-                                  : channel.values[i] > channel.values[i - 1];
-        if (!change) continue;
+        const double before = channel.values[i - 1];
+        const double here = channel.values[i];
+        if (pulse ? before == 0.0 && here != 0.0 : here > before) up.push_back(i);
+        if (!pulse && here < before) down.push_back(i);
+    }
+    return down.size() > up.size() ? down : up;
+}
+
+// Where the lap changed; nothing where most changes follow each other too fast for laps.
+RecordedPassings lap_changes(const recording::Channel& channel) {
+    RecordedPassings passings;
+    std::size_t too_near = 0;
+    for (const std::size_t i : changes(channel)) {
         const double before = (*channel.time_s)[i - 1];
         const double after = (*channel.time_s)[i];
-        passings.time_s.push_back(0.5 * (before + after));
+        const double middle = 0.5 * (before + after);
+        if (!passings.time_s.empty() && middle - passings.time_s.back() < least_mark_apart_s) {
+            ++too_near;
+            continue;
+        }
+        passings.time_s.push_back(middle);
         passings.error_s.push_back(0.5 * (after - before));
     }
-    return passings;
+    return too_near > passings.time_s.size() ? RecordedPassings{} : passings;
 }
 
 struct Source {
@@ -147,17 +162,11 @@ std::optional<double> crossing_near(const motion::Path& path, const Gate& gate, 
 }
 
 std::optional<RecordedPassings> recorded_passings(const recording::Recording& recording) {
-    constexpr double least_apart_s = 10.0;
     for (const Source source : passing_sources) {
         const recording::Channel* channel = recording.find(source.meaning);
         if (!channel || !channel->time_s) continue;
-        const RecordedPassings all = lap_changes(*channel);
-        RecordedPassings passings{{}, {}, source.words};
-        for (std::size_t i = 0; i < all.time_s.size(); ++i) {
-            if (!passings.time_s.empty() && all.time_s[i] - passings.time_s.back() < least_apart_s) continue;
-            passings.time_s.push_back(all.time_s[i]);
-            passings.error_s.push_back(all.error_s[i]);
-        }
+        RecordedPassings passings = lap_changes(*channel);
+        passings.origin = source.words;
         if (passings.time_s.size() >= 2) return passings;
     }
     return std::nullopt;
@@ -166,38 +175,10 @@ std::optional<RecordedPassings> recorded_passings(const recording::Recording& re
 std::optional<ProposedGate> gate_from_channels(const motion::Path& path, const recording::Recording& recording) {
     for (const Source source : passing_sources) {
         const recording::Channel* channel = recording.find(source.meaning);
-        if (!channel) continue;
+        if (!channel || !channel->time_s) continue;
         if (const auto gate = middle_gate(path, lap_changes(*channel).time_s)) return ProposedGate{*gate, source.words};
     }
     return std::nullopt;
-}
-
-std::optional<ProposedGate> propose_gate(const motion::Path& path) {
-    struct Candidate {
-        Gate gate;
-        std::size_t passings;
-        double speed_mps;
-    };
-    // Start a third into the session, so that the out lap's slow places and the pit lane are not tried first.
-    double driven_m = 0.0;
-    double next_m = 0.0;
-    std::optional<Candidate> best;
-    for (std::size_t i = path.size() / 3; i + 1 < path.size() && driven_m < candidate_stretch_m; ++i) {
-        driven_m += std::hypot(path.position_m[i + 1].east - path.position_m[i].east,
-                               path.position_m[i + 1].north - path.position_m[i].north);
-        const motion::Moment moment = path.at((*path.time_s)[i], i);
-        if (driven_m < next_m || moment.speed_mps() < 8.0) continue;
-        next_m = driven_m + candidate_spacing_m;
-        const Gate gate = gate_at(moment);
-        const std::size_t passings = crossings(path, gate).size();
-        if (passings < 2) continue;
-        const Candidate candidate{gate, passings, moment.speed_mps()};
-        if (!best || candidate.passings > best->passings ||
-            (candidate.passings == best->passings && candidate.speed_mps > best->speed_mps))
-            best = candidate;
-    }
-    if (!best) return std::nullopt;
-    return ProposedGate{best->gate, "proposed by the program on the fastest straight"};
 }
 
 } // namespace lapwright::track

@@ -26,7 +26,8 @@ struct RecordedPassings {
     std::string origin;          // in words: "lap column of the file"
 };
 
-// From the beacon channel, else the lap column.  Nothing with fewer than two passings.
+// From the beacon channel, else the lap column, also one that counts down.  Nothing with fewer than two passings, or
+// where the column changes every few seconds: such a one counts no laps.
 [[nodiscard]] std::optional<RecordedPassings> recorded_passings(const recording::Recording& recording);
 
 struct ProposedGate {
@@ -38,8 +39,9 @@ struct ProposedGate {
 [[nodiscard]] std::optional<ProposedGate> gate_from_channels(const motion::Path& path,
                                                              const recording::Recording& recording);
 
-// A gate proposed by the program: square to the path at the fastest of the places that are passed most often (a
-// crossing's error is position error over speed).  Nothing when no place is passed twice.
+// A gate proposed by the program, square to the path.  Of the places that see most of the drive as laps of one length
+// it is the one where a lap is timed best: a crossing's error is position error over speed, and grows where speed
+// changes (before and in braking two laps differ most) or the road turns.  Nothing where no place is passed twice.
 [[nodiscard]] std::optional<ProposedGate> propose_gate(const motion::Path& path);
 
 } // namespace lapwright::track

@@ -16,6 +16,10 @@ namespace lapwright::track {
 
 using motion::Vec2;
 
+// A lap is longer than the first and shorter than the second.
+inline constexpr double shortest_lap_m = 100.0;
+inline constexpr double longest_lap_m = 50000.0;
+
 // A piece of straight line across the track, crossed in the direction of `heading_rad`.
 struct Gate {
     Vec2 centre_m;
