@@ -286,7 +286,8 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
                                   motion.bridges,
                                   motion.sensors,
                                   motion.altitude_time_s,
-                                  motion.altitude_m};
+                                  motion.altitude_m,
+                                  motion.warnings};
     const Eigen::MatrixXd gain = drift_gain(own);
     const double beforehand = own.level_variance + first.level_variance;
     const double level_gain = is_first ? 0.0 : beforehand / (beforehand + own.level.variance());

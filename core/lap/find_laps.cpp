@@ -55,12 +55,24 @@ Driven driven(const motion::Path& path, const Lap& lap) {
     return result;
 }
 
-// What speaks against a stretch between two passings being a lap of a car; empty where nothing does.
-std::string why_no_lap(const motion::Path& path, const Lap& lap) {
-    const Driven way = driven(path, lap);
+double integrated_speed_m(const motion::Path& path, const Lap& lap) {
+    double length = 0.0;
+    const double step_s = lap.time_s() / 500.0;
+    for (double t = lap.start_s + 0.5 * step_s; t < lap.end_s; t += step_s)
+        length += step_s * path.at(t).speed_mps();
+    return length;
+}
+
+// What speaks against a stretch between two passings being a lap of a car; empty where nothing does.  Without positions
+// the map is a sketch, and only speed counts.
+std::string why_no_lap(const motion::MotionEstimate& motion, const Lap& lap) {
+    const motion::Path& path = motion.best;
+    const bool sketched = motion.source == motion::PositionSource::dead_reckoning;
+    const Driven way = sketched ? Driven{integrated_speed_m(path, lap), 0.0} : driven(path, lap);
     if (way.length_m < track::shortest_lap_m) return "too short to be a lap";
     if (way.length_m > track::longest_lap_m) return "too long to be a lap";
     if (way.length_m < slowest_lap_mps * lap.time_s()) return "too slow to be a lap";
+    if (sketched) return {};
     // A receiver at rest wanders: a long way that leads nowhere.
     if (way.furthest_m < std::max(smallest_reach_m, smallest_reach_share * way.length_m)) return "leads nowhere";
     return {};
@@ -157,7 +169,7 @@ std::vector<Lap> laps_between(const std::vector<double>& passings, const motion:
             lap.why_not_clean = "the recording has a hole in it";
             continue;
         }
-        lap.why_not_clean = why_no_lap(motion.best, lap);
+        lap.why_not_clean = why_no_lap(motion, lap);
         if (!lap.why_not_clean.empty()) {
             lap.kind = LapKind::incomplete;
             continue;

@@ -41,15 +41,16 @@ class NormalBatch {
 
 // Besides what the filter needs a Transition has `template <int columns> Batch<size, columns> noise(NormalBatch&)`:
 // columns drawn from N(0, Q).  Calls keep(k, deviation) for every step from the last to the first; deviation is a
-// Batch<size, columns> of truth minus estimate, of which only the first `wanted` rows are meant: the others would cost
-// as much and are left as the simulation made them.  go_on(k) is asked before every step of the way there and back.
+// Batch<wanted, columns> of truth minus estimate, the first rows of the state.  go_on(k) is asked before every step of
+// the way there and back.
 template <int columns, int wanted, typename Transition, typename Keep, typename GoOn = Always>
 void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transition>& filtered, std::uint64_t seed,
                      std::uint64_t first_stream, Keep&& keep, const GoOn& go_on = {}) {
     constexpr int size = Transition::size;
     NormalBatch<columns> normals(seed, first_stream);
-    std::vector<Batch<size, columns>> errors(model.steps.size());
-    std::vector<Batch<1, columns>> innovations(model.observations.size());
+    // Of a deviation that is a metre at most, single precision keeps a tenth of a micrometre.
+    std::vector<Eigen::Matrix<float, wanted, columns, Eigen::RowMajor>> errors(model.steps.size());
+    std::vector<Eigen::Matrix<float, 1, columns, Eigen::RowMajor>> innovations(model.observations.size());
     Batch<size, columns> e = Batch<size, columns>::Zero();
     for (std::size_t k = 0; k < model.steps.size(); ++k) {
         if (!go_on(k)) return;
@@ -61,12 +62,13 @@ void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transit
             step.transition.forward(e);
             e += step.transition.template noise<columns>(normals);
         }
-        errors[k] = e;
+        errors[k] = e.template topRows<wanted>().template cast<float>();
         for (std::size_t j = step.first_observation; j < model.observations_end(k); ++j) {
             if (filtered.accepted[j] == 0) continue;
             const Observation& seen = model.observations[j];
-            innovations[j] = seen.of(e) + std::sqrt(seen.variance) * normals.template next<1>();
-            e.noalias() -= filtered.gain[j].lazyProduct(innovations[j]);
+            const Batch<1, columns> innovation = seen.of(e) + std::sqrt(seen.variance) * normals.template next<1>();
+            innovations[j] = innovation.template cast<float>();
+            e.noalias() -= filtered.gain[j].lazyProduct(innovation);
         }
     }
     Batch<size, columns> r = Batch<size, columns>::Zero();
@@ -75,14 +77,14 @@ void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transit
         for (std::size_t j = model.observations_end(k); j-- > step.first_observation;) {
             if (filtered.accepted[j] == 0) continue;
             const Observation& seen = model.observations[j];
-            const Batch<1, columns> u =
-                innovations[j] / filtered.innovation_variance[j] - filtered.gain[j].transpose().lazyProduct(r);
+            const Batch<1, columns> u = innovations[j].template cast<double>() / filtered.innovation_variance[j] -
+                                        filtered.gain[j].transpose().lazyProduct(r);
             for (std::size_t i = 0; i < seen.index.size(); ++i)
                 r.row(seen.index[i]) += seen.weight[i] * u;
         }
-        errors[k].template topRows<wanted>().noalias() -=
-            filtered.covariance[k].template topRows<wanted>().lazyProduct(r);
-        keep(k, errors[k]);
+        Batch<wanted, columns> deviation = errors[k].template cast<double>();
+        deviation.noalias() -= filtered.covariance[k].template topRows<wanted>().lazyProduct(r);
+        keep(k, deviation);
         if (step.prior >= 0)
             r.setZero();
         else

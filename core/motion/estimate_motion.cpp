@@ -48,6 +48,7 @@ base::Result<MotionEstimate> estimate_motion(const recording::Recording& recordi
     if (!result) return result.error();
     MotionEstimate motion = std::move(result).value();
     add_altitude(motion, recording);
+    motion.warnings = measured->warnings;
     return motion;
 }
 

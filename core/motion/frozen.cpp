@@ -14,7 +14,7 @@ constexpr double hardest_mps2 = 12.0; // a tyre's best with some downforce: noth
 constexpr double neighbourhood_s = 1.0;
 constexpr double steps_moved = 2.0; // of the resolution: rounding alone may hide less
 constexpr double unlikely = 1e-5;   // a run so improbable is no chance
-constexpr double steps_of_a_jump = 3.0;
+constexpr double times_its_moves = 2.0;
 
 // Samples first … last are alike.
 struct Run {
@@ -118,16 +118,29 @@ class FrozenRuns {
     std::span<const double> splits_s_;
 };
 
-// Repeats of a value other than nothing, and how likely a fresh sample is to be followed by one.
-std::vector<Run> value_runs(const Series& series, double& chance) {
-    const std::vector<double>& v = series.values;
-    std::vector<Run> found = runs(v.size(), [&](std::size_t i, std::size_t j) { return v[i] == v[j] && v[i] != 0.0; });
+// Runs of repeats, and how likely a fresh sample is to be followed by one.
+template <typename Same>
+std::vector<Run> runs_with_chance(std::size_t count, const Same& same, double& chance) {
+    std::vector<Run> found = runs(count, same);
     std::size_t repeats = 0;
     for (const Run& run : found)
         repeats += run.last - run.first;
-    const auto fresh = static_cast<double>(std::max<std::size_t>(1, v.size() - repeats));
+    const auto fresh = static_cast<double>(std::max<std::size_t>(1, count - repeats));
     chance = std::max(1.0, static_cast<double>(found.size())) / fresh;
     return found;
+}
+
+bool is_no_chance(const Run& run, double chance) {
+    return static_cast<double>(run.last - run.first) * std::log(chance) < std::log(unlikely);
+}
+
+// A value that was constant in truth goes on smoothly; a frozen one jumps by more than it moves afterwards.
+bool jumps_behind(const std::vector<double>& values, std::size_t last, double finest) {
+    if (last + 1 == values.size()) return true;
+    double moves = finest;
+    for (std::size_t i = last + 2; i < std::min(values.size(), last + 4); ++i)
+        moves = std::max(moves, std::fabs(values[i] - values[i - 1]));
+    return std::fabs(values[last + 1] - values[last]) > times_its_moves * moves;
 }
 
 void mark(std::vector<std::uint8_t>& marks, std::size_t first, std::size_t last) {
@@ -157,15 +170,32 @@ std::vector<std::uint8_t> frozen_values(const Series& series, std::span<const do
     const std::vector<double>& v = series.values;
     std::vector<std::uint8_t> marks(v.size(), 0);
     double chance = 0.0;
-    const double jump = steps_of_a_jump * resolution(v);
-    for (const Run& run : value_runs(series, chance)) {
-        const auto repeats = static_cast<double>(run.last - run.first);
-        const bool jumps = run.last + 1 == v.size() || std::fabs(v[run.last + 1] - v[run.last]) > jump;
-        if (jumps && repeats * std::log(chance) < std::log(unlikely)) mark(marks, run.first + 1, run.last);
+    const double finest = resolution(v);
+    const auto same = [&](std::size_t i, std::size_t j) { return v[i] == v[j] && v[i] != 0.0; };
+    for (const Run& run : runs_with_chance(v.size(), same, chance)) {
+        if (is_no_chance(run, chance) && jumps_behind(v, run.last, finest)) mark(marks, run.first + 1, run.last);
         for (std::size_t i = run.first; i <= run.last; ++i)
             if (std::ranges::binary_search(frozen_fix_s, series.time_s[i])) marks[i] = 1;
     }
     return marks;
+}
+
+std::vector<double> frozen_velocity_s(const Series& speed, const Series& course) {
+    std::vector<double> moments;
+    if (speed.time_s != course.time_s) return moments;
+    const std::vector<double>& v = speed.values;
+    const std::vector<double>& c = course.values;
+    const auto same = [&](std::size_t i, std::size_t j) { return v[i] == v[j] && c[i] == c[j] && v[i] != 0.0; };
+    double chance = 0.0;
+    const double finest_speed = resolution(v);
+    const double finest_course = resolution(c);
+    for (const Run& run : runs_with_chance(v.size(), same, chance)) {
+        if (!is_no_chance(run, chance)) continue;
+        if (!jumps_behind(v, run.last, finest_speed) && !jumps_behind(c, run.last, finest_course)) continue;
+        for (std::size_t i = run.first + 1; i <= run.last; ++i)
+            moments.push_back(speed.time_s[i]);
+    }
+    return moments;
 }
 
 double resolution(std::span<const double> values) {

@@ -30,6 +30,10 @@ struct Fixes {
 // the repeats in runs that are longer than chance makes them in this series and end in a jump.
 [[nodiscard]] std::vector<std::uint8_t> frozen_values(const Series& series, std::span<const double> frozen_fix_s);
 
+// Moments at which speed and course together repeat their neighbours for longer than chance makes them, until one of
+// them jumps; none where they are not on the same stamps.
+[[nodiscard]] std::vector<double> frozen_velocity_s(const Series& speed, const Series& course);
+
 // The smallest step between two values, 0 where there is none.
 [[nodiscard]] double resolution(std::span<const double> values);
 

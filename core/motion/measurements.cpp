@@ -2,13 +2,16 @@
 #include "core/motion/measurements.h"
 
 #include "core/base/constants.h"
+#include "core/base/number_text.h"
 #include "core/math/local_polynomial.h"
 #include "core/motion/derived_speed.h"
 #include "core/motion/frozen.h"
+#include "core/motion/speed_agreement.h"
 #include "core/motion/spikes.h"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace lapwright::motion {
 namespace {
@@ -96,11 +99,19 @@ std::vector<double> leave_out_frozen_fixes(Measurements& result, double resoluti
     result.position_time_s.resize(kept);
     result.position_m.resize(kept);
     result.positions_left_out += moments.size();
+    if (!moments.empty())
+        result.warnings.push_back({"fixes_frozen",
+                                   base::integer_text(static_cast<std::int64_t>(moments.size())) +
+                                       " positions only repeat another while the car drove on: they were left out",
+                                   {}});
     return moments;
 }
 
-Series without_frozen(const Series& series, const std::vector<double>& frozen_fix_s) {
-    return without(series, frozen_values(series, frozen_fix_s));
+void leave_out_frozen_velocity(Measurements& result, const std::vector<double>& frozen_fix_s) {
+    std::vector<double> frozen_s;
+    std::ranges::set_union(frozen_fix_s, frozen_velocity_s(result.speed, result.course), std::back_inserter(frozen_s));
+    result.speed = without(result.speed, frozen_values(result.speed, frozen_s));
+    result.course = without(result.course, frozen_values(result.course, frozen_s));
 }
 
 // Single positions that a car could not have driven to and back from, though it could well have driven past them; and
@@ -191,8 +202,8 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     const std::vector<double> frozen_fix_s = leave_out_frozen_fixes(result, resolution_m);
     const auto go_on = [&] { return base::go_on(progress, "placing the positions", 0.0); };
     if (!go_on() || !leave_out_spikes(result, go_on)) return base::cancelled();
-    result.speed = without_frozen(result.speed, frozen_fix_s);
-    result.course = without_frozen(series_of(recording, Meaning::course), frozen_fix_s);
+    result.course = series_of(recording, Meaning::course);
+    leave_out_frozen_velocity(result, frozen_fix_s);
     result.wheel_speed = series_of(recording, Meaning::wheel_speed);
     result.longitudinal_mps2 = series_of(recording, Meaning::longitudinal_acceleration);
     result.lateral_mps2 = series_of(recording, Meaning::lateral_acceleration);
@@ -202,6 +213,7 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     turn_course_into_frame(result);
     if (!go_on()) return base::cancelled();
     result.speed = without_spikes(result.speed, harmless_mps);
+    settle_speed(result);
     if (!go_on()) return base::cancelled();
     result.course = without_spikes(result.course, harmless_rad);
     if (result.has_positions()) return result;

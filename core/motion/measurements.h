@@ -39,6 +39,7 @@ struct Measurements {
     Series lateral_mps2;
     Series yaw_rate_radps;
     std::vector<double> splits_s;
+    std::vector<recording::Warning> warnings; // what was left out that a person should know of
 
     [[nodiscard]] bool has_positions() const { return position_time_s.size() >= 2; }
 };

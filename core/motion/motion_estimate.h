@@ -6,6 +6,7 @@
 #pragma once
 
 #include "core/motion/local_frame.h"
+#include "core/recording/recording.h"
 
 #include <cmath>
 #include <memory>
@@ -98,6 +99,7 @@ struct MotionEstimate {
     // Height above the ellipsoid (or the file's zero) where it was recorded, on its own stamps.
     std::vector<double> altitude_time_s;
     std::vector<double> altitude_m;
+    std::vector<recording::Warning> warnings; // measurements that were not used, and why
 };
 
 } // namespace lapwright::motion

@@ -8,10 +8,13 @@ namespace lapwright::motion {
 namespace {
 
 constexpr double same_moment_s = 5e-4;
-constexpr double fastest_rate_hz = 55.0;
-// Where nothing was measured for longer than the first, nodes stand this far apart.
-constexpr double longest_step_s = 0.25;
-constexpr double filled_step_s = 0.1;
+// Faster receivers are averaged: a car does nothing in a fiftieth of a second.
+constexpr double fastest_rate_hz = 31.0;
+// Where nothing was measured for longer than the first, nodes stand this far apart: as dense as accelerations are worth
+// it, else so that what a draw may do between two of them (√(q T⁵ / 3840) for jerk q) is a few millimetres.
+constexpr double longest_step_s = 0.3;
+constexpr double step_with_aids_s = 0.1;
+constexpr double filled_step_s = 0.25;
 // No accelerometer sample is taken for a node further away than this.
 constexpr double widest_window_s = 0.06;
 
@@ -47,11 +50,14 @@ std::vector<Node> merged(const std::vector<Node>& nodes, const std::vector<doubl
 }
 
 bool split_between(const std::vector<double>& splits_s, double before, double after) {
-    return std::ranges::any_of(splits_s, [&](double split) { return before < split && split <= after; });
+    const auto split = std::ranges::upper_bound(splits_s, before);
+    return split != splits_s.end() && *split <= after;
 }
 
 // Marks where the path starts afresh and fills what gaps remain.
-std::vector<Node> joined(const std::vector<Node>& nodes, const std::vector<double>& splits_s) {
+std::vector<Node> joined(const std::vector<Node>& nodes, const Measurements& measured) {
+    const bool has_aids = !measured.longitudinal_mps2.empty() || !measured.lateral_mps2.empty();
+    const double step_s = has_aids ? step_with_aids_s : filled_step_s;
     std::vector<Node> result;
     result.reserve(nodes.size());
     for (const Node& node : nodes) {
@@ -61,9 +67,9 @@ std::vector<Node> joined(const std::vector<Node>& nodes, const std::vector<doubl
         }
         const double before = result.back().time_s;
         const double gap = node.time_s - before;
-        const bool afresh = gap > longest_bridge_s || split_between(splits_s, before, node.time_s);
+        const bool afresh = gap > longest_bridge_s || split_between(measured.splits_s, before, node.time_s);
         if (!afresh && gap > longest_step_s) {
-            const int pieces = static_cast<int>(std::ceil(gap / filled_step_s));
+            const int pieces = static_cast<int>(std::ceil(gap / step_s));
             for (int i = 1; i < pieces; ++i) {
                 Node filled;
                 filled.time_s = before + gap * i / pieces;
@@ -157,7 +163,7 @@ std::vector<Node> at_positions(const Measurements& measured) {
 } // namespace
 
 std::vector<Node> position_nodes(const Measurements& measured) {
-    return joined(at_positions(measured), measured.splits_s);
+    return joined(at_positions(measured), measured);
 }
 
 std::vector<Node> all_nodes(const Measurements& measured, const Latencies& latencies) {
@@ -168,7 +174,7 @@ std::vector<Node> all_nodes(const Measurements& measured, const Latencies& laten
                    [&](Node& node, std::size_t i) { node.speed_mps = speed.values[i]; });
     nodes = merged(nodes, course.time_s, latencies.course_s,
                    [&](Node& node, std::size_t i) { node.course_rad = course.values[i]; });
-    return joined(nodes, measured.splits_s);
+    return joined(nodes, measured);
 }
 
 void add_aids(std::vector<Node>& nodes, const Measurements& measured, const Latencies& latencies) {

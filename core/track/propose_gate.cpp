@@ -18,6 +18,7 @@ constexpr double least_apart_s = 10.0;
 constexpr double fastest_mps = 150.0; // what lies further apart was not driven
 constexpr double alike = 0.06;        // laps of one track, in length
 constexpr double nearly_all = 0.95;
+constexpr double many_laps = 4.5;
 // A passing's surroundings: how much speed and heading may change there before time suffers from where exactly the line
 // was put.  Ours, no source.
 constexpr double surroundings_m = 75.0;
@@ -73,18 +74,29 @@ std::vector<double> passings_m(const std::vector<Spot>& spots, const Spot& at, d
     return passings;
 }
 
-// How much of the drive is laps of about the same length.
-double explained_m(const std::vector<double>& passings) {
+// How much of the drive is laps of about the same length, and that length.
+struct Explained {
+    double sum_m = 0.0;
+    double lap_m = 0.0;
+};
+
+Explained explained_by(const std::vector<double>& passings) {
     std::vector<double> lengths;
     for (std::size_t i = 1; i < passings.size(); ++i)
         lengths.push_back(passings[i] - passings[i - 1]);
-    if (lengths.empty()) return 0.0;
+    if (lengths.empty()) return {};
     const double usual = math::median(lengths);
-    if (usual < shortest_lap_m || usual > longest_lap_m) return 0.0;
+    if (usual < shortest_lap_m || usual > longest_lap_m) return {};
     double sum = 0.0;
     for (const double length : lengths)
         if (std::abs(length / usual - 1.0) <= alike) sum += length;
-    return sum;
+    return {sum, usual};
+}
+
+// What a well timed line may see less of: of many laps one, that the recording begins or ends in.
+double enough_m(const Explained& most) {
+    const bool many = most.sum_m >= many_laps * most.lap_m;
+    return many ? std::min(nearly_all * most.sum_m, most.sum_m - (1.0 + alike) * most.lap_m) : nearly_all * most.sum_m;
 }
 
 // A crossing's variance in time, up to a constant: position error over speed, and more where speed or heading change.
@@ -109,7 +121,7 @@ double cost_of(const std::vector<Spot>& spots, std::size_t at) {
 
 struct CandidateGate {
     std::size_t spot;
-    double explained_m;
+    Explained explained;
 };
 
 std::vector<CandidateGate> candidates(const std::vector<Spot>& spots, double half_width_m) {
@@ -120,8 +132,8 @@ std::vector<CandidateGate> candidates(const std::vector<Spot>& spots, double hal
     for (std::size_t i = 0; i < spots.size(); ++i) {
         if (spots[i].driven_m < next_m || spots[i].speed_mps < least_candidate_mps) continue;
         next_m = spots[i].driven_m + spacing_m;
-        const double explained = explained_m(passings_m(spots, spots[i], half_width_m));
-        if (explained > 0.0) found.push_back({i, explained});
+        const Explained explained = explained_by(passings_m(spots, spots[i], half_width_m));
+        if (explained.sum_m > 0.0) found.push_back({i, explained});
     }
     return found;
 }
@@ -132,11 +144,16 @@ std::optional<ProposedGate> propose_gate(const motion::Path& path) {
     const std::vector<Spot> spots = spots_of(path);
     const std::vector<CandidateGate> found = candidates(spots, Gate{}.half_width_m);
     if (found.empty()) return std::nullopt;
-    const double most_m = std::ranges::max(found, {}, &CandidateGate::explained_m).explained_m;
+    const auto sum = [](const CandidateGate& one) { return one.explained.sum_m; };
+    const double enough = enough_m(std::ranges::max(found, {}, sum).explained);
     const CandidateGate* best = nullptr;
-    for (const CandidateGate& one : found)
-        if (one.explained_m >= nearly_all * most_m && (!best || cost_of(spots, one.spot) < cost_of(spots, best->spot)))
-            best = &one;
+    double least_cost = 0.0;
+    for (const CandidateGate& one : found) {
+        const double cost = cost_of(spots, one.spot);
+        if (sum(one) < enough || (best && cost >= least_cost)) continue;
+        best = &one;
+        least_cost = cost;
+    }
     const Spot& at = spots[best->spot];
     return ProposedGate{{at.position_m, at.heading_rad}, "proposed by the program on a fast straight at steady speed"};
 }

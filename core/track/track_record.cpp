@@ -13,6 +13,8 @@ namespace {
 
 using nlohmann::json;
 constexpr double degree = base::pi / 180.0;
+constexpr double widest_gate_m = 60.0;
+constexpr std::size_t most_segments = 500;
 
 base::Error unreadable(const std::string& file, const std::string& what) {
     return {base::ErrorCode::track_not_readable, {file, {}, {}}, what, "see README.md for what a track file holds"};
@@ -25,6 +27,14 @@ std::optional<double> number(const json& object, const char* key, double least, 
     const double value = found->get<double>();
     if (!std::isfinite(value) || value < least || value > most) return std::nullopt;
     return value;
+}
+
+// As number(), and the default where the key is absent; false where something else stands there.
+bool take(double& value, const json& object, const char* key, double least, double most) {
+    if (!object.contains(key)) return true;
+    const auto given = number(object, key, least, most);
+    value = given.value_or(value);
+    return given.has_value();
 }
 
 std::string text(const json& object, const char* key) {
@@ -70,9 +80,15 @@ base::Result<TrackRecord> parse_track_record(std::string_view bytes, const std::
         return unreadable(name, "the gate needs \"latitude_deg\", \"longitude_deg\" and \"heading_deg\" as numbers");
     record.gate.position = {*latitude * degree, *longitude * degree, 0.0};
     record.gate.heading_rad = heading_from_course(*course);
-    record.gate.half_width_m = number(*gate, "half_width_m", 1.0, 500.0).value_or(20.0);
-    record.length_m = number(document, "length_m", 0.0, 1e6).value_or(0.0);
-    if (const auto list = document.find("segments"); list != document.end() && list->is_array()) {
+    if (!take(record.gate.half_width_m, *gate, "half_width_m", 1.0, widest_gate_m))
+        return unreadable(name, "\"half_width_m\" is not a number from 1 to 60: a wider timing line would be crossed "
+                                "by other parts of the track");
+    if (!take(record.length_m, document, "length_m", 0.0, longest_lap_m))
+        return unreadable(name, "\"length_m\" is not a number from 0 to 50000");
+    if (const auto list = document.find("segments"); list != document.end()) {
+        if (!list->is_array()) return unreadable(name, "\"segments\" is not a list");
+        if (list->size() > most_segments)
+            return unreadable(name, "\"segments\" has more than 500 entries, too many to tell anything of one");
         double at = 0.0;
         for (const json& entry : *list) {
             const auto one = entry.is_object() ? segment(entry) : std::nullopt;

@@ -87,6 +87,28 @@ TEST(FindLaps, AHoleMakesALapIncomplete) {
     EXPECT_THAT(laps[1].why_not_clean, HasSubstr("hole"));
 }
 
+// A receiver that stands and wanders by metres passes any line now and then, and in time comes a long way.
+TEST(FindLaps, AReceiverThatHardlyMovesHasNoFlyingLaps) {
+    for (const double reach_m : {3.0, 12.0}) {
+        motion::MotionEstimate motion;
+        motion.best = test::circle_drive(reach_m, 2.0 * test::pi * reach_m / 15.0, 5.0, 400.0, -2.0);
+        const auto laps = find_laps(motion, {{reach_m, 0.0}, test::pi / 2.0, 20.0}, {});
+        EXPECT_GT(laps.size(), 10U);
+        for (const Lap& lap : laps) {
+            EXPECT_NE(lap.kind, LapKind::flying);
+        }
+        EXPECT_THAT(laps[2].why_not_clean, HasSubstr("too short"));
+    }
+}
+
+TEST(FindLaps, AWalkIsNoLap) {
+    motion::MotionEstimate motion;
+    motion.best = test::circle_drive(40.0, 1.5, 5.0, 700.0, -1.0);
+    for (const Lap& lap : find_laps(motion, {{40.0, 0.0}, test::pi / 2.0, 20.0}, {})) {
+        EXPECT_NE(lap.kind, LapKind::flying);
+    }
+}
+
 TEST(FindLaps, NumbersFollowTheFile) {
     const auto motion = session(3.9);
     recording::Recording recording;

@@ -186,5 +186,18 @@ TEST(FrozenValues, AreNotThoseOfACoarseSpeedometer) {
     EXPECT_EQ(std::ranges::count(frozen_values(speed, {}), 1), 0);
 }
 
+// An exact course along straights that are joined by bends, written to a hundredth of a degree.
+TEST(FrozenValues, AreNotThoseOfACourseOnAStraight) {
+    const std::vector<double> time = seconds(3000, 0.04);
+    Series course{time, std::vector<double>(3000), "course", 0};
+    double heading = 10.004;
+    for (std::size_t i = 0; i < 3000; ++i) {
+        const double phase = std::fmod(time[i], 12.0);
+        heading += phase > 8.0 ? 0.04 * 30.0 * std::sin((phase - 8.0) / 4.0 * std::numbers::pi) : 0.0;
+        course.values[i] = std::round(heading * 100.0) / 100.0;
+    }
+    EXPECT_EQ(std::ranges::count(frozen_values(course, {}), 1), 0);
+}
+
 } // namespace
 } // namespace lapwright::motion

@@ -335,7 +335,7 @@ TEST(SmoothMotion, StampsAreThoseOfPositionsAndSpeeds) {
     const MotionEstimate motion = estimated(recorded(Drive{}, sensors));
     EXPECT_EQ(motion.best.size(), 1U + static_cast<std::size_t>(length_s * 25.0));
     sensors.rate_hz = 100.0;
-    EXPECT_LE(estimated(recorded(Drive{}, sensors)).best.size(), static_cast<std::size_t>(length_s * 50.0) + 1U);
+    EXPECT_LE(estimated(recorded(Drive{}, sensors)).best.size(), static_cast<std::size_t>(length_s * 25.0) + 1U);
 }
 
 TEST(SmoothMotion, StopsWhenNobodyWantsItAnyMore) {

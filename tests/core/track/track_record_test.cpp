@@ -51,3 +51,27 @@ TEST(TrackRecord, RefusesInOneSentence) {
               std::string::npos);
     EXPECT_FALSE(read_track_record("no/such/file.json"));
 }
+
+// What is written and cannot be is told, and no other value is put in its place.
+TEST(TrackRecord, RefusesEveryValueThatCannotBe) {
+    const auto with = [](const std::string& in_gate, const std::string& beside) {
+        return R"({"gate": {"latitude_deg": 1, "longitude_deg": 1, "heading_deg": 0)" + in_gate + "}" + beside + "}";
+    };
+    EXPECT_EQ(refusal(with("", "")), "");
+    EXPECT_EQ(refusal(with(R"(, "half_width_m": 30)", R"(, "length_m": 900)")), "");
+    for (const char* value : {"500", "0", "-3", "\"wide\"", "null", "1e999", "[12]"}) {
+        const std::string json = with(std::string(R"(, "half_width_m": )") + value, "");
+        EXPECT_FALSE(refusal(json).empty()) << value;
+        if (value != std::string("1e999")) {
+            EXPECT_NE(refusal(json).find("half_width_m"), std::string::npos) << value;
+        }
+    }
+    for (const char* value : {"-1", "60000", "true", "\"2 km\""})
+        EXPECT_NE(refusal(with("", std::string(R"(, "length_m": )") + value)).find("length_m"), std::string::npos);
+    EXPECT_NE(refusal(with("", R"(, "segments": {})")).find("not a list"), std::string::npos);
+    std::string many = R"(, "segments": [)";
+    for (int i = 0; i < 600; ++i)
+        many += (i > 0 ? "," : "") + std::string(R"({"name": "x", "kind": "corner", "start_m": )") + std::to_string(i) +
+                R"(, "end_m": )" + std::to_string(i + 1) + "}";
+    EXPECT_NE(refusal(with("", many + "]")).find("500"), std::string::npos);
+}
