@@ -4,6 +4,7 @@
 #include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
 #include "core/analysis/stages.h"
+#include "core/lap/file_laps.h"
 #include "core/lap/find_laps.h"
 #include "core/lap/trace_lap.h"
 #include "core/track/build_line.h"
@@ -72,6 +73,14 @@ void time_at_square_gate(Session& session) {
         judged_laps(lap::find_laps(*session.motion, session.gate, *session.recording), *session.motion, *line);
 }
 
+// The file's own count of its laps is evidence that the timing line must explain.
+void hold_against_file(Session& session) {
+    const auto marks = track::recorded_passings(*session.recording);
+    if (!marks) return;
+    const auto words = lap::against_file(track::crossings(session.motion->best, session.gate), *marks);
+    if (words) session.warnings.push_back({"laps_contradict_file", *words, std::nullopt});
+}
+
 Result<void> find_laps_on_map(Session& session, const SessionOptions& options) {
     const auto gate = choose_gate(*session.recording, *session.motion, options.track, session.known_track);
     if (!gate) return gate.error();
@@ -82,12 +91,14 @@ Result<void> find_laps_on_map(Session& session, const SessionOptions& options) {
         return no_laps(*session.recording, "the timing line is never crossed",
                        "check that the track file belongs to this track");
     time_at_square_gate(session);
+    hold_against_file(session);
     return {};
 }
 
 Result<void> find_motion_and_laps(Session& session, const SessionOptions& options, const base::Progress& progress) {
     auto motion = motion::estimate_motion(*session.recording, options.motion, progress);
     if (!motion) return motion.error();
+    session.warnings = motion->warnings;
     if (!options.track) session.known_track = driven_track(options.known_tracks, *session.recording, *motion);
     if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
     session.motion = std::make_shared<const motion::MotionEstimate>(std::move(motion).value());

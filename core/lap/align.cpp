@@ -3,6 +3,7 @@
 // level (mean over laps); C the covariance of true shifts, R that of what habits make of them; K = C (C + R)^-1.
 #include "core/lap/align.h"
 
+#include "core/lap/road_shift.h"
 #include "core/math/normal_random.h"
 #include "core/motion/parallel.h"
 #include "core/track/projection.h"
@@ -21,9 +22,9 @@ using track::Vec2;
 
 constexpr double sample_spacing_m = 8.0;
 constexpr double furthest_tie_m = 25.0;
-constexpr double cell_m = 20.0;    // a lap is averaged in these
-constexpr double block_m = 400.0;  // offsets of a habit hang together over so much: a corner, its way in and out
-constexpr double huber_m = 1.0;    // a lap that leaves the usual line by more counts for less
+constexpr double least_cell_m = 20.0; // a lap is averaged in these
+constexpr std::size_t fewest_cells = 16;
+constexpr std::size_t most_cells = 300;
 constexpr double widest_gap = 0.2; // share of the lap that may be missing
 
 // A stamp of the path beside the line.
@@ -76,7 +77,8 @@ std::vector<TracedLap> traced_laps(const SessionOnRoad& session, const track::Re
 // Offsets in cells along the line, NaN where there are none.
 using Profile = std::vector<double>;
 
-Profile profile(const std::vector<Sample>& samples, std::size_t cells) {
+Profile profile(const std::vector<Sample>& samples, double length_m, std::size_t cells) {
+    const double cell_m = length_m / static_cast<double>(cells);
     Profile sum(cells, 0.0);
     std::vector<double> count(cells, 0.0);
     for (const Sample& sample : samples) {
@@ -103,55 +105,14 @@ Profile mean_profile(const std::vector<Profile>& profiles) {
     return mean;
 }
 
-struct Shift {
-    Vector2d value = Vector2d::Zero();
-    Eigen::Matrix2d covariance = Eigen::Matrix2d::Zero(); // from leaving out one block along the lap at a time
-    double freedom = 1.0;                                 // degrees of it
-    [[nodiscard]] double variance() const { return 0.5 * covariance.trace(); } // per axis
-};
-
-// Huber's regression of offsets on the normals.
-Shift shift_of(const Profile& offsets, const track::ReferenceLine& line) {
-    std::vector<Vector2d> normals(offsets.size());
-    for (std::size_t i = 0; i < offsets.size(); ++i) {
+RoadShift road_of(const track::ReferenceLine& line, std::size_t cells) {
+    const double cell_m = line.length_m / static_cast<double>(cells);
+    std::vector<Vector2d> normals(cells);
+    for (std::size_t i = 0; i < cells; ++i) {
         const Vec2 t = line.tangent_at((static_cast<double>(i) + 0.5) * cell_m);
         normals[i] = {-t.north, t.east};
     }
-    Shift shift;
-    Eigen::Matrix2d information;
-    const auto weight = [&](std::size_t i) {
-        const double off = std::fabs(offsets[i] - normals[i].dot(shift.value));
-        return off <= huber_m ? 1.0 : huber_m / off;
-    };
-    for (int round = 0; round < 10; ++round) {
-        information.setZero();
-        Vector2d vector = Vector2d::Zero();
-        for (std::size_t i = 0; i < offsets.size(); ++i) {
-            if (std::isnan(offsets[i])) continue;
-            const double w = weight(i);
-            information += w * normals[i] * normals[i].transpose();
-            vector += w * offsets[i] * normals[i];
-        }
-        shift.value = information.ldlt().solve(vector);
-    }
-    // Delete-one-block jackknife: what the rest of the lap would say (Efron and Tibshirani 1993, 11.5, from memory).
-    const auto per_block = static_cast<std::size_t>(block_m / cell_m);
-    double blocks = 0.0;
-    for (std::size_t first = 0; first < offsets.size(); first += per_block) {
-        Vector2d pull = Vector2d::Zero();
-        Eigen::Matrix2d rest = information;
-        for (std::size_t i = first; i < std::min(first + per_block, offsets.size()); ++i) {
-            if (std::isnan(offsets[i])) continue;
-            pull += weight(i) * (offsets[i] - normals[i].dot(shift.value)) * normals[i];
-            rest -= weight(i) * normals[i] * normals[i].transpose();
-        }
-        const Vector2d change = rest.ldlt().solve(pull);
-        shift.covariance += change * change.transpose();
-        blocks += 1.0;
-    }
-    shift.covariance *= (blocks - 1.0) / std::max(1.0, blocks);
-    shift.freedom = std::max(1.0, blocks - 2.0); // two figures were fitted
-    return shift;
+    return {std::move(normals), cell_m};
 }
 
 // Mean shift of a draw's lap against the best path's: the regression of their difference along the normals.
@@ -185,23 +146,24 @@ struct Seen {
 
 Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>& laps,
              const track::ReferenceLine& line) {
-    const auto cells = static_cast<std::size_t>(std::max(1.0, line.length_m / cell_m));
+    const auto cells = std::clamp(static_cast<std::size_t>(line.length_m / least_cell_m), fewest_cells, most_cells);
+    const RoadShift road = road_of(line, cells);
     const auto n = static_cast<Eigen::Index>(laps.size());
     Seen seen;
     std::vector<Profile> profiles;
     for (const TracedLap& lap : laps) {
         seen.middle_s.push_back(lap.middle_s);
-        profiles.push_back(profile(lap.samples, cells));
+        profiles.push_back(profile(lap.samples, line.length_m, cells));
     }
     const Profile usual = mean_profile(profiles);
-    seen.level = shift_of(usual, line);
+    seen.level = road.of(usual);
     seen.drift = PlaceShifts::Zero(n, 2);
     seen.drift_variance = Eigen::VectorXd::Ones(n);
     for (Eigen::Index l = 0; l < n; ++l) {
         Profile own = profiles[static_cast<std::size_t>(l)];
         for (std::size_t i = 0; i < own.size(); ++i)
             own[i] -= usual[i];
-        const Shift shift = shift_of(own, line);
+        const Shift shift = road.of(own);
         seen.drift.row(l) = shift.value.transpose();
         seen.drift_variance[l] = shift.variance() + 1e-6;
     }

@@ -3,7 +3,7 @@
 //
 // A receiver's slow error shifts a session on the map by decimetres, and its drift each lap a little differently.  The
 // road goes in all directions, so that the lateral offsets of a lap from a line tell a shift apart from a driver's
-// habit: offset = n·shift + habit, n the line's normal, solved robustly over the lap.  What the draws say of the shift
+// habit (road_shift.h).  What the draws say of the shift
 // beforehand and what the habits leave open weigh against each other (a Gaussian posterior; the draws follow by
 // conditioning, Doucet 2010, note on sampling by conditional means, from memory).
 #pragma once

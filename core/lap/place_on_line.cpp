@@ -103,7 +103,7 @@ double unwrapped_station(const Placing& placing, const Shifts& shifts, double ti
     const double before = placing.start_m + length * static_cast<double>(l);
     const double since = distance_m - laps.passing_m[lap];
     if (lap >= laps.count()) return before + shifts.passings.back() + std::min(outside, scale * since);
-    const double d = length * since / laps.length_m(lap);
+    const double d = laps.length_m(lap) > 0.0 ? length * since / laps.length_m(lap) : 0.0;
     return before + d + shift_at(placing.warps[lap], shifts.knots[lap], d);
 }
 
@@ -262,6 +262,7 @@ OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line,
 
 std::optional<Start> start_on_line(const Reckoned& session, const track::ReferenceLine& line) {
     const Laps laps = laps_of(session.motion->best, session.passings_s);
+    if (laps.middle_m < track::shortest_lap_m) return std::nullopt;
     const Cornering middle = cornering(session, laps, laps.middle, line.length_m);
     const Offset offset = best_offset(middle, curvature_on(line, 0.0, middle.size()));
     if (offset.agreement < least_agreement) return std::nullopt;

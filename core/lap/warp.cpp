@@ -24,7 +24,7 @@ constexpr double distance_course_sd = 0.02;
 constexpr double braking_course_sd = 0.1;
 constexpr double wave_course_sd = 0.01; // a slow wave of the slip, one a lap
 // Variance of the walk against what is usual: doublings thought of, and their spread beforehand.
-constexpr int fewest_doublings = 0; // a lap may slip more than is usual, and is not believed to slip less
+constexpr int fewest_doublings = -4;
 constexpr int most_doublings = 8;
 constexpr int doublings_step = 2;
 constexpr double doublings_sd = 2.0;

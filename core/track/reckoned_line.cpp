@@ -12,6 +12,15 @@
 namespace lapwright::track {
 namespace {
 
+constexpr double least_turned_rad = 1.0;
+
+double turned_in_all(std::span<const double> curvature_per_m, double step_m) {
+    double sum = 0.0;
+    for (const double curvature : curvature_per_m)
+        sum += step_m * std::abs(curvature);
+    return sum;
+}
+
 // At the nodes, and once more at the end.
 std::vector<double> headings(std::span<const double> curvature_per_m, double step_m) {
     const std::size_t n = curvature_per_m.size();
@@ -19,7 +28,10 @@ std::vector<double> headings(std::span<const double> curvature_per_m, double ste
     for (std::size_t i = 0; i < n; ++i)
         heading[i + 1] = heading[i] + 0.5 * step_m * (curvature_per_m[i] + curvature_per_m[(i + 1) % n]);
     constexpr double turn = 2.0 * base::pi;
-    const double miss = heading[n] - turn * std::round(heading[n] / turn);
+    double whole = turn * std::round(heading[n] / turn);
+    // A figure of eight turns as much to either side; a lap that nobody saw turn at all is drawn as a circle.
+    if (whole == 0.0 && turned_in_all(curvature_per_m, step_m) < least_turned_rad) whole = turn;
+    const double miss = heading[n] - whole;
     for (std::size_t i = 0; i <= n; ++i)
         heading[i] -= miss * static_cast<double>(i) / static_cast<double>(n);
     return heading;

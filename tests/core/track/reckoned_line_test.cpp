@@ -34,5 +34,17 @@ TEST(ReckonedLine, ClosesInSpiteOfABias) {
     EXPECT_EQ(line.curvature(500.0), curvature[250]);
 }
 
+// Without any cornering the lap is as long as it is, and every figure is finite.
+TEST(ReckonedLine, WithoutCornersIsACircle) {
+    const ReferenceLine line = line_from_curvature(std::vector<double>(500, 0.0), 1000.0);
+    EXPECT_NEAR(line.length_m, 1000.0, 1e-9);
+    const double radius = 500.0 / std::numbers::pi;
+    const Vec2 a = line.position(0.0);
+    const Vec2 b = line.position(500.0);
+    EXPECT_NEAR(std::hypot(b.east - a.east, b.north - a.north), 2.0 * radius, 0.1);
+    for (std::size_t i = 0; i < line.size(); ++i)
+        EXPECT_NEAR(std::hypot(line.tangent[i].east, line.tangent[i].north), 1.0, 1e-9);
+}
+
 } // namespace
 } // namespace lapwright::track

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/lap/road_shift.h"
+
+#include "core/base/check.h"
+#include "core/base/constants.h"
+
+#include <Eigen/Dense>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+namespace lapwright::lap {
+namespace {
+
+// Over so much a habit hangs together, and so much of its variance may be white.
+constexpr std::array lengths_m{25.0, 50.0, 100.0, 200.0, 400.0};
+constexpr std::array noise_shares{1e-4, 1e-3, 1e-2, 1e-1, 0.5};
+constexpr Eigen::Index pieces = 10; // of the jackknife
+constexpr double fitted = 2.0;      // figures
+
+// Orthonormal waves on n cells: a constant, pairs of cosine and sine, and for even n the alternation.
+Eigen::MatrixXd waves_on(Eigen::Index n) {
+    Eigen::MatrixXd waves(n, n);
+    for (Eigen::Index k = 0; k < n; ++k) {
+        const Eigen::Index turns = (k + 1) / 2;
+        const bool alone = turns == 0 || 2 * turns == n;
+        const double size = std::sqrt((alone ? 1.0 : 2.0) / static_cast<double>(n));
+        for (Eigen::Index i = 0; i < n; ++i) {
+            const double phase = 2.0 * base::pi * static_cast<double>(turns * i % n) / static_cast<double>(n);
+            waves(i, k) = size * (k % 2 == 1 ? std::cos(phase) : k == 0 ? 1.0 : std::sin(phase));
+        }
+    }
+    return waves;
+}
+
+// Variance of each wave's coefficient, on average 1 and the noise.
+Eigen::ArrayXd spectrum(const std::vector<double>& frequency, double length_m, double noise_share) {
+    Eigen::ArrayXd variance(static_cast<Eigen::Index>(frequency.size()));
+    for (Eigen::Index k = 0; k < variance.size(); ++k)
+        variance[k] = std::pow(1.0 + std::pow(length_m * frequency[static_cast<std::size_t>(k)], 2), -2.0);
+    return variance / variance.mean() + noise_share;
+}
+
+struct Fit {
+    double log_likelihood;
+    Eigen::Vector2d shift;
+    Eigen::Matrix2d information;
+    Eigen::ArrayXd whitening;
+};
+
+Fit fit(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets, const Eigen::ArrayXd& variance) {
+    const Eigen::ArrayXd whitening = variance.sqrt().inverse();
+    const Eigen::MatrixX2d x = whitening.matrix().asDiagonal() * normals;
+    const Eigen::VectorXd y = whitening.matrix().asDiagonal() * offsets;
+    const Eigen::Matrix2d information = x.transpose() * x;
+    const Eigen::Vector2d shift = information.ldlt().solve(x.transpose() * y);
+    const double rest = std::max((y - x * shift).squaredNorm(), 1e-12);
+    const double freedom = static_cast<double>(y.size()) - fitted;
+    const double log_likelihood = -0.5 * (freedom * std::log(rest / freedom) + variance.log().sum() +
+                                          std::log(std::max(information.determinant(), 1e-300)));
+    return {log_likelihood, shift, information, whitening};
+}
+
+Fit likeliest(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets, const std::vector<double>& frequency) {
+    Fit best{-INFINITY, {}, {}, {}};
+    for (const double length_m : lengths_m)
+        for (const double noise_share : noise_shares) {
+            Fit one = fit(normals, offsets, spectrum(frequency, length_m, noise_share));
+            if (one.log_likelihood > best.log_likelihood) best = std::move(one);
+        }
+    return best;
+}
+
+// Straight between the neighbours that are known, round the lap.
+Eigen::VectorXd filled(std::span<const double> offsets) {
+    const std::size_t n = offsets.size();
+    std::vector<std::size_t> known;
+    for (std::size_t i = 0; i < n; ++i)
+        if (!std::isnan(offsets[i])) known.push_back(i);
+    Eigen::VectorXd all = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(n));
+    for (std::size_t k = 0; k < known.size(); ++k) {
+        const std::size_t from = known[k];
+        const std::size_t to = known[(k + 1) % known.size()];
+        const std::size_t gap = known.size() == 1 ? n : (to + n - from) % n;
+        for (std::size_t j = 0; j < gap; ++j)
+            all[static_cast<Eigen::Index>((from + j) % n)] =
+                offsets[from] + (offsets[to] - offsets[from]) * static_cast<double>(j) / static_cast<double>(gap);
+    }
+    return all;
+}
+
+// Delete-one-piece jackknife: what the rest of the lap would say (Efron and Tibshirani 1993, An Introduction to the
+// Bootstrap, 11.5).
+Eigen::Matrix2d jackknife(const Eigen::MatrixX2d& x, const Eigen::VectorXd& rest, const Eigen::Matrix2d& information) {
+    Eigen::Matrix2d covariance = Eigen::Matrix2d::Zero();
+    for (Eigen::Index p = 0; p < pieces; ++p) {
+        const Eigen::Index first = x.rows() * p / pieces;
+        const Eigen::Index count = x.rows() * (p + 1) / pieces - first;
+        const auto piece = x.middleRows(first, count);
+        const Eigen::Matrix2d others = information - piece.transpose() * piece;
+        const Eigen::Vector2d change = others.ldlt().solve(piece.transpose() * rest.segment(first, count));
+        covariance += change * change.transpose();
+    }
+    return covariance * static_cast<double>(pieces - 1) / static_cast<double>(pieces);
+}
+
+} // namespace
+
+RoadShift::RoadShift(std::vector<Eigen::Vector2d> normals, double cell_m)
+    : normals_(std::move(normals)), cell_m_(cell_m) {
+    base::check(normals_.size() >= 16, "a road of too few cells");
+    const auto n = static_cast<Eigen::Index>(normals_.size());
+    waves_ = waves_on(n);
+    Eigen::MatrixX2d rows(n, 2);
+    for (Eigen::Index i = 0; i < n; ++i)
+        rows.row(i) = normals_[static_cast<std::size_t>(i)].transpose();
+    coefficients_ = waves_.transpose() * rows;
+    for (Eigen::Index k = 0; k < n; ++k)
+        frequency_.push_back(2.0 * base::pi * static_cast<double>((k + 1) / 2) / (static_cast<double>(n) * cell_m_));
+}
+
+Shift RoadShift::of(std::span<const double> offsets_m) const {
+    base::check(offsets_m.size() == normals_.size(), "offsets of another road");
+    const Eigen::VectorXd offsets = waves_.transpose() * filled(offsets_m);
+    const Fit best = likeliest(coefficients_, offsets, frequency_);
+    // Whitened, and back on the road: what is left at one place says little of the next.
+    const Eigen::MatrixX2d x = waves_ * (best.whitening.matrix().asDiagonal() * coefficients_);
+    const Eigen::VectorXd rest =
+        waves_ * (best.whitening.matrix().asDiagonal() * (offsets - coefficients_ * best.shift));
+    return {best.shift, jackknife(x, rest, best.information), static_cast<double>(pieces) - fitted};
+}
+
+} // namespace lapwright::lap

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// By how much a map is shifted, from lateral offsets all round a lap: offset = normal · shift + habit.
+//
+// Two drivers' lines differ, but smoothly, as cars do; the normal turns as fast as the road.  So the habit is a
+// stationary process on the closed lap, with the spectrum of a Matérn covariance of smoothness 3/2 (Rasmussen and
+// Williams 2006, Gaussian Processes for Machine Learning, 4.2.1) and some white noise.  Its length and the share of the
+// noise are those of the greatest restricted likelihood (Patterson and Thompson 1971, Biometrika 58(3):545), the shift
+// is by generalised least squares.  On a closed grid the Fourier coefficients of such a process are independent, so
+// that each likelihood costs one pass over them.  How well the shift is known says a jackknife over pieces of the
+// whitened lap, which holds where the model does not.
+#pragma once
+
+#include <Eigen/Core>
+
+#include <span>
+#include <vector>
+
+namespace lapwright::lap {
+
+struct Shift {
+    Eigen::Vector2d value = Eigen::Vector2d::Zero(); // east, north
+    Eigen::Matrix2d covariance = Eigen::Matrix2d::Zero();
+    double freedom = 1.0;                                                      // degrees of it
+    [[nodiscard]] double variance() const { return 0.5 * covariance.trace(); } // per axis
+};
+
+// One road, on cells evenly spaced round the lap.
+class RoadShift {
+  public:
+    // Unit normals at the cells, at least 16; how far apart the cells are.
+    RoadShift(std::vector<Eigen::Vector2d> normals, double cell_m);
+
+    // Offsets at the cells along the normals; NaN where there is none, which is filled from its neighbours.
+    [[nodiscard]] Shift of(std::span<const double> offsets_m) const;
+
+  private:
+    std::vector<Eigen::Vector2d> normals_;
+    double cell_m_;
+    Eigen::MatrixXd waves_;         // orthonormal: cosines and sines over the cells, a column each
+    std::vector<double> frequency_; // of the columns, rad/m
+    Eigen::MatrixX2d coefficients_; // of the normals
+};
+
+} // namespace lapwright::lap
