@@ -16,6 +16,7 @@ namespace {
 
 // Over so much a habit hangs together, and so much of its variance may be white.
 constexpr std::array lengths_m{25.0, 50.0, 100.0, 200.0, 400.0};
+constexpr std::array smoothnesses{0.5, 1.5, 3.5, 7.5};
 constexpr std::array noise_shares{1e-4, 1e-3, 1e-2, 1e-1, 0.5};
 constexpr Eigen::Index pieces = 10; // of the jackknife
 constexpr double fitted = 2.0;      // figures
@@ -36,10 +37,11 @@ Eigen::MatrixXd waves_on(Eigen::Index n) {
 }
 
 // Variance of each wave's coefficient, on average 1 and the noise.
-Eigen::ArrayXd spectrum(const std::vector<double>& frequency, double length_m, double noise_share) {
+Eigen::ArrayXd spectrum(const std::vector<double>& frequency, double length_m, double smoothness, double noise_share) {
     Eigen::ArrayXd variance(static_cast<Eigen::Index>(frequency.size()));
     for (Eigen::Index k = 0; k < variance.size(); ++k)
-        variance[k] = std::pow(1.0 + std::pow(length_m * frequency[static_cast<std::size_t>(k)], 2), -2.0);
+        variance[k] =
+            std::pow(1.0 + std::pow(length_m * frequency[static_cast<std::size_t>(k)], 2), -(smoothness + 0.5));
     return variance / variance.mean() + noise_share;
 }
 
@@ -66,10 +68,11 @@ Fit fit(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets, const E
 Fit likeliest(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets, const std::vector<double>& frequency) {
     Fit best{-INFINITY, {}, {}, {}};
     for (const double length_m : lengths_m)
-        for (const double noise_share : noise_shares) {
-            Fit one = fit(normals, offsets, spectrum(frequency, length_m, noise_share));
-            if (one.log_likelihood > best.log_likelihood) best = std::move(one);
-        }
+        for (const double smoothness : smoothnesses)
+            for (const double noise_share : noise_shares) {
+                Fit one = fit(normals, offsets, spectrum(frequency, length_m, smoothness, noise_share));
+                if (one.log_likelihood > best.log_likelihood) best = std::move(one);
+            }
     return best;
 }
 

@@ -2,12 +2,12 @@
 // By how much a map is shifted, from lateral offsets all round a lap: offset = normal · shift + habit.
 //
 // Two drivers' lines differ, but smoothly, as cars do; the normal turns as fast as the road.  So the habit is a
-// stationary process on the closed lap, with the spectrum of a Matérn covariance of smoothness 3/2 (Rasmussen and
-// Williams 2006, Gaussian Processes for Machine Learning, 4.2.1) and some white noise.  Its length and the share of the
-// noise are those of the greatest restricted likelihood (Patterson and Thompson 1971, Biometrika 58(3):545), the shift
-// is by generalised least squares.  On a closed grid the Fourier coefficients of such a process are independent, so
-// that each likelihood costs one pass over them.  How well the shift is known says a jackknife over pieces of the
-// whitened lap, which holds where the model does not.
+// stationary process on the closed lap, with the spectrum of a Matérn covariance (Rasmussen and Williams 2006, Gaussian
+// Processes for Machine Learning, 4.2.1) and some white noise.  Its length, its smoothness and the share of the noise
+// are those of the greatest restricted likelihood (Patterson and Thompson 1971, Biometrika 58(3):545), the shift is by
+// generalised least squares.  On a closed grid the Fourier coefficients of such a process are independent, so that each
+// likelihood costs one pass over them.  How well the shift is known says a jackknife over pieces of the whitened lap,
+// which holds where the model does not.
 #pragma once
 
 #include <Eigen/Core>

@@ -115,7 +115,10 @@ TEST(Align, BringsASessionToTheMapOfTheFirst) {
     EXPECT_NEAR(apart.north, truly.north, 0.08);
     const double before = spread_between({a, b});
     EXPECT_GT(before, 0.7);
-    EXPECT_LT(spread_between(result), 0.12);
+    // An ellipse turns so slowly that much of a smooth habit could be a shift: less is not known, and more than the
+    // miss.
+    EXPECT_LT(spread_between(result), 0.25 * before);
+    EXPECT_GT(spread_between(result), 0.3 * std::hypot(apart.east - truly.east, apart.north - truly.north));
     EXPECT_GT(spread_between(result), 0.005); // a habit is never told apart wholly
 }
 
