@@ -115,6 +115,12 @@ RoadShift road_of(const track::ReferenceLine& line, std::size_t cells) {
     return {std::move(normals), cell_m};
 }
 
+Profile less(Profile from, const Profile& what) {
+    for (std::size_t i = 0; i < from.size(); ++i)
+        from[i] -= what[i];
+    return from;
+}
+
 // Mean shift of a draw's lap against the best path's: the regression of their difference along the normals.
 Vector2d draw_shift(const motion::Path& draw, const motion::Path& best, const TracedLap& lap) {
     Eigen::Matrix2d information = Eigen::Matrix2d::Zero();
@@ -155,18 +161,24 @@ Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>&
         seen.middle_s.push_back(lap.middle_s);
         profiles.push_back(profile(lap.samples, line.length_m, cells));
     }
-    const Profile usual = mean_profile(profiles);
-    seen.level = road.of(usual);
+    // The usual line is that of the laps once each has its own drift taken off, which is known against the usual line.
+    Profile usual = mean_profile(profiles);
     seen.drift = PlaceShifts::Zero(n, 2);
     seen.drift_variance = Eigen::VectorXd::Ones(n);
-    for (Eigen::Index l = 0; l < n; ++l) {
-        Profile own = profiles[static_cast<std::size_t>(l)];
-        for (std::size_t i = 0; i < own.size(); ++i)
-            own[i] -= usual[i];
-        const Shift shift = road.of(own);
-        seen.drift.row(l) = shift.value.transpose();
-        seen.drift_variance[l] = shift.variance() + 1e-6;
+    for (int round = 0; round < 2; ++round) {
+        for (Eigen::Index l = 0; l < n; ++l) {
+            const Shift shift = road.of(less(profiles[static_cast<std::size_t>(l)], usual));
+            seen.drift.row(l) = shift.value.transpose();
+            seen.drift_variance[l] = shift.variance() + 1e-6;
+        }
+        seen.drift.rowwise() -= seen.drift.colwise().mean().eval();
+        std::vector<Profile> undrifted;
+        for (Eigen::Index l = 0; l < n; ++l)
+            undrifted.push_back(
+                less(profiles[static_cast<std::size_t>(l)], road.offsets(seen.drift.row(l).transpose())));
+        usual = mean_profile(undrifted);
     }
+    seen.level = road.of(usual);
     for (const motion::Path& draw : motion.draws) {
         PlaceShifts shifts(n, 2);
         for (Eigen::Index l = 0; l < n; ++l)

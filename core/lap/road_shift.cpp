@@ -124,6 +124,12 @@ RoadShift::RoadShift(std::vector<Eigen::Vector2d> normals, double cell_m)
         frequency_.push_back(2.0 * base::pi * static_cast<double>((k + 1) / 2) / (static_cast<double>(n) * cell_m_));
 }
 
+std::vector<double> RoadShift::offsets(const Eigen::Vector2d& shift) const {
+    std::vector<double> result(normals_.size());
+    std::ranges::transform(normals_, result.begin(), [&](const Eigen::Vector2d& n) { return n.dot(shift); });
+    return result;
+}
+
 Shift RoadShift::of(std::span<const double> offsets_m) const {
     base::check(offsets_m.size() == normals_.size(), "offsets of another road");
     const Eigen::VectorXd offsets = waves_.transpose() * filled(offsets_m);

@@ -33,6 +33,9 @@ class RoadShift {
     // Offsets at the cells along the normals; NaN where there is none, which is filled from its neighbours.
     [[nodiscard]] Shift of(std::span<const double> offsets_m) const;
 
+    // What a shift looks like at the cells.
+    [[nodiscard]] std::vector<double> offsets(const Eigen::Vector2d& shift) const;
+
   private:
     std::vector<Eigen::Vector2d> normals_;
     double cell_m_;
