@@ -3,6 +3,7 @@
 #include "core/import/agreement.h"
 
 #include "core/base/number_text.h"
+#include "core/import/axis_check.h"
 #include "core/import/speed_check.h"
 #include "core/import/wording.h"
 
@@ -32,6 +33,7 @@ constexpr double close_motion = 0.05;
 constexpr double close_fit = 0.02;
 constexpr double unrelated = 0.2;
 constexpr double shortest_lap_s = 5.0;
+constexpr double least_turning_mps = 4.0;
 
 // The sample next to that time, not smoothed with its neighbour; NaN outside the channel.
 double value_at(const Channel& channel, double time_s) {
@@ -155,12 +157,27 @@ void settle_laps(Channel& channel, ColumnGuess& guess, double duration_s, std::v
     }
 }
 
-// Nothing tells which way the axes of an accelerometer point where there are no positions.
-void doubt_axis(ColumnGuess& guess) {
+// A name of an axis is believed where the positions say the same; without them it is a guess.
+void settle_axis(const Recording& recording, Channel& channel, ColumnGuess& guess) {
     constexpr double named_by_axis = 0.8;
-    if (guess.settled || guess.confidence >= named_by_axis || !guess.doubt.empty()) return;
-    guess.doubt = "its name says an axis and no direction: taken as the " +
-                  std::string(guess.meaning == Meaning::lateral_acceleration ? "lateral" : "longitudinal") + " one";
+    constexpr double follows = 0.5;
+    constexpr double points_there = 1.5; // so many times as much along its own direction as across it: within 34°
+    if (guess.settled || guess.confidence >= named_by_axis) return;
+    const bool lateral = guess.meaning == Meaning::lateral_acceleration;
+    const std::string direction = lateral ? "lateral" : "longitudinal";
+    const auto fit = fit_axis(recording, channel);
+    if (!fit) {
+        if (guess.doubt.empty())
+            guess.doubt = "its name says an axis and no direction: taken as the " + direction + " one";
+        return;
+    }
+    const double own = std::abs(lateral ? fit->left : fit->along);
+    const double other = std::abs(lateral ? fit->along : fit->left);
+    if (fit->correlation < follows || own < points_there * other) {
+        guess.doubt = "it does not follow the positions as the " + direction +
+                      " acceleration would: its axis points elsewhere, kept without a meaning";
+        guess.meaning = channel.meaning = Meaning::other;
+    }
 }
 
 } // namespace
@@ -188,17 +205,48 @@ GroundSpeed ground_speed(const Recording& recording) {
     return ground;
 }
 
+std::vector<GroundAcceleration> ground_accelerations(const Recording& recording) {
+    std::vector<GroundAcceleration> driven;
+    const auto place = places_of(recording);
+    if (!place) return driven;
+    const auto& time_s = *place->time_s;
+    const std::size_t stride = std::max<std::size_t>(1, time_s.size() / most_places);
+    const auto behind = [&](std::size_t from) {
+        return static_cast<std::size_t>(std::ranges::lower_bound(time_s, time_s[from] + chord_s) - time_s.begin());
+    };
+    for (std::size_t from = 0; from < time_s.size(); from += stride) {
+        const std::size_t middle = behind(from);
+        const std::size_t to = middle < time_s.size() ? behind(middle) : middle;
+        if (to >= time_s.size()) break;
+        const auto split = std::ranges::upper_bound(recording.splits_s, time_s[from]);
+        const bool across = split != recording.splits_s.end() && *split <= time_s[to];
+        if (time_s[to] - time_s[from] > 2.0 * longest_chord_s || across) continue;
+        const double step_s = 0.5 * (time_s[to] - time_s[from]);
+        const auto velocity = [&](const std::vector<double>& at, std::size_t a, std::size_t b) {
+            return (at[b] - at[a]) / (time_s[b] - time_s[a]);
+        };
+        const double east = velocity(place->east_m, from, to);
+        const double north = velocity(place->north_m, from, to);
+        const double speed = std::hypot(east, north);
+        if (!(speed > least_turning_mps)) continue;
+        const double gain_east = velocity(place->east_m, middle, to) - velocity(place->east_m, from, middle);
+        const double gain_north = velocity(place->north_m, middle, to) - velocity(place->north_m, from, middle);
+        driven.push_back({time_s[from], time_s[to], (gain_east * east + gain_north * north) / (speed * step_s),
+                          (gain_north * east - gain_east * north) / (speed * step_s)});
+    }
+    return driven;
+}
+
 std::vector<Warning> hold_together(Recording& recording, std::vector<ColumnGuess>& guesses,
                                    std::span<const std::size_t> columns) {
     std::vector<Warning> warnings;
     Speeds(recording, guesses, columns).settle(warnings);
-    const bool placed = recording.find(Meaning::latitude) || recording.find(Meaning::east);
     for (std::size_t k = 0; k < columns.size(); ++k) {
         Channel& channel = recording.channels[k];
         ColumnGuess& guess = guesses[columns[k]];
         const bool turned =
             channel.meaning == Meaning::lateral_acceleration || channel.meaning == Meaning::longitudinal_acceleration;
-        if (turned && !placed) doubt_axis(guess);
+        if (turned) settle_axis(recording, channel, guess);
         if (channel.meaning == Meaning::lap_number && !guess.settled)
             settle_laps(channel, guess, recording.duration_s, warnings);
     }

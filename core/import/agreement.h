@@ -20,6 +20,16 @@ struct GroundSpeed {
 // From chords of a second and more, none across a split or a gap; empty without positions.
 [[nodiscard]] GroundSpeed ground_speed(const recording::Recording& recording);
 
+// Acceleration from one such chord to the next, at most as many.
+struct GroundAcceleration {
+    double from_s = 0.0;
+    double to_s = 0.0;
+    double longitudinal_mps2 = 0.0;
+    double lateral_mps2 = 0.0; // positive to the left
+};
+
+[[nodiscard]] std::vector<GroundAcceleration> ground_accelerations(const recording::Recording& recording);
+
 // Settles unit and meaning of speeds, accelerations and lap numbers in channels and guesses alike; `columns` has the
 // index of each channel's guess.  What a person has said of a column stays, and is only doubted.
 [[nodiscard]] std::vector<recording::Warning>

@@ -169,6 +169,29 @@ TEST(Agreement, ANumberThatChangesEveryRowCountsNoLaps) {
     EXPECT_TRUE(is_told(*backwards, "lap_numbers_backwards"));
 }
 
+// Turned drawn degrees from the car's: within 25 it is the axis that it says, either way round, beyond 45 it is none.
+TEST(Agreement, AnAxisIsBelievedAsFarAsThePositionsSayTheSame) {
+    for (std::uint64_t seed = 1; seed <= 30; ++seed) {
+        drawn::Engine engine(seed);
+        const auto drive = drawn::drive(engine, rates[seed % rates.size()], 200.0);
+        const bool aligned = engine() % 2 == 0;
+        const double turn = aligned ? drawn::between(engine, -25.0, 25.0) + (engine() % 2 == 0 ? 180.0 : 0.0)
+                                    : drawn::between(engine, 45.0, 135.0);
+        auto columns = placed();
+        columns.push_back({"ay (g)", [&](const DriveRow& row, std::size_t) {
+                               const double vibration = drawn::between(engine, -0.2, 0.2);
+                               const double across = std::cos(turn * degree) * row.lateral_mps2;
+                               const double along = std::sin(turn * degree) * row.longitudinal_mps2;
+                               return base::fixed_text((across + along) / 9.80665 + vibration, 4);
+                           }});
+        const auto recording = import_bytes(table_of(drive, columns), "drawn.csv");
+        ASSERT_TRUE(recording.ok());
+        const bool taken = recording->find(Meaning::lateral_acceleration) != nullptr;
+        EXPECT_TRUE(taken || !aligned) << "seed " << seed << " turned by " << turn;
+        EXPECT_TRUE(aligned || asks(*recording)) << "seed " << seed << " turned by " << turn;
+    }
+}
+
 TEST(Agreement, AnAxisIsDoubtedWhereNothingTellsItsDirection) {
     drawn::Engine engine(4);
     const auto drive = drawn::drive(engine, 25.0, 60.0);

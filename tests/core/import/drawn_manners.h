@@ -91,6 +91,7 @@ inline void stamp(Pen& pen, const Clock& clock) {
     pen.table().columns.push_back({clock.header, "", Meaning::other, {}, [&drive, clock](std::size_t i) {
                                        return clock.cell(drive.rows[i].time_s);
                                    }});
+    pen.table().columns.back().is_clock = true;
     pen.table().clock_step_s = clock.step_s;
 }
 
@@ -116,6 +117,21 @@ inline void telephone(Pen& pen) {
     if (pen.chance(0.5)) {
         for (const char* name : {"roll", "pitch", "yaw"})
             pen.wander(name, -0.4, 0.9, 7);
+    }
+    if (pen.chance(0.4)) {
+        // The telephone lies across: its axes are no direction of the car.
+        const double turn = between(engine, 1.0, 2.1);
+        const auto axis = [&drive = pen.drive(), turn](bool along) {
+            return [&drive, turn, along](std::size_t i) {
+                const auto& row = drive.rows[i];
+                const double a = along ? std::cos(turn) : std::sin(turn);
+                const double b = along ? std::sin(turn) : -std::cos(turn);
+                return fixed((a * row.longitudinal_mps2 + b * row.lateral_mps2) / 9.80665, 5);
+            };
+        };
+        pen.free("accelerometerAccelerationX(G)", axis(true));
+        pen.free("accelerometerAccelerationY(G)", axis(false));
+        pen.wander("accelerometerAccelerationZ(G)", -1.1, -0.9, 5);
     }
     if (pen.chance(0.5)) pen.wander("batteryLevel", 0.3, 0.9, 2);
     if (pen.chance(0.4)) pen.wander("heartRate", 80.0, 160.0, 0);
@@ -282,46 +298,6 @@ inline void research(Pen& pen) {
     if (pen.chance(0.3))
         pen.measured(Meaning::distance, &DriveRow::distance_m, {"Distance"},
                      {{Unit::kilometre, "km"}, {Unit::metre, "m"}}, 4);
-}
-
-inline Table draw(std::uint64_t seed) {
-    Engine engine(seed);
-    Table table;
-    const std::vector<double> rates{1.0, 5.0, 10.0, 20.0, 25.0, 50.0};
-    const std::size_t manner = engine() % 4;
-    const double rate = manner == 2 ? pick<double>(engine, {1.0, 2.0, 5.0}) : pick(engine, rates);
-    table.drive = drive(engine, rate, between(engine, 100.0, 240.0));
-    const std::vector<UnitStyle> styles = manner == 1 ? std::vector{UnitStyle::none, UnitStyle::suffix}
-                                          : manner == 3
-                                              ? std::vector{UnitStyle::brackets, UnitStyle::square, UnitStyle::row}
-                                          : manner == 2 ? std::vector{UnitStyle::brackets}
-                                                        : std::vector{UnitStyle::brackets, UnitStyle::none};
-    Pen pen(engine, table, pick(engine, styles));
-    if (manner == 2 && pen.chance(0.2)) pen.bear_units_in_cells();
-    const std::vector<std::pair<std::string, void (*)(Pen&)>> manners{
-        {"telephone", telephone}, {"data frame", data_frame}, {"diagnosis", diagnosis}, {"research", research}};
-    table.manner = manners[manner].first;
-    manners[manner].second(pen);
-    const char delimiter = manner == 3 ? pick<char>(engine, {',', ';', '\t'}) : ',';
-    const auto line = [&](auto&& cell_of) {
-        for (std::size_t i = 0; i < table.columns.size(); ++i) {
-            if (i > 0) table.text += delimiter;
-            table.text += cell_of(table.columns[i]);
-        }
-        table.text += '\n';
-    };
-    if (manner == 3 && pen.chance(0.5)) {
-        table.text += "Invented proving ground\nOperator: A. Invented\n\n";
-        table.first_line += 3;
-    }
-    line([](const Column& column) { return column.header; });
-    if (pen.style() == UnitStyle::row) {
-        line([](const Column& column) { return column.unit_cell; });
-        ++table.first_line;
-    }
-    for (std::size_t i = 0; i < table.drive.rows.size(); ++i)
-        line([&](const Column& column) { return column.cell(i); });
-    return table;
 }
 
 } // namespace lapwright::import::drawn

@@ -27,7 +27,8 @@ struct Column {
     std::function<double(const DriveRow&)> value; // SI; none: a column that means nothing here
     std::function<std::string(std::size_t)> cell; // of that row
     double tolerance = 0.0;                       // SI, of the rounding
-    bool must_be_told = false;                    // nothing says which way it is: a doubt has to be told
+    bool is_clock = false;
+    std::size_t every = 1; // only each so many-th row has it
 };
 
 struct Table {
@@ -36,6 +37,7 @@ struct Table {
     std::vector<Column> columns;
     std::size_t first_line = 2;
     double clock_step_s = 0.0; // of the written stamps
+    bool has_clock = true;
     std::string manner;
 };
 
