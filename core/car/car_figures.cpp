@@ -220,8 +220,10 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     const double mass = data.mass ? data.mass->value_kg : usual_mass_kg;
     const double half_density = 0.5 * data.air.value_kg_m3 / mass;
     Fits fits;
-    const DragPrior drag_prior{half_density * usual_drag_area, half_density * usual_drag_area * drag_area_share_sd};
-    fits.driving = fit_driving_force(data, drag_prior, options.draws, options.seed);
+    DrivingPrior driving_prior;
+    driving_prior.drag_per_kg = half_density * usual_drag_area;
+    driving_prior.drag_sd = driving_prior.drag_per_kg * drag_area_share_sd;
+    fits.driving = fit_driving_force(data, driving_prior, options.draws, options.seed);
     if (fits.driving.status != math::FitStatus::converged) return cannot("no stretch at full throttle could be found");
     fits.evidence = limit_evidence(data, fits.driving);
     if (fits.evidence.corners.empty()) return cannot("no corner could be found");
@@ -229,6 +231,7 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     fits.grip = fit_grip(fits.evidence, fits.grip_prior, options.draws, options.seed);
 
     CarFigures figures;
+    figures.grip_convergence = fits.grip.convergence;
     figures.draws = join(fits, data, options.draws, options.seed);
     figures.fastest_mps = fastest_speed_mps(data);
     const CarDraw middle = typical_of(figures.draws, 0.6);

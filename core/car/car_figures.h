@@ -10,6 +10,7 @@
 #include "core/car/air.h"
 #include "core/car/lap_simulation.h"
 #include "core/lap/lap.h"
+#include "core/math/convergence.h"
 #include "core/track/track.h"
 
 #include <cstdint>
@@ -109,7 +110,8 @@ struct CarFigures {
     std::vector<CornerEvidence> corners;
     std::vector<BrakingEvidence> braking;
     std::vector<DrivingEvidence> driving;
-    std::vector<std::string> notes; // in words: what the data could not tell
+    math::Convergence grip_convergence; // of the draws of grip, downforce and load exponent
+    std::vector<std::string> notes;     // in words: what the data could not tell
 };
 
 // Error cannot_be_computed when no stretch at full throttle or no corner can be found.

@@ -30,6 +30,14 @@ constexpr double power_tilt_sd = 0.02;
 constexpr double unknown_engine_tilt_sd = 0.05;
 constexpr std::size_t fewest_samples = 30;
 constexpr double samples_alike = 7.0; // neighbours share their error: the motion is smoothed over some 20 m
+constexpr double least_noise_mps2 = 0.02;
+// Along a straight wind and gradient that nobody measured act alike: 0.03 m/s² is a gradient of 0.3 %.  That
+// prior counts as much as four straights.
+constexpr double straight_sd_mps2 = 0.03;
+constexpr double straight_prior_weight = 4.0;
+// From a kei car to beyond any that laps a circuit.
+constexpr double least_power_per_kg = 15.0;
+constexpr double most_power_per_kg = 1500.0;
 
 using Unknowns = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, 2 + curve_terms, 1>;
 using Normal = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, 2 + curve_terms, 2 + curve_terms>;
@@ -46,167 +54,198 @@ Unknowns columns(const ThrottleSample& s, const std::optional<EngineScale>& scal
     return x;
 }
 
-// Normal equations of one straight in one lap, with right sides for a, for the slope, and for 1.
-struct Block {
-    explicit Block(Eigen::Index unknowns)
+// Sums over the samples of one straight, over all laps: normal equations, right sides for a, for the slope and for 1.
+struct Straight {
+    explicit Straight(Eigen::Index unknowns)
         : normal(Normal::Zero(unknowns, unknowns)), acceleration(Unknowns::Zero(unknowns)),
           slope(Unknowns::Zero(unknowns)), one(Unknowns::Zero(unknowns)) {}
 
-    std::size_t straight = 0;
-    std::size_t lap = 0;
     Normal normal;
     Unknowns acceleration;
     Unknowns slope;
     Unknowns one;
+    double acceleration_sum = 0.0;
+    double slope_sum = 0.0;
+    double weight = 0.0;
 };
 
-std::vector<Block> blocks_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& weights,
-                             const std::optional<EngineScale>& scale) {
-    std::map<std::pair<std::size_t, std::size_t>, Block> blocks;
+std::map<std::size_t, Straight> straights_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& weights,
+                                             const std::optional<EngineScale>& scale) {
+    std::map<std::size_t, Straight> straights;
     for (std::size_t i = 0; i < samples.size(); ++i) {
         const ThrottleSample& s = samples[i];
         const Unknowns x = columns(s, scale);
-        Block& b = blocks.try_emplace({s.segment, s.lap}, x.size()).first->second;
-        b.straight = s.segment;
-        b.lap = s.lap;
+        Straight& sums = straights.try_emplace(s.segment, x.size()).first->second;
         const double w = weights[static_cast<Eigen::Index>(i)];
-        b.normal += w * x * x.transpose();
-        b.acceleration += w * s.acceleration_mps2 * x;
-        b.slope += w * s.slope * g * x;
-        b.one += w * x;
+        sums.normal += w * x * x.transpose();
+        sums.acceleration += w * s.acceleration_mps2 * x;
+        sums.slope += w * s.slope * g * x;
+        sums.one += w * x;
+        sums.acceleration_sum += w * s.acceleration_mps2;
+        sums.slope_sum += w * s.slope * g;
+        sums.weight += w;
     }
-    std::vector<Block> list;
-    for (const auto& [key, block] : blocks)
-        list.push_back(block);
-    return list;
+    return straights;
 }
 
-// Positions 0, 1, 2 … for the values that occur.
-std::map<std::size_t, std::size_t> numbered(const std::vector<Block>& blocks, std::size_t Block::* member) {
-    std::map<std::size_t, std::size_t> order;
-    for (const Block& b : blocks)
-        order.emplace(b.*member, order.size());
-    std::size_t i = 0;
-    for (auto& [value, place] : order)
-        place = i++;
-    return order;
-}
-
-std::vector<double> counts_with_replacement(std::size_t count, math::Random& random) {
-    std::vector<double> counts(count, 0.0);
-    for (const std::size_t i : math::draw_with_replacement(count, random))
-        counts[i] += 1.0;
-    return counts;
-}
-
+// What no lap can tell, as one draw of it.
 struct Nuisance {
     double rolling = usual_rolling;
     double rotating = usual_rotating;
     double tilt = 0.0;
-    double mean_speed = 40.0;
-    std::array<double, curve_terms> curve{}; // where the prior of c₁ and c₂ lies
 };
 
-// What the priors of c₁ and c₂ weigh in the normal equations.
-struct CurvePrior {
-    double power = 0.0; // p that the shares are of
-    double noise_variance = 0.0;
+struct Noise {
+    double variance = 0.0;          // of one sample, times the samples that share their error
+    double straight_variance = 0.0; // of what all samples of a straight share
 };
 
-Unknowns solve(const Block& sum, const Nuisance& nuisance, const CurvePrior& prior) {
-    Normal normal = sum.normal;
-    Unknowns right = (1.0 + nuisance.rotating) * sum.acceleration + sum.slope + nuisance.rolling * g * sum.one;
-    for (Eigen::Index i = 2; i < normal.rows(); ++i) {
-        const auto k = static_cast<std::size_t>(i - 2);
-        const double sd = curve_prior_sd[k] * prior.power;
-        const double weight = prior.noise_variance / (sd * sd);
-        normal(i, i) += weight;
-        right[i] += weight * nuisance.curve[k] * sd;
+// The same with every straight's own offset u ~ N(0, straight_variance) integrated out (random intercepts: Laird and
+// Ware 1982): information = Σ (N − ρ m mᵀ) / s², ρ = 1 / (s²/τ² + n).
+struct Information {
+    Normal matrix;
+    Unknowns acceleration;
+    Unknowns slope;
+    Unknowns one;
+
+    [[nodiscard]] Unknowns right_side(const Nuisance& n) const {
+        return (1.0 + n.rotating) * acceleration + slope + n.rolling * g * one;
     }
-    const Eigen::LDLT<Normal> ldlt(normal);
-    Unknowns x = ldlt.solve(right);
-    // A tilt of the power turns p/v into p/v (1 + ε (v/v̄ − 1)) = p/v − ε p/v + ε p/v̄.
-    const double push = nuisance.tilt * x[0];
-    x -= push / nuisance.mean_speed * ldlt.solve(sum.one);
-    x[0] += push;
-    return x;
-}
+};
 
-Block add(const std::vector<Block>& blocks, const std::vector<double>& weights) {
-    Block sum(blocks.front().normal.rows());
-    for (std::size_t i = 0; i < blocks.size(); ++i) {
-        sum.normal += weights[i] * blocks[i].normal;
-        sum.acceleration += weights[i] * blocks[i].acceleration;
-        sum.slope += weights[i] * blocks[i].slope;
-        sum.one += weights[i] * blocks[i].one;
+Information information_of(const std::map<std::size_t, Straight>& straights, const Noise& noise) {
+    const Eigen::Index unknowns = straights.begin()->second.one.size();
+    Information sum{Normal::Zero(unknowns, unknowns), Unknowns::Zero(unknowns), Unknowns::Zero(unknowns),
+                    Unknowns::Zero(unknowns)};
+    for (const auto& [segment, s] : straights) {
+        const double shared = 1.0 / (noise.variance / noise.straight_variance + s.weight);
+        sum.matrix += (s.normal - shared * s.one * s.one.transpose()) / noise.variance;
+        sum.acceleration += (s.acceleration - shared * s.acceleration_sum * s.one) / noise.variance;
+        sum.slope += (s.slope - shared * s.slope_sum * s.one) / noise.variance;
+        sum.one += (1.0 - shared * s.weight) / noise.variance * s.one;
     }
     return sum;
 }
 
-bool usable(const Block& sum) {
-    const Eigen::Matrix2d normal = sum.normal.topLeftCorner<2, 2>();
-    const Eigen::Vector2d scale = normal.diagonal().cwiseSqrt().cwiseMax(1e-300).cwiseInverse();
-    const Eigen::Matrix2d correlation = scale.asDiagonal() * normal * scale.asDiagonal();
-    return 1.0 - correlation(0, 1) * correlation(0, 1) > 1e-5;
+// The priors as information: of p and d, and of p c₁ and p c₂ for p as first found.
+struct Prior {
+    Unknowns precision;
+    Unknowns mean;
+};
+
+Prior prior_of(const DrivingPrior& prior, Eigen::Index unknowns, double first_power) {
+    Prior p{Unknowns::Zero(unknowns), Unknowns::Zero(unknowns)};
+    p.precision[0] = 1.0 / (prior.power_sd * prior.power_sd);
+    p.mean[0] = prior.power_per_kg;
+    p.precision[1] = 1.0 / (prior.drag_sd * prior.drag_sd);
+    p.mean[1] = prior.drag_per_kg;
+    for (Eigen::Index i = 2; i < unknowns; ++i) {
+        const double sd = curve_prior_sd[static_cast<std::size_t>(i - 2)] * first_power;
+        p.precision[i] = 1.0 / (sd * sd);
+    }
+    return p;
 }
 
-// Draws are moved towards the prior as far as the data leave it room (perturbed observations, Burgers, van Leeuwen and
-// Evensen 1998).
-void heed_prior(DrivingForce& fit, const DragPrior& prior, math::Random& random) {
-    std::vector<double> p;
-    std::vector<double> d;
-    for (const DrivingForceDraw& draw : fit.draws) {
-        p.push_back(draw.power_per_kg);
-        d.push_back(draw.drag_per_kg);
-    }
-    fit.power_sd = math::standard_deviation(p);
-    fit.drag_sd = math::standard_deviation(d);
-    const double variance = fit.drag_sd * fit.drag_sd;
-    const double covariance = math::correlation(p, d) * fit.power_sd * fit.drag_sd;
-    const double total = variance + prior.sd_per_kg * prior.sd_per_kg;
-    if (!(variance > 0.0) || !std::isfinite(covariance)) return;
-    for (DrivingForceDraw& draw : fit.draws) {
-        const double surprise = prior.mean_per_kg + prior.sd_per_kg * random.normal() - draw.drag_per_kg;
-        draw.power_per_kg += covariance / total * surprise;
-        draw.drag_per_kg = std::max(0.02 * prior.mean_per_kg, draw.drag_per_kg + variance / total * surprise);
-    }
-    const double surprise = prior.mean_per_kg - fit.best.drag_per_kg;
-    fit.best.power_per_kg += covariance / total * surprise;
-    fit.best.drag_per_kg = std::max(0.02 * prior.mean_per_kg, fit.best.drag_per_kg + variance / total * surprise);
+struct Mean {
+    double sum = 0.0;
+    double weight = 0.0;
+    [[nodiscard]] double value() const { return sum / weight; }
+};
+
+// How many times the variance of independent samples the means of groups have; `freedom` parameters were fitted.
+template <typename Key>
+double samples_alike_in(const std::map<Key, Mean>& groups, double variance, std::size_t freedom) {
+    double sum = 0.0;
+    for (const auto& [key, mean] : groups)
+        sum += mean.weight * mean.value() * mean.value() / variance;
+    return groups.size() > freedom ? sum / static_cast<double>(groups.size() - freedom) : 0.0;
 }
 
-void draw_spread(DrivingForce& fit, const std::vector<Block>& blocks, const CurvePrior& prior, double mean_speed,
-                 std::size_t count, math::Random& random) {
-    const auto straights = numbered(blocks, &Block::straight);
-    const auto laps = numbered(blocks, &Block::lap);
-    fit.straights = straights.size();
-    // A bootstrap of few groups is too narrow by √(n/(n − 1)).
-    const auto n = static_cast<double>(std::max<std::size_t>(2, straights.size()));
-    const double widen = std::sqrt(n / (n - 1.0));
-    const Block all = add(blocks, std::vector<double>(blocks.size(), 1.0));
-    Nuisance usual;
-    usual.mean_speed = mean_speed;
-    const Unknowns centre = solve(all, usual, prior);
-    std::vector<double> weights(blocks.size());
-    for (std::size_t attempt = 0; fit.draws.size() < count && attempt < 10 * count; ++attempt) {
-        const auto straight_counts = counts_with_replacement(straights.size(), random);
-        const auto lap_counts = counts_with_replacement(laps.size(), random);
-        for (std::size_t i = 0; i < blocks.size(); ++i)
-            weights[i] = straight_counts[straights.at(blocks[i].straight)] * lap_counts[laps.at(blocks[i].lap)];
-        const Block sum = add(blocks, weights);
-        if (!usable(sum)) continue;
-        Nuisance nuisance = usual;
+// Errors are shared by neighbours, by all of a straight, and, where one power does not do, by all of a speed: the means
+// of the residuals tell how far.
+Noise noise_of(const std::vector<ThrottleSample>& samples, const math::RobustFit& robust) {
+    std::map<std::size_t, Mean> straights;
+    std::map<std::pair<std::size_t, std::size_t>, Mean> passes;
+    std::map<long, Mean> speeds;
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        const auto at = static_cast<Eigen::Index>(i);
+        const double w = robust.weights[at];
+        if (!(w > 0.0)) continue;
+        const ThrottleSample& s = samples[i];
+        for (Mean* mean :
+             {&straights[s.segment], &passes[{s.segment, s.lap}], &speeds[std::lround(s.speed_mps / 2.0)]}) {
+            mean->sum += w * robust.fit.residuals[at];
+            mean->weight += w;
+        }
+    }
+    for (auto& [place, mean] : passes)
+        mean.sum -= mean.weight * straights[place.first].value();
+    const double variance = std::max(least_noise_mps2 * least_noise_mps2, robust.scale * robust.scale);
+    Noise noise;
+    noise.variance = variance * std::max({samples_alike, samples_alike_in(passes, variance, straights.size()),
+                                          samples_alike_in(speeds, variance, 2)});
+    double squares = straight_prior_weight * straight_sd_mps2 * straight_sd_mps2;
+    for (const auto& [segment, mean] : straights)
+        squares += std::max(0.0, mean.value() * mean.value() - noise.variance / mean.weight);
+    noise.straight_variance = squares / (straight_prior_weight + static_cast<double>(straights.size()));
+    return noise;
+}
+
+// A car that may be: beyond, a draw of the normal posterior is drawn again, which cuts prior and posterior alike.
+bool possible(const Unknowns& x, const DrivingPrior& prior) {
+    return x[0] > least_power_per_kg && x[0] < most_power_per_kg && x[1] > 0.1 * prior.drag_per_kg &&
+           x[1] < 4.0 * prior.drag_per_kg;
+}
+
+// A tilt of the power turns p/v into p/v (1 + ε (v/v̄ − 1)) = p/v − ε p/v + ε p/v̄.
+Unknowns tilted(Unknowns x, double tilt, double mean_speed, const Unknowns& of_one) {
+    const double push = tilt * x[0];
+    x -= push / mean_speed * of_one;
+    x[0] += push;
+    return x;
+}
+
+// Exact draws of the posterior: what no lap can tell first, then p, d and the curve given it; Student's tails for a
+// noise that is known from few straights.
+void draw_posterior(DrivingForce& fit, const Information& data, const Prior& prior, const DrivingPrior& bounds,
+                    double mean_speed, std::size_t count, math::Random& random) {
+    const Eigen::Index unknowns = data.one.size();
+    const Normal precision = data.matrix + Normal(prior.precision.asDiagonal());
+    const Eigen::LLT<Normal> root(precision);
+    if (root.info() != Eigen::Success) return;
+    const Unknowns of_one = root.solve(data.one);
+    const double freedom = straight_prior_weight + static_cast<double>(fit.straights);
+    Unknowns prior_pull = prior.precision.cwiseProduct(prior.mean);
+    for (std::size_t attempt = 0; fit.draws.size() < count && attempt < 100 * count; ++attempt) {
+        Nuisance nuisance;
         nuisance.rolling = std::max(0.006, usual_rolling + rolling_sd * random.normal());
         nuisance.rotating = std::max(0.0, usual_rotating + rotating_sd * random.normal());
-        nuisance.tilt = (centre.size() > 2 ? power_tilt_sd : unknown_engine_tilt_sd) * random.normal();
-        if (centre.size() > 2)
-            for (double& c : nuisance.curve)
-                c = random.normal();
-        const Unknowns resampled = solve(sum, usual, prior);
-        const Unknowns systematic = solve(all, nuisance, prior) - centre;
-        const Unknowns x = centre + widen * (resampled - centre) + systematic;
-        fit.draws.push_back({x[0], x[1], nuisance.rolling, nuisance.rotating});
+        nuisance.tilt = (unknowns > 2 ? power_tilt_sd : unknown_engine_tilt_sd) * random.normal();
+        Unknowns z(unknowns);
+        for (Eigen::Index i = 0; i < unknowns; ++i)
+            z[i] = random.normal();
+        double spread = 0.0;
+        for (int i = 0; i < static_cast<int>(freedom); ++i)
+            spread += std::pow(random.normal(), 2) / std::floor(freedom);
+        Unknowns x = root.solve(data.right_side(nuisance) + prior_pull);
+        x += root.matrixU().solve(z) / std::sqrt(std::max(0.05, spread));
+        x = tilted(x, nuisance.tilt, mean_speed, of_one);
+        if (possible(x, bounds)) fit.draws.push_back({x[0], x[1], nuisance.rolling, nuisance.rotating});
     }
+}
+
+double median_of(const std::vector<DrivingForceDraw>& draws, double DrivingForceDraw::* member) {
+    std::vector<double> values;
+    for (const DrivingForceDraw& draw : draws)
+        values.push_back(draw.*member);
+    return math::median(values);
+}
+
+double sd_of(const std::vector<DrivingForceDraw>& draws, double DrivingForceDraw::* member) {
+    std::vector<double> values;
+    for (const DrivingForceDraw& draw : draws)
+        values.push_back(draw.*member);
+    return math::standard_deviation(values);
 }
 
 PowerCurveSeen curve_seen(const EngineScale& scale, const Unknowns& best) {
@@ -239,8 +278,7 @@ Regression regress(const std::vector<ThrottleSample>& samples, const Eigen::Vect
 }
 
 bool usable(const Regression& r, Eigen::Index samples) {
-    return r.robust.status != math::FitStatus::failed && r.robust.weights.size() == samples &&
-           r.robust.fit.coefficients[0] > 0.0;
+    return r.robust.status != math::FitStatus::failed && r.robust.weights.size() == samples;
 }
 
 // With the curve of the engine where that can be told, else without.
@@ -248,7 +286,7 @@ Regression regress(const std::vector<ThrottleSample>& samples, const Eigen::Vect
     const auto scale = EngineScale::of(samples, Eigen::VectorXd::Ones(y.size()));
     Regression r = regress(samples, y, scale);
     if (!scale) return r;
-    if (!usable(r, y.size())) return regress(samples, y, std::nullopt);
+    if (!usable(r, y.size()) || !(r.robust.fit.coefficients[0] > 0.0)) return regress(samples, y, std::nullopt);
     // A metre at full throttle gives a speed of P / m v² to the car: so weighted, one mean power stands for the curve.
     Eigen::VectorXd weights = r.robust.weights;
     for (Eigen::Index i = 0; i < weights.size(); ++i) {
@@ -261,8 +299,7 @@ Regression regress(const std::vector<ThrottleSample>& samples, const Eigen::Vect
 
 } // namespace
 
-DrivingForce fit_driving_force(const CarData& data, const DragPrior& drag_prior, std::size_t draws,
-                               std::uint64_t seed) {
+DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, std::size_t draws, std::uint64_t seed) {
     DrivingForce fit;
     fit.status = math::FitStatus::failed;
     const std::vector<ThrottleSample> samples = full_throttle_samples(data);
@@ -279,16 +316,24 @@ DrivingForce fit_driving_force(const CarData& data, const DragPrior& drag_prior,
     const math::RobustFit& robust = regression.robust;
     for (Eigen::Index i = 0; i < y.size(); ++i)
         fit.evidence.push_back({samples[static_cast<std::size_t>(i)].speed_mps, y[i], robust.weights[i] > 0.3});
-    const std::vector<Block> blocks = blocks_of(samples, robust.weights, regression.scale);
-    const CurvePrior prior{robust.fit.coefficients[0], samples_alike * robust.scale * robust.scale};
-    const Unknowns best = solve(add(blocks, std::vector<double>(blocks.size(), 1.0)), {}, prior);
-    fit.best = {best[0], best[1], usual_rolling, usual_rotating};
-    if (!(fit.best.power_per_kg > 0.0)) return fit;
-    if (regression.scale) fit.curve = curve_seen(*regression.scale, best);
+    const auto straights = straights_of(samples, robust.weights, regression.scale);
+    fit.straights = straights.size();
+    const Information information = information_of(straights, noise_of(samples, robust));
+    const double first_power = std::max(least_power_per_kg, robust.fit.coefficients[0]);
+    const Prior pull = prior_of(prior, information.one.size(), first_power);
     math::Random random(seed, 11);
-    draw_spread(fit, blocks, prior, speed_sum / static_cast<double>(y.size()), draws, random);
+    draw_posterior(fit, information, pull, prior, speed_sum / static_cast<double>(y.size()), draws, random);
     if (fit.draws.size() < draws) return fit;
-    heed_prior(fit, drag_prior, random);
+    fit.best = {median_of(fit.draws, &DrivingForceDraw::power_per_kg),
+                median_of(fit.draws, &DrivingForceDraw::drag_per_kg), usual_rolling, usual_rotating};
+    fit.power_sd = sd_of(fit.draws, &DrivingForceDraw::power_per_kg);
+    fit.drag_sd = sd_of(fit.draws, &DrivingForceDraw::drag_per_kg);
+    if (regression.scale) {
+        const Normal precision = information.matrix + Normal(pull.precision.asDiagonal());
+        const Unknowns centre =
+            precision.ldlt().solve(information.right_side({}) + pull.precision.cwiseProduct(pull.mean));
+        fit.curve = curve_seen(*regression.scale, centre);
+    }
     fit.status = math::FitStatus::converged;
     return fit;
 }

@@ -3,10 +3,11 @@
 //   (1 + rotating) a + (c_rr + slope) g = p / v − d v²,   p = P/m,  d = ρ CdA / 2m.
 // Where engine speed was recorded p follows it (power_curve.h), and the figure is its mean over the samples, each
 // weighted by the speed it gives, so that a simulation with that one power gains as much; without, what a curve does
-// would pass for drag.  Robust regression (Tukey's biweight), spread by resampling straights and laps, and by what no
-// lap can tell: rolling resistance 0.014 ± 0.003, rotating parts 3 ± 1 %, a tilt of the power over speed of ± 2 %, and
-// ± 5 % where engine speed is not known (stated priors; common practice, no source; the last so wide that cars with
-// invented curves and gears are found, see the tests).
+// would pass for drag.  Robust regression (Tukey's biweight) finds the samples that count; the posterior of a linear
+// model with an offset of its own for each straight is then drawn exactly, under proper priors and within what cars can
+// be, and with what no lap can tell: rolling resistance 0.014 ± 0.003, rotating parts 3 ± 1 %, a tilt of the power over
+// speed of ± 2 %, and ± 5 % where engine speed is not known (stated priors; common practice, no source; the last so
+// wide that cars with invented curves and gears are found, see the tests).
 #pragma once
 
 #include "core/car/car_figures.h"
@@ -35,7 +36,7 @@ struct PowerCurveSeen {
 struct DrivingForce {
     math::FitStatus status = math::FitStatus::not_run;
     DrivingForceDraw best;
-    double power_sd = 0.0; // of the data alone
+    double power_sd = 0.0; // of the draws
     double drag_sd = 0.0;
     std::vector<DrivingForceDraw> draws;
     std::vector<DrivingEvidence> evidence;
@@ -43,13 +44,16 @@ struct DrivingForce {
     std::optional<PowerCurveSeen> curve; // absent where one power had to do
 };
 
-// drag_prior: mean and standard deviation of d that hold where the data say little.
-struct DragPrior {
-    double mean_per_kg = 0.0;
-    double sd_per_kg = 0.0;
+// Where the data say little; standard deviations of a normal that is cut to what cars can be.
+struct DrivingPrior {
+    double power_per_kg = 200.0; // so wide that any car's straights outweigh it
+    double power_sd = 200.0;
+    double drag_per_kg = 0.0;
+    double drag_sd = 0.0;
 };
 
-[[nodiscard]] DrivingForce fit_driving_force(const CarData& data, const DragPrior& drag_prior, std::size_t draws,
+// `failed` with too few samples, or where no car that may be fits them.
+[[nodiscard]] DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, std::size_t draws,
                                              std::uint64_t seed);
 
 } // namespace lapwright::car

@@ -30,15 +30,38 @@ double top_of(const std::vector<lap::LapTrace>& laps, recording::Meaning meaning
     return all.empty() ? std::nan("") : math::quantile(all, 0.98);
 }
 
-// Upper envelope of acceleration on straights by speed: 90 % quantile of each bin.
-std::vector<double> best_by_speed(const CarData& data, double fastest) {
-    std::vector<std::vector<double>> bins(speed_bins);
+// Mean over the laps at each grid point, so that noise is not picked as push.
+struct MeanLap {
+    std::vector<double> speed_mps;
+    std::vector<double> longitudinal_mps2;
+    std::vector<double> lateral_mps2;
+};
+
+MeanLap mean_lap(const CarData& data) {
+    const std::size_t points = data.laps.front().size();
+    MeanLap mean{std::vector<double>(points, 0.0), std::vector<double>(points, 0.0), std::vector<double>(points, 0.0)};
+    const double share = 1.0 / static_cast<double>(data.laps.size());
     for (const lap::LapTrace& lap : data.laps)
-        for (std::size_t i = 0; i < lap.size(); ++i) {
-            if (std::abs(lap.lateral_mps2[i]) > most_lateral_mps2 || lap.longitudinal_mps2[i] < 0.0) continue;
-            const double place = lap.speed_mps[i] / (1.05 * fastest) * static_cast<double>(speed_bins);
-            bins[std::min(speed_bins - 1, static_cast<std::size_t>(place))].push_back(lap.longitudinal_mps2[i]);
+        for (std::size_t i = 0; i < points; ++i) {
+            mean.speed_mps[i] += share * lap.speed_mps[i];
+            mean.longitudinal_mps2[i] += share * lap.longitudinal_mps2[i];
+            mean.lateral_mps2[i] += share * lap.lateral_mps2[i];
         }
+    return mean;
+}
+
+std::size_t bin_of(double speed_mps, double fastest) {
+    const double place = std::max(0.0, speed_mps) / (1.05 * fastest) * static_cast<double>(speed_bins);
+    return std::min(speed_bins - 1, static_cast<std::size_t>(place));
+}
+
+// Upper envelope of acceleration on straights by speed: 90 % quantile of each bin.
+std::vector<double> best_by_speed(const MeanLap& mean, double fastest) {
+    std::vector<std::vector<double>> bins(speed_bins);
+    for (std::size_t i = 0; i < mean.speed_mps.size(); ++i) {
+        if (std::abs(mean.lateral_mps2[i]) > most_lateral_mps2 || mean.longitudinal_mps2[i] < 0.0) continue;
+        bins[bin_of(mean.speed_mps[i], fastest)].push_back(mean.longitudinal_mps2[i]);
+    }
     std::vector<double> best;
     for (const auto& bin : bins)
         best.push_back(bin.empty() ? 0.0 : math::quantile(bin, 0.9));
@@ -79,21 +102,28 @@ std::size_t segment_at(const std::vector<track::Segment>& segments, double dista
     return k;
 }
 
+// Whether each grid point shows full push in the mean of the laps, as far as motion tells.
+std::vector<bool> pushing(const MeanLap& mean, double fastest) {
+    const std::vector<double> best = best_by_speed(mean, fastest);
+    std::vector<bool> is(mean.speed_mps.size());
+    for (std::size_t i = 0; i < is.size(); ++i)
+        is[i] = mean.longitudinal_mps2[i] >= like_the_best * best[bin_of(mean.speed_mps[i], fastest)];
+    return is;
+}
+
 // Whether each sample of a lap is a candidate on its own.
-std::vector<bool> candidates(const lap::LapTrace& lap, double fastest, double throttle_top,
-                             const std::vector<double>& best) {
+std::vector<bool> candidates(const lap::LapTrace& lap, const MeanLap& mean, const std::vector<bool>& pushing,
+                             double fastest, double throttle_top) {
     const auto* throttle = lap.find(recording::Meaning::throttle);
     const bool with_throttle = throttle != nullptr && !std::isnan(throttle_top);
     const bool known = with_throttle && lap.find(recording::Meaning::engine_speed) != nullptr;
     const double slowest = (known ? known_slowest_share : slowest_share) * fastest;
     std::vector<bool> good(lap.size(), false);
     for (std::size_t i = 0; i < lap.size(); ++i) {
-        const double v = lap.speed_mps[i];
-        const double a = lap.longitudinal_mps2[i];
-        if (v < slowest || std::abs(lap.lateral_mps2[i]) > most_lateral_mps2 || a < -0.5) continue;
-        const double place = v / (1.05 * fastest) * static_cast<double>(speed_bins);
-        const double envelope = best[std::min(speed_bins - 1, static_cast<std::size_t>(place))];
-        good[i] = with_throttle ? throttle->values[i] >= open_share * throttle_top : a >= like_the_best * envelope;
+        if (mean.speed_mps[i] < slowest || std::abs(mean.lateral_mps2[i]) > most_lateral_mps2 ||
+            mean.longitudinal_mps2[i] < -0.5)
+            continue;
+        good[i] = with_throttle ? throttle->values[i] >= open_share * throttle_top : pushing[i];
     }
     return good;
 }
@@ -111,10 +141,11 @@ std::vector<ThrottleSample> full_throttle_samples(const CarData& data) {
     std::vector<ThrottleSample> samples;
     const double fastest = fastest_speed_mps(data);
     const double throttle_top = top_of(data.laps, recording::Meaning::throttle);
-    const std::vector<double> best = best_by_speed(data, fastest);
+    const MeanLap mean = mean_lap(data);
+    const std::vector<bool> push = pushing(mean, fastest);
     for (std::size_t l = 0; l < data.laps.size(); ++l) {
         const lap::LapTrace& lap = data.laps[l];
-        const std::vector<bool> good = candidates(lap, fastest, throttle_top, best);
+        const std::vector<bool> good = candidates(lap, mean, push, fastest, throttle_top);
         std::vector<double> bad_times;
         for (std::size_t i = 0; i < lap.size(); ++i)
             if (!good[i]) bad_times.push_back(lap.time_s[i]);

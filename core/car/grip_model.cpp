@@ -2,6 +2,7 @@
 #include "core/car/grip_model.h"
 
 #include "core/base/constants.h"
+#include "core/math/convergence.h"
 #include "core/math/distributions.h"
 #include "core/math/random.h"
 
@@ -25,8 +26,9 @@ enum Place { place_m, place_k, place_n, place_beta, place_drift, place_b, place_
 constexpr double deficit = 0.10;      // mean of the exponential below the limit
 constexpr double zone_scale = 1500.0; // m²/s² over which δ acts
 constexpr double limit_prior_sd = 0.25;
-constexpr double exponent_mean = 0.94;
-constexpr double exponent_sd = 0.07;
+constexpr double exponent_mean = 0.85;
+constexpr double exponent_sd = 0.10;
+constexpr double least_exponent = 0.6;
 constexpr double braking_mean = -0.0834; // ln 0.92
 constexpr double braking_sd = 0.06;
 constexpr double drift_sd = 0.06;
@@ -58,7 +60,7 @@ class Posterior {
     [[nodiscard]] double log_density(const Parameters& p) const {
         const double n = p[place_n];
         const double k = 1e-3 * p[place_k];
-        if (n > 1.0 || n < 0.7 || k < least_downforce_factor || k > 4e-3) return -1e300;
+        if (n > 1.0 || n < least_exponent || k < least_downforce_factor || k > 4e-3) return -1e300;
         double sum = log_prior(p);
         const double sigma = std::exp(p[place_b]);
         for (const LimitCorner& c : evidence_.corners)
@@ -126,7 +128,7 @@ class Posterior {
 
 Parameters start_at(const GripPrior& prior) {
     Parameters p;
-    p << std::log(1.2 * g), 1e3 * prior.k_mean, 0.93, braking_mean, 0.0, std::log(0.015), std::log(0.03),
+    p << std::log(1.2 * g), 1e3 * prior.k_mean, exponent_mean, braking_mean, 0.0, std::log(0.015), std::log(0.03),
         std::log(0.03);
     return p;
 }
@@ -142,52 +144,116 @@ double GripPrior::k_sd_cut() const {
     return k_sd * std::sqrt(1.0 + cut * hazard - hazard * hazard);
 }
 
+namespace {
+
+// One chain of adaptive Metropolis: moves are drawn from what it has learnt of the posterior's shape.
+class Chain {
+  public:
+    Chain(const Posterior& posterior, Parameters start, std::uint64_t seed, std::uint64_t stream)
+        : posterior_(posterior), random_(seed, stream), place_(start), mean_(start) {
+        density_ = posterior_.log_density(place_);
+        spread_.diagonal() << 0.02, 0.3, 0.03, 0.04, 0.04, 0.3, 0.3, 0.4;
+        spread_ = spread_.cwiseProduct(spread_).eval();
+        root_ = Square(spread_.llt().matrixL());
+    }
+
+    [[nodiscard]] const Parameters& place() const { return place_; }
+
+    bool step() {
+        Parameters z;
+        for (int j = 0; j < dimensions; ++j)
+            z[j] = random_.normal();
+        // Now and then a long step, to change between explanations (corner at its limit, or not).
+        const double reach = steps_++ % 7 == 0 ? 2.5 : 1.0;
+        const Parameters moved = place_ + reach * scale_ * 2.38 / std::sqrt(dimensions) * (root_ * z);
+        const double density = posterior_.log_density(moved);
+        if (!(std::log(random_.uniform()) < density - density_)) return false;
+        place_ = moved;
+        density_ = density;
+        return true;
+    }
+
+    // Learns mean and spread, forgetting the beginning.
+    void learn(int steps) {
+        for (int i = 0; i < steps; ++i) {
+            const bool accepted = step();
+            const double gain = 1.0 / std::min(3000.0, i + 50.0);
+            const Parameters away = place_ - mean_;
+            mean_ += gain * away;
+            spread_ += gain * (away * away.transpose() - spread_);
+            scale_ *= std::exp((accepted ? 0.75 : -0.25) * 8.0 * gain);
+            if (i % 200 == 199) root_ = Square((spread_ + 1e-8 * Square::Identity()).llt().matrixL());
+        }
+    }
+
+  private:
+    const Posterior& posterior_;
+    math::Random random_;
+    Parameters place_;
+    double density_ = 0.0;
+    Parameters mean_;
+    Square spread_ = Square::Zero();
+    Square root_ = Square::Zero();
+    double scale_ = 1.0;
+    int steps_ = 0;
+};
+
+// The worst over the parameters that figures are made of.
+math::Convergence worst_of(const std::vector<std::vector<Parameters>>& chains) {
+    math::Convergence worst{0.0, 1e300, 1e300};
+    for (const Place place : {place_m, place_k, place_n, place_beta}) {
+        std::vector<std::vector<double>> values(chains.size());
+        for (std::size_t c = 0; c < chains.size(); ++c)
+            for (const Parameters& p : chains[c])
+                values[c].push_back(p[place]);
+        const math::Convergence one = math::convergence_of(values);
+        worst.r_hat = std::max(worst.r_hat, one.r_hat);
+        worst.effective_bulk = std::min(worst.effective_bulk, one.effective_bulk);
+        worst.effective_tail = std::min(worst.effective_tail, one.effective_tail);
+    }
+    return worst;
+}
+
+// Starts far apart, so that chains which agree have forgotten them.
+Parameters spread_start(const GripPrior& prior, std::size_t chain) {
+    Parameters p = start_at(prior);
+    const double side = chain % 2 == 0 ? -1.0 : 1.0;
+    p[place_m] += 0.15 * side;
+    p[place_k] += 0.5e3 * (chain < 2 ? 1.0 : -1.0) * std::min(prior.k_sd, prior.k_mean - least_downforce_factor);
+    return p;
+}
+
+} // namespace
+
 GripPosterior fit_grip(const LimitEvidence& evidence, const GripPrior& prior, std::size_t draws, std::uint64_t seed) {
+    constexpr std::size_t chain_count = 4;
+    constexpr int warm_up = 6000;
+    constexpr int steps = 16000; // of each chain
+    constexpr int kept = 250;    // of them
     const Posterior posterior(evidence, prior);
     GripPosterior result;
     result.chance_at_limit.assign(evidence.corners.size(), 0.0);
-    math::Random random(seed, 21);
-    constexpr int warm_up = 12000;
-    constexpr int stride = 60;
-    Parameters p = start_at(prior);
-    double density = posterior.log_density(p);
-    Parameters mean = p;
-    Square spread = Square::Zero();
-    spread.diagonal() << 0.02, 0.3, 0.03, 0.04, 0.04, 0.3, 0.3, 0.4;
-    spread = spread.cwiseProduct(spread).eval();
-    Square root = Square(spread.llt().matrixL());
-    double scale = 1.0;
-    double accepted = 0.0;
-    const int total = warm_up + stride * static_cast<int>(draws);
-    for (int i = 0; i < total; ++i) {
-        Parameters z;
-        for (int j = 0; j < dimensions; ++j)
-            z[j] = random.normal();
-        // Now and then a long step, to change between explanations (corner at its limit, or not).
-        const double reach = i % 7 == 0 ? 2.5 : 1.0;
-        const Parameters moved = p + reach * scale * 2.38 / std::sqrt(dimensions) * (root * z);
-        const double moved_density = posterior.log_density(moved);
-        const bool accept = std::log(random.uniform()) < moved_density - density;
-        if (accept) {
-            p = moved;
-            density = moved_density;
+    std::vector<std::vector<Parameters>> chains(chain_count);
+    int accepted = 0;
+    for (std::size_t c = 0; c < chain_count; ++c) {
+        Chain chain(posterior, spread_start(prior, c), seed, 21 + 100 * c);
+        chain.learn(warm_up);
+        for (int i = 0; i < steps; ++i) {
+            accepted += chain.step() ? 1 : 0;
+            if (i % (steps / kept) == 0) chains[c].push_back(chain.place());
         }
-        if (i < warm_up) { // learn mean and spread, forgetting the beginning
-            const double gain = 1.0 / std::min(3000.0, i + 50.0);
-            const Parameters away = p - mean;
-            mean += gain * away;
-            spread += gain * (away * away.transpose() - spread);
-            scale *= std::exp((accept ? 0.75 : -0.25) * 8.0 * gain);
-            if (i % 200 == 199) root = Square((spread + 1e-8 * Square::Identity()).llt().matrixL());
-            continue;
-        }
-        accepted += accept ? 1.0 : 0.0;
-        if ((i - warm_up) % stride != stride - 1) continue;
-        result.draws.push_back({p[place_m], 1e-3 * p[place_k], p[place_n], p[place_beta]});
-        for (std::size_t c = 0; c < evidence.corners.size(); ++c)
-            result.chance_at_limit[c] += posterior.at_limit(evidence.corners[c], p) / static_cast<double>(draws);
     }
-    result.acceptance = accepted / static_cast<double>(stride * static_cast<int>(draws));
+    result.acceptance = static_cast<double>(accepted) / static_cast<double>(steps * static_cast<int>(chain_count));
+    result.convergence = worst_of(chains);
+    // Draws from all chains in turn, as far apart as they go.
+    for (std::size_t i = 0; i < draws; ++i) {
+        const std::vector<Parameters>& chain = chains[i % chain_count];
+        const std::size_t in_chain = (draws + chain_count - 1) / chain_count;
+        const Parameters& p = chain[(i / chain_count) * chain.size() / in_chain];
+        result.draws.push_back({p[place_m], 1e-3 * p[place_k], p[place_n], p[place_beta]});
+        for (std::size_t k = 0; k < evidence.corners.size(); ++k)
+            result.chance_at_limit[k] += posterior.at_limit(evidence.corners[k], p) / static_cast<double>(draws);
+    }
     return result;
 }
 

@@ -7,18 +7,21 @@
 //   zone:    ln a_brake = m + β + n ln(1 + k v²/g) + d_z + e      d_z ~ N(0, σ_d)   slower half
 //            and  + δ_z Δv²/1500 for the faster half              δ_z ~ N(δ, σ_δ)   share that changes along the zone
 //
-// m: ln of the limit as used at no speed; k = ρ ClA / 2m.  Posterior by adaptive Metropolis (Haario, Saksman and
-// Tamminen 2001).  With nine corners a bootstrap over corners covers too seldom; here the spread between corners and
-// zones is part of the model, and laps enter with the standard error of their mean.
+// m: ln of the limit as used at no speed; k = ρ ClA / 2m.  Posterior by four chains of adaptive Metropolis (Haario,
+// Saksman and Tamminen 2001) that start far apart and have to agree.  With nine corners a bootstrap over corners covers
+// too seldom; here the spread between corners and zones is part of the model, and laps enter with the standard error of
+// their mean.
 //
 // Stated priors (common practice, no source, unless named): limit 1.2 g ± 25 %; k from ClA 1.5 ± 2.0 m² on the car's
-// mass; n 0.94 ± 0.07 up to 1 (handbooks: 0.7…0.9 of one tyre over a wide range of load); β ln 0.92 ± 0.06; δ 0 ± 0.06;
+// mass; n 0.85 ± 0.10 from 0.6 to 1 (handbooks, from memory: 0.7…0.9 of one tyre over a wide range of load; 1 would be
+// friction that load does not change); β ln 0.92 ± 0.06; δ 0 ± 0.06;
 // σ_b and σ_d log-normal about 0.020 and 0.035, a quarter either way; σ_δ half-normal 0.05.  A half-normal σ_b would
 // let a few corners that happen to lie on one curve pass for a driver who uses them all alike, and the interval be too
 // narrow.
 #pragma once
 
 #include "core/car/limit_evidence.h"
+#include "core/math/convergence.h"
 
 #include <cstdint>
 #include <vector>
@@ -45,7 +48,8 @@ struct GripDraw {
 struct GripPosterior {
     std::vector<GripDraw> draws;
     std::vector<double> chance_at_limit; // one a corner of the evidence
-    double acceptance = 0.0;
+    double acceptance = 0.0;             // share of the moves
+    math::Convergence convergence;       // the worst of the parameters that figures are made of
 };
 
 [[nodiscard]] GripPosterior fit_grip(const LimitEvidence& evidence, const GripPrior& prior, std::size_t draws,

@@ -27,15 +27,18 @@ double sd_of_mean(const std::vector<double>& values) {
     return std::max(least_error, math::standard_deviation(values) / std::sqrt(static_cast<double>(values.size())));
 }
 
-std::size_t peak_of_mean(const CarData& data, const track::Segment& corner) {
+// Where the mean of every second lap, from `first` on, corners hardest for its speed.
+std::size_t peak_of_mean(const CarData& data, const track::Segment& corner, std::size_t first) {
     std::size_t best = 0;
     double highest = -1.0;
     const lap::LapTrace& grid = data.laps.front();
     for (std::size_t i = 0; i < grid.size(); ++i) {
         if (grid.distance_m[i] < corner.start_m || grid.distance_m[i] > corner.end_m) continue;
         double sum = 0.0;
-        for (const lap::LapTrace& lap : data.laps)
+        for (std::size_t l = first; l < data.laps.size(); l += 2) {
+            const lap::LapTrace& lap = data.laps[l];
             sum += std::abs(lap.lateral_mps2[i]) / (1.0 + nominal_k * lap.speed_mps[i] * lap.speed_mps[i] / g);
+        }
         if (sum > highest) {
             highest = sum;
             best = i;
@@ -49,16 +52,19 @@ struct Window {
     double speed = 0.0;
     double lateral = 0.0;
     double longitudinal = 0.0;
+    double along = 0.0; // what the tyres give along the path
     double throttle = std::nan("");
     double hardest_braking_before = 0.0; // in the four seconds before
 };
 
-// What the tyres give altogether, as lateral acceleration: braking and driving take their parts of the ellipse.
-double combined(const lap::LapTrace& lap, std::size_t i, const DrivingForceDraw& d) {
+double along_of(const lap::LapTrace& lap, std::size_t i, const DrivingForceDraw& d) {
     const double v = lap.speed_mps[i];
-    const double along =
-        (1.0 + d.rotating_share) * lap.longitudinal_mps2[i] + d.drag_per_kg * v * v + d.rolling_resistance * g;
-    return std::hypot(lap.lateral_mps2[i], along / (along < 0.0 ? usual_braking_share : usual_traction_share));
+    return (1.0 + d.rotating_share) * lap.longitudinal_mps2[i] + d.drag_per_kg * v * v + d.rolling_resistance * g;
+}
+
+// What the tyres give altogether, as lateral acceleration: braking and driving take their parts of the ellipse.
+double combined(double lateral, double along) {
+    return std::hypot(lateral, along / (along < 0.0 ? usual_braking_share : usual_traction_share));
 }
 
 Window window_at(const lap::LapTrace& lap, std::size_t place, const DrivingForceDraw& driving) {
@@ -77,13 +83,15 @@ Window window_at(const lap::LapTrace& lap, std::size_t place, const DrivingForce
         --first;
     for (std::size_t i = first; i < lap.size() && lap.time_s[i] - t <= half_window_s; ++i) {
         w.speed += lap.speed_mps[i];
-        w.lateral += combined(lap, i, driving);
+        w.lateral += std::abs(lap.lateral_mps2[i]);
+        w.along += along_of(lap, i, driving);
         w.longitudinal += lap.longitudinal_mps2[i];
         if (throttle != nullptr) pedal += throttle->values[i];
         count += 1.0;
     }
     w.speed /= count;
     w.lateral /= count;
+    w.along /= count;
     w.longitudinal /= count;
     if (throttle != nullptr) w.throttle = pedal / count;
     return w;
@@ -93,22 +101,38 @@ double engine_limit(const DrivingForceDraw& d, double v) {
     return (d.power_per_kg / v - d.drag_per_kg * v * v - d.rolling_resistance * g) / (1.0 + d.rotating_share);
 }
 
+// One window a lap.  A lap is looked at where the other half of the laps has its peak: where its own noise made the
+// peak it would be too high.
+std::vector<Window> windows_of(const CarData& data, const track::Segment& segment, const DrivingForceDraw& driving) {
+    const std::size_t peaks[2] = {peak_of_mean(data, segment, data.laps.size() > 1 ? 1 : 0),
+                                  peak_of_mean(data, segment, 0)};
+    std::vector<Window> windows;
+    for (std::size_t l = 0; l < data.laps.size(); ++l) {
+        const Window w = window_at(data.laps[l], peaks[l % 2], driving);
+        if (w.lateral > 2.0) windows.push_back(w);
+    }
+    return windows;
+}
+
 std::optional<LimitCorner> corner_evidence(const CarData& data, const track::Segment& segment,
                                            const DrivingForceDraw& driving) {
-    const std::size_t place = peak_of_mean(data, segment);
     LimitCorner corner;
     corner.corner = segment.name;
+    const std::vector<Window> windows = windows_of(data, segment, driving);
+    // The mean over laps, because the square of noise along the path would pass for grip.
+    double along = 0.0;
+    for (const Window& w : windows)
+        along += w.along / static_cast<double>(windows.size());
     std::vector<double> logs;
     std::vector<double> squares;
     std::vector<double> throttles;
     std::vector<double> pushes;
     std::vector<double> brakings;
-    for (const lap::LapTrace& lap : data.laps) {
-        const Window w = window_at(lap, place, driving);
-        if (!(w.lateral > 2.0)) continue;
+    for (const Window& w : windows) {
+        const double lateral = combined(w.lateral, along);
         corner.lap_speed_mps.push_back(w.speed);
-        corner.lap_lateral_mps2.push_back(w.lateral);
-        logs.push_back(std::log(w.lateral));
+        corner.lap_lateral_mps2.push_back(lateral);
+        logs.push_back(std::log(lateral));
         squares.push_back(w.speed * w.speed);
         if (!std::isnan(w.throttle)) throttles.push_back(w.throttle);
         pushes.push_back(w.longitudinal / std::max(0.3, engine_limit(driving, w.speed)));
