@@ -231,7 +231,9 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     fits.grip = fit_grip(fits.evidence, fits.grip_prior, options.draws, options.seed);
 
     CarFigures figures;
-    figures.grip_convergence = fits.grip.convergence;
+    const math::Convergence& corners = fits.grip.convergence;
+    figures.corner_fit = {corners.settled(), corners.r_hat, std::min(corners.effective_bulk, corners.effective_tail),
+                          fits.grip.acceptance};
     figures.draws = join(fits, data, options.draws, options.seed);
     figures.fastest_mps = fastest_speed_mps(data);
     const CarDraw middle = typical_of(figures.draws, 0.6);

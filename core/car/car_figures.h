@@ -10,7 +10,6 @@
 #include "core/car/air.h"
 #include "core/car/lap_simulation.h"
 #include "core/lap/lap.h"
-#include "core/math/convergence.h"
 #include "core/track/track.h"
 
 #include <cstdint>
@@ -86,6 +85,14 @@ struct DrivingEvidence {
     bool used = true;        // false: a shift, a lift, or an outlier
 };
 
+// How the draws of a fit came out (core/math/convergence.h); figures of draws that have not settled are not shown.
+struct SamplingState {
+    bool settled = false;
+    double r_hat = 0.0;
+    double effective_draws = 0.0;
+    double acceptance = 0.0;
+};
+
 struct CarFigures {
     bool per_kilogram = false;                  // no mass was given: areas, watts and newtons are absent
     CarFigure grip;                             // of the tyres, at the car's own weight
@@ -110,8 +117,8 @@ struct CarFigures {
     std::vector<CornerEvidence> corners;
     std::vector<BrakingEvidence> braking;
     std::vector<DrivingEvidence> driving;
-    math::Convergence grip_convergence; // of the draws of grip, downforce and load exponent
-    std::vector<std::string> notes;     // in words: what the data could not tell
+    SamplingState corner_fit;       // of grip, downforce and load exponent
+    std::vector<std::string> notes; // in words: what the data could not tell
 };
 
 // Error cannot_be_computed when no stretch at full throttle or no corner can be found.
