@@ -4,6 +4,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <sstream>
 
 namespace lapwright::commands {
@@ -63,6 +64,9 @@ void add_setups(CLI::App& app, Arguments& arguments) {
     const auto mass = between(100.0, 5000.0);
     app.add_option("--mass-a", arguments.mass_a_kg, "mass of A in kg, with driver and fuel")->check(mass);
     app.add_option("--mass-b", arguments.mass_b_kg, "mass of B in kg")->check(mass);
+    const std::map<std::string, causes::Side> sides{{"a", causes::Side::a}, {"b", causes::Side::b}};
+    app.add_option("--my-car", arguments.my_car, "a or b: whom \"try next\" speaks to (default: both)")
+        ->transform(CLI::CheckedTransformer(sides, CLI::ignore_case));
 }
 
 } // namespace

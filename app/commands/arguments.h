@@ -4,6 +4,7 @@
 
 #include "app/commands/book_arguments.h"
 #include "core/base/display.h"
+#include "core/causes/explanation.h"
 
 #include <optional>
 #include <string>
@@ -24,6 +25,7 @@ struct Arguments {
     std::string setup_b;
     std::optional<double> mass_a_kg; // go before the sheets'
     std::optional<double> mass_b_kg;
+    std::optional<causes::Side> my_car; // whom "try next" speaks to
     double step_m = 1.0;
     base::UnitSystem units = base::UnitSystem::metric;
     bool json = false;

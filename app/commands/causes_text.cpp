@@ -22,6 +22,7 @@ using causes::Seconds;
 using nlohmann::ordered_json;
 
 ordered_json figure_json(const car::CarFigure& f) {
+    if (!f.told()) return nullptr;
     return {{"value", number_json(f.value)},
             {"low", number_json(f.low)},
             {"high", number_json(f.high)},
@@ -33,7 +34,7 @@ ordered_json figure_json(const std::optional<car::CarFigure>& f) {
 }
 
 ordered_json force_json(double speed_mps, const std::optional<car::CarFigure>& f) {
-    if (!f) return nullptr;
+    if (!f || !f->told()) return nullptr;
     return {{"speed_mps", speed_mps},
             {"value", number_json(f->value)},
             {"low", number_json(f->low)},
@@ -56,6 +57,11 @@ ordered_json car_json(const car::CarFigures& f, const car::ForceFigures& forces)
             {"power_w_per_kg", figure_json(f.power_w_per_kg)},
             {"tyre_load_exponent", figure_json(f.load_exponent)},
             {"air_density_kg_per_m3", number_json(f.typical.density_kg_m3)},
+            {"corner_fit",
+             {{"settled", f.corner_fit.settled},
+              {"r_hat", number_json(f.corner_fit.r_hat)},
+              {"effective_draws", number_json(f.corner_fit.effective_draws)},
+              {"acceptance", number_json(f.corner_fit.acceptance)}}},
             {"notes", f.notes}};
 }
 
@@ -69,17 +75,31 @@ ordered_json causes_object(const causes::Row& row, bool per_kilogram, Get get) {
     return out;
 }
 
+// Why a cell is null, by its key.
+ordered_json untold_json(const causes::Row& row, bool per_kilogram) {
+    ordered_json why = ordered_json::object();
+    for (const Cause cause : causes::all_causes)
+        if (!row.of(cause).told() && !(per_kilogram && cause == Cause::mass))
+            why[std::string(causes::key(cause))] = row.of(cause).untold;
+    if (!row.driver_and_rest.told()) why["driver_and_rest"] = row.driver_and_rest.untold;
+    return why;
+}
+
 void add_row(ordered_json& out, const causes::Row& row, bool per_kilogram) {
     out["gain_s"] = number_json(row.gain.value);
     out["causes"] = causes_object(row, per_kilogram, [](const Seconds& s) { return s.value; });
     out["causes_low"] = causes_object(row, per_kilogram, [](const Seconds& s) { return s.low; });
     out["causes_high"] = causes_object(row, per_kilogram, [](const Seconds& s) { return s.high; });
-    out["aero_s"] = number_json(row.aero.value);
-    out["aero_low_s"] = number_json(row.aero.low);
-    out["aero_high_s"] = number_json(row.aero.high);
-    out["driver_and_rest_s"] = number_json(row.driver_and_rest.value);
-    out["driver_and_rest_low_s"] = number_json(row.driver_and_rest.low);
-    out["driver_and_rest_high_s"] = number_json(row.driver_and_rest.high);
+    const auto add = [&out](const std::string& name, const Seconds& s) {
+        out[name + "_s"] = number_json(s.value);
+        out[name + "_low_s"] = number_json(s.low);
+        out[name + "_high_s"] = number_json(s.high);
+    };
+    add("grip_and_downforce", row.cornering);
+    add("aero", row.aero);
+    add("drag_and_power", row.straights);
+    add("driver_and_rest", row.driver_and_rest);
+    out["cannot_tell"] = untold_json(row, per_kilogram);
 }
 
 ordered_json segment_json(const causes::SegmentRow& s, bool per_kilogram) {
@@ -124,26 +144,16 @@ ordered_json all_warnings(const Explanation& e, const std::vector<recording::War
     return list;
 }
 
-// "+0.22" favours A; "·" where it is nothing at this rounding.
-std::string cell(const Seconds& s) {
-    const std::string text = base::fixed_text(std::abs(s.value), 2);
-    if (text == "0.00") return "·";
-    return (s.value >= 0.0 ? "A " : "B ") + text;
-}
-
 std::vector<std::string> row_cells(const std::string& name, const causes::Row& row, bool per_kilogram) {
-    std::vector<std::string> cells{name, cell(row.gain)};
+    std::vector<std::string> cells{name, findings::cell(row.gain).text};
     for (const Cause cause : causes::all_causes)
-        cells.push_back(per_kilogram && cause == Cause::mass ? "—" : cell(row.of(cause)));
-    cells.push_back(cell(row.driver_and_rest));
+        cells.push_back(per_kilogram && cause == Cause::mass ? "—" : findings::cell(row.of(cause)).text);
+    cells.push_back(findings::cell(row.driver_and_rest).text);
     return cells;
 }
 
-std::string half(const Seconds& s) {
-    return base::plus_minus_text(s.half_width(), 2);
-}
-
 std::string shown(const car::CarFigure& f, double scale, const std::string& unit, int most_decimals) {
+    if (!f.told()) return "cannot be told";
     std::string text = findings::with_half_width(f.value * scale, f.half_width() * scale, most_decimals);
     if (!unit.empty()) text += " " + unit;
     if (f.decided_by == car::DecidedBy::prior) text += " (usual value, not the data's)";
@@ -218,16 +228,17 @@ std::string causes_table(const Explanation& explanation, const std::vector<findi
         rows.push_back(row_cells(s.segment.name, s.row, explanation.per_kilogram));
     const causes::Row& total = explanation.total;
     rows.push_back(row_cells("whole lap", total, explanation.per_kilogram));
-    std::vector<std::string> interval{"95 % interval", half(total.gain)};
+    std::vector<std::string> interval{"95 % interval", findings::interval_cell(total.gain)};
     for (const Cause cause : causes::all_causes)
-        interval.push_back(explanation.per_kilogram && cause == Cause::mass ? "—" : half(total.of(cause)));
-    interval.push_back(half(total.driver_and_rest));
+        interval.push_back(explanation.per_kilogram && cause == Cause::mass ? "—"
+                                                                            : findings::interval_cell(total.of(cause)));
+    interval.push_back(findings::interval_cell(total.driver_and_rest));
     rows.push_back(interval);
     text += aligned(rows, 1) + "\n" + cars_table(explanation, units) + "\n" + driving_table(explanation, units) + "\n";
     for (const auto& [letter, all] :
          {std::pair("A", &explanation.sensitivities_a), std::pair("B", &explanation.sensitivities_b)})
         for (const causes::Sensitivity& s : *all)
-            text += std::string(letter) + " with " + s.what + ": " + findings::lap_change_text(s.prediction.lap) +
+            if (s.prediction.lap.told()) text += std::string(letter) + " with " + s.what + ": " + findings::lap_change_text(s.prediction.lap) +
                     " a lap\n";
     text += "\n";
     for (std::size_t i = 0; i < std::min<std::size_t>(3, findings.size()); ++i) {

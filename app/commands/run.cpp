@@ -10,6 +10,7 @@
 #include "app/commands/table_text.h"
 #include "app/commands/trial_text.h"
 #include "core/analysis/explain.h"
+#include "core/analysis/findings_of.h"
 #include "core/analysis/sheet_material.h"
 #include "core/base/plain_text.h"
 #include "core/sheet/html_sheet.h"
@@ -142,8 +143,7 @@ int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err)
         out << sheet::csv_text(sheet::causes_table(**explanation));
         return 0;
     }
-    const auto found =
-        findings::findings((*pairing)->comparison, (*pairing)->repeatability, explanation->get(), arguments.units);
+    const auto found = analysis::findings_of(**pairing, explanation->get(), arguments.units, arguments.my_car);
     out << (arguments.json ? causes_json(**explanation, found, (*pairing)->warnings)
                            : causes_table(**explanation, found, (*pairing)->warnings, arguments.units));
     return 0;
@@ -174,6 +174,7 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
     analysis::SheetExtras extras;
     extras.setup_a = options->setup_a;
     extras.setup_b = options->setup_b;
+    extras.my_car = arguments.my_car;
     // Two laps make a sheet even where nothing can be learned of the cars; it then says less, and so does this.
     const auto explanation = analysis::explain(**pairing, *options);
     if (explanation)

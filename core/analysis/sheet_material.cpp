@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/sheet_material.h"
 
+#include "core/analysis/findings_of.h"
 #include "core/analysis/short_text.h"
 #include "core/base/number_text.h"
 #include "core/findings/findings.h"
@@ -42,6 +43,7 @@ std::string conditions(const car::SetupSheet& setup, const car::CarFigures& figu
 }
 
 sheet::Pair cause_pair(std::string name, const causes::Seconds& seconds) {
+    if (!seconds.told()) return {std::move(name), "cannot be told", findings::Favours::neither};
     sheet::Pair pair{std::move(name), findings::worth_text(seconds.value, seconds.low, seconds.high),
                      findings::Favours::neither};
     if (seconds.told_apart_from_zero())
@@ -55,7 +57,9 @@ std::vector<sheet::Pair> cause_pairs(const causes::Explanation& e) {
     for (const causes::Cause cause : causes::all_causes) {
         if (!(e.per_kilogram && cause == causes::Cause::mass)) order.push_back(cause);
     }
-    std::ranges::sort(order, std::greater<>{}, [&](causes::Cause cause) { return std::abs(e.total.of(cause).value); });
+    std::ranges::sort(order, std::greater<>{}, [&](causes::Cause cause) {
+        return e.total.of(cause).told() ? std::abs(e.total.of(cause).value) : -1.0;
+    });
     std::vector<sheet::Pair> pairs;
     for (const causes::Cause cause : order)
         pairs.push_back(cause_pair(std::string(causes::name(cause)), e.total.of(cause)));
@@ -65,10 +69,9 @@ std::vector<sheet::Pair> cause_pairs(const causes::Explanation& e) {
 }
 
 std::vector<sheet::Finding> sheet_findings(const Pairing& pairing, const causes::Explanation& explanation,
-                                           base::UnitSystem units) {
+                                           base::UnitSystem units, std::optional<causes::Side> my_car) {
     std::vector<sheet::Finding> all;
-    for (const findings::Finding& f :
-         findings::findings(pairing.comparison, pairing.repeatability, &explanation, units))
+    for (const findings::Finding& f : findings_of(pairing, &explanation, units, my_car))
         all.push_back({f.claim, f.evidence, f.try_next, f.worth, f.favours, f.start_m, f.end_m});
     return all;
 }
@@ -76,7 +79,7 @@ std::vector<sheet::Finding> sheet_findings(const Pairing& pairing, const causes:
 void add_explanation(sheet::Material& material, const Pairing& pairing, const SheetExtras& extras,
                      base::UnitSystem units) {
     const causes::Explanation& explanation = *extras.explanation;
-    material.findings = sheet_findings(pairing, explanation, units);
+    material.findings = sheet_findings(pairing, explanation, units, extras.my_car);
     material.causes = cause_pairs(explanation);
     material.a.conditions = conditions(extras.setup_a, explanation.car_a, units);
     material.b.conditions = conditions(extras.setup_b, explanation.car_b, units);

@@ -19,6 +19,7 @@ struct SheetExtras {
     car::SetupSheet setup_a;
     car::SetupSheet setup_b;
     std::vector<std::string> notes;
+    std::optional<causes::Side> my_car; // whom "try next" speaks to; absent: both
 };
 
 [[nodiscard]] sheet::Sheet debrief_sheet(const Pairing& pairing, base::UnitSystem units, const std::string& version,

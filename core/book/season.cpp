@@ -96,7 +96,7 @@ std::optional<Error> put_figures(Book& book, SessionId id, const std::vector<Kep
 std::vector<KeptFigure> kept_figures(const car::CarFigures& figures) {
     std::vector<KeptFigure> kept;
     const auto add = [&kept](const char* name, const std::optional<car::CarFigure>& figure) {
-        if (figure)
+        if (figure && figure->told())
             kept.push_back(
                 {name, figure->value, figure->low, figure->high, std::string(car::name(figure->decided_by))});
     };

@@ -8,6 +8,7 @@
 #include "core/car/grip_model.h"
 #include "core/car/limit_evidence.h"
 #include "core/car/settle.h"
+#include "core/car/withhold_figures.h"
 #include "core/math/random.h"
 #include "core/math/statistics.h"
 
@@ -40,12 +41,15 @@ CarFigure figure_of(const std::vector<CarDraw>& draws, Get get, DecidedBy decide
     for (const CarDraw& draw : draws)
         values.push_back(get(draw));
     std::ranges::sort(values);
-    return {math::sorted_quantile(values, 0.5), math::sorted_quantile(values, 0.025),
-            math::sorted_quantile(values, 0.975), decided_by};
+    return {math::sorted_quantile(values, 0.5),
+            math::sorted_quantile(values, 0.025),
+            math::sorted_quantile(values, 0.975),
+            decided_by,
+            {}};
 }
 
 CarFigure times(const CarFigure& figure, double factor) {
-    return {figure.value * factor, figure.low * factor, figure.high * factor, figure.decided_by};
+    return {figure.value * factor, figure.low * factor, figure.high * factor, figure.decided_by, figure.untold};
 }
 
 struct Fits {
@@ -170,8 +174,11 @@ void add_figures(CarFigures& figures, const Fits& fits, const CarData& data) {
     figures.braking_share = figure_of(draws, [](const CarDraw& d) { return d.car.braking_share; });
     figures.per_kilogram = !data.mass;
     if (!data.mass) return;
-    figures.mass_kg = CarFigure{data.mass->value_kg, data.mass->value_kg - 1.96 * data.mass->sd_kg,
-                                data.mass->value_kg + 1.96 * data.mass->sd_kg, DecidedBy::setup};
+    figures.mass_kg = CarFigure{data.mass->value_kg,
+                                data.mass->value_kg - 1.96 * data.mass->sd_kg,
+                                data.mass->value_kg + 1.96 * data.mass->sd_kg,
+                                DecidedBy::setup,
+                                {}};
     figures.downforce_area_m2 = figure_of(
         draws, [&](const CarDraw& d) { return per_kg(d.car.downforce_n_per_mps2, d) * d.car.mass_kg; },
         figures.downforce_area_m2_per_kg.decided_by);
@@ -250,6 +257,7 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     add_figures(figures, fits, data);
     add_evidence(figures, fits);
     add_notes(figures, fits, data.laps.size());
+    withhold_what_cannot_be_told(figures);
     return figures;
 }
 
@@ -258,14 +266,12 @@ ForceFigures forces_at(const CarFigures& figures, double speed_mps) {
     forces.speed_mps = speed_mps;
     if (figures.per_kilogram) return forces;
     const double w = speed_mps * speed_mps;
-    forces.downforce_n = times(figure_of(
-                                   figures.draws, [](const CarDraw& d) { return d.car.downforce_n_per_mps2; },
-                                   figures.downforce_area_m2_per_kg.decided_by),
-                               w);
-    forces.drag_n = times(figure_of(
-                              figures.draws, [](const CarDraw& d) { return d.car.drag_n_per_mps2; },
-                              figures.drag_area_m2_per_kg.decided_by),
-                          w);
+    const auto force = [&](const CarFigure& area, auto get) {
+        return area.told() ? times(figure_of(figures.draws, get, area.decided_by), w) : area;
+    };
+    forces.downforce_n =
+        force(figures.downforce_area_m2_per_kg, [](const CarDraw& d) { return d.car.downforce_n_per_mps2; });
+    forces.drag_n = force(figures.drag_area_m2_per_kg, [](const CarDraw& d) { return d.car.drag_n_per_mps2; });
     return forces;
 }
 

@@ -23,13 +23,15 @@ enum class DecidedBy { data, prior, setup };
 
 [[nodiscard]] std::string_view name(DecidedBy decided_by); // "data", "prior", "setup"
 
-// low..high is the 95 % interval.
+// low..high is the 95 % interval.  All three are NaN where the data cannot tell.
 struct CarFigure {
     double value = 0.0;
     double low = 0.0;
     double high = 0.0;
     DecidedBy decided_by = DecidedBy::data;
+    std::string untold; // empty, or why the data cannot tell: "the fit of the corners has not settled"
 
+    [[nodiscard]] bool told() const { return untold.empty(); }
     [[nodiscard]] double half_width() const { return 0.5 * (high - low); }
 };
 

@@ -9,6 +9,7 @@
 #include "core/causes/shapley.h"
 #include "core/causes/spread.h"
 #include "core/causes/what_if.h"
+#include "core/causes/withhold.h"
 #include "core/math/random.h"
 
 #include <algorithm>
@@ -100,7 +101,7 @@ bool in_parallel(std::size_t count, unsigned threads, const base::Progress& prog
 Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cause_count>>& draws, std::uint64_t seed) {
     Row row;
     const double half_width = base::half_width_95(gain_sd);
-    row.gain = {gain, gain - half_width, gain + half_width};
+    row.gain = {gain, gain - half_width, gain + half_width, {}};
     std::vector<double> values(draws.size());
     const auto spread = [&](auto get) {
         for (std::size_t i = 0; i < draws.size(); ++i)
@@ -112,7 +113,14 @@ Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cau
         row.causes[c] = spread([&](std::size_t i) { return draws[i][c]; });
         sum += row.causes[c].value;
     }
-    row.aero = spread([&](std::size_t i) { return draws[i][1] + draws[i][2]; });
+    const auto both = [&](Cause x, Cause y) {
+        return spread([&](std::size_t i) {
+            return draws[i][static_cast<std::size_t>(x)] + draws[i][static_cast<std::size_t>(y)];
+        });
+    };
+    row.cornering = both(Cause::tyre_grip, Cause::downforce);
+    row.aero = both(Cause::downforce, Cause::drag);
+    row.straights = both(Cause::drag, Cause::power);
     math::Random random(seed, 41);
     row.driver_and_rest = spread([&](std::size_t i) {
         double explained = 0.0;
@@ -121,8 +129,14 @@ Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cau
         return gain + gain_sd * random.normal() - explained;
     });
     // Exactly what is left, whatever noise the draws of the gain had.
-    row.driver_and_rest.value = gain - sum;
+    if (row.driver_and_rest.told()) row.driver_and_rest.value = gain - sum;
     return row;
+}
+
+double worst_misfit(const Prepared& a, const Prepared& b, const KnownSide& known_a, const KnownSide& known_b,
+                    std::size_t k) {
+    return std::max(std::abs(a.typical.segment_s[k] - known_a.segment_s[k]),
+                    std::abs(b.typical.segment_s[k] - known_b.segment_s[k]));
 }
 
 std::string misfit_words(const Prepared& a, const Prepared& b, const KnownSide& known_a, const KnownSide& known_b,
@@ -153,6 +167,11 @@ void add_car_evidence(Explanation& e) {
 }
 
 void add_warnings(Explanation& e) {
+    for (const Cause cause : all_causes)
+        if (const Seconds& s = e.total.of(cause); !s.told())
+            e.warnings.push_back("what " + std::string(name(cause)) + " is worth cannot be told: " + s.untold);
+    if (!e.total.driver_and_rest.told())
+        e.warnings.push_back("what driver and rest are worth cannot be told: " + e.total.driver_and_rest.untold);
     for (const auto& [letter, figures] : {std::pair("A: ", &e.car_a), std::pair("B: ", &e.car_b)})
         for (const std::string& note : figures->notes)
             e.warnings.push_back(letter + note);
@@ -269,11 +288,17 @@ base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const 
         row.use_b = use_of(own_b.typical, segments[k], k);
         row.driving_a = comparison.segments[k].a;
         row.driving_b = comparison.segments[k].b;
+        row.time_a_s = a.segment_s[k];
+        row.time_b_s = b.segment_s[k];
+        row.misfit_s = worst_misfit(own_a, own_b, a, b, k);
         row.does_not_fit = misfit_words(own_a, own_b, a, b, k);
         e.segments.push_back(std::move(row));
     }
     const comparison::Figure& gap = comparison.gap_at_end_s;
     e.total = row_of(gap.value, gap.sd.value_or(0.0), total, options.seed + 1000);
+    withhold_what_cannot_be_told(e);
+    own_a.model->untold = why_not_what_if(e, Side::a);
+    own_b.model->untold = why_not_what_if(e, Side::b);
     e.sensitivities_a = sensitivities(*own_a.model);
     e.sensitivities_b = sensitivities(*own_b.model);
     e.model_a = own_a.model;

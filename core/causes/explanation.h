@@ -2,9 +2,9 @@
 // Why the gap is what it is: the measured gain of each segment, split into causes.  An immutable value with all that
 // the Causes page and the command line show.
 //
-// Signs as everywhere: seconds, positive favours A.  In every row  gain = Σ causes + driver & rest,  exactly.  A cause
-// is what changes when that figure of the car is exchanged, the driver of A staying the same: Shapley's value over all
-// mixtures of both cars, simulated on A's line.
+// Signs as everywhere: seconds, positive favours A.  In every row  gain = Σ causes + driver & rest,  exactly, where all
+// of them can be told.  A cause is what changes when that figure of the car is exchanged, the driver of A staying the
+// same: Shapley's value over all mixtures of both cars, simulated on A's line.
 #pragma once
 
 #include "core/car/car_figures.h"
@@ -29,12 +29,14 @@ inline constexpr std::array<Cause, cause_count> all_causes{Cause::tyre_grip, Cau
 [[nodiscard]] std::string_view key(Cause cause);  // as in JSON: "tyre_grip"
 [[nodiscard]] std::string_view name(Cause cause); // in words: "tyre grip"
 
-// low..high is the 95 % interval.
+// low..high is the 95 % interval.  All three are NaN where the data cannot tell.
 struct Seconds {
     double value = 0.0;
     double low = 0.0;
     double high = 0.0;
+    std::string untold; // empty, or why the data cannot tell: "the laps do not tell the drag of B"
 
+    [[nodiscard]] bool told() const { return untold.empty(); }
     [[nodiscard]] double half_width() const { return 0.5 * (high - low); }
     [[nodiscard]] bool told_apart_from_zero() const { return low > 0.0 || high < 0.0; }
 };
@@ -42,7 +44,10 @@ struct Seconds {
 struct Row {
     Seconds gain;
     std::array<Seconds, cause_count> causes; // index: Cause
-    Seconds aero;                            // downforce and drag together
+    // Sums that are known better than their parts.
+    Seconds cornering; // tyre grip and downforce together
+    Seconds aero;      // downforce and drag together
+    Seconds straights; // drag and power together
     Seconds driver_and_rest;
 
     [[nodiscard]] const Seconds& of(Cause cause) const { return causes[static_cast<std::size_t>(cause)]; }
@@ -52,12 +57,17 @@ struct SegmentRow {
     track::Segment segment;
     Row row;
     // Share of the car that each driver uses here: of the tyres in a corner, of the engine on a straight; simulating
-    // the car with it gives back the measured time.
+    // the car with it gives back the measured time.  NaN where no share of a car does that.
     double use_a = 1.0;
     double use_b = 1.0;
     // What each driver does here, so that "rest" can be read.
     comparison::SegmentFigures driving_a;
     comparison::SegmentFigures driving_b;
+    double time_a_s = 0.0; // measured
+    double time_b_s = 0.0;
+    double misfit_s = 0.0; // of the worse side's simulated time
+
+    [[nodiscard]] double longer_s() const { return time_a_s > time_b_s ? time_a_s : time_b_s; }
     // Empty, or why the model cannot be trusted here: "the simulated car cannot be made to take 3.2 s here".
     std::string does_not_fit;
 };
@@ -91,6 +101,8 @@ struct CarModel {
     std::vector<car::DriverUse> uses;           // one a draw
     std::vector<std::vector<double>> segment_s; // simulated with them, one vector a draw
     bool per_kilogram = false;
+    // Empty, or why a change of that figure cannot be predicted; index: Cause.
+    std::array<std::string, cause_count> untold;
 };
 
 struct Explanation {

@@ -20,10 +20,27 @@ car::SimulatedCar changed(car::SimulatedCar car, const Change& change, bool per_
 
 } // namespace
 
+namespace {
+
+std::string why_untold(const CarModel& model, const Change& change) {
+    const auto why = [&](double amount, Cause cause) {
+        return amount != 0.0 ? model.untold[static_cast<std::size_t>(cause)] : std::string();
+    };
+    for (const std::string& one :
+         {why(change.grip_share, Cause::tyre_grip), why(change.downforce_share, Cause::downforce),
+          why(change.drag_share, Cause::drag), why(change.power_w, Cause::power), why(change.mass_kg, Cause::mass)})
+        if (!one.empty()) return one;
+    return {};
+}
+
+} // namespace
+
 Prediction what_if(const CarModel& model, const Change& change, std::size_t draws) {
     const std::size_t count = std::min(draws, model.draws.size());
     Prediction prediction;
     const std::size_t segments = model.course.segments();
+    if (const std::string why = why_untold(model, change); !why.empty())
+        return {untold(why), std::vector<Seconds>(segments, untold(why))};
     std::vector<std::vector<double>> by_segment(segments, std::vector<double>(count, 0.0));
     std::vector<double> lap(count, 0.0);
     for (std::size_t i = 0; i < count; ++i) {

@@ -10,7 +10,7 @@
 namespace lapwright::causes {
 
 // Change of the lap and of every segment.  At most `draws` of the model's draws are used (few are quick enough for a
-// slider: 40 take some 20 ms on a lap of 4 km).
+// slider: 40 take some 20 ms on a lap of 4 km).  Untold where the model does not know what is changed.
 [[nodiscard]] Prediction what_if(const CarModel& model, const Change& change, std::size_t draws = 40);
 
 // 10 % downforce, 10 % drag, 1 % grip, 10 kg, 10 kW; without the last two where figures are per kilogram.

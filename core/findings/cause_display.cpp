@@ -18,6 +18,8 @@ using causes::Explanation;
 using causes::Seconds;
 
 constexpr int cell_decimals = 2;
+const std::string no_figure = "—";
+const std::string cannot_be_told = "cannot be told";
 
 std::string with_letter(double seconds, int decimals) {
     const std::string text = base::fixed_text(std::abs(seconds), decimals);
@@ -26,6 +28,7 @@ std::string with_letter(double seconds, int decimals) {
 
 // "1479 ±160" of a figure in a unit.
 std::string figure(const car::CarFigure& f, base::Unit unit, int most_decimals) {
+    if (!f.told()) return cannot_be_told;
     const double factor = base::definition(unit).factor;
     return with_half_width(base::from_si(f.value, unit), f.half_width() / factor, most_decimals);
 }
@@ -38,11 +41,11 @@ FigureLine line(std::string name, const std::optional<car::CarFigure>& a, const 
     if (!symbol.empty()) result.name += ", " + symbol;
     if (a) {
         result.a = figure(*a, unit, most_decimals);
-        result.decided_a = car::name(a->decided_by);
+        if (a->told()) result.decided_a = car::name(a->decided_by);
     }
     if (b) {
         result.b = figure(*b, unit, most_decimals);
-        result.decided_b = car::name(b->decided_by);
+        if (b->told()) result.decided_b = car::name(b->decided_by);
     }
     return result;
 }
@@ -73,6 +76,7 @@ base::Unit unit_of(Lever lever, UnitSystem units) {
 
 // "downforce earns A 2.12 s" as a part of a sentence.
 std::string part(const char* what, const Seconds& s) {
+    if (!s.told()) return std::string(what) + " " + cannot_be_told;
     const int decimals = std::clamp(base::decimals_for(s.half_width(), cell_decimals), 1, cell_decimals);
     return std::string(what) + " " + with_letter(s.value, decimals) + " " +
            base::plus_minus_text(s.half_width(), cell_decimals) + " s";
@@ -81,6 +85,7 @@ std::string part(const char* what, const Seconds& s) {
 } // namespace
 
 Cell cell(const Seconds& seconds) {
+    if (!seconds.told()) return {no_figure, Favours::neither, false};
     const std::string text = base::fixed_text(std::abs(seconds.value), cell_decimals);
     if (std::abs(seconds.value) < least_told_s) return {"·", Favours::neither, seconds.told_apart_from_zero()};
     return {(seconds.value >= 0.0 ? "A " : "B ") + text, seconds.value >= 0.0 ? Favours::a : Favours::b,
@@ -88,10 +93,11 @@ Cell cell(const Seconds& seconds) {
 }
 
 std::string interval_cell(const Seconds& seconds) {
-    return base::plus_minus_text(seconds.half_width(), cell_decimals);
+    return seconds.told() ? base::plus_minus_text(seconds.half_width(), cell_decimals) : no_figure;
 }
 
 std::string seconds_in_full(const Seconds& seconds) {
+    if (!seconds.told()) return cannot_be_told + ": " + seconds.untold;
     return with_letter(seconds.value, cell_decimals) + " s, 95 % between " + with_letter(seconds.low, cell_decimals) +
            " and " + with_letter(seconds.high, cell_decimals);
 }
@@ -126,6 +132,7 @@ std::vector<FigureLine> figure_lines(const Explanation& e, UnitSystem units) {
 
 std::string aero_sentence(const Explanation& e) {
     using causes::Cause;
+    if (!e.total.aero.told()) return "What the aero is worth cannot be told: " + e.total.aero.untold + ".";
     return "Aero, downforce and drag together: " + part("whole lap", e.total.aero) + " (" +
            part("downforce", e.total.of(Cause::downforce)) + ", " + part("drag", e.total.of(Cause::drag)) + ").";
 }
@@ -140,7 +147,9 @@ std::string missing_mass_sentence(const Explanation& e) {
 }
 
 std::string use_text(const causes::SegmentRow& row) {
-    const auto percent = [](double share) { return base::fixed_text(100.0 * share, 0) + " %"; };
+    const auto percent = [](double share) {
+        return std::isfinite(share) ? base::fixed_text(100.0 * share, 0) + " %" : no_figure;
+    };
     const char* what = row.segment.kind == track::SegmentKind::corner ? "Tyres used: A " : "Engine used: A ";
     return what + percent(row.use_a) + ", B " + percent(row.use_b);
 }
@@ -215,23 +224,25 @@ std::string change_text(Lever lever, double amount, UnitSystem units) {
 }
 
 std::string lap_change_text(const Seconds& change) {
+    if (!change.told()) return cannot_be_told + ": " + change.untold;
     const int decimals = std::clamp(base::decimals_for(change.half_width(), 3), cell_decimals, 3);
     return signed_text(change.value, decimals) + " ±" + base::fixed_text(change.half_width(), decimals) + "\u00a0s";
 }
 
 Seconds favouring_a(const Seconds& change, causes::Side changed) {
     if (changed == causes::Side::b) return change; // a slower B favours A
-    return {-change.value, -change.high, -change.low};
+    return {-change.value, -change.high, -change.low, change.untold};
 }
 
 std::string predicted_lap_text(double lap_time_s, const Seconds& change) {
+    if (!change.told()) return no_figure;
     return base::lap_time_text(lap_time_s + change.value, std::clamp(base::decimals_for(change.half_width(), 3), 1, 3));
 }
 
 std::string where_it_changes(const Explanation& e, const causes::Prediction& prediction) {
     std::vector<std::size_t> order;
     for (std::size_t k = 0; k < prediction.segments.size() && k < e.segments.size(); ++k) {
-        if (std::abs(prediction.segments[k].value) >= least_told_s) order.push_back(k);
+        if (prediction.segments[k].told() && std::abs(prediction.segments[k].value) >= least_told_s) order.push_back(k);
     }
     std::ranges::sort(order, std::greater<>{}, [&](std::size_t k) { return std::abs(prediction.segments[k].value); });
     if (order.empty()) return {};

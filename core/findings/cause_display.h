@@ -13,7 +13,7 @@
 
 namespace lapwright::findings {
 
-// One cell: "A 0.33", or "·" where it rounds to nothing.
+// One cell: "A 0.33", "·" where it rounds to nothing, "—" where it cannot be told.
 struct Cell {
     std::string text;
     Favours favours = Favours::neither;

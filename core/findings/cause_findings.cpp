@@ -37,16 +37,19 @@ std::string capital(std::string text) {
 }
 
 Certainty certainty_of_cause(const Seconds& s) {
+    if (!s.told()) return Certainty::cannot_be_told;
     return certainty_of(s.value, s.low, s.high);
 }
 
 std::string figure_text(const car::CarFigure& f, base::Quantity quantity, base::UnitSystem units) {
+    if (!f.told()) return {};
     const double scale = std::abs(base::from_si(1.0, base::shown_unit(quantity, units)) -
                                   base::from_si(0.0, base::shown_unit(quantity, units)));
     return with_half_width(base::from_si(f.value, base::shown_unit(quantity, units)), f.half_width() * scale, 3);
 }
 
 std::string area_text(const car::CarFigure& f) {
+    if (!f.told()) return {};
     return with_half_width(f.value, f.half_width(), 3);
 }
 
@@ -87,28 +90,34 @@ std::string sensitivity_text(const Explanation& e, bool loser_is_a, std::string_
     const auto found = std::ranges::find_if(all, [&](const auto& s) { return s.what.find(word) != std::string::npos; });
     if (found == all.end()) return {};
     const Seconds& lap = found->prediction.lap;
+    if (!lap.told()) return {};
     const bool gains = lap.value < 0.0;
     return found->what + (gains ? " would be worth " : " would cost ") +
            amount(lap.value, std::max(0.02, lap.half_width())) + " a lap to " + (loser_is_a ? "A" : "B");
 }
 
+// What the loser of a cause may do to the car; "" where its effect cannot be told.
 std::string next_try(const Explanation& e, Cause cause, bool a_wins) {
     const bool loser_is_a = !a_wins;
-    const std::string loser = loser_is_a ? "A" : "B";
+    const std::string loser = loser_is_a ? "A: " : "B: ";
+    const auto with = [&](std::string_view word, const std::string& then) {
+        const std::string effect = sensitivity_text(e, loser_is_a, word);
+        return effect.empty() ? std::string() : loser + effect + then;
+    };
     switch (cause) {
-    case Cause::tyre_grip:
-        return loser + ": hold tyre, pressure and temperature against the other car's; " +
-               sensitivity_text(e, loser_is_a, "grip") + ".";
+    case Cause::tyre_grip: {
+        const std::string effect = sensitivity_text(e, loser_is_a, "grip");
+        return loser + "hold tyre, pressure and temperature against the other car's" +
+               (effect.empty() ? "" : "; " + effect) + ".";
+    }
     case Cause::downforce:
-        return loser + ": " + sensitivity_text(e, loser_is_a, "downforce") +
-               "; try one step of the wing and come back to it.";
+        return with("downforce", "; try one step of the wing and come back to it.");
     case Cause::drag:
-        return loser + ": " + sensitivity_text(e, loser_is_a, "drag") +
-               "; try one step less wing and see what the corners pay.";
+        return with("drag", "; try one step less wing and see what the corners pay.");
     case Cause::power:
-        return e.per_kilogram ? "" : loser + ": " + sensitivity_text(e, loser_is_a, "power") + ".";
+        return e.per_kilogram ? "" : with("power", ".");
     case Cause::mass:
-        return e.per_kilogram ? "" : loser + ": " + sensitivity_text(e, loser_is_a, "mass") + ".";
+        return e.per_kilogram ? "" : with("mass", ".");
     }
     return {};
 }
@@ -132,7 +141,7 @@ Finding of_seconds(About what, const Seconds& s) {
     return f;
 }
 
-Finding of_cause(const Explanation& e, Cause cause, base::UnitSystem units) {
+Finding of_cause(const Explanation& e, Cause cause, base::UnitSystem units, std::optional<causes::Side> my_car) {
     const Seconds& s = e.total.of(cause);
     const std::vector<double> values = by_segment(e, cause);
     Finding f = of_seconds(about(cause), s);
@@ -144,7 +153,7 @@ Finding of_cause(const Explanation& e, Cause cause, base::UnitSystem units) {
     } else {
         f.claim = what + " " + std::string(words(f.certainty)) + " worth " + amount(s.value, s.half_width()) +
                   " a lap to " + letter_of(s.value) + ", most " + where_most(e, values) + ".";
-        f.try_next = next_try(e, cause, s.value >= 0.0);
+        if (speaks_to(my_car, s.value < 0.0)) f.try_next = next_try(e, cause, s.value >= 0.0);
     }
     f.evidence = both(e, cause, units);
     return f;
@@ -159,6 +168,7 @@ std::string aero_claim(const Explanation& e, Certainty certainty) {
         who + "'s aero " + std::string(words(certainty)) + " worth " + amount(aero.value, aero.half_width()) + " a lap";
     const double sign = aero.value >= 0.0 ? 1.0 : -1.0;
     const auto part = [&](const Seconds& s, Cause cause, const std::string& what) {
+        if (certainty_of_cause(s) == Certainty::cannot_be_told) return "what " + what + " does to it cannot be told";
         return what + (s.value * sign >= 0.0 ? " earns " : " costs ") + amount(s.value, s.half_width()) + ", most " +
                where_most(e, by_segment(e, cause));
     };
@@ -180,12 +190,51 @@ Finding of_aero(const Explanation& e, base::UnitSystem units) {
     return f;
 }
 
+// Grip and downforce act alike in most corners: their sum goes first where it is known better than either part.
+bool sum_is_known_better(const Explanation& e) {
+    const Seconds& sum = e.total.cornering;
+    if (!sum.told()) return false;
+    const auto wider = [&](Cause part) {
+        return !e.total.of(part).told() || e.total.of(part).half_width() > sum.half_width();
+    };
+    return wider(Cause::tyre_grip) || wider(Cause::downforce);
+}
+
+std::string cornering_claim(const Explanation& e, Certainty certainty) {
+    const Seconds& s = e.total.cornering;
+    std::vector<double> values = by_segment(e, Cause::tyre_grip);
+    const std::vector<double> downforce = by_segment(e, Cause::downforce);
+    for (std::size_t k = 0; k < values.size(); ++k)
+        values[k] += downforce[k];
+    std::string text = "Tyre grip and downforce together ";
+    text += certainty == Certainty::is ? "are" : "are probably";
+    text += " worth " + worth_text(s.value, s.low, s.high) + " s a lap, most " + where_most(e, values);
+    const Seconds& part = e.total.of(Cause::downforce);
+    if (certainty_of_cause(part) != Certainty::is) return text + "; how much of it is downforce cannot be told.";
+    return text + "; of it downforce " + worth_text(part.value, part.low, part.high) + ".";
+}
+
+Finding of_cornering(const Explanation& e, base::UnitSystem units) {
+    Finding f = of_seconds(About::cornering, e.total.cornering);
+    std::vector<double> values;
+    for (const causes::SegmentRow& row : e.segments)
+        values.push_back(row.row.cornering.told() ? row.row.cornering.value : 0.0);
+    place(f, e, values);
+    f.claim = f.certainty == Certainty::cannot_be_told
+                  ? "Whom tyre grip and downforce together favour cannot be told from these laps."
+                  : cornering_claim(e, f.certainty);
+    const std::string grip = both(e, Cause::tyre_grip, units);
+    f.evidence = grip + (grip.empty() ? "" : " ") + both(e, Cause::downforce, units);
+    f.try_next = "A session with one step of wing and nothing else changed would tell the two apart.";
+    return f;
+}
+
 Finding of_rest(const Explanation& e) {
     const Seconds& s = e.total.driver_and_rest;
     Finding f = of_seconds(About::driver_and_rest, s);
     std::vector<double> values;
     for (const causes::SegmentRow& row : e.segments)
-        values.push_back(row.row.driver_and_rest.value);
+        values.push_back(row.row.driver_and_rest.told() ? row.row.driver_and_rest.value : 0.0);
     place(f, e, values);
     f.claim = f.certainty == Certainty::cannot_be_told
                   ? "What the drivers make of it cannot be told apart from the cars."
@@ -196,19 +245,28 @@ Finding of_rest(const Explanation& e) {
 
 } // namespace
 
-std::vector<Finding> cause_findings(const Explanation& explanation, base::UnitSystem units) {
+std::vector<Finding> cause_findings(const Explanation& explanation, base::UnitSystem units,
+                                    std::optional<causes::Side> my_car) {
     if (explanation.same_car) return {};
-    std::vector<Finding> all{of_aero(explanation, units)};
+    std::vector<Finding> all;
+    // What was withheld makes no finding: the warnings say why.
+    const causes::Row& total = explanation.total;
+    if (sum_is_known_better(explanation)) all.push_back(of_cornering(explanation, units));
+    if (total.aero.told()) all.push_back(of_aero(explanation, units));
     for (const Cause cause : causes::all_causes) {
         if (cause == Cause::mass && explanation.per_kilogram) continue;
-        all.push_back(of_cause(explanation, cause, units));
+        if (total.of(cause).told()) all.push_back(of_cause(explanation, cause, units, my_car));
     }
-    all.push_back(of_rest(explanation));
+    if (total.driver_and_rest.told()) all.push_back(of_rest(explanation));
     return all;
 }
 
 std::string causes_sentence(const Explanation& e) {
     if (e.same_car) return "Both laps are of the same car in one session: what differs is the driving and chance.";
+    const Certainty cornering = certainty_of_cause(e.total.cornering);
+    if (sum_is_known_better(e) && cornering != Certainty::cannot_be_told &&
+        std::abs(e.total.cornering.value) >= least_sentence_s)
+        return cornering_claim(e, cornering);
     const Certainty aero = certainty_of_cause(e.total.aero);
     if (aero != Certainty::cannot_be_told && std::abs(e.total.aero.value) >= least_sentence_s)
         return aero_claim(e, aero);
@@ -219,7 +277,7 @@ std::string causes_sentence(const Explanation& e) {
         if (cause == Cause::mass && e.per_kilogram) continue;
         const Seconds& s = e.total.of(cause);
         if (certainty_of_cause(s) == Certainty::cannot_be_told) {
-            if (s.half_width() > 0.1) untold.emplace_back(causes::name(cause));
+            if (!s.told() || s.half_width() > 0.1) untold.emplace_back(causes::name(cause));
         } else if (std::abs(s.value) >= least_sentence_s) {
             told.push_back(cause);
         }

@@ -39,6 +39,7 @@ std::string seconds(const MaybeFigure& f) {
 }
 
 std::string percent(double share) {
+    if (!std::isfinite(share)) return absent;
     return base::fixed_text(100.0 * share, 0) + " %";
 }
 
@@ -120,7 +121,7 @@ double mean_use(const causes::Explanation& e, track::SegmentKind kind, double ca
     double total = 0.0;
     double length = 0.0;
     for (const causes::SegmentRow& row : e.segments) {
-        if (row.segment.kind != kind) continue;
+        if (row.segment.kind != kind || !std::isfinite(row.*use)) continue;
         total += row.*use * row.segment.length_m();
         length += row.segment.length_m();
     }

@@ -6,12 +6,25 @@
 
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 
 namespace lapwright::findings {
 namespace {
 
 constexpr double probable = 0.8;
 constexpr double least_worth_s = 0.01;
+
+} // namespace
+
+namespace {
+
+void come_after(std::vector<Finding>& all, About whole, std::initializer_list<About> parts) {
+    const auto sum = std::ranges::find(all, whole, &Finding::about);
+    if (sum == all.end() || sum->certainty == Certainty::cannot_be_told) return;
+    for (Finding& finding : all)
+        if (std::ranges::find(parts, finding.about) != parts.end())
+            finding.rank = std::min(finding.rank, 0.5 * sum->rank);
+}
 
 } // namespace
 
@@ -42,10 +55,10 @@ Certainty certainty_of(double value, double low, double high) {
 
 std::vector<Finding> findings(const comparison::Comparison& comparison,
                               const std::vector<comparison::Repeatability>& repeatability,
-                              const causes::Explanation* explanation, base::UnitSystem units) {
-    std::vector<Finding> all = segment_findings(comparison, repeatability, units);
+                              const causes::Explanation* explanation, base::UnitSystem units, const Advice& advice) {
+    std::vector<Finding> all = segment_findings(comparison, repeatability, explanation, units, advice);
     if (explanation != nullptr)
-        for (Finding& finding : cause_findings(*explanation, units))
+        for (Finding& finding : cause_findings(*explanation, units, advice.my_car))
             all.push_back(std::move(finding));
     for (Finding& finding : all) {
         const double chance =
@@ -56,14 +69,10 @@ std::vector<Finding> findings(const comparison::Comparison& comparison,
                           : finding.seconds >= 0.0                       ? Favours::a
                                                                          : Favours::b;
     }
-    // Downforce and drag are parts of the aero claim: where that can be made, they come after it.
-    const auto aero = std::ranges::find(all, About::aero, &Finding::about);
-    if (aero != all.end() && aero->certainty != Certainty::cannot_be_told) {
-        const double most = 0.5 * aero->rank;
-        for (Finding& finding : all)
-            if (finding.about == About::downforce || finding.about == About::drag)
-                finding.rank = std::min(finding.rank, most);
-    }
+    // A part of a sum comes after it: downforce and drag after the aero, and all that leans on the split of grip and
+    // downforce after the two together.
+    come_after(all, About::aero, {About::downforce, About::drag});
+    come_after(all, About::cornering, {About::tyre_grip, About::downforce, About::aero});
     std::erase_if(all, [](const Finding& f) { return f.about == About::segment && f.rank < least_worth_s; });
     std::ranges::stable_sort(all, [](const Finding& x, const Finding& y) {
         const bool untold_x = x.certainty == Certainty::cannot_be_told;

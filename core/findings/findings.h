@@ -7,6 +7,7 @@
 #include "core/base/display.h"
 #include "core/causes/explanation.h"
 #include "core/comparison/comparison.h"
+#include "core/comparison/own_reserve.h"
 #include "core/comparison/repeatability.h"
 #include "core/findings/headline.h"
 
@@ -26,7 +27,7 @@ enum class Certainty { is, is_probably, cannot_be_told };
 // Chance that the sign is right, 0.5..1, for a normal spread with that 95 % interval.
 [[nodiscard]] double chance_of_sign(double value, double low, double high);
 
-enum class About { segment, aero, tyre_grip, downforce, drag, power, mass, driver_and_rest };
+enum class About { segment, cornering, aero, tyre_grip, downforce, drag, power, mass, driver_and_rest };
 
 struct Finding {
     About about = About::segment;
@@ -46,11 +47,19 @@ struct Finding {
     double rank = 0.0; // seconds × chance of the sign
 };
 
+// Whom "try next" may speak to, and how far: one entry a segment, or empty where the laps are not there.
+struct Advice {
+    std::optional<causes::Side> my_car; // absent: both are spoken to, as A and B
+    std::vector<comparison::OwnReserve> reserve_a;
+    std::vector<comparison::OwnReserve> reserve_b;
+};
+
 // All findings, the best first.  `explanation` may be null: then only what the laps themselves show.  repeatability:
 // one a segment, or empty.
 [[nodiscard]] std::vector<Finding> findings(const comparison::Comparison& comparison,
                                             const std::vector<comparison::Repeatability>& repeatability,
-                                            const causes::Explanation* explanation, base::UnitSystem units);
+                                            const causes::Explanation* explanation, base::UnitSystem units,
+                                            const Advice& advice = {});
 
 // The sentence on top of the Causes page: no more than the intervals support.
 [[nodiscard]] std::string causes_sentence(const causes::Explanation& explanation);

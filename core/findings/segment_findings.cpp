@@ -33,6 +33,27 @@ struct Told {
     std::vector<std::string> tries; // for the loser
 };
 
+// How far the loser may be asked to go.
+struct Reach {
+    double share = 0.0; // of the difference, that is the driver's and not the car's; 0: nothing is asked
+    comparison::OwnReserve own;
+};
+
+constexpr double small_speed_mps = 0.5; // beyond what the driver has done on the day
+constexpr double small_place_m = 3.0;
+
+// "up to 1.3 km/h more …, as on another of your laps", or a first small step beyond them.
+struct Step {
+    double size = 0.0;
+    std::string_view ends;
+};
+
+Step step_of(double difference, double own, double small, double share) {
+    const double wish = std::abs(difference) * share;
+    if (own >= small) return {std::min(wish, own), ", as on another of your clean laps"};
+    return {std::min(wish, small), " as a first step"};
+}
+
 std::string speed_text(double mps, base::UnitSystem units) {
     return base::figure_with_unit(std::abs(mps), Quantity::speed, units, 1);
 }
@@ -48,31 +69,42 @@ void tell_speed(Told& told, const char* where, const MaybeFigure& w, const Maybe
                             speed_text(*d, units));
 }
 
-void tell_corner(Told& told, const SegmentFigures& w, const SegmentFigures& l, base::UnitSystem units) {
+void tell_corner(Told& told, const SegmentFigures& w, const SegmentFigures& l, const Reach& reach,
+                 base::UnitSystem units) {
+    const auto ask = [&](const char* what, const Step& step, const std::string& size, const char* how) {
+        if (reach.share > 0.0) told.tries.push_back(what + size + how + std::string(step.ends));
+    };
     tell_speed(told, "at the slowest point", w.min_speed_mps, l.min_speed_mps, units);
     if (const auto d = difference(w.min_speed_mps, l.min_speed_mps, least_speed_mps); d && *d > 0.0)
-        told.tries.push_back("carry up to " + speed_text(*d, units) + " more to the slowest point");
+        if (const Step s = step_of(*d, reach.own.min_speed_mps, small_speed_mps, reach.share); s.size > 0.0)
+            ask("carry up to ", s, speed_text(s.size, units), " more to the slowest point");
     if (const auto d = difference(w.braking_point_m, l.braking_point_m, least_place_m)) {
         told.evidence.push_back("brakes " + length_text(*d, units) + (*d > 0.0 ? " later" : " earlier"));
         if (*d > 0.0)
-            told.tries.push_back("move the braking point up to " + length_text(*d, units) + " later, in small steps");
+            if (const Step s = step_of(*d, reach.own.braking_m, small_place_m, reach.share); s.size >= 1.0)
+                ask("move the braking point up to ", s, length_text(s.size, units), " later");
     }
     if (const auto d = difference(w.full_throttle_m, l.full_throttle_m, least_place_m)) {
         told.evidence.push_back("full throttle " + length_text(*d, units) + (*d < 0.0 ? " sooner" : " later"));
-        if (*d < 0.0) told.tries.push_back("open the throttle up to " + length_text(*d, units) + " sooner");
+        if (*d < 0.0)
+            if (const Step s = step_of(*d, reach.own.throttle_m, small_place_m, reach.share); s.size >= 1.0)
+                ask("open the throttle up to ", s, length_text(s.size, units), " sooner");
     }
     if (const auto d = difference(w.coasting_s, l.coasting_s, least_coasting_s)) {
         told.evidence.push_back(base::fixed_text(std::abs(*d), 2) + " s " + (*d < 0.0 ? "less" : "more") + " coasting");
-        if (*d < 0.0) told.tries.push_back("coast less between throttle and brake");
+        if (*d < 0.0 && reach.share > 0.0) told.tries.push_back("coast less between throttle and brake");
     }
     tell_speed(told, "at the exit", w.exit_speed_mps, l.exit_speed_mps, units);
 }
 
-void tell_straight(Told& told, const SegmentFigures& w, const SegmentFigures& l, base::UnitSystem units) {
+void tell_straight(Told& told, const SegmentFigures& w, const SegmentFigures& l, const Reach& reach,
+                   base::UnitSystem units) {
     tell_speed(told, "onto it", w.entry_speed_mps, l.entry_speed_mps, units);
     tell_speed(told, "at the top", w.top_speed_mps, l.top_speed_mps, units);
     if (const auto d = difference(w.entry_speed_mps, l.entry_speed_mps, least_speed_mps); d && *d > 0.0)
-        told.tries.push_back("look for " + speed_text(*d, units) + " at the exit of the corner before it");
+        if (const Step s = step_of(*d, reach.own.entry_speed_mps, small_speed_mps, reach.share); s.size > 0.0)
+            told.tries.push_back("look for up to " + speed_text(s.size, units) +
+                                 " at the exit of the corner before it" + std::string(s.ends));
     if (const auto d = difference(w.shifts, l.shifts, 0.5); d && *d < 0.0) told.evidence.push_back("shifts less often");
 }
 
@@ -102,9 +134,30 @@ Certainty certainty_in(double seconds, double low, double high, const comparison
 
 } // namespace
 
+namespace {
+
+// Share of the gain in a segment that is the drivers': all of it in one car, none where that cannot be told.
+double drivers_share(const causes::Explanation* e, std::size_t k, double gain) {
+    if (e == nullptr || k >= e->segments.size() || gain == 0.0) return 0.0;
+    if (e->same_car) return 1.0;
+    const causes::Seconds& own = e->segments[k].row.driver_and_rest;
+    if (!own.told() || (own.value > 0.0) != (gain > 0.0)) return 0.0;
+    if (certainty_of(own.value, own.low, own.high) == Certainty::cannot_be_told) return 0.0;
+    return std::min(1.0, own.value / gain);
+}
+
+Reach reach_of(const causes::Explanation* e, const Advice& advice, std::size_t k, double gain) {
+    const auto& reserve = gain >= 0.0 ? advice.reserve_b : advice.reserve_a; // the loser's
+    if (!speaks_to(advice.my_car, gain < 0.0)) return {};
+    return {drivers_share(e, k, gain), k < reserve.size() ? reserve[k] : comparison::OwnReserve{}};
+}
+
+} // namespace
+
 std::vector<Finding> segment_findings(const comparison::Comparison& comparison,
                                       const std::vector<comparison::Repeatability>& repeatability,
-                                      base::UnitSystem units) {
+                                      const causes::Explanation* explanation, base::UnitSystem units,
+                                      const Advice& advice) {
     std::vector<Finding> all;
     for (std::size_t k = 0; k < comparison.segments.size(); ++k) {
         const comparison::SegmentComparison& s = comparison.segments[k];
@@ -132,12 +185,13 @@ std::vector<Finding> segment_findings(const comparison::Comparison& comparison,
             f.claim =
                 winner + " " + std::string(words(f.certainty)) + " quicker in " + s.segment.name + ", by " + half + ".";
         Told told;
+        const Reach reach = reach_of(explanation, advice, k, f.seconds);
         const SegmentFigures& w = a_wins ? s.a : s.b;
         const SegmentFigures& l = a_wins ? s.b : s.a;
         if (s.segment.kind == track::SegmentKind::corner)
-            tell_corner(told, w, l, units);
+            tell_corner(told, w, l, reach, units);
         else
-            tell_straight(told, w, l, units);
+            tell_straight(told, w, l, reach, units);
         if (const std::string again = repeats(r, f.seconds); !again.empty()) told.evidence.push_back(again);
         if (!told.evidence.empty()) f.evidence = winner + ": " + joined(told.evidence, ", ", 5) + ".";
         if (!told.tries.empty() && f.certainty != Certainty::cannot_be_told)

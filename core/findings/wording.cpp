@@ -18,6 +18,10 @@ bool straight(const causes::SegmentRow& row) {
 
 } // namespace
 
+bool speaks_to(std::optional<causes::Side> my_car, bool side_is_a) {
+    return !my_car || (*my_car == causes::Side::a) == side_is_a;
+}
+
 std::string letter_of(double seconds) {
     return seconds >= 0.0 ? "A" : "B";
 }
@@ -57,7 +61,7 @@ std::string worth_text(double seconds, double low, double high) {
 std::vector<double> by_segment(const causes::Explanation& explanation, causes::Cause cause) {
     std::vector<double> values;
     for (const causes::SegmentRow& row : explanation.segments)
-        values.push_back(row.row.of(cause).value);
+        values.push_back(row.row.of(cause).told() ? row.row.of(cause).value : 0.0);
     return values;
 }
 

@@ -31,7 +31,11 @@ constexpr double least_told_s = 0.005; // less is nothing at two decimals
 // Findings from the two laps alone, and from the causes; not yet ranked.
 [[nodiscard]] std::vector<Finding> segment_findings(const comparison::Comparison& comparison,
                                                     const std::vector<comparison::Repeatability>& repeatability,
-                                                    base::UnitSystem units);
-[[nodiscard]] std::vector<Finding> cause_findings(const causes::Explanation& explanation, base::UnitSystem units);
+                                                    const causes::Explanation* explanation, base::UnitSystem units,
+                                                    const Advice& advice);
+[[nodiscard]] std::vector<Finding> cause_findings(const causes::Explanation& explanation, base::UnitSystem units,
+                                                  std::optional<causes::Side> my_car);
+// Whether "try next" may speak to the driver of that side.
+[[nodiscard]] bool speaks_to(std::optional<causes::Side> my_car, bool side_is_a);
 
 } // namespace lapwright::findings

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 
+#include <cmath>
 #include <optional>
 #include <string_view>
 
@@ -17,7 +18,7 @@ using comparison::SegmentFigures;
 constexpr int decimals = 4; // of seconds, and of any shown unit
 
 Number seconds(std::optional<double> value) {
-    return {value ? base::fixed_text(*value, decimals) : ""};
+    return {value && std::isfinite(*value) ? base::fixed_text(*value, decimals) : ""};
 }
 
 Number figure(const MaybeFigure& value, Quantity quantity, base::UnitSystem units) {

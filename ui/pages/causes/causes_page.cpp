@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/causes/causes_page.h"
 
+#include "core/analysis/findings_of.h"
 #include "core/findings/cause_display.h"
 #include "core/findings/findings.h"
 #include "ui/models/text.h"
@@ -201,8 +202,7 @@ void CausesPage::fill() {
     what_if_->show_explanation(explanation_, pairing.a.trace.best.lap_time_s(), pairing.b.trace.best.lap_time_s());
     cornering_->set_evidence(plots::cornering_evidence(*explanation_));
     driving_->set_evidence(plots::driving_evidence(*explanation_));
-    findings_->show_findings(findings::findings(pairing.comparison, pairing.repeatability, explanation_.get(), units_),
-                             warnings());
+    findings_->show_findings(analysis::findings_of(pairing, explanation_.get(), units_), warnings());
 }
 
 void CausesPage::show_drivers(int row) {

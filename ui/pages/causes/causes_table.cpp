@@ -21,9 +21,13 @@ const causes::Seconds& of_column(const causes::Row& row, int column) {
 }
 
 double greatest(const causes::Row& row) {
-    double most = std::max(std::abs(row.gain.value), std::abs(row.driver_and_rest.value));
+    double most = std::abs(row.gain.value);
+    const auto reach = [&most](const causes::Seconds& s) {
+        if (s.told()) most = std::max(most, std::abs(s.value));
+    };
+    reach(row.driver_and_rest);
     for (const causes::Seconds& cause : row.causes)
-        most = std::max(most, std::abs(cause.value));
+        reach(cause);
     return most;
 }
 

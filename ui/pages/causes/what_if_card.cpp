@@ -229,6 +229,7 @@ void WhatIfCard::show_sensitivities() {
     if (!explanation_) return;
     const auto& all = side_ == causes::Side::a ? explanation_->sensitivities_a : explanation_->sensitivities_b;
     for (const causes::Sensitivity& one : all) {
+        if (!one.prediction.lap.told()) continue;
         const findings::Moved moved = findings::moved(one.change);
         QLabel& each = *rows_[static_cast<std::size_t>(moved.lever)].each;
         each.setText(text(findings::change_text(moved.lever, moved.amount, units_)) + QStringLiteral(": ") +
