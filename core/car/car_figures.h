@@ -29,7 +29,7 @@ struct CarFigure {
     double low = 0.0;
     double high = 0.0;
     DecidedBy decided_by = DecidedBy::data;
-    std::string untold; // empty, or why the data cannot tell: "the fit of the corners has not settled"
+    std::string untold = {}; // empty, or why the data cannot tell: "the fit of the corners has not settled"
 
     [[nodiscard]] bool told() const { return untold.empty(); }
     [[nodiscard]] double half_width() const { return 0.5 * (high - low); }

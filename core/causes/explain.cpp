@@ -101,7 +101,7 @@ bool in_parallel(std::size_t count, unsigned threads, const base::Progress& prog
 Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cause_count>>& draws, std::uint64_t seed) {
     Row row;
     const double half_width = base::half_width_95(gain_sd);
-    row.gain = {gain, gain - half_width, gain + half_width, {}};
+    row.gain = {gain, gain - half_width, gain + half_width};
     std::vector<double> values(draws.size());
     const auto spread = [&](auto get) {
         for (std::size_t i = 0; i < draws.size(); ++i)

@@ -34,7 +34,7 @@ struct Seconds {
     double value = 0.0;
     double low = 0.0;
     double high = 0.0;
-    std::string untold; // empty, or why the data cannot tell: "the laps do not tell the drag of B"
+    std::string untold = {}; // empty, or why the data cannot tell: "the laps do not tell the drag of B"
 
     [[nodiscard]] bool told() const { return untold.empty(); }
     [[nodiscard]] double half_width() const { return 0.5 * (high - low); }

@@ -16,7 +16,7 @@ Seconds spread_of(std::span<const double> draws) {
     if (!std::ranges::all_of(sorted, [](double x) { return std::isfinite(x); }))
         return untold("the simulation of some draws came to nothing");
     std::ranges::sort(sorted);
-    Seconds s{math::mean(sorted), math::sorted_quantile(sorted, 0.025), math::sorted_quantile(sorted, 0.975), {}};
+    Seconds s{math::mean(sorted), math::sorted_quantile(sorted, 0.025), math::sorted_quantile(sorted, 0.975)};
     if (s.value < s.low || s.value > s.high) return untold("a few draws run away from the others");
     return s;
 }

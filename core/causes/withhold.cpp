@@ -50,7 +50,7 @@ car::CarFigure load_at_top(const car::CarFigures& f) {
     const double per_area = 0.5 * f.typical.density_kg_m3 * f.fastest_mps * f.fastest_mps / g;
     const auto load = [&](double area_per_kg) { return std::max(0.05, 1.0 + per_area * area_per_kg); };
     const car::CarFigure& area = f.downforce_area_m2_per_kg;
-    return {load(area.value), load(area.low), load(area.high), area.decided_by, {}};
+    return {load(area.value), load(area.low), load(area.high), area.decided_by};
 }
 
 // Why the figures of either car do not carry a cause: for single causes, and, where draws are not to be trusted at all,

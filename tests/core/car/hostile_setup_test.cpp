@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Setup sheets that nobody wrote by hand: numbers beyond all bounds, deep nesting, wrong kinds, bytes changed, cut and
+// put in at random.  Each is read or refused with a sentence; nothing that was read is out of its bounds.
+#include "core/car/setup_sheet.h"
+
+#include "core/car/write_setup_sheet.h"
+#include "truth/random.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+using namespace lapwright;
+using namespace lapwright::car;
+
+namespace {
+
+const std::string good = R"({"driver": "Ylva", "car": "Plover", "mass_kg": 1325, "mass_sd_kg": 5, "tyre": "semi-slick",
+  "items": [{"name": "wing", "value": "7 deg"}, {"name": "clicks", "value": 12}],
+  "conditions": {"air_temperature_c": 19.5, "pressure_hpa": 1012, "humidity_percent": 60, "altitude_m": 80}})";
+
+const std::vector<std::string> nasty{"1e999",       "-1e999",
+                                     "1e308",       "-0.0",
+                                     "null",        "true",
+                                     "[]",          "{}",
+                                     "\"\"",        "99999999999999999999999999",
+                                     "1e-999",      "[[[[[[[[[[]]]]]]]]]]",
+                                     "\"\\ud800\"", "NaN",
+                                     "Infinity",    "\"\\u0000\"",
+                                     "0x10",        ".5",
+                                     "--1"};
+
+void expect_within_bounds(const SetupSheet& sheet) {
+    if (sheet.mass) {
+        EXPECT_GE(sheet.mass->value_kg, 100.0);
+        EXPECT_LE(sheet.mass->value_kg, 5000.0);
+        EXPECT_TRUE(sheet.mass->sd_kg >= 0.0 && sheet.mass->sd_kg <= 500.0);
+    }
+    for (const auto& value : {sheet.conditions.temperature_k, sheet.conditions.pressure_pa, sheet.conditions.humidity,
+                              sheet.conditions.altitude_m})
+        EXPECT_TRUE(!value || std::isfinite(*value));
+}
+
+void expect_read_or_refused(const std::string& text) {
+    const auto sheet = parse_setup_sheet(text, "s.json");
+    if (!sheet) {
+        EXPECT_FALSE(base::one_line(sheet.error()).empty());
+        return;
+    }
+    expect_within_bounds(*sheet);
+    // What was read can be written and read again.
+    EXPECT_TRUE(parse_setup_sheet(setup_sheet_text(*sheet), "again").ok()) << text;
+}
+
+std::string changed(std::string text, truth::Random& random) {
+    const auto place = static_cast<std::size_t>(random.uniform() * static_cast<double>(text.size()));
+    switch (static_cast<int>(4.0 * random.uniform())) {
+    case 0:
+        text[place] = static_cast<char>(256.0 * random.uniform());
+        break;
+    case 1:
+        text.erase(place, 1 + static_cast<std::size_t>(20.0 * random.uniform()));
+        break;
+    case 2:
+        text.insert(place, nasty[static_cast<std::size_t>(random.uniform() * static_cast<double>(nasty.size()))]);
+        break;
+    default:
+        text.resize(place);
+    }
+    return text;
+}
+
+} // namespace
+
+TEST(HostileSetup, EveryValueMayBeAnythingAtAll) {
+    for (const std::string& value : nasty) {
+        for (const char* key : {"driver", "car", "tyre", "mass_kg", "mass_sd_kg", "items", "conditions", "unknown"})
+            expect_read_or_refused("{\"" + std::string(key) + "\": " + value + "}");
+        for (const char* key : {"air_temperature_c", "pressure_hpa", "humidity_percent", "altitude_m"})
+            expect_read_or_refused("{\"conditions\": {\"" + std::string(key) + "\": " + value + "}}");
+        for (const char* key : {"name", "value"})
+            expect_read_or_refused("{\"items\": [{\"" + std::string(key) + "\": " + value + "}]}");
+        expect_read_or_refused(value);
+    }
+    EXPECT_FALSE(parse_setup_sheet(R"({"mass_kg": 1e999})", "s.json").ok());
+}
+
+TEST(HostileSetup, BytesMayBeAnythingAtAll) {
+    truth::Random random(12, 3);
+    for (int i = 0; i < 3000; ++i) {
+        std::string text = good;
+        for (int k = 0; k <= i % 4; ++k)
+            if (!text.empty()) text = changed(text, random);
+        expect_read_or_refused(text);
+    }
+}
+
+TEST(HostileSetup, SizeIsBounded) {
+    EXPECT_FALSE(parse_setup_sheet(std::string(50'000'000, '['), "s.json").ok());
+    expect_read_or_refused(std::string(200'000, '['));
+    EXPECT_FALSE(parse_setup_sheet("{\"driver\": \"" + std::string(20'000, 'x') + "\"}", "s.json").ok());
+}
