@@ -57,7 +57,7 @@ struct SegmentRow {
     track::Segment segment;
     Row row;
     // Share of the car that each driver uses here: of the tyres in a corner, of the engine on a straight; simulating
-    // the car with it gives back the measured time.  NaN where no share of a car does that.
+    // the car with it gives back the measured time.  NaN where no share that a car can give does.
     double use_a = 1.0;
     double use_b = 1.0;
     // What each driver does here, so that "rest" can be read.

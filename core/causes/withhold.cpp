@@ -135,13 +135,9 @@ std::string misfit_here(const SegmentRow& row) {
     return row.misfit_s > std::max(least_misfit_s, most_segment_misfit * time) ? row.does_not_fit : std::string();
 }
 
-void judge_use(double& share, SegmentRow& row, const char* letter) {
-    if (share >= least_share && share <= most_share) return;
-    const bool corner = row.segment.kind == track::SegmentKind::corner;
-    if (row.does_not_fit.empty() && std::isfinite(share))
-        row.does_not_fit = std::string(letter) + " would have to use " + base::fixed_text(100.0 * share, 0) +
-                           " % of the " + (corner ? "tyres" : "engine") + " here";
-    share = std::numeric_limits<double>::quiet_NaN();
+// A short straight may take any share of the engine: then its time tells nothing of the driver's use.
+void judge_use(double& share) {
+    if (!(share >= least_share && share <= most_share)) share = std::numeric_limits<double>::quiet_NaN();
 }
 
 } // namespace
@@ -170,8 +166,8 @@ void withhold_what_cannot_be_told(Explanation& e) {
     double lap_time = 0.0;
     for (SegmentRow& row : e.segments) {
         lap_time += row.longer_s();
-        judge_use(row.use_a, row, "A");
-        judge_use(row.use_b, row, "B");
+        judge_use(row.use_a);
+        judge_use(row.use_b);
         judge_row(e, row.row, grounds, misfit.empty() ? misfit_here(row) : misfit, row.longer_s(), segment_margin);
     }
     judge_row(e, e.total, grounds, misfit, lap_time, margin);

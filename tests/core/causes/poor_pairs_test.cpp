@@ -94,7 +94,7 @@ TEST(PoorPairs, WhatIsShownIsSoundWhateverTheRecordings) {
     int shown = 0;
     int refused = 0;
     for (const double poor : {0.0, 0.5, 1.0})
-        for (std::uint64_t seed = 500; seed < 512; ++seed) {
+        for (std::uint64_t seed = 500; seed < 507; ++seed) {
             const auto e = explained(seed, poor);
             if (!e) {
                 ++refused;
@@ -127,7 +127,7 @@ TEST(PoorPairs, WhatIsShownIsSoundWhateverTheRecordings) {
                 for (const Sensitivity& s : *all)
                     expect_shown_soundly(s.prediction.lap, what + " " + s.what);
         }
-    std::printf("causes shown %d, withheld %d; pairs refused %d of 36\n", shown, withheld, refused);
+    std::printf("causes shown %d, withheld %d; pairs refused %d of 21\n", shown, withheld, refused);
     EXPECT_GT(shown, 2 * withheld);
 }
 

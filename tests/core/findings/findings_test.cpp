@@ -50,6 +50,7 @@ causes::Explanation example() {
     e.total.causes[3] = with(-1.2, 0.2);
     e.total.causes[4] = with(0.3, 0.4);
     e.total.aero = with(1.3, 0.5);
+    e.total.cornering = with(2.4, 2.0); // no better known than its parts
     e.total.driver_and_rest = with(-0.1, 2.0);
     e.sensitivities_a.push_back({"10 % less drag", {}, {with(-0.2, 0.02), {}}});
     e.sensitivities_b.push_back({"10 % more downforce", {}, {with(-0.15, 0.05), {}}});
@@ -125,7 +126,12 @@ TEST(Findings, RankedByWorthTimesCertainty) {
 }
 
 TEST(Findings, SegmentsTellWhatTheOtherDriverMayTry) {
-    const auto all = findings::findings(laps(), {}, nullptr, base::UnitSystem::metric);
+    causes::Explanation same = example();
+    same.same_car = true;
+    Advice advice;
+    advice.reserve_a.resize(2);
+    advice.reserve_a[1].min_speed_mps = 5.0;
+    const auto all = findings::findings(laps(), {}, &same, base::UnitSystem::metric, advice);
     ASSERT_EQ(all.size(), 1u); // 4 ms on the straight are nothing
     const Finding& f = all.front();
     EXPECT_EQ(f.favours, Favours::b);
@@ -167,4 +173,88 @@ TEST(CausesSentence, SaysNoMoreThanIsKnown) {
         cause = with(0.1, 1.0);
     EXPECT_THAT(causes_sentence(e), HasSubstr("cannot be told"));
     EXPECT_THAT(causes_sentence(e), Not(HasSubstr("worth")));
+}
+
+TEST(Findings, ASumThatIsKnownBetterComesBeforeItsParts) {
+    causes::Explanation e = example();
+    e.total.causes[0] = with(0.9, 1.8);
+    e.total.causes[1] = with(1.5, 1.7);
+    e.total.cornering = with(2.4, 0.6);
+    e.total.aero = with(0.7, 1.7);
+    const auto all = findings::findings(laps(), {}, &e, base::UnitSystem::metric);
+    EXPECT_EQ(all.front().about, About::cornering);
+    EXPECT_THAT(all.front().claim, HasSubstr("Tyre grip and downforce together are worth A 2.4 ±0.6 s a lap"));
+    EXPECT_THAT(all.front().claim, HasSubstr("how much of it is downforce cannot be told"));
+    EXPECT_THAT(causes_sentence(e), HasSubstr("together"));
+    const double half = 0.5 * about(all, About::cornering).rank;
+    for (const About part : {About::tyre_grip, About::downforce, About::aero})
+        EXPECT_LE(about(all, part).rank, half);
+}
+
+TEST(Findings, NothingRestsOnWhatWasWithheld) {
+    causes::Explanation e = example();
+    const double nothing = std::nan("");
+    const Seconds withheld{nothing, nothing, nothing, "the laps do not tell the drag of A"};
+    e.total.causes[2] = withheld;
+    e.total.aero = withheld;
+    for (causes::SegmentRow& row : e.segments)
+        row.row.causes[2] = withheld;
+    e.sensitivities_a.front().prediction.lap = withheld;
+    const auto all = findings::findings(laps(), {}, &e, base::UnitSystem::metric);
+    for (const Finding& f : all) {
+        EXPECT_NE(f.about, About::drag);
+        EXPECT_NE(f.about, About::aero);
+        EXPECT_TRUE(std::isfinite(f.seconds));
+        EXPECT_EQ(f.claim.find("—"), std::string::npos) << f.claim;
+        EXPECT_THAT(f.try_next, Not(HasSubstr("less drag")));
+    }
+    EXPECT_THAT(causes_sentence(e), HasSubstr("tyre grip and drag are worth cannot be told"));
+}
+
+// A's car is worth 0.14 of the 0.18 s that B wins in the corner.
+TEST(TryNext, RestsOnTheDriversOwnShareAlone) {
+    causes::Explanation e = example();
+    e.segments[1].row.driver_and_rest = with(-0.04, 0.03);
+    Advice advice;
+    advice.reserve_a.resize(2);
+    advice.reserve_a[1].min_speed_mps = 5.0;
+    const auto all = findings::findings(laps(), {}, &e, base::UnitSystem::metric, advice);
+    // Two m/s are 7.2 km/h, a share of 0.04 / 0.18 of it 1.6.
+    EXPECT_THAT(about(all, About::segment).try_next, HasSubstr("carry up to 1.6"));
+    // The cars alone: nothing is asked.
+    e.segments[1].row.driver_and_rest = with(0.04, 0.03);
+    EXPECT_EQ(about(findings::findings(laps(), {}, &e, base::UnitSystem::metric, advice), About::segment).try_next, "");
+    e.segments[1].row.driver_and_rest = with(-0.04, 0.4);
+    EXPECT_EQ(about(findings::findings(laps(), {}, &e, base::UnitSystem::metric, advice), About::segment).try_next, "");
+}
+
+TEST(TryNext, StaysInsideWhatTheDriverHasDoneOrASmallStepBeyond) {
+    causes::Explanation e = example();
+    e.same_car = true;
+    Advice advice;
+    const auto told = [&] {
+        return findings::findings(laps(), {}, &e, base::UnitSystem::metric, advice).front().try_next;
+    };
+    EXPECT_THAT(told(), HasSubstr("carry up to 1.8")); // 0.5 m/s
+    EXPECT_THAT(told(), HasSubstr("as a first step"));
+    advice.reserve_a.resize(2);
+    advice.reserve_a[1].min_speed_mps = 1.0;
+    EXPECT_THAT(told(), HasSubstr("carry up to 3.6"));
+    EXPECT_THAT(told(), HasSubstr("as on another of your clean laps"));
+}
+
+TEST(TryNext, SpeaksToTheDriverOfOnesOwnCar) {
+    causes::Explanation e = example();
+    const auto tries = [&](std::optional<causes::Side> mine) {
+        std::string all;
+        for (const Finding& f : findings::findings(laps(), {}, &e, base::UnitSystem::metric, {mine, {}, {}}))
+            all += f.try_next + "\n";
+        return all;
+    };
+    EXPECT_THAT(tries({}), HasSubstr("A: 10 % less drag"));
+    EXPECT_THAT(tries({}), HasSubstr("to B"));
+    EXPECT_THAT(tries(causes::Side::a), HasSubstr("A: 10 % less drag"));
+    EXPECT_THAT(tries(causes::Side::a), Not(HasSubstr("B: ")));
+    EXPECT_THAT(tries(causes::Side::b), HasSubstr("B: 10 % more downforce"));
+    EXPECT_THAT(tries(causes::Side::b), Not(HasSubstr("A: ")));
 }
