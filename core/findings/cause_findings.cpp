@@ -190,14 +190,16 @@ Finding of_aero(const Explanation& e, base::UnitSystem units) {
     return f;
 }
 
-// Grip and downforce act alike in most corners: their sum goes first where it is known better than either part.
+// Grip and downforce act alike in most corners: their sum goes first where a part is known less well, and none
+// more surely.
 bool sum_is_known_better(const Explanation& e) {
     const Seconds& sum = e.total.cornering;
     if (!sum.told()) return false;
     const auto wider = [&](Cause part) {
         return !e.total.of(part).told() || e.total.of(part).half_width() > sum.half_width();
     };
-    return wider(Cause::tyre_grip) || wider(Cause::downforce);
+    const auto surer = [&](Cause part) { return certainty_of_cause(e.total.of(part)) < certainty_of_cause(sum); };
+    return (wider(Cause::tyre_grip) || wider(Cause::downforce)) && !surer(Cause::tyre_grip) && !surer(Cause::downforce);
 }
 
 std::string cornering_claim(const Explanation& e, Certainty certainty) {
