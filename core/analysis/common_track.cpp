@@ -7,6 +7,7 @@
 #include "core/lap/align.h"
 #include "core/lap/find_laps.h"
 #include "core/lap/place_on_line.h"
+#include "core/motion/estimate_motion.h"
 #include "core/motion/in_frame.h"
 #include "core/motion/parallel.h"
 #include "core/track/find_segments.h"
@@ -16,7 +17,7 @@
 #include <filesystem>
 #include <iterator>
 #include <numeric>
-#include <tuple>
+#include <utility>
 
 namespace lapwright::analysis {
 namespace {
@@ -204,12 +205,8 @@ Result<Placed> place_reckoned(const std::shared_ptr<const Session>& session, con
 // What tells recordings apart, whoever is A: the order in which they are placed, so that swapping A and B changes
 // nothing.  By the files' names, then by what was recorded.
 auto placing_key(const Session& session) {
-    const recording::Recording& recording = *session.recording;
-    std::vector<std::size_t> sizes;
-    for (const recording::Channel& channel : recording.channels)
-        sizes.push_back(channel.values.size());
-    return std::tuple(std::filesystem::path(recording.source_file).filename().string(),
-                      recording.start_unix_s.value_or(0.0), session.motion->best.end_s(), std::move(sizes));
+    return std::pair(std::filesystem::path(session.recording->source_file).filename().string(),
+                     motion::own_seed(*session.recording, 0));
 }
 
 std::vector<std::size_t> placing_order(const Sessions& sessions) {

@@ -6,6 +6,7 @@
 #include "core/comparison/compare_laps.h"
 #include "core/lap/trace_lap.h"
 #include "core/math/statistics.h"
+#include "core/motion/estimate_motion.h"
 
 #include <algorithm>
 #include <future>
@@ -75,7 +76,7 @@ Result<Learned> learn(const Side& side, const track::Track& track, const car::Se
     data.air = air_of(side, setup);
     data.mass = setup.mass;
     if (altitudes.size() == learned.laps.size()) data.slope = car::slope_of(altitudes, learned.laps.front().distance_m);
-    auto figures = car::car_figures(data, {options.draws, options.seed});
+    auto figures = car::car_figures(data, {options.draws, motion::own_seed(recording, options.seed)});
     if (!figures) {
         base::Error error = figures.error();
         error.place.file = recording.source_file;
@@ -92,11 +93,9 @@ Result<std::shared_ptr<const causes::Explanation>> explain(const Pairing& pairin
     if (!base::go_on(progress, "learning what the cars can do", 0.0)) return base::cancelled();
     // Two laps of one session are of one car: what is not known of it is not known alike on both sides.
     const bool same_car = pairing.a.session == pairing.b.session;
-    CausesOptions options_b = options;
-    if (!same_car) options_b.seed = options.seed + 7919; // keeps the draws of two cars apart
     const car::SetupSheet& setup_b = same_car ? options.setup_a : options.setup_b;
     auto learning_b = std::async(options.threads > 1 ? std::launch::async : std::launch::deferred,
-                                 [&] { return learn(pairing.b, pairing.track, setup_b, options_b); });
+                                 [&] { return learn(pairing.b, pairing.track, setup_b, options); });
     auto a = learn(pairing.a, pairing.track, options.setup_a, options);
     auto b = learning_b.get();
     if (!a) return a.error();

@@ -97,6 +97,17 @@ bool in_parallel(std::size_t count, unsigned threads, const base::Progress& prog
     return !stop;
 }
 
+// Neither driver has more right than the other: what exchanging a figure does to A's lap and to B's, half and half.  So
+// swapping A and B turns the sign and changes nothing else.
+BySegment causes_for_both(const CarModel& a, const CarModel& b, std::size_t draw) {
+    BySegment causes = causes_by_segment(a.draws[draw], b.draws[draw], a.course, a.uses[draw]);
+    const BySegment other = causes_by_segment(b.draws[draw], a.draws[draw], b.course, b.uses[draw]);
+    for (std::size_t k = 0; k < causes.size(); ++k)
+        for (std::size_t c = 0; c < cause_count; ++c)
+            causes[k][c] = 0.5 * (causes[k][c] - other[k][c]);
+    return causes;
+}
+
 // One row out of the draws of its causes.
 Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cause_count>>& draws, std::uint64_t seed) {
     Row row;
@@ -122,12 +133,16 @@ Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cau
     row.aero = both(Cause::downforce, Cause::drag);
     row.straights = both(Cause::drag, Cause::power);
     math::Random random(seed, 41);
-    row.driver_and_rest = spread([&](std::size_t i) {
+    std::vector<double> rest;
+    for (const auto& draw : draws) {
         double explained = 0.0;
-        for (const double x : draws[i])
+        for (const double x : draw)
             explained += x;
-        return gain + gain_sd * random.normal() - explained;
-    });
+        const double noise = gain_sd * random.normal();
+        rest.push_back(gain - explained + noise); // and its mirror image, which has no preference for a side
+        rest.push_back(gain - explained - noise);
+    }
+    row.driver_and_rest = spread_of(rest);
     // Exactly what is left, whatever noise the draws of the gain had.
     if (row.driver_and_rest.told()) row.driver_and_rest.value = gain - sum;
     return row;
@@ -267,8 +282,7 @@ base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const 
     const bool done = in_parallel(draws, std::max(1U, options.threads), progress, [&](std::size_t i) {
         fit_draw(own_a, segments, a.segment_s, i);
         fit_draw(own_b, segments, b.segment_s, i);
-        causes[i] =
-            causes_by_segment(own_a.model->draws[i], own_b.model->draws[i], own_a.model->course, own_a.model->uses[i]);
+        causes[i] = causes_for_both(*own_a.model, *own_b.model, i);
     });
     if (!done) return base::cancelled();
 

@@ -17,9 +17,9 @@ void add_altitude(MotionEstimate& result, const recording::Recording& recording)
     result.altitude_m = altitude->values;
 }
 
-// Two recordings err independently, so each draws numbers of its own: the bits of what was measured set them apart.
-// The same recording draws the same numbers always.  After FNV-1a (Fowler, Noll and Vo, from memory), by whole words,
-// turned so that high bits reach the low ones.
+} // namespace
+
+// After FNV-1a (Fowler, Noll and Vo, from memory), by whole words, turned so that high bits reach the low ones.
 std::uint64_t own_seed(const recording::Recording& recording, std::uint64_t seed) {
     using recording::Meaning;
     std::uint64_t hash = 0xCBF29CE484222325ULL ^ seed;
@@ -31,8 +31,6 @@ std::uint64_t own_seed(const recording::Recording& recording, std::uint64_t seed
     }
     return hash;
 }
-
-} // namespace
 
 base::Result<MotionEstimate> estimate_motion(const recording::Recording& recording, const Options& options,
                                              const base::Progress& progress) {

@@ -25,6 +25,10 @@ struct Options {
 // Error no_motion when the recording has neither positions nor a speed.
 [[nodiscard]] base::Result<LocalFrame> natural_frame(const recording::Recording& recording);
 
+// Two recordings err independently, so each draws numbers of its own: the bits of what was measured set them apart.
+// The same recording draws the same numbers always, whoever is A.
+[[nodiscard]] std::uint64_t own_seed(const recording::Recording& recording, std::uint64_t seed);
+
 [[nodiscard]] base::Result<MotionEstimate> estimate_motion(const recording::Recording& recording,
                                                            const Options& options = {},
                                                            const base::Progress& progress = {});

@@ -10,12 +10,13 @@
 namespace worlds {
 
 truth::CarTruth draw_car(std::uint64_t seed, std::uint64_t stream) {
-    truth::Random field(seed, 20'900); // who compares laps drives in one class: tyres and power are alike
+    truth::Random field(seed, 20'900); // who compares laps drives in one class: tyres, power and mass are alike
     const double class_mu = between(field, 1.05, 1.40);
     const double class_power_w_per_kg = between(field, 125.0, 270.0);
+    const double class_mass_kg = between(field, 900.0, 1600.0);
     truth::Random random(seed, 20'000 + stream);
     truth::CarTruth car;
-    car.mass_kg = between(random, 850.0, 1750.0);
+    car.mass_kg = class_mass_kg * between(random, 0.88, 1.12);
     car.mu = class_mu * between(random, 0.95, 1.05);
     car.load_exponent = between(random, 0.80, 1.0);
     const bool winged = chance(random, 0.5);

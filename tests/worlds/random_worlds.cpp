@@ -92,6 +92,12 @@ bool print_coverage(const std::vector<Score>& scores) {
                     100.0 * kind.share(), 200.0 * kind.share_sd(), wrong ? "  OUT OF BOUNDS" : "");
         bad = bad || wrong;
     }
+    std::map<std::string, std::size_t> untold;
+    for (const Score& score : scores)
+        for (const auto& [kind, count] : score.untold)
+            untold[kind] += count;
+    for (const auto& [kind, count] : untold)
+        std::printf("%5zu times the program says that it cannot tell: %s\n", count, kind.c_str());
     return bad;
 }
 

@@ -17,6 +17,14 @@ void add(Score& score, const std::string& kind, double value, double low, double
     score.intervals.push_back({kind, "", value - truly, 0.5 * (high - low), low <= truly && truly <= high});
 }
 
+// What the data cannot tell states nothing that could be wrong, but has to say why.
+void add(Score& score, const std::string& kind, const causes::Seconds& seconds, double truly) {
+    if (seconds.told())
+        add(score, kind, seconds.value, seconds.low, seconds.high, truly);
+    else
+        ++score.untold[kind];
+}
+
 void add(Score& score, const std::string& kind, const std::optional<car::CarFigure>& figure, double truly) {
     if (figure) add(score, kind, figure->value / truly, figure->low / truly, figure->high / truly, 1.0);
 }
@@ -47,15 +55,19 @@ void score_causes(const World& world, const Outcome& outcome, Score& score) {
     score_car(world.a.car, e.car_a, score);
     score_car(world.b.car, e.car_b, score);
     const truth::CauseSeconds truly = true_totals(world);
+    const auto of = [&](causes::Cause cause) { return truly[static_cast<std::size_t>(cause)]; };
     const double gap = std::abs(outcome.pairing->comparison.gap_at_end_s.value);
     for (const causes::Cause cause : causes::all_causes) {
         const causes::Seconds& seconds = e.total.of(cause);
-        const double true_s = truly[static_cast<std::size_t>(cause)];
-        add(score, std::string(causes::name(cause)) + " cause", seconds.value, seconds.low, seconds.high, true_s);
-        if (std::abs(seconds.value) > 4.0 + 3.0 * (gap + std::abs(true_s)))
+        add(score, std::string(causes::name(cause)) + " cause", seconds, of(cause));
+        if (seconds.told() && std::abs(seconds.value) > 4.0 + 3.0 * (gap + std::abs(of(cause))))
             score.breaches.push_back(
                 {"absurd cause", std::string(causes::name(cause)) + " " + std::to_string(seconds.value) + " s"});
     }
+    using causes::Cause;
+    add(score, "cornering cause", e.total.cornering, of(Cause::tyre_grip) + of(Cause::downforce));
+    add(score, "aero cause", e.total.aero, of(Cause::downforce) + of(Cause::drag));
+    add(score, "straights cause", e.total.straights, of(Cause::drag) + of(Cause::power));
 }
 
 } // namespace worlds

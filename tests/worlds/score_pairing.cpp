@@ -84,7 +84,7 @@ void check_choice(const Entry& entry, const analysis::Side& side, const TrueLap&
     const auto best = fastest_clean_s(entry, station);
     if (!best) return;
     const double own = *end - *start;
-    const double tolerance = std::max(0.01, 3.0 * side.lap.time_sd_s.value_or(0.02));
+    const double tolerance = std::max(0.025, 3.0 * side.lap.time_sd_s.value_or(0.02));
     if (own > *best + tolerance)
         score.breaches.push_back(
             {"default lap", entry.file_name + text(" is %.3f s, the fastest clean one %.3f s", own, *best)});

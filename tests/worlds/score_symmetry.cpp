@@ -32,7 +32,8 @@ bool same(const comparison::SegmentFigures& one, const comparison::SegmentFigure
 }
 
 bool mirrored(const causes::Seconds& one, const causes::Seconds& other) {
-    return same(one.value, -other.value) && same(one.low, -other.high) && same(one.high, -other.low);
+    if (one.told() != other.told()) return false;
+    return !one.told() || (same(one.value, -other.value) && same(one.low, -other.high) && same(one.high, -other.low));
 }
 
 std::string with_letters_swapped(std::string text) {

@@ -3,6 +3,7 @@
 // as often as they say.
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -31,6 +32,7 @@ struct Score {
     bool compared = false;
     std::vector<Interval> intervals;
     std::vector<Breach> breaches;
+    std::map<std::string, std::size_t> untold; // kinds of figure of which the program said that it cannot tell
     std::string headline;
     std::string refusal; // why there is no comparison
 };
