@@ -47,10 +47,10 @@ constexpr std::array table{
              "east west"},
     Synonyms{Role::channel, Meaning::latitude, 0.95,
              "latitude,breitengrad,geografische breite,latitud,latitudine,breedtegraad"},
-    Synonyms{Role::channel, Meaning::latitude, 0.85, "lat,breite,breedte"},
+    Synonyms{Role::channel, Meaning::latitude, 0.85, "lat,lat e7,latitude e7,breite,breedte"},
     Synonyms{Role::channel, Meaning::longitude, 0.95,
              "longitude,langengrad,laengengrad,geografische lange,longitud,longitudine,lengtegraad"},
-    Synonyms{Role::channel, Meaning::longitude, 0.85, "lon,lng,long,lange,laenge,lengte"},
+    Synonyms{Role::channel, Meaning::longitude, 0.85, "lon,lng,long,lon e7,lng e7,longitude e7,lange,laenge,lengte"},
     Synonyms{
         Role::channel, Meaning::altitude, 0.9,
         "altitude,alt,elevation,ele,height,height msl,altitude msl,hohe,hoehe,hauteur,altitud,elevacion,altitudine,"
@@ -214,12 +214,12 @@ constexpr auto wheel_words = std::to_array<std::string_view>(
      "vorne", "hinten", "f",    "r",     "links", "rechts", "vl", "vr", "hl", "hr", "wheel"});
 // Words that change nothing about what is measured.
 constexpr auto filler_words = std::to_array<std::string_view>(
-    {"sensor",   "signal",    "channel", "value",     "ecu",   "can",   "obd",    "obd2", "imu",  "ins",
-     "raw",      "filtered",  "filt",    "calc",      "avg",   "mean",  "logger", "log",  "pos",  "position",
-     "pct",      "percent",   "in",      "of",        "the",   "de",    "du",     "des",  "la",   "le",
-     "del",      "della",     "di",      "der",       "van",   "el",    "au",     "0",    "1",    "2",
-     "internal", "corrected", "kalman",  "estimated", "axis",  "achse", "axe",    "eje",  "asse", "as",
-     "linear",   "user",      "motion",  "location",  "wgs84", "wgs"});
+    {"sensor",   "signal",    "channel", "value",     "ecu",   "can",   "obd",     "obd2", "imu",  "ins",
+     "raw",      "filtered",  "filt",    "calc",      "avg",   "mean",  "logger",  "log",  "pos",  "position",
+     "pct",      "percent",   "in",      "of",        "the",   "de",    "du",      "des",  "la",   "le",
+     "del",      "della",     "di",      "der",       "van",   "el",    "au",      "0",    "1",    "2",
+     "internal", "corrected", "kalman",  "estimated", "axis",  "achse", "axe",     "eje",  "asse", "as",
+     "linear",   "user",      "motion",  "location",  "wgs84", "wgs",   "absolute"});
 
 template <typename Words>
 bool is_among(const Words& words, std::string_view word) {

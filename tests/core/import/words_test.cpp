@@ -52,6 +52,8 @@ TEST(ColumnNames, KnowsSixLanguages) {
              {"acc_x", Meaning::longitudinal_acceleration},
              {"Gyro Z", Meaning::yaw_rate},
              {"Toerental", Meaning::engine_speed},
+             {"lat_e7", Meaning::latitude},
+             {"Absolute Throttle Position", Meaning::throttle},
          }) {
         const auto found = meaning_of_name(name);
         ASSERT_TRUE(found) << name;
