@@ -190,6 +190,15 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
     return 0;
 }
 
+// The setup sheet FILE.setup.json that lies beside a session, which is told; else one that says nothing.
+car::SetupSheet setup_beside(const std::string& file, std::ostream& err) {
+    const std::string path = std::filesystem::path(file).replace_extension(".setup.json").string();
+    auto sheet = car::read_setup_sheet(path);
+    if (!sheet) return {};
+    err << file << ": its setup is read from " << path << ", which lies beside it\n";
+    return std::move(sheet).value();
+}
+
 int run_trial(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto record = track_of(arguments);
     if (!record) return refuse(record.error(), err);
@@ -200,7 +209,7 @@ int run_trial(const Arguments& arguments, std::ostream& out, std::ostream& err) 
         auto session = load(arguments.files[i], *recipes, *record);
         if (!session) return refuse(session.error(), err);
         const bool changed = std::ranges::find(arguments.changed, i + 1) != arguments.changed.end();
-        sessions.push_back({std::move(session).value(), changed});
+        sessions.push_back({std::move(session).value(), changed, setup_beside(arguments.files[i], err)});
     }
     const auto report = analysis::run_trial(sessions, *record);
     if (!report) return refuse(report.error(), err);

@@ -29,7 +29,10 @@ std::string trial_table(const analysis::TrialReport& report) {
     for (std::size_t i = 0; i < report.trial.segments.size(); ++i)
         rows.push_back(row(report.track.segments[i].name, report.trial.segments[i]));
     rows.push_back(row("whole lap", report.trial.lap));
-    return report.sentence + "\n" + findings::trial_laps_text(report.trial) + "\n\n" + aligned(rows, 1);
+    std::string text = report.sentence + "\n" + findings::trial_laps_text(report.trial) + "\n";
+    for (const std::string& note : report.notes)
+        text += note + "\n";
+    return text + "\n" + aligned(rows, 1);
 }
 
 std::string trial_json(const analysis::TrialReport& report) {
@@ -42,6 +45,7 @@ std::string trial_json(const analysis::TrialReport& report) {
         segments.push_back(std::move(one));
     }
     return document_text({{"sentence", report.sentence},
+                          {"notes", report.notes},
                           {"baseline_laps", report.trial.baseline_laps},
                           {"changed_laps", report.trial.changed_laps},
                           {"lap", effect_json(report.trial.lap)},

@@ -2,6 +2,7 @@
 #include "core/analysis/trial_run.h"
 
 #include "core/analysis/common_track.h"
+#include "core/analysis/trial_plan.h"
 #include "core/base/display.h"
 #include "core/base/number_text.h"
 #include "core/comparison/compare_laps.h"
@@ -65,10 +66,40 @@ std::optional<std::vector<comparison::TrialLap>> trial_laps(const std::vector<Tr
     return laps;
 }
 
+std::vector<PlannedRun> planned(const std::vector<TrialSession>& sessions) {
+    std::vector<PlannedRun> runs;
+    for (const TrialSession& one : sessions)
+        runs.push_back({one.session->recording.get(), one.session->title(), one.changed, one.setup});
+    return runs;
+}
+
+// In the order of driving, with what is to be said of it.
+std::vector<TrialSession> in_order(const std::vector<TrialSession>& sessions, std::vector<std::string>& notes) {
+    const auto order = driven_order(planned(sessions));
+    if (!order) {
+        notes.emplace_back("not every session says when it was driven: they are taken in the order given");
+        return sessions;
+    }
+    std::vector<TrialSession> sorted;
+    for (const std::size_t i : *order)
+        sorted.push_back(sessions[i]);
+    if (!std::ranges::is_sorted(*order))
+        notes.emplace_back("the sessions are taken in the order of their start times, not as given");
+    return sorted;
+}
+
 } // namespace
 
-base::Result<TrialReport> run_trial(const std::vector<TrialSession>& sessions,
+std::string change_not_shown(const std::vector<TrialSession>& sessions) {
+    return change_not_shown(planned(sessions));
+}
+
+base::Result<TrialReport> run_trial(const std::vector<TrialSession>& given,
                                     const std::optional<track::TrackRecord>& record, const base::Progress& progress) {
+    if (const auto refused = why_no_trial(planned(given))) return *refused;
+    std::vector<std::string> notes;
+    const std::vector<TrialSession> sessions = in_order(given, notes);
+    if (const std::string unshown = change_not_shown(sessions); !unshown.empty()) notes.push_back(unshown);
     std::vector<std::shared_ptr<const Session>> all;
     for (const TrialSession& one : sessions)
         all.push_back(one.session);
@@ -81,7 +112,7 @@ base::Result<TrialReport> run_trial(const std::vector<TrialSession>& sessions,
     if (!laps) return base::cancelled();
     auto trial = comparison::setup_trial(*laps);
     if (!trial) return trial.error();
-    TrialReport report{common->track, std::move(trial).value(), {}};
+    TrialReport report{common->track, std::move(trial).value(), {}, std::move(notes)};
     report.sentence = sentence_of(report.trial, report.track.segments);
     return report;
 }

@@ -151,7 +151,7 @@ bool MainWindow::take_track(QStringList& files) {
     for (const QString& file : QStringList(files)) {
         if (!file.endsWith(QLatin1String(".json"), Qt::CaseInsensitive)) continue;
         files.removeAll(file);
-        changed = use_track(file) || changed;
+        if (!take_setup(file)) changed = use_track(file) || changed;
     }
     return changed;
 }

@@ -121,6 +121,7 @@ class MainWindow : public QMainWindow {
     // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
     bool take_track(QStringList& files);
     bool use_track(const QString& path);
+    bool take_setup(const QString& path); // whether it was a setup sheet
     void forget_track();
     [[nodiscard]] std::string known_track() const; // of the track file, else what the book knew of an open session
     void reload_all();

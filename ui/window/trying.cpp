@@ -7,6 +7,7 @@
 #include "ui/dialogs/trial_dialog.h"
 #include "ui/models/text.h"
 
+#include <QFile>
 #include <QFileInfo>
 #include <algorithm>
 
@@ -62,12 +63,32 @@ void Trying::show(const std::optional<track::TrackRecord>& track) {
     dialog_->open(); // the window's plain keys rest meanwhile
 }
 
+namespace {
+
+car::SetupSheet setup_beside(const QString& path) {
+    const QFileInfo info(path);
+    const QString sheet = info.path() + QLatin1Char('/') + info.completeBaseName() + QStringLiteral(".setup.json");
+    auto read = car::read_setup_sheet(QFile::encodeName(sheet).toStdString());
+    return read ? std::move(read).value() : car::SetupSheet{};
+}
+
+} // namespace
+
 void Trying::run() {
     bridge::TrialWanted wanted;
     wanted.track = track_;
     for (const auto& [path, part] : dialog_->parts())
         if (const auto session = shelf_.session(path); session && part != dialogs::TrialPart::left_out)
-            wanted.sessions.push_back({session, part == dialogs::TrialPart::change});
+            wanted.sessions.push_back({session, part == dialogs::TrialPart::change, setup_beside(path)});
+    // A change that the setup sheets do not show is asked about once.
+    const QString doubt = text(analysis::change_not_shown(wanted.sessions));
+    if (!doubt.isEmpty() && doubt != asked_about_) {
+        asked_about_ = doubt;
+        dialog_->show_refusal(
+            tr("Is this the trial that you mean? %1. Press the button again to reckon it all the same.")
+                .arg(doubt.left(1).toUpper() + doubt.mid(1)));
+        return;
+    }
     worker_.try_setup(wanted);
 }
 

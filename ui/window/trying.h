@@ -38,6 +38,7 @@ class Trying : public QObject {
     const models::SessionShelf& shelf_;
     QWidget* window_;
     std::optional<track::TrackRecord> track_;
+    QString asked_about_; // the doubt that was told last
     QPointer<dialogs::TrialDialog> dialog_;
 };
 

@@ -85,11 +85,11 @@ TEST(RoadShift, IsFoundUnderHabitsAndKnowsItsError) {
         std::uniform_real_distribution<double> even(0.0, 1.0);
         std::normal_distribution<double> normal;
         const auto normals = drawn_road(engine);
-        const double length_m = 40.0 * std::pow(5.0, even(engine)); // a corner to a complex of them
+        const double length_m = 15.0 * std::pow(5.0, even(engine)); // part of a corner to a complex of them
         std::vector<double> offsets = drawn_habit(engine, length_m, 0.3 + even(engine));
         const Vector2d truth{normal(engine), normal(engine)};
         for (std::size_t i = 0; i < cells; ++i)
-            offsets[i] += normals[i].dot(truth) + 0.02 * normal(engine);
+            offsets[i] += normals[i].dot(truth) + 0.05 * normal(engine);
         const Shift found = RoadShift(normals, cell_m).of(offsets);
         squares += 0.5 * (found.value - truth).squaredNorm();
         plain_squares += 0.5 * (plain_least_squares(normals, offsets) - truth).squaredNorm();
