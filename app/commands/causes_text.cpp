@@ -238,8 +238,9 @@ std::string causes_table(const Explanation& explanation, const std::vector<findi
     for (const auto& [letter, all] :
          {std::pair("A", &explanation.sensitivities_a), std::pair("B", &explanation.sensitivities_b)})
         for (const causes::Sensitivity& s : *all)
-            if (s.prediction.lap.told()) text += std::string(letter) + " with " + s.what + ": " + findings::lap_change_text(s.prediction.lap) +
-                    " a lap\n";
+            if (s.prediction.lap.told())
+                text += std::string(letter) + " with " + s.what + ": " + findings::lap_change_text(s.prediction.lap) +
+                        " a lap\n";
     text += "\n";
     for (std::size_t i = 0; i < std::min<std::size_t>(3, findings.size()); ++i) {
         text += base::integer_text(static_cast<std::int64_t>(i) + 1) + ". " + findings[i].claim + "\n";

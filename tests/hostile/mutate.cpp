@@ -55,7 +55,7 @@ constexpr std::array odd_cells{"",
                                "-999",
                                "65535",
                                "\xef\xbb\xbf"
-                                "5",
+                               "5",
                                "1'000"};
 
 constexpr std::array odd_headers{

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// random_worlds [--first SEED] [--count N] [--worst N] [--keep FOLDER]: N worlds from a seed through the program, each
-// scored against its truth, and the worst listed.  Ends with 1 when a rule was broken, or when so many stated intervals
-// miss that chance does not explain it.
+// random_worlds [--first SEED] [--count N] [--worst N] [--keep FOLDER] [--rules-alone yes]: N worlds from a seed
+// through the program, each scored against its truth, and the worst listed.  Ends with 1 when a rule was broken, or
+// (but for
+// --rules-alone) when so many stated intervals miss that chance does not explain it.
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -24,6 +25,7 @@ struct Arguments {
     std::uint64_t count = 40;
     std::size_t worst = 10;
     std::string keep; // folder in which the worst worlds' files are left
+    bool rules_alone = false;
 };
 
 Arguments parse(int count, char** words) {
@@ -35,6 +37,7 @@ Arguments parse(int count, char** words) {
         if (name == "--count") arguments.count = std::stoull(value);
         if (name == "--worst") arguments.worst = std::stoull(value);
         if (name == "--keep") arguments.keep = value;
+        if (name == "--rules-alone") arguments.rules_alone = value == "yes";
     }
     return arguments;
 }
@@ -148,5 +151,5 @@ int main(int count, char** words) {
                 static_cast<unsigned long long>(arguments.first), compared);
     const bool out_of_bounds = print_coverage(scores);
     const bool broken = print_breaches(scores, arguments.worst);
-    return out_of_bounds || broken ? 1 : 0;
+    return broken || (out_of_bounds && !arguments.rules_alone) ? 1 : 0;
 }

@@ -26,7 +26,11 @@ void add(Score& score, const std::string& kind, const causes::Seconds& seconds, 
 }
 
 void add(Score& score, const std::string& kind, const std::optional<car::CarFigure>& figure, double truly) {
-    if (figure) add(score, kind, figure->value / truly, figure->low / truly, figure->high / truly, 1.0);
+    if (!figure) return;
+    if (figure->told())
+        add(score, kind, figure->value / truly, figure->low / truly, figure->high / truly, 1.0);
+    else
+        ++score.untold[kind];
 }
 
 void score_car(const truth::CarTruth& car, const car::CarFigures& figures, Score& score) {
