@@ -277,6 +277,11 @@ class Smoothing {
 base::Result<MotionEstimate> reckoned(const Measurements& measured, const Options& options,
                                       const base::Progress& progress, const std::optional<NoiseLevels>& known) {
     const Measurements aimed = with_reckoned_course(measured);
+    if (all_nodes(aimed, {}).size() < 2) // wheel speed and cornering that never meet, for example
+        return base::Error{base::ErrorCode::no_motion,
+                           {},
+                           "without positions there is too little speed to follow the car by",
+                           "export the session with latitude and longitude, or with its speed throughout"};
     Smoothing smoothing(aimed, options, progress, known);
     if (!smoothing.run()) return base::cancelled();
     base::Result<MotionEstimate> result = smoothing.result();

@@ -3,6 +3,7 @@
 
 #include "core/motion/estimate_motion.h"
 #include "core/motion/recorded_drive.h"
+#include "core/motion/smooth_motion.h"
 
 #include <gtest/gtest.h>
 
@@ -64,6 +65,27 @@ INSTANTIATE_TEST_SUITE_P(DeadReckoning, Turning,
                          testing::Values(std::nullopt, Meaning::yaw_rate, Meaning::lateral_acceleration));
 
 // Noise of the yaw rate alone turns the heading by some mrad in a lap: metres on a lap of a kilometre and a half.
+// What is left of a damaged file: some samples of a speed, or none, and cornering at another time.
+TEST(DeadReckoning, TooLittleToFollowTheCarByIsRefused) {
+    for (const std::size_t speeds : {std::size_t{0}, std::size_t{1}, std::size_t{3}}) {
+        Measurements measured;
+        measured.source = PositionSource::dead_reckoning;
+        for (std::size_t i = 0; i < speeds; ++i) {
+            measured.wheel_speed.time_s.push_back(static_cast<double>(i));
+            measured.wheel_speed.values.push_back(20.0);
+        }
+        for (int i = 0; i < 40; ++i) {
+            measured.lateral_mps2.time_s.push_back(100.0 + 0.1 * i);
+            measured.lateral_mps2.values.push_back(1.0);
+        }
+        const auto motion = smooth_motion(measured, {}, {}, std::nullopt);
+        if (motion.ok())
+            EXPECT_GE(motion->best.size(), 2U) << speeds;
+        else
+            EXPECT_EQ(motion.error().code, base::ErrorCode::no_motion) << speeds;
+    }
+}
+
 TEST(DeadReckoning, ALapNearlyCloses) {
     for (const Meaning turning : {Meaning::yaw_rate, Meaning::lateral_acceleration}) {
         const auto motion = estimate_motion(recorded(Meaning::speed, turning));
