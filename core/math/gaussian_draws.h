@@ -13,9 +13,10 @@
 
 namespace lapwright::math {
 
-// Rows of states or noises, a column each draw.
+// Rows of states or noises, a column each draw.  Of a deviation that is a metre at most, single precision keeps a tenth
+// of a micrometre.
 template <int rows, int columns>
-using Batch = Eigen::Matrix<double, rows, columns, Eigen::RowMajor>;
+using Batch = Eigen::Matrix<float, rows, columns, Eigen::RowMajor>;
 
 template <int columns>
 class NormalBatch {
@@ -31,7 +32,7 @@ class NormalBatch {
         Batch<rows, columns> z;
         for (int c = 0; c < columns; ++c)
             for (int i = 0; i < rows; ++i)
-                z(i, c) = streams_[static_cast<std::size_t>(c)].next();
+                z(i, c) = static_cast<float>(streams_[static_cast<std::size_t>(c)].next());
         return z;
     }
 
@@ -48,27 +49,26 @@ void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transit
                      std::uint64_t first_stream, Keep&& keep, const GoOn& go_on = {}) {
     constexpr int size = Transition::size;
     NormalBatch<columns> normals(seed, first_stream);
-    // Of a deviation that is a metre at most, single precision keeps a tenth of a micrometre.
-    std::vector<Eigen::Matrix<float, wanted, columns, Eigen::RowMajor>> errors(model.steps.size());
-    std::vector<Eigen::Matrix<float, 1, columns, Eigen::RowMajor>> innovations(model.observations.size());
+    std::vector<Batch<wanted, columns>> errors(model.steps.size());
+    std::vector<Batch<1, columns>> innovations(model.observations.size());
     Batch<size, columns> e = Batch<size, columns>::Zero();
     for (std::size_t k = 0; k < model.steps.size(); ++k) {
         if (!go_on(k)) return;
         const auto& step = model.steps[k];
         if (step.prior >= 0) {
             const auto& sd = model.priors[static_cast<std::size_t>(step.prior)].sd;
-            e = sd.asDiagonal() * normals.template next<size>();
+            e = sd.template cast<float>().asDiagonal() * normals.template next<size>();
         } else {
             step.transition.forward(e);
             e += step.transition.template noise<columns>(normals);
         }
-        errors[k] = e.template topRows<wanted>().template cast<float>();
+        errors[k] = e.template topRows<wanted>();
         for (std::size_t j = step.first_observation; j < model.observations_end(k); ++j) {
             if (filtered.accepted[j] == 0) continue;
             const Observation& seen = model.observations[j];
-            const Batch<1, columns> innovation = seen.of(e) + std::sqrt(seen.variance) * normals.template next<1>();
-            innovations[j] = innovation.template cast<float>();
-            e.noalias() -= filtered.gain[j].lazyProduct(innovation);
+            const float noise_sd = static_cast<float>(std::sqrt(seen.variance));
+            innovations[j] = seen.of(e) + noise_sd * normals.template next<1>();
+            e.noalias() -= filtered.gain[j].template cast<float>().lazyProduct(innovations[j]);
         }
     }
     Batch<size, columns> r = Batch<size, columns>::Zero();
@@ -77,14 +77,15 @@ void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transit
         for (std::size_t j = model.observations_end(k); j-- > step.first_observation;) {
             if (filtered.accepted[j] == 0) continue;
             const Observation& seen = model.observations[j];
-            const Batch<1, columns> u = innovations[j].template cast<double>() / filtered.innovation_variance[j] -
-                                        filtered.gain[j].transpose().lazyProduct(r);
+            const Eigen::Matrix<float, 1, size> gain = filtered.gain[j].transpose().template cast<float>();
+            const Batch<1, columns> u =
+                innovations[j] / static_cast<float>(filtered.innovation_variance[j]) - gain.lazyProduct(r);
             for (std::size_t i = 0; i < seen.index.size(); ++i)
-                r.row(seen.index[i]) += seen.weight[i] * u;
+                r.row(seen.index[i]) += static_cast<float>(seen.weight[i]) * u;
         }
-        Batch<wanted, columns> deviation = errors[k].template cast<double>();
-        deviation.noalias() -= filtered.covariance[k].template topRows<wanted>().lazyProduct(r);
-        keep(k, deviation);
+        const Eigen::Matrix<float, wanted, size, Eigen::RowMajor> covariance =
+            filtered.covariance[k].template topRows<wanted>().template cast<float>();
+        keep(k, Batch<wanted, columns>(errors[k] - covariance.lazyProduct(r)));
         if (step.prior >= 0)
             r.setZero();
         else

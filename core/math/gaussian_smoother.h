@@ -29,7 +29,9 @@ struct Observation {
 
     template <typename State>
     [[nodiscard]] auto of(const State& x) const {
-        return weight[0] * x.row(index[0]) + weight[1] * x.row(index[1]) + weight[2] * x.row(index[2]);
+        using Number = typename State::Scalar;
+        return static_cast<Number>(weight[0]) * x.row(index[0]) + static_cast<Number>(weight[1]) * x.row(index[1]) +
+               static_cast<Number>(weight[2]) * x.row(index[2]);
     }
 };
 

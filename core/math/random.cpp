@@ -44,11 +44,4 @@ std::size_t Random::below(std::size_t bound) {
     return static_cast<std::size_t>(value % wide);
 }
 
-std::vector<std::size_t> draw_with_replacement(std::size_t count, Random& random) {
-    std::vector<std::size_t> indices(count);
-    for (std::size_t& index : indices)
-        index = random.below(count);
-    return indices;
-}
-
 } // namespace lapwright::math

@@ -7,7 +7,6 @@
 #include <bit>
 #include <cstddef>
 #include <cstdint>
-#include <vector>
 
 namespace lapwright::math {
 
@@ -36,8 +35,5 @@ class Random {
     double spare_ = 0.0;
     bool has_spare_ = false;
 };
-
-// `count` indices drawn from 0..count − 1 with replacement.
-[[nodiscard]] std::vector<std::size_t> draw_with_replacement(std::size_t count, Random& random);
 
 } // namespace lapwright::math

@@ -71,19 +71,23 @@ struct MotionTransition {
 
     template <typename State>
     void forward(State& x) const {
+        using Number = typename State::Scalar;
+        const auto step = static_cast<Number>(step_s);
         for (const int axis : {0, 4}) {
-            x.row(axis) += step_s * x.row(axis + 1) + (0.5 * step_s * step_s) * x.row(axis + 2);
-            x.row(axis + 1) += step_s * x.row(axis + 2);
-            x.row(axis + 3) *= bias_decay;
+            x.row(axis) += step * x.row(axis + 1) + (Number(0.5) * step * step) * x.row(axis + 2);
+            x.row(axis + 1) += step * x.row(axis + 2);
+            x.row(axis + 3) *= static_cast<Number>(bias_decay);
         }
     }
 
     template <typename State>
     void backward(State& x) const {
+        using Number = typename State::Scalar;
+        const auto step = static_cast<Number>(step_s);
         for (const int axis : {0, 4}) {
-            x.row(axis + 2) += step_s * x.row(axis + 1) + (0.5 * step_s * step_s) * x.row(axis);
-            x.row(axis + 1) += step_s * x.row(axis);
-            x.row(axis + 3) *= bias_decay;
+            x.row(axis + 2) += step * x.row(axis + 1) + (Number(0.5) * step * step) * x.row(axis);
+            x.row(axis + 1) += step * x.row(axis);
+            x.row(axis + 3) *= static_cast<Number>(bias_decay);
         }
     }
 
@@ -114,22 +118,23 @@ struct MotionTransition {
     // Jerk integrated once, twice, three times: its first three Legendre coefficients over the step.
     template <int columns>
     [[nodiscard]] math::Batch<size, columns> noise(math::NormalBatch<columns>& normals) const {
-        static const double to_velocity = 0.5 / std::sqrt(3.0);
-        static const double to_position = 0.25 / std::sqrt(3.0);
-        static const double own_position = 1.0 / std::sqrt(720.0);
+        static const auto to_velocity = static_cast<float>(0.5 / std::sqrt(3.0));
+        static const auto to_position = static_cast<float>(0.25 / std::sqrt(3.0));
+        static const auto own_position = static_cast<float>(1.0 / std::sqrt(720.0));
         math::Batch<size, columns> w = normals.template next<size>();
-        const double scale = std::sqrt(jerk * step_s);
+        const auto step = static_cast<float>(step_s);
+        const auto scale = static_cast<float>(std::sqrt(jerk * step_s));
         for (const int axis : {0, 4}) {
             const math::Batch<1, columns> z0 = scale * w.row(axis + 2);
             const math::Batch<1, columns> z1 = scale * w.row(axis + 1);
-            w.row(axis) = step_s * step_s * (z0 / 6.0 + to_position * z1 + (own_position * scale) * w.row(axis));
-            w.row(axis + 1) = step_s * (0.5 * z0 + to_velocity * z1);
+            w.row(axis) = step * step * (z0 / 6.0F + to_position * z1 + (own_position * scale) * w.row(axis));
+            w.row(axis + 1) = step * (0.5F * z0 + to_velocity * z1);
             w.row(axis + 2) = z0;
-            w.row(axis + 3) *= std::sqrt(bias_variance);
+            w.row(axis + 3) *= static_cast<float>(std::sqrt(bias_variance));
         }
         if constexpr (has_aids) {
-            w.row(8) *= std::sqrt(walk_variance);
-            w.row(9) *= std::sqrt(walk_variance);
+            w.row(8) *= static_cast<float>(std::sqrt(walk_variance));
+            w.row(9) *= static_cast<float>(std::sqrt(walk_variance));
         }
         return w;
     }

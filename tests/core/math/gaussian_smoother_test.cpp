@@ -26,7 +26,7 @@ struct RandomWalk {
     }
     template <int columns>
     Batch<1, columns> noise(NormalBatch<columns>& normals) const {
-        return std::sqrt(variance) * normals.template next<1>();
+        return static_cast<float>(std::sqrt(variance)) * normals.template next<1>();
     }
 };
 
@@ -37,11 +37,11 @@ struct WhiteAcceleration {
     double q = 1.0;
     template <typename State>
     void forward(State& x) const {
-        x.row(0) += step * x.row(1);
+        x.row(0) += static_cast<typename State::Scalar>(step) * x.row(1);
     }
     template <typename State>
     void backward(State& x) const {
-        x.row(1) += step * x.row(0);
+        x.row(1) += static_cast<typename State::Scalar>(step) * x.row(0);
     }
     [[nodiscard]] Eigen::Matrix2d covariance() const {
         Eigen::Matrix2d q0;
@@ -55,7 +55,7 @@ struct WhiteAcceleration {
     template <int columns>
     Batch<2, columns> noise(NormalBatch<columns>& normals) const {
         const Eigen::Matrix2d root = covariance().llt().matrixL();
-        return root * normals.template next<2>();
+        return root.cast<float>() * normals.template next<2>();
     }
 };
 
@@ -232,7 +232,7 @@ TEST(GaussianDraws, ScatterLikeThePosterior) {
     for (int b = 0; b < batches; ++b)
         draw_deviations<8, 2>(model, filtered, 3, static_cast<std::uint64_t>(8 * b),
                               [&](std::size_t k, const Batch<2, 8>& deviation) {
-                                  draws.block<2, 8>(static_cast<Eigen::Index>(2 * k), 8 * b) = deviation;
+                                  draws.block<2, 8>(static_cast<Eigen::Index>(2 * k), 8 * b) = deviation.cast<double>();
                               });
     const Eigen::MatrixXd seen = draws * draws.transpose() / static_cast<double>(draws.cols());
     const Eigen::VectorXd sd = dense.covariance.diagonal().cwiseSqrt();

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Linear, robust and nonlinear fits: published robust fit, what is not identified is said, failure is said.
+// Linear and robust fits: published robust fit, what is not identified is said, failure is said.
 #include "core/math/linear_least_squares.h"
-#include "core/math/nonlinear_least_squares.h"
 #include "core/math/robust_regression.h"
 
 #include <gtest/gtest.h>
@@ -118,37 +117,4 @@ TEST(Robust, TukeyForgetsGrossErrors) {
     EXPECT_NEAR(robust.fit.coefficients[1], 3.0, 0.03);
     for (int i = 0; i < 40; i += 5)
         EXPECT_EQ(robust.weights[i], 0.0);
-}
-
-TEST(Nonlinear, SaysWhatIsNotIdentified) {
-    // Only the product of the first two parameters shows.
-    const auto residuals = [](const Eigen::VectorXd& b) {
-        Eigen::VectorXd r(10);
-        for (int i = 0; i < 10; ++i)
-            r[i] = b[0] * b[1] * i + b[2] - (6.0 * i + 1.0 + 0.01 * std::cos(3.0 * i));
-        return r;
-    };
-    const NonlinearFit fit = fit_nonlinear(residuals, Eigen::Vector3d(1.0, 1.0, 0.0));
-    EXPECT_EQ(fit.status, FitStatus::converged);
-    EXPECT_FALSE(fit.identified[0]);
-    EXPECT_FALSE(fit.identified[1]);
-    EXPECT_TRUE(fit.identified[2]);
-    EXPECT_TRUE(std::isnan(fit.standard_errors[0]));
-    EXPECT_NEAR(fit.parameters[0] * fit.parameters[1], 6.0, 0.01);
-}
-
-TEST(Nonlinear, SaysWhenItDidNotGetThere) {
-    EXPECT_EQ(NonlinearFit{}.status, FitStatus::not_run);
-    const auto bad = [](const Eigen::VectorXd& b) { return Eigen::VectorXd::Constant(3, std::sqrt(b[0])).eval(); };
-    EXPECT_EQ(fit_nonlinear(bad, Eigen::VectorXd::Constant(1, -1.0)).status, FitStatus::failed);
-    const auto valley = [](const Eigen::VectorXd& b) { // Rosenbrock 1960
-        return Eigen::Vector2d(10.0 * (b[1] - b[0] * b[0]), 1.0 - b[0]).eval();
-    };
-    NonlinearOptions few;
-    few.most_iterations = 3;
-    EXPECT_EQ(fit_nonlinear(valley, Eigen::Vector2d(-1.2, 1.0), {}, few).status, FitStatus::not_converged);
-    const NonlinearFit found = fit_nonlinear(valley, Eigen::Vector2d(-1.2, 1.0));
-    EXPECT_EQ(found.status, FitStatus::converged);
-    EXPECT_NEAR(found.parameters[0], 1.0, 1e-8);
-    EXPECT_NEAR(found.parameters[1], 1.0, 1e-8);
 }

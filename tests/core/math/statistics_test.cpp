@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Descriptive statistics, distributions, two samples, bootstrap, random effects against published values.
-#include "core/math/bootstrap.h"
+// Descriptive statistics, distributions and two samples against published values.
 #include "core/math/distributions.h"
 #include "core/math/random.h"
-#include "core/math/special_functions.h"
 #include "core/math/statistics.h"
 #include "core/math/two_samples.h"
-#include "core/math/variance_components.h"
 
 #include "core/base/constants.h"
 
@@ -54,13 +51,6 @@ TEST(Distributions, Normal) {
     EXPECT_TRUE(std::isnan(normal_quantile(-0.1)));
 }
 
-TEST(Distributions, IncompleteBetaOnClosedForms) {
-    // I_x(a, 1) = x^a; I_x(1, b) = 1 − (1 − x)^b; symmetry.
-    EXPECT_NEAR(incomplete_beta(3.5, 1.0, 0.3), std::pow(0.3, 3.5), 1e-15);
-    EXPECT_NEAR(incomplete_beta(1.0, 4.2, 0.3), 1.0 - std::pow(0.7, 4.2), 1e-14);
-    EXPECT_NEAR(incomplete_beta(2.0, 5.0, 0.4) + incomplete_beta(5.0, 2.0, 0.6), 1.0, 1e-14);
-}
-
 TEST(Distributions, StudentT) {
     // One and two degrees of freedom have closed forms; the third value is in every table (Student 1908, Fisher 1925).
     EXPECT_NEAR(student_t_cdf(1.7, 1.0), 0.5 + std::atan(1.7) / lapwright::base::pi, 1e-14);
@@ -103,68 +93,6 @@ TEST(TwoSamples, RanksOnTheMembraneData) {
     EXPECT_DOUBLE_EQ(mann_whitney(std::vector<double>{1, 2}, std::vector<double>{1, 2})->chance_x_less, 0.5);
 }
 
-namespace {
-
-// Law schools, Efron and Tibshirani 1986, table 1.
-const std::vector<double> lsat{576, 635, 558, 578, 666, 580, 555, 661, 651, 605, 653, 575, 545, 572, 594};
-const std::vector<double> gpa{3.39, 3.30, 2.81, 3.03, 3.44, 3.07, 3.00, 3.43, 3.36, 3.13, 3.12, 2.74, 2.76, 2.88, 2.96};
-
-double law_school_correlation(std::span<const std::size_t> chosen) {
-    std::vector<double> x;
-    std::vector<double> y;
-    for (const std::size_t i : chosen) {
-        x.push_back(lsat[i]);
-        y.push_back(gpa[i]);
-    }
-    return correlation(x, y);
-}
-
-} // namespace
-
-TEST(Bootstrap, LawSchools) {
-    EXPECT_NEAR(correlation(lsat, gpa), 0.776374491, 5e-10);
-    const auto left_out = jackknife(15, law_school_correlation);
-    EXPECT_NEAR(jackknife_standard_error(left_out), 0.142518619, 5e-10);
-    const auto replicates = bootstrap(15, 20000, 1, law_school_correlation);
-    // Efron and Tibshirani 1993 print 0.13; 100 000 replicates of another generator gave 0.1337 and 0.523..0.948.
-    EXPECT_NEAR(standard_deviation(replicates), 0.1337, 0.003);
-    const auto ninety = percentile_interval(replicates, 0.90);
-    ASSERT_TRUE(ninety);
-    EXPECT_NEAR(ninety->low, 0.523, 0.015);
-    EXPECT_NEAR(ninety->high, 0.948, 0.005);
-    // The correction moves the interval of a correlation down (Efron 1987).
-    const auto corrected = bca_interval(correlation(lsat, gpa), replicates, left_out, 0.90);
-    ASSERT_TRUE(corrected);
-    EXPECT_LT(corrected->low, ninety->low);
-    EXPECT_LT(corrected->high, ninety->high);
-    EXPECT_FALSE(percentile_interval(std::vector<double>{1.0, 2.0}));
-}
-
-TEST(Bootstrap, BcaCoversASkewedMeanBetterThanPercentiles) {
-    // Twenty exponentials, mean 1: the percentile interval covers too seldom, the corrected one more often.
-    Random random(5);
-    int plain = 0;
-    int corrected = 0;
-    constexpr int trials = 300;
-    for (int trial = 0; trial < trials; ++trial) {
-        std::vector<double> sample(20);
-        for (double& x : sample)
-            x = -std::log(random.uniform());
-        const auto statistic = [&](std::span<const std::size_t> chosen) {
-            double sum = 0.0;
-            for (const std::size_t i : chosen)
-                sum += sample[i];
-            return sum / static_cast<double>(chosen.size());
-        };
-        const auto replicates = bootstrap(20, 400, static_cast<std::uint64_t>(trial), statistic);
-        plain += percentile_interval(replicates)->contains(1.0) ? 1 : 0;
-        const auto bca = bca_interval(mean(sample), replicates, jackknife(20, statistic));
-        corrected += bca->contains(1.0) ? 1 : 0;
-    }
-    EXPECT_GE(corrected, plain);
-    EXPECT_GT(corrected, trials * 88 / 100);
-}
-
 TEST(RandomNumbers, MomentsAndIndependenceOfStreams) {
     Random random(7);
     std::vector<double> sample(20000);
@@ -180,22 +108,4 @@ TEST(RandomNumbers, MomentsAndIndependenceOfStreams) {
         ++counts[random.below(7)];
     for (const int count : counts)
         EXPECT_NEAR(count, 10000, 500);
-}
-
-TEST(VarianceComponents, Dyestuff) {
-    // Davies and Goldsmith 1972; the values are those that lme4's documentation prints for its REML fit.
-    const std::vector<std::vector<double>> batches{{1545, 1440, 1440, 1520, 1580}, {1540, 1555, 1490, 1560, 1495},
-                                                   {1595, 1550, 1605, 1510, 1560}, {1445, 1440, 1595, 1465, 1545},
-                                                   {1595, 1630, 1515, 1635, 1625}, {1520, 1455, 1450, 1480, 1445}};
-    const VarianceComponents fit = fit_variance_components(batches);
-    ASSERT_EQ(fit.status, FitStatus::converged);
-    EXPECT_NEAR(fit.mean, 1527.5, 1e-9);
-    EXPECT_NEAR(fit.between_sd, 42.0006, 5e-4);
-    EXPECT_NEAR(fit.within_sd, 49.5101, 5e-5);
-    EXPECT_NEAR(fit.mean_standard_error, 19.3834, 5e-4);
-    EXPECT_NEAR(fit.criterion, 319.6542768, 5e-7);
-    const double effects[] = {-17.607, 0.391, 28.562, -23.085, 56.733, -44.995};
-    for (std::size_t i = 0; i < 6; ++i)
-        EXPECT_NEAR(fit.effects[i], effects[i], 1e-3);
-    EXPECT_EQ(fit_variance_components({{1.0}, {2.0}}).status, FitStatus::failed);
 }
