@@ -32,6 +32,11 @@ base::Error no_laps(const recording::Recording& recording, const std::string& wh
 Result<track::ProposedGate> choose_gate(const recording::Recording& recording, const motion::MotionEstimate& motion,
                                         const std::optional<track::TrackRecord>& record,
                                         const std::optional<track::TrackRecord>& known) {
+    if (record && !motion.frame.on_earth)
+        return no_laps(recording,
+                       "the track file tells its timing line by latitude and longitude, the recording's positions are "
+                       "metres of its own",
+                       "leave the track file out: the program finds a timing line");
     if (record) return track::ProposedGate{gate_of(*record, motion), "the track's record"};
     if (known) return track::ProposedGate{gate_of(*known, motion), known->name + ", as the book knows it"};
     if (auto gate = track::gate_from_channels(motion.best, recording)) return *gate;

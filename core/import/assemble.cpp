@@ -37,13 +37,19 @@ void warn(Recording& recording, const std::string& code, const std::string& mess
         recording.warnings.push_back({code, message + " (" + lines_text(tally) + ")", tally.first_lines.front()});
 }
 
+std::string left_out(const LineTally& tally) {
+    return tally.count == 1 ? " was left out" : " were left out";
+}
+
 void tell_damage(Recording& recording, const Table& table, const Layout& layout,
                  const std::vector<ColumnGuess>& guesses) {
     warn(recording, "rows_wrong_width",
-         counted(table.wrong_width.count, "row has", "rows have") + " too few or too many cells and was left out",
+         counted(table.wrong_width.count, "row has", "rows have") + " too few or too many cells and" +
+             left_out(table.wrong_width),
          table.wrong_width);
     warn(recording, "rows_without_values",
-         counted(table.text_rows.count, "line holds", "lines hold") + " no values and was left out", table.text_rows);
+         counted(table.text_rows.count, "line holds", "lines hold") + " no values and" + left_out(table.text_rows),
+         table.text_rows);
     LineTally headers;
     for (const std::uint32_t line : layout.headers_before)
         headers.add(line);
@@ -53,8 +59,9 @@ void tell_damage(Recording& recording, const Table& table, const Layout& layout,
          counted(table.comments.count, "line is a comment", "lines are comments") + " and left out", table.comments);
     for (std::size_t i = 0; i < guesses.size(); ++i)
         warn(recording, "cells_not_readable",
-             "column \"" + guesses[i].name + "\": " +
-                 counted(table.columns[i].unreadable.count, "cell is", "cells are") + " not readable and was left out",
+             "column \"" + guesses[i].name +
+                 "\": " + counted(table.columns[i].unreadable.count, "cell is", "cells are") + " not readable and" +
+                 left_out(table.columns[i].unreadable),
              table.columns[i].unreadable);
 }
 

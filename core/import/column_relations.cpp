@@ -89,6 +89,23 @@ void settle_by_company(std::vector<ColumnGuess>& guesses) {
     }
 }
 
+// Beside latitude and longitude "x" and "y" are hardly a second position: accelerations and turns are called so too.
+void leave_bare_letters(std::vector<ColumnGuess>& guesses) {
+    const auto has = [&](Meaning meaning) {
+        return std::ranges::any_of(guesses,
+                                   [&](const auto& g) { return g.role == Role::channel && g.meaning == meaning; });
+    };
+    if (!has(Meaning::latitude) || !has(Meaning::longitude)) return;
+    for (ColumnGuess& guess : guesses) {
+        const bool place = guess.meaning == Meaning::east || guess.meaning == Meaning::north;
+        if (guess.role != Role::channel || !place || guess.unit_written || guess.confidence > 0.5) continue;
+        guess.meaning = Meaning::other;
+        guess.unit = Unit::none;
+        guess.doubt.clear();
+        guess.reason = "latitude and longitude are the position: kept as it is";
+    }
+}
+
 // What a recording has once: the surest of the columns is it, the others are channels of their own.
 void keep_one_of_each(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values) {
     constexpr std::array once{Meaning::latitude,
@@ -139,6 +156,7 @@ void relate_columns(std::vector<ColumnGuess>& guesses, const std::vector<ColumnV
     find_unnamed_positions(guesses, values, samples, has_names);
     settle_degrees(guesses, values);
     match_positions(guesses);
+    leave_bare_letters(guesses);
     relate_speeds(guesses, values, samples);
     part_speeds(guesses);
     keep_one_of_each(guesses, values);

@@ -112,11 +112,25 @@ void take_unnamed(ColumnGuess& guess, const ColumnValues& values, const Samples&
     if (!clock && guess.doubt.empty()) guess.doubt = "taken as the time, because it advances evenly";
 }
 
+// Without any other clock, the time that starts again with each lap: its rows are put end to end (time_axis.h).
+void take_running_lap_time(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
+                           const Samples& samples) {
+    for (std::size_t i = 0; i < guesses.size(); ++i) {
+        if (guesses[i].role != Role::channel || guesses[i].meaning != Meaning::lap_time) continue;
+        const Advance advance = advance_of(samples, values[i]);
+        if (advance.steps < 3 || 10 * advance.even < 9 * advance.steps) continue;
+        guesses[i].role = Role::time;
+        guesses[i].confidence = std::max(guesses[i].confidence, least_chosen);
+        guesses[i].reason = "no other clock stands in the file, and it advances evenly from row to row";
+        return;
+    }
+}
+
 } // namespace
 
 void choose_time(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values, const Samples& samples) {
     const auto candidates = candidates_of(guesses, values, samples);
-    if (candidates.empty()) return;
+    if (candidates.empty()) return take_running_lap_time(guesses, values, samples);
     const Candidate best = *std::ranges::max_element(candidates, {}, &Candidate::worth);
     if (!best.named) take_unnamed(guesses[best.column], values[best.column], samples);
     guesses[best.column].confidence = std::max(guesses[best.column].confidence, least_chosen);

@@ -64,7 +64,7 @@ base::Result<MotionEstimate> in_frame(MotionEstimate motion, const LocalFrame& f
         return base::Error{base::ErrorCode::different_tracks, {}, what, remedy};
     };
     if (motion.frame.on_earth != frame.on_earth)
-        return refused("one session has satellite positions and the other has none",
+        return refused("one session has positions by latitude and longitude, the other none or in metres of its own",
                        "compare sessions that were recorded the same way");
     const EastNorthUp apart = to_local(frame, motion.frame.origin);
     if (std::hypot(apart.east_m, apart.north_m) > farthest_m)

@@ -107,6 +107,24 @@ TEST(Agreement, ASpeedOfAnExtensionIsHeldAgainstThePoints) {
     }
 }
 
+TEST(Agreement, BareLettersBesideLatitudeAndLongitudeAreNoSecondPlace) {
+    for (std::uint64_t seed = 1; seed <= 10; ++seed) {
+        drawn::Engine engine(seed);
+        const auto drive = drawn::drive(engine, rates[seed % rates.size()], 60.0);
+        auto columns = placed();
+        for (const char* letter : {"X", "Y", "Z"})
+            columns.push_back({letter, [&](const DriveRow&, std::size_t) {
+                                   return base::fixed_text(drawn::between(engine, -1.2, 1.2), 2);
+                               }});
+        const auto recording = import_bytes(table_of(drive, columns), "letters.csv");
+        ASSERT_TRUE(recording.ok()) << base::one_line(recording.error());
+        EXPECT_EQ(recording->find(Meaning::east), nullptr);
+        EXPECT_EQ(recording->find(Meaning::north), nullptr);
+        EXPECT_NE(recording->find(Meaning::latitude), nullptr);
+        EXPECT_FALSE(is_told(*recording, "column_unsure"));
+    }
+}
+
 TEST(Agreement, ATrueSpeedIsBelieved) {
     for (std::uint64_t seed = 1; seed <= 10; ++seed) {
         drawn::Engine engine(seed);

@@ -117,6 +117,40 @@ TEST(TimeChoice, TakesNoCounterForAClock) {
     }
 }
 
+// The lap's own time alone, in whatever words and with whatever share of a step the lap begins: end to end.
+TEST(TimeChoice, TakesTheTimeOfTheLapWhereNothingElseTellsTheTime) {
+    std::mt19937_64 engine(11);
+    for (const char* header : {"Lap Time (s)", "laptime", "Rundenzeit [s]", "current lap time"}) {
+        for (const double step_s : {0.04, 0.1}) {
+            std::string text = std::string("lap,") + header + ",speed (m/s)\n";
+            std::size_t rows = 0;
+            for (int lap = 1; lap < 5; ++lap) {
+                const double begins_s = step_s * static_cast<double>(engine() % 100) / 100.0;
+                const int count = 200 + static_cast<int>(engine() % 100);
+                for (int row = 0; row < count; ++row, ++rows)
+                    text += base::integer_text(lap) + "," + base::fixed_text(begins_s + step_s * row, 3) + "," +
+                            base::integer_text(row % 9) + "\n";
+            }
+            const auto recording = import_bytes(text, "laps.csv");
+            ASSERT_TRUE(recording.ok()) << header << base::one_line(recording.error());
+            EXPECT_NEAR(recording->duration_s, step_s * static_cast<double>(rows - 1), 1e-2) << header;
+            EXPECT_TRUE(
+                std::ranges::any_of(recording->warnings, [](const auto& w) { return w.code == "time_per_lap"; }));
+        }
+    }
+}
+
+// A lap's final time in every row of the lap is no clock.
+TEST(TimeChoice, ALapTimeThatStandsStillIsNoClock) {
+    std::string text = "lap,Lap Time (s),speed (m/s)\n";
+    for (int row = 0; row < 400; ++row)
+        text += base::integer_text(row / 100) + "," + base::fixed_text(91.2 + row / 100, 3) + "," +
+                base::integer_text(row % 9) + "\n";
+    const auto recording = import_bytes(text, "laps.csv");
+    ASSERT_FALSE(recording.ok());
+    EXPECT_EQ(recording.error().code, base::ErrorCode::time_not_usable);
+}
+
 TEST(TimeChoice, GoesOnPastMidnightWhateverTheFormOfTheClock) {
     for (const char* header : {"Time of Day (s)", "time (s)", "Clock (s)"}) {
         std::string text = std::string(header) + ",speed (m/s)\n";
