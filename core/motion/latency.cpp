@@ -27,6 +27,7 @@ struct Fit {
     double correlation = 0.0;
     double left_over = 0.0; // weighted mean square
     double count = 0.0;     // sum of the weights; 0: there is no line
+    double ratio = 1.0;     // of the line through nothing
 };
 
 // A sample of the series, the interval of the path around it, and how far it is believed.
@@ -84,7 +85,8 @@ class Readings {
         const double syy = yy - y * y / n;
         if (!(sxx > 0.0 && syy > 0.0)) return {};
         const double slope = sxy / sxx;
-        return {(y - slope * x) / n, slope, sxy / std::sqrt(sxx * syy), std::max(0.0, syy - slope * sxy) / n, n};
+        return {
+            (y - slope * x) / n, slope, sxy / std::sqrt(sxx * syy), std::max(0.0, syy - slope * sxy) / n, n, xy / xx};
     }
 
     // Huber's weights about a line: a reading far off pulls no more than one at the limit.
@@ -173,7 +175,7 @@ std::optional<Relation> relation(const Series& series, std::span<const double> t
     const double curvature = 0.5 * bend / (fine_step_s * fine_step_s);
     const double variance = best.left_over * correlated_samples / (best.count * curvature);
     const Fit there = readings.line(best_s + shift, 1);
-    return Relation{best_s + shift, std::sqrt(variance), there.offset, there.slope, there.correlation};
+    return Relation{best_s + shift, std::sqrt(variance), there.offset, there.slope, there.correlation, there.ratio};
 }
 
 } // namespace lapwright::motion

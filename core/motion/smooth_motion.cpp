@@ -7,6 +7,7 @@
 #include "core/motion/ensemble.h"
 #include "core/motion/latency.h"
 #include "core/motion/nodes.h"
+#include "core/motion/position_noise.h"
 #include "core/motion/refine.h"
 
 #include <algorithm>
@@ -134,7 +135,9 @@ class Smoothing {
 
   private:
     bool run_with_positions() {
-        estimation_ = begin(position_nodes(measured_), known_.value_or(NoiseLevels{}));
+        std::vector<Node> nodes = position_nodes(measured_);
+        const NoiseLevels levels = known_ ? *known_ : levels_of_positions(nodes);
+        estimation_ = begin(std::move(nodes), levels);
         if (!passes(2, {{false, false}, open_gate, true, true})) return false;
         if (has_velocity() || has_aids()) relate_velocity();
         if (!go_on()) return false;
@@ -192,7 +195,7 @@ class Smoothing {
         relations_.wheel = relation(measured_.wheel_speed, time, speeds);
         const std::vector<double> path_courses = courses(path);
         relations_.course = relation(on_turn_of(measured_.course, path, path_courses), time, path_courses);
-        if (relations_.wheel) estimation_.levels.wheel_scale = relations_.wheel->slope;
+        if (relations_.wheel) estimation_.levels.wheel_scale = relations_.wheel->ratio;
     }
 
     // Accelerations are related to the path that speeds have made sharp; a lateral one that is positive to the right
