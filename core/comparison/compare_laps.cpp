@@ -2,10 +2,10 @@
 #include "core/comparison/compare_laps.h"
 
 #include "core/base/check.h"
+#include "core/base/wording.h"
 #include "core/comparison/gears.h"
 #include "core/comparison/segment_figures.h"
 #include "core/comparison/shifts.h"
-#include "core/math/distributions.h"
 #include "core/math/statistics.h"
 #include "core/motion/parallel.h"
 
@@ -36,15 +36,14 @@ GapTrace gap_trace(const LapEnsemble& a, const LapEnsemble& b) {
     GapTrace trace{a.best.distance_m, gap(a.best, b.best), {}, {}, {}};
     const std::size_t pairs = pairs_of_draws(a, b);
     if (pairs == 0) return trace;
-    const double spread = math::student_t_quantile(0.975, static_cast<double>(pairs - 1));
     std::vector<double> values(pairs);
     for (std::size_t i = 0; i < trace.gap_s.size(); ++i) {
         for (std::size_t k = 0; k < pairs; ++k)
             values[k] = b.draws[k].time_s[i] - a.draws[k].time_s[i];
-        const double sd = math::standard_deviation(values);
-        trace.sd_s.push_back(sd);
-        trace.low_s.push_back(trace.gap_s[i] - spread * sd);
-        trace.high_s.push_back(trace.gap_s[i] + spread * sd);
+        trace.sd_s.push_back(math::standard_uncertainty(values));
+        const double half = base::half_width_95(trace.sd_s.back());
+        trace.low_s.push_back(trace.gap_s[i] - half);
+        trace.high_s.push_back(trace.gap_s[i] + half);
     }
     return trace;
 }
@@ -73,8 +72,13 @@ double derived_error_m(MaybeFigure SegmentFigures::* member) {
     return 0.0;
 }
 
+// The lowest of a smoothed curve is higher than the lowest of the curve: what the draws expect of it is neither.
+bool is_extreme(MaybeFigure SegmentFigures::* member) {
+    return member == &SegmentFigures::min_speed_mps || member == &SegmentFigures::top_speed_mps;
+}
+
 std::optional<double> spread_of(const std::vector<double>& values) {
-    return values.size() < 2 ? std::nullopt : std::optional(math::standard_deviation(values));
+    return values.size() < 2 ? std::nullopt : std::optional(math::standard_uncertainty(values));
 }
 
 // What each draw of a lap makes of its segments, and of its shifts: where the gear changes is the recording's, what it
@@ -119,6 +123,7 @@ void add_spread(SegmentFigures& figures, const std::vector<DrawnLap>& drawn, std
         for (const DrawnLap& draw : drawn)
             if (draw.figures[index].*member) values.push_back((draw.figures[index].*member)->value);
         figure->sd = spread_of(values);
+        if (figure->sd && is_extreme(member)) figure->value = math::mean(values);
         if (figure->sd && figure->derived) figure->sd = std::hypot(*figure->sd, derived_error_m(member));
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/lap/find_laps.h"
 
+#include "core/math/statistics.h"
 #include "core/track/gate.h"
 #include "core/track/track.h"
 
@@ -142,13 +143,7 @@ std::optional<double> passing_sd(const motion::MotionEstimate& motion, const tra
         if (start && end) times.push_back(*end - *start);
     }
     if (times.size() < 2) return std::nullopt;
-    double mean = 0.0;
-    for (const double t : times)
-        mean += t / static_cast<double>(times.size());
-    double sum = 0.0;
-    for (const double t : times)
-        sum += (t - mean) * (t - mean);
-    return std::sqrt(sum / static_cast<double>(times.size() - 1));
+    return math::standard_uncertainty(times);
 }
 
 } // namespace

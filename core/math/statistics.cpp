@@ -59,6 +59,11 @@ double quantile(std::span<const double> sample, double share) {
     return sorted_quantile(sorted_copy(sample), share);
 }
 
+double standard_uncertainty(std::span<const double> draws) {
+    const auto n = static_cast<double>(draws.size());
+    return standard_deviation(draws) * (draws.size() < 5 ? 1.0 : std::sqrt((n - 1.0) / (n - 3.0)));
+}
+
 double median(std::span<const double> sample) {
     return quantile(sample, 0.5);
 }

@@ -15,6 +15,11 @@ namespace lapwright::math {
 // Sample standard deviation (n − 1), corrected two-pass.  NaN with fewer than two values.
 [[nodiscard]] double standard_deviation(std::span<const double> sample);
 
+// What a spread seen in n draws is worth as a standard uncertainty: the standard deviation of Student's t with as many
+// degrees of freedom, s·√((n − 1)/(n − 3)) (JCGM 101:2008, 6.4.9.4).  With fewer than five draws s itself; NaN with
+// fewer than two.
+[[nodiscard]] double standard_uncertainty(std::span<const double> draws);
+
 [[nodiscard]] double median(std::span<const double> sample);
 
 // Median absolute deviation from the median, times 1.4826: the standard deviation of a normal sample.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Gap, gains and corner figures against speeds given by formulas.
+#include "core/base/wording.h"
 #include "core/comparison/compare_laps.h"
 #include "core/comparison/segment_figures.h"
 #include "support/laps.h"
@@ -81,7 +82,7 @@ TEST(CompareLaps, TheBandIsTheSpreadOfTheDraws) {
     // t = L/v: sd of each lap time is L/v² · 0.1.
     const double expected = std::hypot(length_m / 1600.0, length_m / 1681.0) * 0.1;
     EXPECT_NEAR(*c.gap_at_end_s.sd, expected, 0.25 * expected);
-    EXPECT_NEAR(c.gap.high_s.back() - c.gap.gap_s.back(), 2.0 * *c.gap_at_end_s.sd, 0.01 * expected);
+    EXPECT_NEAR(c.gap.high_s.back() - c.gap.gap_s.back(), base::half_width_95(*c.gap_at_end_s.sd), 1e-12);
     EXPECT_DOUBLE_EQ(c.gap.sd_s.front(), 0.0);
     ASSERT_TRUE(c.segments[1].a.min_speed_mps->sd);
     EXPECT_NEAR(*c.segments[1].a.min_speed_mps->sd, 0.1, 0.03);

@@ -109,3 +109,21 @@ TEST(RandomNumbers, MomentsAndIndependenceOfStreams) {
     for (const int count : counts)
         EXPECT_NEAR(count, 10000, 500);
 }
+
+// A normal error over the spread that n draws of it show has a variance of 1 only with this spread.
+TEST(StandardUncertainty, HoldsForSpreadsKnownFromFewDraws) {
+    for (const std::size_t n : {10U, 16U, 32U}) {
+        Random random(3, n);
+        constexpr int rounds = 40000;
+        double squares = 0.0;
+        std::vector<double> draws(n);
+        for (int i = 0; i < rounds; ++i) {
+            for (double& draw : draws)
+                draw = random.normal();
+            squares += std::pow(random.normal() / standard_uncertainty(draws), 2) / rounds;
+        }
+        EXPECT_NEAR(squares, 1.0, 0.04) << n;
+    }
+    EXPECT_TRUE(std::isnan(standard_uncertainty(std::vector<double>{1.0})));
+    EXPECT_DOUBLE_EQ(standard_uncertainty(std::vector<double>{1.0, 2.0, 3.0}), 1.0);
+}
