@@ -152,14 +152,22 @@ Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<t
     return common;
 }
 
+bool knows_length(const std::optional<track::TrackRecord>& record) {
+    return record && record->length_m > 0.0;
+}
+
+// Positions tell the length of the line, or the track file does.
+double line_length_sd(const Sessions& with_positions, const std::optional<track::TrackRecord>& record) {
+    return with_positions.empty() && !knows_length(record) ? lap::reckoned_length_sd : 0.0;
+}
+
 // A track that nobody has positions of: the first session's laps are its line.
 Result<CommonTrack> reckoned_track(const Sessions& sessions, const std::optional<track::TrackRecord>& record) {
     const Session& first = *sessions.front();
     const auto reckoned = reckoned_session(*first.recording, *first.motion);
     if (!reckoned) return reckoned.error();
-    const bool length_known = record && record->length_m > 0.0;
     const auto line =
-        lap::reckoned_line(*reckoned, length_known ? std::optional<double>(record->length_m) : std::nullopt);
+        lap::reckoned_line(*reckoned, knows_length(record) ? std::optional<double>(record->length_m) : std::nullopt);
     if (!line)
         return about(first, ErrorCode::no_laps, "its laps are too short or too long to be compared",
                      "check the unit of its speed");
@@ -185,8 +193,12 @@ Result<CommonTrack> moved_to_lap_column(CommonTrack common, const Sessions& with
 }
 
 // Lap columns alone are taken to stamp the same timing line; how well a column's is found on a map is not so sure.
+struct Column {
+    bool all_by_column = false;
+    double length_sd = 0.0; // of the line
+};
 Result<Placed> place_reckoned(const std::shared_ptr<const Session>& session, const track::Track& track,
-                              const std::string& other, bool all_by_column, std::uint64_t seed) {
+                              const std::string& other, const Column& column, std::uint64_t seed) {
     const auto reckoned = reckoned_session(*session->recording, *session->motion);
     if (!reckoned) return reckoned.error();
     auto start = lap::start_on_line(*reckoned, track.line);
@@ -194,8 +206,8 @@ Result<Placed> place_reckoned(const std::shared_ptr<const Session>& session, con
         return about(*session, ErrorCode::different_tracks, "its corners are not those of " + other,
                      "choose sessions of the same track and direction");
     if (start->may_be_same) start->station_m = 0.0;
-    if (all_by_column && start->may_be_same) start->sd_m = 0.0;
-    lap::OnLine placed = lap::placed_on_line(*reckoned, track.line, track.frame, *start, seed);
+    if (column.all_by_column && start->may_be_same) start->sd_m = 0.0;
+    lap::OnLine placed = lap::placed_on_line(*reckoned, track.line, track.frame, *start, seed, column.length_sd);
     Placed result{session, std::make_shared<const motion::MotionEstimate>(std::move(placed.motion)), {}};
     result.laps = judged_laps(lap::laps_between(placed.passings_s, *result.motion, track.gate, *session->recording),
                               *result.motion, track.line);
@@ -241,7 +253,8 @@ Result<CommonTrack> place_in_order(const Sessions& sessions, const std::optional
         if (!base::go_on(progress, "placing laps by their cornering",
                          0.8 + 0.2 * static_cast<double>(i) / static_cast<double>(sessions.size())))
             return base::cancelled();
-        auto placed = place_reckoned(sessions[i], common.track, other, with.empty(), i + 1);
+        auto placed =
+            place_reckoned(sessions[i], common.track, other, {with.empty(), line_length_sd(with, record)}, i + 1);
         if (!placed) return placed.error();
         common.sessions.push_back(std::move(placed).value());
     }

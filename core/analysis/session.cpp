@@ -53,7 +53,7 @@ Result<void> find_laps_reckoned(Session& session, const motion::MotionEstimate& 
     const auto line = lap::reckoned_line(*known);
     if (!line)
         return no_laps(recording, "its laps are too short or too long to be laps", "check the unit of its speed");
-    lap::OnLine placed = lap::placed_on_line(*known, *line, motion.frame, {}, 1);
+    lap::OnLine placed = lap::placed_on_line(*known, *line, motion.frame, {}, 1, lap::reckoned_length_sd);
     session.motion = std::make_shared<const motion::MotionEstimate>(std::move(placed.motion));
     session.gate = square_gate(*line, reckoned_gate_half_width_m);
     session.gate_origin = track::recorded_passings(recording)->origin;

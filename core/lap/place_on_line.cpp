@@ -240,7 +240,8 @@ std::vector<double> common_curvature(const Reckoned& session, const Laps& laps, 
 } // namespace
 
 OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line, const motion::LocalFrame& frame,
-                      const Start& start, std::uint64_t seed) {
+                      const Start& start, std::uint64_t seed, double length_sd) {
+    constexpr std::uint64_t lengths_seed = 0x1E26; // any: the same in every session
     const Placing placing = fitted(session, line, start.station_m);
     const motion::MotionEstimate& from = *session.motion;
     const std::vector<double> best_station = stations(placing, best_shifts(placing), from.best);
@@ -250,11 +251,12 @@ OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line,
     placed.motion.best = on_line(placing, from.best, best_station, scales(placing, from.best));
     for (std::size_t d = 0; d < from.draws.size(); ++d) {
         math::NormalStream normals(seed, (1U << 22U) + d);
+        const double length = std::exp(length_sd * math::NormalStream(lengths_seed, d).next());
         std::vector<double> scale = scales(placing, from.draws[d]);
         const std::vector<double> station =
             stations(placing, drawn_shifts(placing, session, start.sd_m, normals), from.draws[d]);
         for (double& factor : scale)
-            factor *= 1.0 + line_error_sd * normals.next();
+            factor *= length * (1.0 + line_error_sd * normals.next());
         placed.motion.draws[d] = on_line(placing, from.draws[d], station, scale);
     }
     return placed;

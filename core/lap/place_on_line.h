@@ -37,10 +37,16 @@ struct Start {
     bool may_be_same = true;
 };
 
-// start: the station of the file's timing line, and how well it is known.  frame: the line's.  Laps whose distance is
-// far from the others' are placed by their distance alone, with the middle lap's scale of speed.
+// Of the length of a line that is a session's own distance: a wheel reads some per cent high or low, as the tyre and
+// the logger's figure for it go, and nothing tells by how much.  Ours, no source.
+inline constexpr double reckoned_length_sd = 0.02;
+
+// start: the station of the file's timing line, and how well it is known.  frame: the line's.  length_sd: how well the
+// line's length is known, as a share of it; what it makes of the speeds is the same in every session.  Laps whose
+// distance is far from the others' are placed by their distance alone, with the middle lap's scale of speed.
 [[nodiscard]] OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line,
-                                    const motion::LocalFrame& frame, const Start& start, std::uint64_t seed);
+                                    const motion::LocalFrame& frame, const Start& start, std::uint64_t seed,
+                                    double length_sd = 0.0);
 
 // Nothing where no place agrees: the session is of another track.
 [[nodiscard]] std::optional<Start> start_on_line(const Reckoned& session, const track::ReferenceLine& line);

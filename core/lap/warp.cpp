@@ -18,8 +18,8 @@ constexpr double knot_spacing_m = 10.0;
 // Variance that the walk gains per metre: slip of 0.3 % that hangs together over 40 m; braking hard, 6 % over 20 m.
 constexpr double rolling_walk_m = 0.003 * 0.003 * 40.0;
 constexpr double braking_walk_m = 0.06 * 0.06 * 20.0;
-// Another line through a corner, by 0.3 m over 30 m, is longer or shorter by that times the curvature.
-constexpr double line_walk_m3 = 0.3 * 0.3 * 30.0;
+// Another line through a corner, by 1 m over 50 m, is longer or shorter by that times the curvature.
+constexpr double line_walk_m3 = 1.0 * 1.0 * 50.0;
 constexpr double distance_course_sd = 0.02;
 constexpr double braking_course_sd = 0.1;
 constexpr double wave_course_sd = 0.01; // a slow wave of the slip, one a lap
@@ -197,17 +197,16 @@ Rest rest_of(const std::vector<double>& left, const std::vector<double>& slope, 
     std::vector<double> steepness(n);
     std::ranges::transform(slope, steepness.begin(), [](double s) { return std::abs(s); });
     const double steep = math::quantile(steepness, 0.75);
-    std::vector<double> there;
-    for (std::size_t i = 0; i < n; ++i)
-        if (steepness[i] >= steep) there.push_back(left[i]);
     const auto products = [&](std::size_t lag) {
         double sum = 0.0;
         for (std::size_t i = 0; i < n; ++i)
             if (steepness[i] >= steep) sum += left[i] * 0.5 * (left[(i + lag) % n] + left[(i + n - lag) % n]);
         return sum;
     };
-    Rest rest{std::pow(std::max(least_rest_mps2, math::robust_sd(there)), 2), step_m};
+    // A mean square, nothing robust: where two drivers' lines part, the fit must not be believed.
     const double own = products(0);
+    const auto places = static_cast<double>(std::ranges::count_if(steepness, [&](double s) { return s >= steep; }));
+    Rest rest{std::max(least_rest_mps2 * least_rest_mps2, own / places), step_m};
     for (std::size_t lag = 1; static_cast<double>(lag) * step_m < longest_rest_m && own > 0.0; ++lag) {
         const double correlation = products(lag) / own;
         if (correlation <= 0.0) break;

@@ -84,6 +84,35 @@ TEST(Warp, DrawsSpreadAsWideAsTheFitErrs) {
     EXPECT_LT(spread, 4.0 * missed);
 }
 
+// Another driver turns in earlier or later here and there: a place that is mistaken for another is told by the spread.
+TEST(Warp, DrawsSpreadAsWideAsOtherLinesMislead) {
+    math::NormalStream normals(21, 1);
+    double squares = 0.0;
+    double count = 0.0;
+    for (std::uint64_t seed = 30; seed < 42; ++seed) {
+        Cornering driven = lap(1.0, 0.3, seed);
+        for (int corner = 0; corner < 3; ++corner) {
+            const double at_m = length_m * 0.5 * std::erfc(normals.next() / std::numbers::sqrt2);
+            const double size = 0.006 * normals.next();
+            for (std::size_t i = 0; i < places; ++i) {
+                const double off = (driven.step_m * static_cast<double>(i) - at_m) / 20.0;
+                driven.lateral_mps2[i] += std::pow(driven.speed_mps[i], 2) * size * off * std::exp(-0.5 * off * off);
+            }
+        }
+        const Warp warp = fit_warp(driven, track());
+        std::vector<double> spread(warp.shift_m.size(), 0.0);
+        for (int draw = 0; draw < 30; ++draw) {
+            const std::vector<double> shift = drawn_shift(warp, 0.0, 0.0, normals);
+            for (std::size_t k = 0; k < shift.size(); ++k)
+                spread[k] += std::pow(shift[k] - warp.shift_m[k], 2) / 30.0;
+        }
+        for (std::size_t k = 1; k + 1 < spread.size(); ++k, count += 1.0)
+            squares += std::pow(warp.shift_m[k] - true_shift(warp.knot_step_m * static_cast<double>(k)), 2) / spread[k];
+    }
+    EXPECT_LT(squares / count, 4.0);
+    EXPECT_GT(squares / count, 0.1);
+}
+
 // The ends are held where the lap is said to begin; that both belong elsewhere is seen.
 TEST(Warp, SeesThatTheLapBeginsElsewhere) {
     std::vector<double> moved(places);
