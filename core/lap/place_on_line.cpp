@@ -117,15 +117,17 @@ std::vector<double> stations(const Placing& placing, const Shifts& shifts, const
     return result;
 }
 
-// Factor on the speeds of a path in each lap: its own distance against the line's length.
-std::vector<double> scales(const Placing& placing, const Path& path) {
+// Factor on the speeds of a path in each lap: its own distance against the line's length, where the wheels roll.
+std::vector<double> scales(const Placing& placing, const Path& path, const Shifts& shifts) {
     const std::vector<double> distance = integrated_distance(path);
     const double usual = placing.line.length_m / placing.laps.middle_m;
     std::vector<double> result;
     for (std::size_t l = 0; l < placing.laps.count(); ++l) {
         const double driven =
             distance_at(path, distance, placing.passings_s[l + 1]) - distance_at(path, distance, placing.passings_s[l]);
-        result.push_back(placing.laps.odd(l) || driven <= 0.0 ? usual : placing.line.length_m / driven);
+        const bool known = !placing.laps.odd(l) && driven > 0.0;
+        result.push_back(known ? placing.line.length_m / driven * rolling_scale(placing.warps[l], shifts.knots[l])
+                               : usual);
     }
     return result;
 }
@@ -244,17 +246,18 @@ OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line,
     constexpr std::uint64_t lengths_seed = 0x1E26; // any: the same in every session
     const Placing placing = fitted(session, line, start.station_m);
     const motion::MotionEstimate& from = *session.motion;
-    const std::vector<double> best_station = stations(placing, best_shifts(placing), from.best);
+    const Shifts best = best_shifts(placing);
+    const std::vector<double> best_station = stations(placing, best, from.best);
     OnLine placed{from, passings_of_line(placing, from.best, best_station),
                   std::abs(placing.warps[placing.laps.middle].correlation), placing.sign < 0.0};
     placed.motion.frame = frame;
-    placed.motion.best = on_line(placing, from.best, best_station, scales(placing, from.best));
+    placed.motion.best = on_line(placing, from.best, best_station, scales(placing, from.best, best));
     for (std::size_t d = 0; d < from.draws.size(); ++d) {
         math::NormalStream normals(seed, (1U << 22U) + d);
         const double length = std::exp(length_sd * math::NormalStream(lengths_seed, d).next());
-        std::vector<double> scale = scales(placing, from.draws[d]);
-        const std::vector<double> station =
-            stations(placing, drawn_shifts(placing, session, start.sd_m, normals), from.draws[d]);
+        const Shifts shifts = drawn_shifts(placing, session, start.sd_m, normals);
+        std::vector<double> scale = scales(placing, from.draws[d], shifts);
+        const std::vector<double> station = stations(placing, shifts, from.draws[d]);
         for (double& factor : scale)
             factor *= length * (1.0 + line_error_sd * normals.next());
         placed.motion.draws[d] = on_line(placing, from.draws[d], station, scale);

@@ -70,6 +70,20 @@ Course wave_course(std::size_t steps, double knot_step_m, double begin) {
     return course;
 }
 
+std::vector<double> rolling_shares(const Cornering& lap, std::size_t knots) {
+    const std::vector<double> brakes = braking(lap);
+    std::vector<double> sum(knots - 1, 0.0);
+    std::vector<double> count(knots - 1, 0.0);
+    for (std::size_t i = 0; i < lap.size(); ++i) {
+        const std::size_t k = i * sum.size() / lap.size();
+        sum[k] += 1.0 - brakes[i];
+        count[k] += 1.0;
+    }
+    for (std::size_t k = 0; k < sum.size(); ++k)
+        sum[k] = count[k] > 0.0 ? sum[k] / count[k] : 0.0;
+    return sum;
+}
+
 // The shift beforehand.
 SlipPrior prior_of(const Cornering& lap, std::size_t knots) {
     const std::size_t steps = knots - 1;
@@ -282,6 +296,7 @@ Warp unfitted(const Cornering& lap, const Before& before) {
     const std::size_t knots = before.prior.variance_m2.size() + 1;
     warp.knot_step_m = lap.length_m() / static_cast<double>(knots - 1);
     warp.shift_m.assign(knots, 0.0);
+    warp.rolling = rolling_shares(lap, knots);
     warp.cases = cases_of(before, nothing_seen(before.prior)).cases;
     warp.start_sd_m = start_sd_m;
     return warp;
@@ -310,6 +325,16 @@ std::vector<double> drawn_shift(const Warp& warp, double start_m, double end_m, 
     while (drawn + 1 < warp.cases.size() && left >= warp.cases[drawn].chance)
         left -= warp.cases[drawn++].chance;
     return drawn_slip(warp.cases[drawn].slip, start_m, end_m, normals);
+}
+
+double rolling_scale(const Warp& warp, std::span<const double> shift_m) {
+    double gained = 0.0;
+    double rolled = 0.0;
+    for (std::size_t k = 0; k < warp.rolling.size(); ++k) {
+        gained += warp.rolling[k] * (shift_m[k + 1] - shift_m[k]);
+        rolled += warp.rolling[k] * warp.knot_step_m;
+    }
+    return rolled > 0.0 ? 1.0 + gained / rolled : 1.0;
 }
 
 Offset best_offset(const Cornering& lap, std::span<const double> curvature_per_m) {

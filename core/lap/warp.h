@@ -31,6 +31,7 @@ struct Warp {
 
     double knot_step_m = 0.0;
     std::vector<double> shift_m; // at the knots, 0 at the first and at the last (the passings of the gate)
+    std::vector<double> rolling; // of the steps between them, the share that is not braked, 0..1
     std::vector<Case> cases;
     // By how much both ends together would lie better, were they not held, and how well that is known.
     double start_m = 0.0;
@@ -51,6 +52,10 @@ struct Warp {
 
 // Linear between the knots.
 [[nodiscard]] double shift_at(const Warp& warp, std::span<const double> shift_m, double distance_m);
+
+// Way over the distance of the wheels where they are not braked: braked wheels are short of some way, and a lap that is
+// brought to its length as a whole makes it up elsewhere.
+[[nodiscard]] double rolling_scale(const Warp& warp, std::span<const double> shift_m);
 
 // By how much a lap's grid must be moved on so that its cornering agrees best with the closed curvature, metres in
 // -length/2..length/2, and how well it then agrees (correlation, its sign taken off).
