@@ -65,8 +65,11 @@ void add_setups(CLI::App& app, Arguments& arguments) {
     app.add_option("--mass-a", arguments.mass_a_kg, "mass of A in kg, with driver and fuel")->check(mass);
     app.add_option("--mass-b", arguments.mass_b_kg, "mass of B in kg")->check(mass);
     const std::map<std::string, causes::Side> sides{{"a", causes::Side::a}, {"b", causes::Side::b}};
-    app.add_option("--my-car", arguments.my_car, "a or b: whom \"try next\" speaks to (default: both)")
+    app.add_option("--my-car", arguments.my_car,
+                   "a or b: whom \"try next\" speaks to (default: the car that the book knows as yours, else both)")
         ->transform(CLI::CheckedTransformer(sides, CLI::ignore_case));
+    app.add_option("--book", arguments.book.book_file, "the book that knows it (default: your own)")
+        ->check([](const std::string& file) { return file.empty() ? "the file's name is empty" : std::string(); });
 }
 
 } // namespace

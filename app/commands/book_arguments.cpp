@@ -63,6 +63,13 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
     rename->add_flag("--unite", arguments.unite, "where another has the new name already: the two are one");
     add_json(*rename, arguments);
 
+    CLI::App* mine = add_one(*book, arguments, BookCommand::my_car, "my-car",
+                             "which car is yours, so that \"try next\" speaks to its driver; with a name: this one is");
+    mine->add_option("car", arguments.my_car.car, "its name");
+    mine->add_option("--driver", arguments.my_car.driver, "your name, where others drive such a car too");
+    mine->add_flag("--forget", arguments.forget, "none is")->excludes("car")->excludes("--driver");
+    add_json(*mine, arguments);
+
     CLI::App* date = add_one(*book, arguments, BookCommand::date, "date", "when a session was driven");
     date->add_option("session", arguments.session, "its id as the list has it")->required();
     date->add_option("when", arguments.date_text, "as 2026-05-16 or \"2026-05-16 10:20\" (UTC)")->required();

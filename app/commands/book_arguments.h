@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/book/search.h"
+#include "core/car/names.h"
 
 #include <cstdint>
 #include <string>
@@ -20,6 +21,7 @@ enum class BookCommand {
     figures,
     pairings,
     rename,
+    my_car,
     date,
     remove,
     restore,
@@ -42,6 +44,8 @@ struct BookArguments {
     std::string old_name;
     std::string new_name;
     bool unite = false;
+    car::Names my_car;        // to be kept; both empty: only told
+    bool forget = false;      // it
     std::int64_t session = 0; // that gets a date
     std::string date_text;
     std::vector<std::string> files;

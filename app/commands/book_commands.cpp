@@ -2,7 +2,9 @@
 #include "app/commands/book_commands.h"
 
 #include "app/commands/book_text.h"
+#include "app/commands/my_car.h"
 #include "app/commands/output_file.h"
+#include "app/commands/own_book.h"
 #include "app/commands/recipes.h"
 #include "core/analysis/common_track.h"
 #include "core/analysis/known_track.h"
@@ -12,7 +14,6 @@
 #include "core/book/tracks.h"
 #include "core/import/day.h"
 
-#include <cstdlib>
 #include <filesystem>
 #include <ostream>
 
@@ -28,26 +29,12 @@ int refused(const Error& error, std::ostream& err) {
     return 1;
 }
 
-// Where the window keeps it too (XDG Base Directory Specification 0.8: $XDG_DATA_HOME, else ~/.local/share).
-Result<std::string> own_book() {
-    const auto variable = [](const char* name) {
-        const char* const value = std::getenv(name);
-        return std::filesystem::path(value ? value : "");
-    };
-    std::filesystem::path data = variable("XDG_DATA_HOME");
-    if (!data.is_absolute()) data = variable("HOME").empty() ? "" : variable("HOME") / ".local/share";
-    if (!data.is_absolute())
-        return Error{
-            ErrorCode::book_not_usable, {}, "there is no home folder to keep a book in", "name one with --book"};
-    return (data / book::usual_file).string();
-}
-
 Result<std::string> file_of(const BookArguments& arguments) {
     return arguments.book_file.empty() ? own_book() : Result<std::string>(arguments.book_file);
 }
 
 bool begins_a_book(BookCommand command) {
-    return command == BookCommand::add || command == BookCommand::merge;
+    return command == BookCommand::add || command == BookCommand::merge || command == BookCommand::my_car;
 }
 
 Result<book::Book> open(const BookArguments& arguments) {
@@ -332,6 +319,8 @@ int run_book(const BookArguments& arguments, std::ostream& out, std::ostream& er
         return for_each_session(arguments, book, &book::restore_session, "is in the book again", out, err);
     case BookCommand::date:
         return put_date(arguments, book, out, err);
+    case BookCommand::my_car:
+        return run_my_car(arguments, book, out, err);
     case BookCommand::rename:
         return rename(arguments, book, out, err);
     case BookCommand::add:

@@ -3,6 +3,7 @@
 
 #include "app/commands/driving_text.h"
 #include "app/commands/json_parts.h"
+#include "app/commands/json_text.h"
 #include "app/commands/table_text.h"
 #include "core/base/number_text.h"
 #include "core/findings/cause_display.h"
@@ -195,8 +196,8 @@ std::string cars_table(const Explanation& e, UnitSystem units) {
 
 } // namespace
 
-std::string causes_json(const Explanation& explanation, const std::vector<findings::Finding>& findings,
-                        const std::vector<recording::Warning>& warnings) {
+std::string causes_json(const analysis::Pairing& pairing, const Explanation& explanation,
+                        const std::vector<findings::Finding>& findings, std::optional<causes::Side> my_car) {
     ordered_json segments = ordered_json::array();
     for (const causes::SegmentRow& s : explanation.segments)
         segments.push_back(segment_json(s, explanation.per_kilogram));
@@ -205,7 +206,10 @@ std::string causes_json(const Explanation& explanation, const std::vector<findin
     ordered_json list = ordered_json::array();
     for (const findings::Finding& f : findings)
         list.push_back(finding_json(f));
-    return document_text({{"sentence", findings::causes_sentence(explanation)},
+    return document_text({{"a", side_json(pairing.a)},
+                          {"b", side_json(pairing.b)},
+                          {"my_car", my_car ? ordered_json(*my_car == causes::Side::a ? "a" : "b") : nullptr},
+                          {"sentence", findings::causes_sentence(explanation)},
                           {"per_kilogram", explanation.per_kilogram},
                           {"cars",
                            {{"a", car_json(explanation.car_a, explanation.forces_a)},
@@ -216,12 +220,13 @@ std::string causes_json(const Explanation& explanation, const std::vector<findin
                            {{"a", sensitivities_json(explanation.sensitivities_a)},
                             {"b", sensitivities_json(explanation.sensitivities_b)}}},
                           {"findings", list},
-                          {"warnings", all_warnings(explanation, warnings)}});
+                          {"warnings", all_warnings(explanation, pairing.warnings)}});
 }
 
-std::string causes_table(const Explanation& explanation, const std::vector<findings::Finding>& findings,
-                         const std::vector<recording::Warning>& warnings, UnitSystem units) {
-    std::string text = findings::causes_sentence(explanation) + "\n\n";
+std::string causes_table(const analysis::Pairing& pairing, const Explanation& explanation,
+                         const std::vector<findings::Finding>& findings, std::optional<causes::Side> my_car,
+                         UnitSystem units) {
+    std::string text = both_sides(pairing) + "\n" + findings::causes_sentence(explanation) + "\n\n";
     std::vector<std::vector<std::string>> rows{
         {"won by, s", "measured", "tyre grip", "downforce", "drag", "power", "mass", "driver & rest"}};
     for (const causes::SegmentRow& s : explanation.segments)
@@ -242,13 +247,14 @@ std::string causes_table(const Explanation& explanation, const std::vector<findi
                 text += std::string(letter) + " with " + s.what + ": " + findings::lap_change_text(s.prediction.lap) +
                         " a lap\n";
     text += "\n";
+    if (my_car) text += std::string("\"Try next\" speaks to ") + (*my_car == causes::Side::a ? "A.\n" : "B.\n");
     for (std::size_t i = 0; i < std::min<std::size_t>(3, findings.size()); ++i) {
         text += base::integer_text(static_cast<std::int64_t>(i) + 1) + ". " + findings[i].claim + "\n";
         if (!findings[i].evidence.empty()) text += "   " + findings[i].evidence + "\n";
         if (!findings[i].try_next.empty()) text += "   Try next. " + findings[i].try_next + "\n";
     }
-    if (!warnings.empty() || !explanation.warnings.empty()) text += "\nto keep in mind\n";
-    for (const recording::Warning& w : warnings)
+    if (!pairing.warnings.empty() || !explanation.warnings.empty()) text += "\nto keep in mind\n";
+    for (const recording::Warning& w : pairing.warnings)
         text += "  " + w.message + "\n";
     for (const std::string& words : explanation.warnings)
         text += "  " + words + "\n";

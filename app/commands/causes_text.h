@@ -7,16 +7,18 @@
 #include "core/causes/explanation.h"
 #include "core/findings/findings.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace lapwright::commands {
 
-[[nodiscard]] std::string causes_json(const causes::Explanation& explanation,
+// my_car: whom "try next" of the findings speaks to; absent: both.
+[[nodiscard]] std::string causes_json(const analysis::Pairing& pairing, const causes::Explanation& explanation,
                                       const std::vector<findings::Finding>& findings,
-                                      const std::vector<recording::Warning>& warnings);
-[[nodiscard]] std::string causes_table(const causes::Explanation& explanation,
+                                      std::optional<causes::Side> my_car);
+[[nodiscard]] std::string causes_table(const analysis::Pairing& pairing, const causes::Explanation& explanation,
                                        const std::vector<findings::Finding>& findings,
-                                       const std::vector<recording::Warning>& warnings, base::UnitSystem units);
+                                       std::optional<causes::Side> my_car, base::UnitSystem units);
 
 } // namespace lapwright::commands

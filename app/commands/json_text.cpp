@@ -55,15 +55,6 @@ ordered_json session_json(const analysis::Session& session) {
             {"laps", laps}};
 }
 
-ordered_json side_json(const analysis::Side& side) {
-    return {{"file", side.session->recording->source_file},
-            {"driver", text_or_null(side.session->recording->driver)},
-            {"car", text_or_null(side.session->recording->car)},
-            {"lap", side.lap.number},
-            {"time_s", side.trace.best.lap_time_s()},
-            {"time_sd_s", maybe_json(side.lap.time_sd_s)}};
-}
-
 void add_repeatability(ordered_json& out, const comparison::Repeatability& r) {
     out["mean_difference_s"] = maybe_json(r.mean_difference_s);
     out["mean_difference_low_s"] = maybe_json(r.low_s);
@@ -119,6 +110,15 @@ ordered_json trace_json(const analysis::Pairing& pairing) {
 }
 
 } // namespace
+
+ordered_json side_json(const analysis::Side& side) {
+    return {{"file", side.session->recording->source_file},
+            {"driver", text_or_null(side.session->recording->driver)},
+            {"car", text_or_null(side.session->recording->car)},
+            {"lap", side.lap.number},
+            {"time_s", side.trace.best.lap_time_s()},
+            {"time_sd_s", maybe_json(side.lap.time_sd_s)}};
+}
 
 std::string laps_json(const std::vector<std::shared_ptr<const analysis::Session>>& sessions) {
     ordered_json list = ordered_json::array();

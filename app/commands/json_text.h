@@ -5,11 +5,14 @@
 #include "core/analysis/analysis.h"
 
 #include <memory>
+#include <nlohmann/json.hpp>
 #include <string>
 #include <vector>
 
 namespace lapwright::commands {
 
+// File, names, lap and time of one side.
+[[nodiscard]] nlohmann::ordered_json side_json(const analysis::Side& side);
 [[nodiscard]] std::string laps_json(const std::vector<std::shared_ptr<const analysis::Session>>& sessions);
 [[nodiscard]] std::string compare_json(const analysis::Pairing& pairing);
 

@@ -1,26 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/analysis/run.h"
 #include "app/commands/arguments.h"
 #include "app/commands/book_commands.h"
 #include "app/commands/causes_text.h"
 #include "app/commands/commands.h"
 #include "app/commands/json_text.h"
+#include "app/commands/my_car.h"
 #include "app/commands/output_file.h"
 #include "app/commands/recipes.h"
+#include "app/commands/sessions.h"
 #include "app/commands/table_text.h"
 #include "app/commands/trial_text.h"
 #include "core/analysis/explain.h"
 #include "core/analysis/findings_of.h"
 #include "core/analysis/sheet_material.h"
 #include "core/base/plain_text.h"
+#include "core/car/setup_beside.h"
 #include "core/sheet/html_sheet.h"
 #include "core/sheet/tables.h"
 
 #include <algorithm>
 #include <array>
 #include <exception>
-#include <filesystem>
-#include <future>
 #include <new>
 #include <ostream>
 #include <sstream>
@@ -30,7 +30,6 @@ namespace lapwright::commands {
 namespace {
 
 using base::Result;
-using SessionPointer = std::shared_ptr<const analysis::Session>;
 
 // Words that never open the window.
 constexpr std::array<std::string_view, 10> of_the_command_line{"book",   "recipe", "trial",     "laps",   "compare",
@@ -39,22 +38,6 @@ constexpr std::array<std::string_view, 10> of_the_command_line{"book",   "recipe
 int refuse(const base::Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
     return 1;
-}
-
-Result<std::optional<track::TrackRecord>> track_of(const Arguments& arguments) {
-    if (arguments.track_file.empty()) return std::optional<track::TrackRecord>();
-    auto record = track::read_track_record(arguments.track_file);
-    if (!record) return record.error();
-    return std::optional(std::move(record).value());
-}
-
-// A session of one of the files, read with the recipe that was made for its shape.
-Result<SessionPointer> load(const std::string& file, const std::vector<import::KeptRecipe>& recipes,
-                            const std::optional<track::TrackRecord>& record) {
-    analysis::SessionOptions options;
-    options.track = record;
-    options.import.recipe = import::recipe_for(file, recipes);
-    return analysis::load_session(file, options);
 }
 
 int run_laps(const Arguments& arguments, std::ostream& out, std::ostream& err) {
@@ -66,10 +49,16 @@ int run_laps(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     int status = 0;
     // A bad file keeps none of the others out.
     for (const std::string& file : arguments.files) {
-        if (auto session = load(file, *recipes, *record))
-            sessions.push_back(std::move(session).value());
-        else
+        std::string notes;
+        const auto setup = setup_of(file, {}, notes);
+        if (!setup) return refuse(setup.error(), err);
+        auto session = load(file, *setup, *recipes, *record);
+        if (!session) {
             status = refuse(session.error(), err);
+            continue;
+        }
+        sessions.push_back(std::move(session).value());
+        err << notes;
     }
     for (const SessionPointer& session : sessions)
         if (session->why_no_laps) err << base::one_line(*session->why_no_laps) << "\n";
@@ -78,74 +67,43 @@ int run_laps(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     return status;
 }
 
-// Both sessions, compared as the arguments say.
-Result<std::shared_ptr<const analysis::Pairing>> pairing_of(const Arguments& arguments) {
-    const auto record = track_of(arguments);
-    if (!record) return record.error();
-    const auto recipes = recipes_for(arguments.recipe_files, arguments.files);
-    if (!recipes) return recipes.error();
-    std::error_code not_there; // reading says so
-    const bool same_file = arguments.files[1] == arguments.files[0] ||
-                           std::filesystem::equivalent(arguments.files[0], arguments.files[1], not_there);
-    // Both at once: a machine in the trailer has two cores at least.
-    std::future<Result<SessionPointer>> loading_b;
-    if (!same_file)
-        loading_b = std::async(std::launch::async, [&] { return load(arguments.files[1], *recipes, *record); });
-    const auto a = load(arguments.files[0], *recipes, *record);
-    const auto b = same_file ? a : loading_b.get();
-    if (!a) return a.error();
-    if (!b) return b.error();
-    return analysis::compare(*a, *b, {arguments.lap_a, arguments.lap_b, *record, arguments.step_m});
-}
-
 int run_compare(const Arguments& arguments, std::ostream& out, std::ostream& err) {
-    const auto pairing = pairing_of(arguments);
-    if (!pairing) return refuse(pairing.error(), err);
+    const auto compared = pairing_of(arguments);
+    if (!compared) return refuse(compared.error(), err);
+    const analysis::Pairing& pairing = *compared->pairing;
+    err << compared->notes;
     if (arguments.csv)
-        out << sheet::csv_text(sheet::segments_table((*pairing)->comparison.segments, arguments.units));
+        out << sheet::csv_text(sheet::segments_table(pairing.comparison.segments, arguments.units));
     else
-        out << (arguments.json ? compare_json(**pairing) : compare_table(**pairing, arguments.units));
+        out << (arguments.json ? compare_json(pairing) : compare_table(pairing, arguments.units));
     return 0;
 }
 
-// The sheet that was named, with the mass that was named; an empty one where there is none.
-Result<car::SetupSheet> setup_of(const std::string& file, std::optional<double> mass_kg) {
-    car::SetupSheet sheet;
-    if (!file.empty()) {
-        auto read = car::read_setup_sheet(file);
-        if (!read) return read.error();
-        sheet = std::move(read).value();
-    }
-    if (mass_kg) sheet.mass = car::Mass{*mass_kg};
-    return sheet;
-}
-
-// Both setup sheets of the arguments, as the causes are reckoned with.
-Result<analysis::CausesOptions> setups_of(const Arguments& arguments) {
-    auto setup_a = setup_of(arguments.setup_a, arguments.mass_a_kg);
-    if (!setup_a) return setup_a.error();
-    auto setup_b = setup_of(arguments.setup_b, arguments.mass_b_kg);
-    if (!setup_b) return setup_b.error();
+auto explanation_of(const PairingWithSetups& compared) {
     analysis::CausesOptions options;
-    options.setup_a = std::move(setup_a).value();
-    options.setup_b = std::move(setup_b).value();
-    return options;
+    options.setup_a = compared.setup_a;
+    options.setup_b = compared.setup_b;
+    return analysis::explain(*compared.pairing, options);
 }
 
 int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err) {
-    const auto options = setups_of(arguments);
-    if (!options) return refuse(options.error(), err);
-    const auto pairing = pairing_of(arguments);
-    if (!pairing) return refuse(pairing.error(), err);
-    const auto explanation = analysis::explain(**pairing, *options);
+    const auto compared = pairing_of(arguments);
+    if (!compared) return refuse(compared.error(), err);
+    const analysis::Pairing& pairing = *compared->pairing;
+    const auto explanation = explanation_of(*compared);
     if (!explanation) return refuse(explanation.error(), err);
     if (arguments.csv) {
+        err << compared->notes;
         out << sheet::csv_text(sheet::causes_table(**explanation));
         return 0;
     }
-    const auto found = analysis::findings_of(**pairing, explanation->get(), arguments.units, arguments.my_car);
-    out << (arguments.json ? causes_json(**explanation, found, (*pairing)->warnings)
-                           : causes_table(**explanation, found, (*pairing)->warnings, arguments.units));
+    std::string notes = compared->notes;
+    const auto my_car = my_car_of(arguments, pairing, notes);
+    if (!my_car) return refuse(my_car.error(), err);
+    err << notes;
+    const auto found = analysis::findings_of(pairing, explanation->get(), arguments.units, *my_car);
+    out << (arguments.json ? causes_json(pairing, **explanation, found, *my_car)
+                           : causes_table(pairing, **explanation, found, *my_car, arguments.units));
     return 0;
 }
 
@@ -153,6 +111,8 @@ int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err)
 std::vector<std::string> inputs_of(const Arguments& arguments) {
     std::vector<std::string> inputs = arguments.files;
     inputs.insert(inputs.end(), {arguments.track_file, arguments.setup_a, arguments.setup_b});
+    for (const std::string& file : arguments.files)
+        inputs.push_back(car::setup_path_beside(file));
     inputs.insert(inputs.end(), arguments.recipe_files.begin(), arguments.recipe_files.end());
     return inputs;
 }
@@ -167,36 +127,28 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
     if (const auto problem =
             refused_output(arguments.out_file, inputs_of(arguments), html ? Renews::html_sheet : Renews::pdf_sheet))
         return refuse(*problem, err);
-    const auto options = setups_of(arguments);
-    if (!options) return refuse(options.error(), err);
-    const auto pairing = pairing_of(arguments);
-    if (!pairing) return refuse(pairing.error(), err);
+    const auto compared = pairing_of(arguments);
+    if (!compared) return refuse(compared.error(), err);
     analysis::SheetExtras extras;
-    extras.setup_a = options->setup_a;
-    extras.setup_b = options->setup_b;
-    extras.my_car = arguments.my_car;
+    extras.setup_a = compared->setup_a;
+    extras.setup_b = compared->setup_b;
+    std::string notes = compared->notes;
+    const auto my_car = my_car_of(arguments, *compared->pairing, notes);
+    if (!my_car) return refuse(my_car.error(), err);
+    extras.my_car = *my_car;
     // Two laps make a sheet even where nothing can be learned of the cars; it then says less, and so does this.
-    const auto explanation = analysis::explain(**pairing, *options);
+    const auto explanation = explanation_of(*compared);
     if (explanation)
         extras.explanation = explanation->get();
     else
-        err << base::one_line(explanation.error()) << "; the sheet is without causes\n";
-    const sheet::Sheet sheet = analysis::debrief_sheet(**pairing, arguments.units, LAPWRIGHT_VERSION, extras);
+        notes += base::one_line(explanation.error()) + "; the sheet is without causes\n";
+    const sheet::Sheet sheet = analysis::debrief_sheet(*compared->pairing, arguments.units, LAPWRIGHT_VERSION, extras);
     const auto problem =
         html ? sheet::write_html_sheet(sheet, arguments.out_file, {arguments.us_letter, arguments.all_segments})
              : write_sheet(sheet, {arguments.out_file, arguments.us_letter, arguments.all_segments});
     if (problem) return refuse(*problem, err);
-    err << arguments.out_file << " is written\n";
+    err << notes << arguments.out_file << " is written\n";
     return 0;
-}
-
-// The setup sheet FILE.setup.json that lies beside a session, which is told; else one that says nothing.
-car::SetupSheet setup_beside(const std::string& file, std::ostream& err) {
-    const std::string path = std::filesystem::path(file).replace_extension(".setup.json").string();
-    auto sheet = car::read_setup_sheet(path);
-    if (!sheet) return {};
-    err << file << ": its setup is read from " << path << ", which lies beside it\n";
-    return std::move(sheet).value();
 }
 
 int run_trial(const Arguments& arguments, std::ostream& out, std::ostream& err) {
@@ -205,14 +157,18 @@ int run_trial(const Arguments& arguments, std::ostream& out, std::ostream& err) 
     const auto recipes = recipes_for(arguments.recipe_files, arguments.files);
     if (!recipes) return refuse(recipes.error(), err);
     std::vector<analysis::TrialSession> sessions;
+    std::string notes;
     for (std::size_t i = 0; i < arguments.files.size(); ++i) {
-        auto session = load(arguments.files[i], *recipes, *record);
+        auto setup = setup_of(arguments.files[i], {}, notes);
+        if (!setup) return refuse(setup.error(), err);
+        auto session = load(arguments.files[i], *setup, *recipes, *record);
         if (!session) return refuse(session.error(), err);
         const bool changed = std::ranges::find(arguments.changed, i + 1) != arguments.changed.end();
-        sessions.push_back({std::move(session).value(), changed, setup_beside(arguments.files[i], err)});
+        sessions.push_back({std::move(session).value(), changed, std::move(setup).value()});
     }
     const auto report = analysis::run_trial(sessions, *record);
     if (!report) return refuse(report.error(), err);
+    err << notes;
     out << (arguments.json ? trial_json(*report) : trial_table(*report));
     return 0;
 }

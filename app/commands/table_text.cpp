@@ -127,8 +127,12 @@ std::string laps_table(const std::vector<std::shared_ptr<const analysis::Session
     return text;
 }
 
+std::string both_sides(const analysis::Pairing& pairing) {
+    return "A  " + title(pairing.a) + "\nB  " + title(pairing.b) + "\n";
+}
+
 std::string compare_table(const analysis::Pairing& pairing, UnitSystem units) {
-    std::string text = "A  " + title(pairing.a) + "\nB  " + title(pairing.b) + "\n";
+    std::string text = both_sides(pairing);
     if (!pairing.track.name.empty()) text += pairing.track.name + ", ";
     text += base::figure_with_unit(pairing.track.line.length_m, Quantity::length, units, 0) + " from line to line\n\n";
     const findings::Headline& headline = pairing.headline;

@@ -12,6 +12,8 @@
 namespace lapwright::commands {
 
 [[nodiscard]] std::string laps_table(const std::vector<std::shared_ptr<const analysis::Session>>& sessions);
+// "A  Ylva Torrance — Plover, lap 3, 1:30.43 ±0.02", a line each.
+[[nodiscard]] std::string both_sides(const analysis::Pairing& pairing);
 [[nodiscard]] std::string compare_table(const analysis::Pairing& pairing, base::UnitSystem units);
 
 // Columns padded to their widest cell (counted in characters, not bytes); the first `left` columns are aligned left,

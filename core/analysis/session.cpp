@@ -4,6 +4,7 @@
 #include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
 #include "core/analysis/stages.h"
+#include "core/car/names.h"
 #include "core/lap/file_laps.h"
 #include "core/lap/find_laps.h"
 #include "core/lap/trace_lap.h"
@@ -178,10 +179,8 @@ const lap::Lap* Session::fastest() const {
 }
 
 std::string Session::title() const {
-    if (recording->driver.empty() && recording->car.empty())
-        return std::filesystem::path(recording->source_file).filename().string();
-    if (recording->driver.empty() || recording->car.empty()) return recording->driver + recording->car;
-    return recording->driver + " — " + recording->car;
+    const std::string names = car::title_of({recording->driver, recording->car});
+    return names.empty() ? std::filesystem::path(recording->source_file).filename().string() : names;
 }
 
 Result<std::shared_ptr<const Session>> understand(recording::Recording recording, const SessionOptions& options,
@@ -201,7 +200,9 @@ Result<std::shared_ptr<const Session>> load_session(const std::string& path, con
                                                     const base::Progress& progress) {
     auto recording = import::import_file(path, options.import, progress);
     if (!recording) return recording.error();
-    return understand(std::move(recording).value(), options, progress);
+    recording::Recording named = std::move(recording).value();
+    car::take_names(named, options.setup);
+    return understand(std::move(named), options, progress);
 }
 
 } // namespace lapwright::analysis

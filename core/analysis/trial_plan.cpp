@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/trial_plan.h"
 
+#include "core/base/plain_text.h"
+#include "core/car/names.h"
 #include "core/car/setup_change.h"
 
 #include <algorithm>
-#include <cctype>
 #include <numeric>
 
 namespace lapwright::analysis {
@@ -12,41 +13,21 @@ namespace {
 
 constexpr double overlap_s = 2.0; // clocks of two files may differ so much
 
-std::string plain(std::string_view name) {
-    const auto first = name.find_first_not_of(" \t");
-    if (first == std::string_view::npos) return {};
-    std::string text(name.substr(first, name.find_last_not_of(" \t") - first + 1));
-    std::ranges::transform(text, text.begin(), [](unsigned char c) {
-        return c < 128 ? static_cast<char>(std::tolower(c)) : static_cast<char>(c);
-    });
-    return text;
-}
-
 base::Error no_trial(std::string what, const char* remedy) {
     return {base::ErrorCode::cannot_be_computed, {}, std::move(what), remedy};
 }
 
-std::string name_of(const PlannedRun& run, std::string recording::Recording::* member,
-                    std::string car::SetupSheet::* in_setup) {
-    const std::string& name = run.recording->*member;
-    return name.empty() && in_setup != nullptr ? run.setup.*in_setup : name;
-}
+using NameOf = std::string (*)(const PlannedRun&);
 
 // The first two runs whose names are known and differ.
-std::optional<base::Error> differing(const std::vector<PlannedRun>& runs, const char* what,
-                                     std::string recording::Recording::* member,
-                                     std::string car::SetupSheet::* in_setup) {
-    const PlannedRun* first = nullptr;
+std::optional<base::Error> differing(const std::vector<PlannedRun>& runs, const char* what, NameOf name_of) {
+    std::string first;
     for (const PlannedRun& run : runs) {
-        const std::string name = name_of(run, member, in_setup);
-        if (plain(name).empty()) continue;
-        if (first == nullptr) {
-            first = &run;
-            continue;
-        }
-        const std::string other = name_of(*first, member, in_setup);
-        if (plain(other) != plain(name))
-            return no_trial(std::string("these are two ") + what + ", \"" + other + "\" and \"" + name + "\"",
+        const std::string name = name_of(run);
+        if (first.empty())
+            first = name;
+        else if (!name.empty() && !base::same_name(name, first))
+            return no_trial(std::string("these are two ") + what + ", \"" + first + "\" and \"" + name + "\"",
                             "a trial tells of a change of one car with one driver on one track: leave one of them out");
     }
     return std::nullopt;
@@ -72,10 +53,12 @@ std::optional<base::Error> at_one_time(const std::vector<PlannedRun>& runs) {
 } // namespace
 
 std::optional<base::Error> why_no_trial(const std::vector<PlannedRun>& runs) {
-    using recording::Recording;
-    if (auto error = differing(runs, "cars", &Recording::car, &car::SetupSheet::car)) return error;
-    if (auto error = differing(runs, "drivers", &Recording::driver, &car::SetupSheet::driver)) return error;
-    if (auto error = differing(runs, "tracks", &Recording::track, nullptr)) return error;
+    const auto car = [](const PlannedRun& run) { return car::names_of(*run.recording, run.setup).car; };
+    const auto driver = [](const PlannedRun& run) { return car::names_of(*run.recording, run.setup).driver; };
+    const auto track = [](const PlannedRun& run) { return base::plain_name(run.recording->track); };
+    if (auto error = differing(runs, "cars", car)) return error;
+    if (auto error = differing(runs, "drivers", driver)) return error;
+    if (auto error = differing(runs, "tracks", track)) return error;
     return at_one_time(runs);
 }
 

@@ -11,6 +11,22 @@ std::string without_controls(std::string_view text) {
     return plain;
 }
 
+std::string_view trimmed(std::string_view text) {
+    constexpr std::string_view blanks = " \t\r\n";
+    const auto first = text.find_first_not_of(blanks);
+    if (first == std::string_view::npos) return {};
+    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
+}
+
+std::string plain_name(std::string_view name) {
+    return std::string(trimmed(without_controls(name)));
+}
+
+bool same_name(std::string_view one, std::string_view other) {
+    const auto small = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
+    return std::ranges::equal(trimmed(one), trimmed(other), {}, small, small);
+}
+
 std::string printable_lines(std::string_view text) {
     std::string plain;
     plain.reserve(text.size());

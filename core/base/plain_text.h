@@ -15,6 +15,13 @@ namespace lapwright::base {
 // (U+0080 to U+009F, which some terminals obey like an escape) becomes a blank.
 [[nodiscard]] std::string printable_lines(std::string_view text);
 
+// Without blanks and line breaks around it.
+[[nodiscard]] std::string_view trimmed(std::string_view text);
+// A name as it is kept: no control characters, no blanks around it.
+[[nodiscard]] std::string plain_name(std::string_view name);
+// "Plover" and " plover": without regard to ASCII case and to blanks around them.
+[[nodiscard]] bool same_name(std::string_view one, std::string_view other);
+
 // Characters, not bytes.
 [[nodiscard]] std::size_t count_characters(std::string_view text);
 

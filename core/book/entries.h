@@ -37,7 +37,8 @@ struct SessionDetails {
     std::string track = {};
     std::optional<double> start_unix_s = {};
     std::string conditions = {}; // in words: "dry, light wind from the west"
-    car::SetupSheet setup = {};  // tyre and weather figures are in it
+    // Tyre and weather figures are in it.  Where it names driver and car, it reads back with those of the session.
+    car::SetupSheet setup = {};
 };
 
 // One row of a list of sessions.

@@ -1,30 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/names.h"
 
-#include "core/base/plain_text.h"
-
-#include <algorithm>
-
 namespace lapwright::book {
 
 std::string table_text(NameTable table) {
     return table == NameTable::driver ? "driver" : table == NameTable::car ? "car" : "track";
-}
-
-std::string_view trimmed(std::string_view text) {
-    constexpr std::string_view blanks = " \t\r\n";
-    const auto first = text.find_first_not_of(blanks);
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
-}
-
-std::string plain_name(std::string_view name) {
-    return std::string(trimmed(base::without_controls(name)));
-}
-
-bool same_name(std::string_view one, std::string_view other) {
-    const auto small = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
-    return std::ranges::equal(trimmed(one), trimmed(other), {}, small, small);
 }
 
 std::optional<std::int64_t> id_of_name(Database& database, NameTable table, std::string_view name) {

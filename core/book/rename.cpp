@@ -93,6 +93,13 @@ std::optional<Found> find(Database& database, NameTable table, const std::string
     return found;
 }
 
+// Whether the person's own car had the name.
+bool rename_my_car(Database& database, NameTable table, const std::string& from, const std::string& to) {
+    if (table == NameTable::track) return false;
+    database.run("UPDATE my_car SET " + table_text(table) + " = ? WHERE " + table_text(table) + " = ?", {to, from});
+    return database.changed_rows() > 0;
+}
+
 // All is the other's; its own row of the two stays.
 void unite(Database& database, const Found& found, Renamed& done) {
     give_name(database, done.table, done.sessions, found.with->id);
@@ -127,12 +134,13 @@ Result<Renamed> rename(Book& book, NameTable table, const std::string& from, con
                             base::integer_text(found->what.sessions_with) +
                             (found->what.sessions_with == 1 ? " session" : " sessions"),
                         "choose another name, or add --unite to make the two one");
-        done = {table, found->what, sessions_of(database, table, found->from.id), {}, {}};
+        done = {table, found->what, sessions_of(database, table, found->from.id), {}, {}, false};
         if (found->with)
             unite(database, *found, done);
         else
             database.run("UPDATE " + table_text(table) + " SET name = ? WHERE id = ?",
                          {found->what.to, found->from.id});
+        done.my_car = rename_my_car(database, table, found->from.name, found->what.to);
         index_all(database, done.sessions);
     });
     if (problem) return *problem;
@@ -155,6 +163,8 @@ std::optional<Error> undo_rename(Book& book, const Renamed& renamed) {
             database.run("UPDATE " + table_text(renamed.table) + " SET name = ? WHERE id = ?",
                          {renamed.what.from, now->id});
         }
+        if (renamed.my_car)
+            static_cast<void>(rename_my_car(database, renamed.table, renamed.what.to, renamed.what.from));
         index_all(database, renamed.sessions);
     });
 }

@@ -35,6 +35,7 @@ struct Renamed {
     std::vector<SessionId> sessions; // all that had the old name, removed ones too
     TrackParts from_before;          // of two that were united
     TrackParts with_before;
+    bool my_car = false; // it was the name of the person's own, see my_car.h
 };
 
 // Error also where the new name is another's, unless they may be united.

@@ -88,8 +88,12 @@ SessionDetails detail_row(Database& database, SessionId id) {
               "FROM summary JOIN session USING (id) WHERE id = ?",
               {number(id)});
     if (!rows.next()) return {};
-    return {rows.text(0),       rows.text(1), rows.text(2),
-            rows.maybe_real(3), rows.text(4), setup_of(rows.text(5), database.path())};
+    SessionDetails details{rows.text(0),       rows.text(1), rows.text(2),
+                           rows.maybe_real(3), rows.text(4), setup_of(rows.text(5), database.path())};
+    // A renaming counts for the sheet as well.
+    if (!details.setup.driver.empty() && !details.driver.empty()) details.setup.driver = details.driver;
+    if (!details.setup.car.empty() && !details.car.empty()) details.setup.car = details.car;
+    return details;
 }
 
 void write_laps(Database& database, SessionId id, std::span<const lap::Lap> laps) {

@@ -45,6 +45,18 @@ causes::Explanation example() {
     return e;
 }
 
+// Two sessions of which no more than their files is known.
+analysis::Pairing pairing() {
+    analysis::Pairing pairing;
+    for (analysis::Side* side : {&pairing.a, &pairing.b}) {
+        auto session = std::make_shared<analysis::Session>();
+        session->recording = std::make_shared<recording::Recording>();
+        side->session = session;
+        side->trace.best.time_s = {0.0, 90.0};
+    }
+    return pairing;
+}
+
 } // namespace
 
 TEST(CausesCommand, BadSetupIsOneSentence) {
@@ -61,8 +73,8 @@ TEST(CausesCommand, BadSetupIsOneSentence) {
 }
 
 TEST(CausesJson, KeepsItsContract) {
-    const auto document = nlohmann::json::parse(commands::causes_json(example(), {}, {}));
-    for (const char* key : {"cars", "segments", "total", "warnings"})
+    const auto document = nlohmann::json::parse(commands::causes_json(pairing(), example(), {}, {}));
+    for (const char* key : {"a", "b", "my_car", "cars", "segments", "total", "warnings"})
         EXPECT_TRUE(document.contains(key)) << key;
     for (const char* side : {"a", "b"})
         for (const char* key :
@@ -84,7 +96,7 @@ TEST(CausesJson, TellsWhatBothDriversDo) {
     causes::Explanation e = example();
     e.segments[0].driving_a.braking_point_m = comparison::Figure{110.0, std::nullopt, false};
     e.segments[0].driving_b.braking_point_m = comparison::Figure{98.0, 2.0, true};
-    const auto document = nlohmann::json::parse(commands::causes_json(e, {}, {}));
+    const auto document = nlohmann::json::parse(commands::causes_json(pairing(), e, {}, {}));
     const auto& driving = document["segments"][0]["driving"];
     EXPECT_DOUBLE_EQ(driving["braking_point_a_m"], 110.0);
     EXPECT_TRUE(driving["braking_point_a_sd_m"].is_null());
@@ -92,14 +104,15 @@ TEST(CausesJson, TellsWhatBothDriversDo) {
     EXPECT_DOUBLE_EQ(driving["brakes_later_m"], 12.0);
     EXPECT_TRUE(driving["shift_cost_a_s"].is_null());
     EXPECT_EQ(driving["derived"], nlohmann::json({"braking_point_b_m", "brakes_later_m"}));
-    EXPECT_THAT(commands::causes_table(e, {}, {}, base::UnitSystem::metric), HasSubstr("what both drivers do"));
+    EXPECT_THAT(commands::causes_table(pairing(), e, {}, {}, base::UnitSystem::metric),
+                HasSubstr("what both drivers do"));
 }
 
 TEST(CausesJson, MassIsNullPerKilogram) {
     causes::Explanation e = example();
     e.per_kilogram = true;
-    const auto document = nlohmann::json::parse(commands::causes_json(e, {}, {}));
+    const auto document = nlohmann::json::parse(commands::causes_json(pairing(), e, {}, {}));
     EXPECT_TRUE(document["total"]["causes"]["mass"].is_null());
     EXPECT_TRUE(document["segments"][0]["causes"]["mass"].is_null());
-    EXPECT_THAT(commands::causes_table(e, {}, {}, base::UnitSystem::us), HasSubstr("whole lap"));
+    EXPECT_THAT(commands::causes_table(pairing(), e, {}, {}, base::UnitSystem::us), HasSubstr("whole lap"));
 }

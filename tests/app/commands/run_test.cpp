@@ -12,6 +12,7 @@
 #include <numeric>
 #include <optional>
 #include <sstream>
+#include <unistd.h>
 
 using namespace lapwright::commands;
 using testing::HasSubstr;
@@ -97,15 +98,21 @@ TEST(CommandLine, TheSheetSaysWhySetupsAndAll) {
 }
 
 TEST(CommandLine, TheSheetWithoutSetupsKnowsForcesPerMassAlone) {
+    namespace fs = std::filesystem;
+    const fs::path folder = fs::temp_directory_path() / ("lapwright-alone-" + std::to_string(::getpid()));
+    fs::create_directories(folder);
+    for (const std::string& file : {hatch, coupe})
+        fs::copy_file(file, folder / fs::path(file).filename(), fs::copy_options::overwrite_existing);
     lapwright::sheet::Sheet written;
     std::ostringstream out;
     std::ostringstream err;
-    const int status =
-        run({"sheet", hatch, coupe, "--out", "wall.pdf"}, out, err,
-            [&](const lapwright::sheet::Sheet& sheet, const SheetRequest&) -> std::optional<lapwright::base::Error> {
-                written = sheet;
-                return std::nullopt;
-            });
+    const int status = run(
+        {"sheet", folder / fs::path(hatch).filename(), folder / fs::path(coupe).filename(), "--out", "wall.pdf"}, out,
+        err, [&](const lapwright::sheet::Sheet& sheet, const SheetRequest&) -> std::optional<lapwright::base::Error> {
+            written = sheet;
+            return std::nullopt;
+        });
+    fs::remove_all(folder);
     ASSERT_EQ(status, 0) << err.str();
     EXPECT_EQ(written.causes.size(), 6U) << "mass is no cause of its own";
     EXPECT_TRUE(written.setup.empty());

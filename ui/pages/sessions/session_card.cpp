@@ -25,13 +25,6 @@ namespace {
 using models::text;
 using recording::Meaning;
 
-QString title_words(const analysis::Session& session) {
-    const recording::Recording& recording = *session.recording;
-    if (recording.driver.empty() && recording.car.empty()) return text(session.title());
-    if (recording.driver.empty() || recording.car.empty()) return text(recording.driver + recording.car);
-    return text(recording.driver) + QStringLiteral(" — ") + text(recording.car);
-}
-
 QString facts_words(const QString& path, const recording::Recording& recording) {
     QStringList facts{QFileInfo(path).fileName()};
     if (recording.start_unix_s) facts << text(base::date_text(*recording.start_unix_s));
@@ -98,7 +91,7 @@ SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* pare
     report_->setCheckable(true);
     report_->setToolTip(tr("Rate, range and gaps of every channel; what was guessed, left out and mended"));
     title_->setFont(theme::strong(theme::body()));
-    title_->set_text(title_words(*entry.session));
+    title_->set_text(text(entry.session->title()));
     facts_->setFont(theme::small());
     facts_->set_text(facts_words(entry.path, *entry.session->recording));
     trust_->setFont(theme::small());

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/sessions.h"
+
+#include "app/commands/recipes.h"
+#include "core/base/error.h"
+#include "core/car/setup_beside.h"
+
+#include <filesystem>
+#include <future>
+#include <system_error>
+
+namespace lapwright::commands {
+namespace {
+
+using base::Result;
+
+bool same_file(const Arguments& arguments) {
+    std::error_code not_there; // reading says so
+    return arguments.files[1] == arguments.files[0] ||
+           std::filesystem::equivalent(arguments.files[0], arguments.files[1], not_there);
+}
+
+car::SetupSheet found_beside(const std::string& session_file, std::string& notes) {
+    auto beside = car::setup_beside(session_file);
+    if (!beside) {
+        notes += base::one_line(beside.error()) + "; " + session_file + " is read without a setup sheet\n";
+        return {};
+    }
+    if (!*beside) return {};
+    notes += session_file + ": setup read from " + car::setup_path_beside(session_file) + ", which lies beside it\n";
+    return **beside;
+}
+
+} // namespace
+
+Result<std::optional<track::TrackRecord>> track_of(const Arguments& arguments) {
+    if (arguments.track_file.empty()) return std::optional<track::TrackRecord>();
+    auto record = track::read_track_record(arguments.track_file);
+    if (!record) return record.error();
+    return std::optional(std::move(record).value());
+}
+
+Result<car::SetupSheet> setup_of(const std::string& session_file, const std::string& named, std::string& notes) {
+    return named.empty() ? Result<car::SetupSheet>(found_beside(session_file, notes)) : car::read_setup_sheet(named);
+}
+
+Result<SessionPointer> load(const std::string& file, const car::SetupSheet& setup,
+                            const std::vector<import::KeptRecipe>& recipes,
+                            const std::optional<track::TrackRecord>& record) {
+    analysis::SessionOptions options;
+    options.track = record;
+    options.setup = setup;
+    options.import.recipe = import::recipe_for(file, recipes);
+    return analysis::load_session(file, options);
+}
+
+Result<PairingWithSetups> pairing_of(const Arguments& arguments) {
+    std::string notes;
+    const bool one_session = same_file(arguments);
+    auto setup_a = setup_of(arguments.files[0], arguments.setup_a, notes);
+    if (!setup_a) return setup_a.error();
+    auto setup_b =
+        one_session && arguments.setup_b.empty() ? setup_a : setup_of(arguments.files[1], arguments.setup_b, notes);
+    if (!setup_b) return setup_b.error();
+    const auto record = track_of(arguments);
+    if (!record) return record.error();
+    const auto recipes = recipes_for(arguments.recipe_files, arguments.files);
+    if (!recipes) return recipes.error();
+    // Both at once: a machine in the trailer has two cores at least.
+    std::future<Result<SessionPointer>> loading_b;
+    if (!one_session)
+        loading_b =
+            std::async(std::launch::async, [&] { return load(arguments.files[1], *setup_b, *recipes, *record); });
+    const auto a = load(arguments.files[0], *setup_a, *recipes, *record);
+    const auto b = one_session ? a : loading_b.get();
+    if (!a) return a.error();
+    if (!b) return b.error();
+    const auto pairing = analysis::compare(*a, *b, {arguments.lap_a, arguments.lap_b, *record, arguments.step_m});
+    if (!pairing) return pairing.error();
+    PairingWithSetups both{*pairing, std::move(setup_a).value(), std::move(setup_b).value(), notes};
+    if (arguments.mass_a_kg) both.setup_a.mass = car::Mass{*arguments.mass_a_kg};
+    if (arguments.mass_b_kg) both.setup_b.mass = car::Mass{*arguments.mass_b_kg};
+    return both;
+}
+
+} // namespace lapwright::commands
