@@ -6,7 +6,9 @@
 #include "app/commands/output_file.h"
 #include "app/commands/own_book.h"
 #include "app/commands/recipes.h"
+#include "app/commands/sessions.h"
 #include "core/analysis/common_track.h"
+#include "core/analysis/keep_session.h"
 #include "core/analysis/known_track.h"
 #include "core/analysis/run.h"
 #include "core/base/number_text.h"
@@ -130,8 +132,8 @@ struct ToAdd {
     std::optional<track::TrackRecord> record;
     std::vector<track::TrackRecord> known_tracks; // of the book
     std::vector<import::KeptRecipe> recipes;
-    car::SetupSheet setup;
-    bool setup_given = false;
+    std::optional<car::SetupSheet> setup;
+    std::string conditions;
 };
 
 Result<ToAdd> to_add(const BookArguments& arguments, book::Book& book) {
@@ -148,52 +150,12 @@ Result<ToAdd> to_add(const BookArguments& arguments, book::Book& book) {
         auto setup = car::read_setup_sheet(arguments.setup_file);
         if (!setup) return setup.error();
         all.setup = std::move(setup).value();
-        all.setup_given = true;
     }
     auto recipes = recipes_for(arguments.recipe_files, arguments.files);
     if (!recipes) return recipes.error();
     all.recipes = std::move(recipes).value();
+    all.conditions = arguments.conditions;
     return all;
-}
-
-book::SessionDetails details_for(const recording::Recording& recording, const ToAdd& all,
-                                 const std::string& conditions) {
-    book::SessionDetails details = book::details_of(recording);
-    if (details.driver.empty()) details.driver = all.setup.driver;
-    if (details.car.empty()) details.car = all.setup.car;
-    if (all.record) details.track = all.record->name;
-    details.conditions = conditions;
-    details.setup = all.setup;
-    return details;
-}
-
-// What was given together with a session that the book has already takes the place of what stands there: the answer
-// names what that is.
-Result<std::vector<std::string>> renew(book::Book& book, book::SessionId id, const ToAdd& all,
-                                       const std::string& conditions, const std::vector<lap::Lap>& laps) {
-    const auto before = read_details(book, id);
-    if (!before) return before.error();
-    std::vector<std::string> renewed;
-    book::SessionDetails details = *before;
-    if (all.record) {
-        details.track = all.record->name;
-        renewed.emplace_back("track");
-    }
-    if (all.setup_given) {
-        details.setup = all.setup;
-        if (details.driver.empty()) details.driver = all.setup.driver;
-        if (details.car.empty()) details.car = all.setup.car;
-        renewed.emplace_back("setup");
-    }
-    if (!conditions.empty()) {
-        details.conditions = conditions;
-        renewed.emplace_back("conditions");
-    }
-    if (renewed.empty()) return renewed;
-    if (auto problem = change_details(book, id, details)) return *problem;
-    if (all.record && !laps.empty())
-        if (auto problem = change_laps(book, id, laps)) return *problem;
-    return renewed;
 }
 
 // The line of the first session that was driven on it.
@@ -209,37 +171,40 @@ std::optional<Error> keep_line(book::Book& book, const std::shared_ptr<const ana
     return line ? put_track(book, record, line) : std::nullopt;
 }
 
-Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAdd& all, const std::string& conditions) {
+// The sheet that was given for all files, else the one that lies beside this one, which is told.
+analysis::SessionToKeep to_keep(const analysis::Session& session, const ToAdd& all, const car::SetupSheet& beside) {
+    analysis::SessionToKeep wanted;
+    wanted.session = &session;
+    wanted.setup = beside;
+    if (session.known_track) wanted.known_track = session.known_track->name;
+    if (all.record) wanted.said_track = all.record->name;
+    wanted.said_setup = all.setup;
+    wanted.said_conditions = all.conditions;
+    return wanted;
+}
+
+Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAdd& all, std::ostream& err) {
     if (auto problem = book::refuse_as_file(book.path(), file)) return *std::move(problem);
     const auto source = book::source_of_file(file);
     if (!source) return source.error();
-    import::Options reading;
-    reading.recipe = import::recipe_for(file, all.recipes);
-    auto recording = import::import_file(file, reading);
-    if (!recording) return recording.error();
-    AddedFile one{file, {}, 0, "", {}};
+    std::string notes;
+    auto beside = all.setup ? Result<car::SetupSheet>(car::SetupSheet{}) : setup_of(file, {}, notes);
+    if (!beside) return beside.error();
     analysis::SessionOptions options;
+    options.import.recipe = import::recipe_for(file, all.recipes);
+    options.setup = all.setup.value_or(*beside);
     options.track = all.record;
     options.known_tracks = all.known_tracks;
-    const auto session = analysis::understand(*recording, options);
-    // Its samples are worth keeping where no lap is found.
+    const auto session = analysis::load_session(file, options);
     if (!session) return session.error();
-    if ((*session)->why_no_laps) one.without_laps = (*session)->why_no_laps->what;
-    const std::vector<lap::Lap>& laps = (*session)->laps;
-    book::SessionDetails details = details_for(*recording, all, conditions);
-    if (details.track.empty() && (*session)->known_track) details.track = (*session)->known_track->name;
-    const auto added = add_session(book, *source, *recording, details, laps);
-    if (!added) return added.error();
-    if (added->was_there && !added->removed_unix_s) {
-        auto renewed = renew(book, added->id, all, conditions, laps);
-        if (!renewed) return renewed.error();
-        one.renewed = std::move(renewed).value();
-    }
-    if (all.record && !laps.empty())
+    auto kept = analysis::keep_session(book, *source, to_keep(**session, all, *beside));
+    if (!kept) return kept.error();
+    if (all.record && !(*session)->laps.empty())
         if (const auto problem = keep_line(book, *session, *all.record)) return *problem;
-    one.added = *added;
-    one.laps = laps.size();
-    return one;
+    err << notes;
+    // Its samples are worth keeping where no lap is found.
+    const auto& why = (*session)->why_no_laps;
+    return AddedFile{file, kept->added, (*session)->laps.size(), why ? why->what : "", kept->renewed};
 }
 
 int add(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
@@ -251,7 +216,7 @@ int add(const BookArguments& arguments, book::Book& book, std::ostream& out, std
     int status = 0;
     // A bad file keeps none of the others out.
     for (const std::string& file : arguments.files) {
-        if (auto one = add_file(book, file, *all, arguments.conditions))
+        if (auto one = add_file(book, file, *all, err))
             added.push_back(std::move(one).value());
         else
             status = refused(one.error(), err);

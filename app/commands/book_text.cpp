@@ -249,7 +249,8 @@ std::string added_table(const std::vector<AddedFile>& added) {
     for (const AddedFile& one : added) {
         text += one.file + ": ";
         if (one.added.removed_unix_s)
-            text += was_removed(one.added.id, *one.added.removed_unix_s);
+            text += "is in the book again, as " + base::integer_text(number(one.added.id)) + " (it was removed on " +
+                    base::date_text(*one.added.removed_unix_s) + ")";
         else if (one.added.was_there)
             text += "was in the book already, as " + base::integer_text(number(one.added.id)) +
                     (one.added.mended ? "; its damaged samples are whole again" : "") +

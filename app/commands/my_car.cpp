@@ -50,7 +50,7 @@ Result<std::optional<causes::Side>> my_car_of(const Arguments& arguments, const 
     const auto mine =
         arguments.book.book_file.empty() ? Result<Mine>(own_mine(notes)) : read_mine(arguments.book.book_file);
     if (!mine) return mine.error();
-    const auto side = analysis::my_side(*mine, pairing);
+    const auto side = analysis::spoken_to(analysis::my_sides(*mine, pairing));
     if (side)
         notes += std::string("\"try next\" speaks to ") + (*side == causes::Side::a ? "A" : "B") + ": " +
                  car::title_of(**mine) + " is yours, says the book\n";

@@ -22,12 +22,16 @@ car::Names names_to_keep(const Session& session) {
     return {recording.driver, recording.car};
 }
 
-std::optional<causes::Side> my_side(const std::optional<car::Names>& mine, const Pairing& pairing) {
-    if (!mine || !pairing.a.session || !pairing.b.session) return std::nullopt;
+MySides my_sides(const std::optional<car::Names>& mine, const Pairing& pairing) {
+    if (!mine || !pairing.a.session || !pairing.b.session) return {};
     const int a = likeness(*mine, names_to_keep(*pairing.a.session));
     const int b = likeness(*mine, names_to_keep(*pairing.b.session));
-    if (a == b) return std::nullopt;
-    return a > b ? causes::Side::a : causes::Side::b;
+    return {a > 0 && a >= b, b > 0 && b >= a};
+}
+
+std::optional<causes::Side> spoken_to(const MySides& mine) {
+    if (mine.a == mine.b) return std::nullopt;
+    return mine.a ? causes::Side::a : causes::Side::b;
 }
 
 } // namespace lapwright::analysis

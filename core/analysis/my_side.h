@@ -14,8 +14,19 @@ namespace lapwright::analysis {
 // What is kept of a side that was said to be mine: its names, or the file's name for the car where it has none.
 [[nodiscard]] car::Names names_to_keep(const Session& session);
 
+// Both: two sessions of mine.
+struct MySides {
+    bool a = false;
+    bool b = false;
+
+    bool operator==(const MySides&) const = default;
+};
+
 // The side whose car has the kept name; of two sessions of that car the one with the kept driver.  Where a car has no
-// name the driver's alone counts.  Nothing where neither is mine, or both are alike: then both are spoken to.
-[[nodiscard]] std::optional<causes::Side> my_side(const std::optional<car::Names>& mine, const Pairing& pairing);
+// name the driver's alone counts.
+[[nodiscard]] MySides my_sides(const std::optional<car::Names>& mine, const Pairing& pairing);
+
+// Whom "try next" speaks to; nothing: both, because neither is mine or both are.
+[[nodiscard]] std::optional<causes::Side> spoken_to(const MySides& mine);
 
 } // namespace lapwright::analysis

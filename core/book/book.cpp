@@ -5,6 +5,7 @@
 #include "core/book/database.h"
 #include "core/book/migrate.h"
 #include "core/book/samples.h"
+#include "core/book/schema_check.h"
 
 #include <array>
 #include <chrono>
@@ -26,7 +27,7 @@ constexpr int most_complaints = 100;
 
 // All that lists are made of: small, so that checking them does not delay the opening.
 constexpr std::array small_tables{"driver", "car",    "track",   "session", "fact",    "warning", "lap",
-                                  "split",  "figure", "channel", "note",    "pairing", "recipe"};
+                                  "split",  "figure", "channel", "note",    "pairing", "recipe",  "my_car"};
 
 bool holds_nothing(const std::string& path) {
     std::error_code none;
@@ -123,6 +124,7 @@ base::Result<Book> Book::open(const std::string& path, const OpenOptions& option
         if (auto problem = database->take_problem()) return *problem;
         if (auto problem = migrate(*database, options.migrations)) return *problem;
     }
+    check_schema(*database, options.migrations);
     check_small_tables(*database);
     if (auto problem = database->take_problem()) return *problem;
     Book book(std::move(database));

@@ -117,8 +117,8 @@ std::string lines(const std::string& title, std::string_view kind, const std::ve
 
 std::string columns(const Sheet& sheet) {
     return "<div class=\"columns\">\n<section>\n" + table("Corners", "corners", sheet, sheet.corners) +
-           "</section>\n<section>\n" + pairs("Causes, whole lap", "causes", sheet.causes) +
-           lines("Notes", "notes", sheet.notes) + pairs("Setup, A · B", "setup", sheet.setup) +
+           pairs("Setup, A · B", "setup", sheet.setup) + "</section>\n<section>\n" +
+           pairs("Causes, whole lap", "causes", sheet.causes) + lines("Notes", "notes", sheet.notes) +
            lines("To keep in mind", "remarks", sheet.remarks) + "</section>\n</div>\n";
 }
 

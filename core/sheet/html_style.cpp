@@ -47,14 +47,22 @@ td { text-align: right; padding: 1pt 0 1pt 6pt; }
 .second { break-before: page; }
 footer { margin-top: 10pt; padding-top: 4pt; border-top: 0.6pt solid var(--rule); font-size: 7pt; break-inside: avoid; }
 @media (max-width: 600px) { .columns { display: block; } }
-@media print { main { max-width: none; margin: 0; padding: 0; } }
+@media print {
+  main { max-width: none; margin: 0; padding: 0; }
+  body { line-height: 1.25; }
+  .findings li { padding-top: 3pt; padding-bottom: 3pt; }
+  .findings li::before { top: 3pt; }
+  td, th { padding-top: 0; padding-bottom: 0; }
+  .plot { margin: 2pt 0; }
+  footer { margin-top: 4pt; }
+}
 )";
 
 } // namespace
 
 std::string html_style(bool us_letter) {
     return std::string("@page { size: ") + (us_letter ? "letter" : "A4") +
-           " portrait; margin: 14mm; }\n:root { --ink: " + colour_text(colours::ink) +
+           " portrait; margin: 12mm 14mm; }\n:root { --ink: " + colour_text(colours::ink) +
            "; --faint: " + colour_text(colours::faint_ink) + "; --rule: " + colour_text(colours::rule) +
            "; --a: " + colour_text(colours::blue_a) + "; --b: " + colour_text(colours::vermilion_b) + "; }\n" +
            std::string(rules);

@@ -3,13 +3,40 @@
 
 #include "core/car/setup_change.h"
 
+#include <algorithm>
+#include <array>
+#include <string_view>
+
 namespace lapwright::sheet {
+namespace {
+
+// Parts that make aero, as setup sheets call them: common practice, no source.
+constexpr std::array<std::string_view, 13> aero{"wing",      "splitter",    "lip",    "spoiler", "diffuser",
+                                                "flap",      "canard",      "gurney", "skirt",   "floor",
+                                                "undertray", "ride height", "rake"};
+
+bool names_aero(std::string_view name) {
+    std::string small(name);
+    std::ranges::transform(small, small.begin(),
+                           [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    return std::ranges::any_of(aero, [&](std::string_view word) { return small.find(word) != std::string::npos; });
+}
+
+// What the causes are made of comes first; fuel is in the mass already.
+int rank(const std::string& name) {
+    if (name == "mass" || name == "tyre") return 0;
+    if (names_aero(name)) return 1;
+    return name.find("uel") != std::string::npos ? 3 : 2;
+}
+
+} // namespace
 
 std::vector<Pair> setup_difference(const car::SetupSheet& a, const car::SetupSheet& b, base::UnitSystem units) {
     const auto said = [](const std::string& value) { return value.empty() ? "—" : value; };
     std::vector<Pair> pairs;
     for (const car::SetupChange& change : car::setup_changes(a, b, units))
         pairs.push_back({change.what, said(change.before) + " · " + said(change.after), Favours::neither});
+    std::ranges::stable_sort(pairs, {}, [](const Pair& pair) { return rank(pair.name); });
     return pairs;
 }
 

@@ -10,8 +10,8 @@
 
 namespace lapwright::sheet {
 
-// Mass, tyre, then the items in A's order and those that B alone has; what is equal is left out, what is missing is a
-// dash.  Empty when one of the two sheets says nothing at all.
+// Mass, tyre, aero, then the other items in A's order and those that B alone has; what is equal is left out, what is
+// missing is a dash.  Empty when one of the two sheets says nothing at all.
 [[nodiscard]] std::vector<Pair> setup_difference(const car::SetupSheet& a, const car::SetupSheet& b,
                                                  base::UnitSystem units);
 

@@ -81,7 +81,9 @@ TEST(CausesDocument, FindsWhatTheGapIsMadeOf) {
 }
 
 TEST(CausesDocument, WithoutAMassSaysSo) {
-    const json result = document({"causes", "--json", hatch, coupe});
+    const Scratch scratch;
+    const json result = document({"causes", "--json", scratch.sample_alone("plover-saturday-2.csv"),
+                                  scratch.sample_alone("dunlin-saturday-2.txt")});
     EXPECT_TRUE(result["per_kilogram"].get<bool>());
     EXPECT_TRUE(result["cars"]["a"]["power_w"].is_null());
     EXPECT_TRUE(result["total"]["causes"]["mass"].is_null());

@@ -40,6 +40,8 @@ class Scratch {
     [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
     // Writes a file and gives its path.
     [[nodiscard]] std::string file(const std::string& name, const std::string& content) const;
+    // A copy of a sample session without the setup sheet that lies beside it.
+    [[nodiscard]] std::string sample_alone(const std::string& name) const { return file(name, read(sample(name))); }
 
   private:
     std::filesystem::path folder_;

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bridge/book_desk.h"
 
+#include "core/analysis/keep_session.h"
+#include "core/book/my_car.h"
 #include "core/book/notes.h"
 #include "core/book/pairings.h"
 #include "core/book/season.h"
 #include "core/book/sessions.h"
 #include "core/book/tracks.h"
-#include "core/car/write_setup_sheet.h"
 #include "ui/bridge/book_path.h"
 #include "ui/models/text.h"
 
@@ -29,16 +30,14 @@ QString key_of(const models::NoteAbout& about) {
     return about.session + QLatin1Char('\n') + lap + QLatin1Char('\n') + about.segment;
 }
 
-bool says_nothing(const car::SetupSheet& sheet) {
-    static const std::string empty = car::setup_sheet_text({});
-    return car::setup_sheet_text(sheet) == empty;
-}
-
-bool same_laps(const std::vector<lap::Lap>& one, const std::vector<lap::Lap>& other) {
-    return std::ranges::equal(one, other, [](const lap::Lap& a, const lap::Lap& b) {
-        return a.number == b.number && a.kind == b.kind && a.start_s == b.start_s && a.end_s == b.end_s &&
-               a.clean == b.clean && a.time_sd_s == b.time_sd_s && a.why_not_clean == b.why_not_clean;
-    });
+analysis::SessionToKeep to_keep(const SessionToKeep& wanted) {
+    analysis::SessionToKeep kept;
+    kept.session = wanted.session.get();
+    if (wanted.session->known_track) kept.known_track = wanted.session->known_track->name;
+    kept.setup = wanted.setup;
+    if (!wanted.track.empty()) kept.said_track = wanted.track;
+    kept.read_anew = wanted.read_anew;
+    return kept;
 }
 
 Error not_in_the_book() {
@@ -56,49 +55,21 @@ std::optional<Error> BookDesk::open() {
     return std::nullopt;
 }
 
-Result<book::SessionId> BookDesk::id_of(const SessionToKeep& wanted) {
-    if (const auto own = session_of_book_path(wanted.path)) return *own;
+Result<book::SessionId> BookDesk::put(const SessionToKeep& wanted) {
+    if (const auto own = session_of_book_path(wanted.path)) {
+        const auto renewed = analysis::renew_session(*book_, *own, to_keep(wanted));
+        return renewed.ok() ? Result<book::SessionId>(*own) : renewed.error();
+    }
     const auto source = book::source_of_file(QFile::encodeName(wanted.path).toStdString());
     if (!source.ok()) return source.error();
-    book::SessionDetails details = book::details_of(*wanted.session->recording);
-    if (details.track.empty()) details.track = wanted.track;
-    details.setup = wanted.setup;
-    const auto added =
-        book::add_session(*book_, source.value(), *wanted.session->recording, details, wanted.session->laps);
-    if (!added.ok()) return added.error();
-    // Who opens its file wants it in the book again.
-    if (added->removed_unix_s) {
-        if (const auto problem = book::restore_session(*book_, added->id)) return *problem;
-    }
-    if (added->was_there && wanted.read_anew) {
-        if (const auto problem = book::replace_recording(*book_, added->id, *wanted.session->recording))
-            return *problem;
-    }
-    return added->id;
+    const auto kept = analysis::keep_session(*book_, source.value(), to_keep(wanted));
+    return kept.ok() ? Result<book::SessionId>(kept->added.id) : kept.error();
 }
 
 Result<book::SessionId> BookDesk::id_of(const QString& path) const {
     const auto found = sessions_.find(path);
     if (found == sessions_.end()) return not_in_the_book();
     return found->second;
-}
-
-// Laps as they are timed now, and what the book had not been told.
-std::optional<Error> BookDesk::follow(book::SessionId id, const SessionToKeep& wanted) {
-    const auto laps = book::read_laps(*book_, id);
-    if (!laps.ok()) return laps.error();
-    if (!same_laps(laps.value(), wanted.session->laps)) {
-        if (auto problem = book::change_laps(*book_, id, wanted.session->laps)) return problem;
-    }
-    const auto details = book::read_details(*book_, id);
-    if (!details.ok()) return details.error();
-    book::SessionDetails wished = details.value();
-    const bool setup_missing = says_nothing(wished.setup) && !says_nothing(wanted.setup);
-    const bool track_missing = wished.track.empty() && !wanted.track.empty();
-    if (!setup_missing && !track_missing) return std::nullopt;
-    if (setup_missing) wished.setup = wanted.setup;
-    if (track_missing) wished.track = wanted.track;
-    return book::change_details(*book_, id, wished);
 }
 
 Result<std::vector<models::Note>> BookDesk::read_notes(book::SessionId id, const QString& path) {
@@ -122,9 +93,8 @@ Result<std::vector<models::Note>> BookDesk::read_notes(book::SessionId id, const
 }
 
 Result<KeptSession> BookDesk::keep(const SessionToKeep& wanted) {
-    const auto id = id_of(wanted);
+    const auto id = put(wanted);
     if (!id.ok()) return id.error();
-    if (const auto problem = follow(id.value(), wanted)) return *problem;
     sessions_[wanted.path] = id.value();
     if (const auto before = read_notes(id.value(), wanted.path); !before.ok()) return before.error(); // their uids
     for (const models::Note& note : wanted.notes) {
@@ -187,7 +157,7 @@ std::optional<Error> BookDesk::put_setup(const QString& path, const car::SetupSh
     auto details = book::read_details(*book_, id.value());
     if (!details.ok()) return details.error();
     book::SessionDetails wished = details.value();
-    wished.setup = sheet;
+    analysis::put_setup(wished, sheet);
     return book::change_details(*book_, id.value(), wished);
 }
 
@@ -297,6 +267,14 @@ std::optional<Error> BookDesk::bring_back_pairing(int number) {
         if (kept.id == taken->second.id) kept.id = id.value();
     taken->second.id = id.value();
     return std::nullopt;
+}
+
+Result<std::optional<car::Names>> BookDesk::my_car() {
+    return book::my_car(*book_);
+}
+
+std::optional<Error> BookDesk::put_my_car(const std::optional<car::Names>& mine) {
+    return book::put_my_car(*book_, mine);
 }
 
 Result<std::map<QString, book::SessionDetails>> BookDesk::details() {

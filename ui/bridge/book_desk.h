@@ -56,6 +56,8 @@ class BookDesk {
     [[nodiscard]] std::optional<base::Error> undo_rename(int number); // one that was refused: nothing
     [[nodiscard]] std::optional<base::Error> take_pairing(int number, book::PairingId id);
     [[nodiscard]] std::optional<base::Error> bring_back_pairing(int number);
+    [[nodiscard]] base::Result<std::optional<car::Names>> my_car();
+    [[nodiscard]] std::optional<base::Error> put_my_car(const std::optional<car::Names>& mine);
     // Of the window's sessions, by their paths.
     [[nodiscard]] base::Result<std::map<QString, book::SessionDetails>> details();
 
@@ -70,12 +72,11 @@ class BookDesk {
         bool with_line = false;
     };
 
-    [[nodiscard]] base::Result<book::SessionId> id_of(const SessionToKeep& wanted);
+    [[nodiscard]] base::Result<book::SessionId> put(const SessionToKeep& wanted);
     [[nodiscard]] base::Result<book::SessionId> id_of(const QString& path) const;
     // Of a session that this run has not opened, too: by its place in the book or its file's checksum.
     [[nodiscard]] base::Result<std::optional<book::SessionId>> find_session(const QString& path);
     [[nodiscard]] base::Result<KeptSession> know(book::SessionId id, const QString& path);
-    [[nodiscard]] std::optional<base::Error> follow(book::SessionId id, const SessionToKeep& wanted);
     [[nodiscard]] base::Result<std::vector<models::Note>> read_notes(book::SessionId id, const QString& path);
 
     std::string file_;

@@ -125,7 +125,7 @@ void BookKeeper::put_note(const models::Note& note) {
 }
 
 void BookKeeper::put_setup(const QString& path, const car::SetupSheet& sheet) {
-    edit_plainly([path, sheet](BookDesk& desk) { return desk.put_setup(path, sheet); });
+    edit_names([path, sheet](BookDesk& desk) { return desk.put_setup(path, sheet); });
 }
 
 void BookKeeper::keep_pairing(const PairingToKeep& wanted) {

@@ -14,6 +14,7 @@
 #include "core/book/search.h"
 #include "core/book/season.h"
 #include "core/book/tracks.h"
+#include "core/car/names.h"
 #include "core/car/setup_sheet.h"
 #include "ui/bridge/worker.h"
 #include "ui/models/notes.h"
@@ -39,7 +40,7 @@ class BookDesk;
 struct SessionToKeep {
     QString path;
     SessionPointer session;
-    std::string track; // its name, for a file that does not tell it
+    std::string track; // of the track file, where one was given
     car::SetupSheet setup;
     std::vector<models::Note> notes;
     bool read_anew = false; // the file means something else now: its samples take the place of those in the book
@@ -114,6 +115,7 @@ class BookKeeper : public QObject {
     // What went is kept under the caller's number; both tell tracks_changed when it is done.
     void forget_track(int number, const std::string& name);
     void bring_back_track(int number, const std::string& name);
+    void put_my_car(const std::optional<car::Names>& mine); // told by my_car_found
     void put_start(book::SessionId id, std::optional<double> start_unix_s);
     void remove_session(book::SessionId id);
     void restore_session(book::SessionId id);
@@ -125,6 +127,7 @@ class BookKeeper : public QObject {
     void find(const book::Filter& filter);
     void find_season(models::SeasonOf of, const QString& name);
     void find_names();
+    void find_my_car(); // in its order among the edits
     void find_pairings();
     void find_view(const ViewWanted& wanted); // in its order among the edits
     void find_removed();
@@ -136,6 +139,7 @@ class BookKeeper : public QObject {
     void found(const std::vector<lapwright::book::SessionSummary>& sessions);
     void season_found(const std::vector<lapwright::book::SeasonSession>& season);
     void names_found(const lapwright::book::Names& names);
+    void my_car_found(const std::optional<lapwright::car::Names>& mine);
     void pairings_found(const std::vector<lapwright::book::PairingSummary>& pairings);
     void view_found(const lapwright::bridge::FoundView& found);
     void removed_found(const std::vector<lapwright::book::RemovedSession>& sessions);

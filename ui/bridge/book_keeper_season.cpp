@@ -31,7 +31,8 @@ void BookKeeper::edit_names(std::function<std::optional<base::Error>(BookDesk&)>
     edit([this, work = std::move(work)](BookDesk& desk) -> Done {
         const auto problem = work(desk);
         auto details = desk.details();
-        return {problem, [this, tell = told(*this, problem), details = std::move(details)] {
+        return {problem, [this, tell = told(*this, problem), details = std::move(details), mine = desk.my_car()] {
+                    if (mine.ok()) Q_EMIT my_car_found(mine.value());
                     tell();
                     if (!details.ok()) return;
                     for (const auto& [path, own] : details.value())
@@ -81,6 +82,16 @@ void BookKeeper::bring_back_track(int number, const std::string& name) {
                     tell();
                     Q_EMIT tracks_changed();
                 }};
+    });
+}
+
+void BookKeeper::put_my_car(const std::optional<car::Names>& mine) {
+    edit_names([mine](BookDesk& desk) { return desk.put_my_car(mine); });
+}
+
+void BookKeeper::find_my_car() {
+    edit([this](BookDesk& desk) -> Done {
+        return {{}, [this, mine = desk.my_car()] { tell(mine, &BookKeeper::my_car_found); }};
     });
 }
 

@@ -4,6 +4,7 @@
 #include "core/analysis/explain.h"
 #include "core/analysis/run.h"
 #include "core/book/book.h"
+#include "core/car/setup_beside.h"
 #include "core/causes/what_if.h"
 #include "core/import/recipe_folder.h"
 #include "ui/bridge/book_path.h"
@@ -50,6 +51,8 @@ Stages analysis_stages(const std::string& recipe_folder, const std::string& book
             options.track = track;
             if (!track) options.known_tracks = tracks_of_book(book_file);
             options.import.recipe = import::recipe_for(path, import::RecipeFolder(recipe_folder).list().recipes);
+            // One that cannot be read is told where setups are shown.
+            if (const auto beside = car::setup_beside(path); beside.ok() && *beside) options.setup = **beside;
             return analysis::load_session(path, options, progress);
         },
         [](const Wanted& wanted, const base::Progress& progress) -> base::Result<ComparedPointer> {

@@ -14,6 +14,7 @@ namespace {
 
 constexpr double margin_pt = 40.0;
 constexpr double foot_height = 34.0;
+constexpr double heading_height = 16.0;
 
 QString text(const std::string& utf8) {
     return QString::fromStdString(utf8);
@@ -131,36 +132,85 @@ double paint_table(QPainter& painter, double x, double y, double width, const sh
     return y - start;
 }
 
-// Rows that do not fit above `bottom` are counted instead; long values wrap.
-double paint_pairs(QPainter& painter, double x, double y, double width, double bottom, const QString& heading,
-                   const std::vector<sheet::Pair>& pairs) {
-    constexpr double least_row = 12;
-    if (pairs.empty() || y + 3 * least_row > bottom) return 0.0;
-    const double start = y;
+// A name and its text, both wrapped; gives the height of the row, which need not be painted.
+double pair_row(QPainter& painter, double x, double y, double width, const sheet::Pair& pair, bool paints) {
     const double name_width = 0.42 * width;
-    y += paint_heading(painter, x, y, width, heading);
-    for (std::size_t i = 0; i < pairs.size(); ++i) {
-        const sheet::Pair& pair = pairs[i];
-        painter.setFont(type(8));
-        const QRectF room(x + name_width, y + 1, width - name_width, 200);
-        const int flags = Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap;
-        const QRectF name_room(x, y + 1, name_width - 4, 200);
-        const int name_flags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
-        const double high = std::max(painter.boundingRect(room, flags, text(pair.text)).height(),
-                                     painter.boundingRect(name_room, name_flags, text(pair.name)).height());
-        const bool last = i + 1 == pairs.size();
-        if (y + high + 2 + (last ? 0.0 : least_row) > bottom) {
-            const QString left_out = QStringLiteral("and %1 more").arg(pairs.size() - i);
-            return y + paint_text(painter, x, y, width, left_out, type(8), faint_ink) + 8 - start;
-        }
+    const QRectF room(x + name_width, y + 1, width - name_width, 200);
+    const QRectF name_room(x, y + 1, name_width - 4, 200);
+    const int flags = Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap;
+    const int name_flags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
+    painter.setFont(type(8));
+    const double high = std::max(painter.boundingRect(room, flags, text(pair.text)).height(),
+                                 painter.boundingRect(name_room, name_flags, text(pair.name)).height());
+    if (paints) {
         painter.setPen(colour_of(pair.favours));
         painter.drawText(room, flags, text(pair.text));
         painter.setPen(ink);
         painter.drawText(name_room, name_flags, text(pair.name));
-        y += high + 2;
-        paint_rule(painter, x, y, width);
+        paint_rule(painter, x, y + high + 2, width);
     }
+    return high + 2;
+}
+
+double height_of_pairs(QPainter& painter, double width, const std::vector<sheet::Pair>& pairs) {
+    double height = heading_height;
+    for (const sheet::Pair& pair : pairs)
+        height += pair_row(painter, 0.0, 0.0, width, pair, false);
+    return height;
+}
+
+double paint_pairs(QPainter& painter, double x, double y, double width, const QString& heading,
+                   const std::vector<sheet::Pair>& pairs) {
+    if (pairs.empty()) return 0.0;
+    const double start = y;
+    y += paint_heading(painter, x, y, width, heading);
+    for (const sheet::Pair& pair : pairs)
+        y += pair_row(painter, x, y, width, pair, true);
     return y + 8 - start;
+}
+
+// Where a part may stand: from `y` down to the cautions.
+struct Room {
+    double x;
+    double y;
+    double width;
+    double bottom;
+
+    [[nodiscard]] double height() const { return bottom - y; }
+};
+
+// Running words, in which many differences still stand whole; those beyond the page are counted.
+double paint_as_words(QPainter& painter, const Room& room, const QString& heading,
+                      const std::vector<sheet::Pair>& pairs) {
+    const double top = room.y + paint_heading(painter, room.x, room.y, room.width, heading);
+    const QFont font = type(7);
+    painter.setFont(font);
+    for (std::size_t shown = pairs.size();; --shown) {
+        QStringList words;
+        for (std::size_t i = 0; i < shown; ++i)
+            words << text(pairs[i].name) + QLatin1Char(' ') + text(pairs[i].text);
+        if (shown < pairs.size()) words << QStringLiteral("and %1 more").arg(pairs.size() - shown);
+        const QString all = words.join(QStringLiteral("; "));
+        const QRectF whole(room.x, top, room.width, 10000.0);
+        const double high = painter.boundingRect(whole, Qt::TextWordWrap, all).height();
+        if (top + high > room.bottom && shown > 0) continue;
+        return top + paint_text(painter, room.x, top, room.width, all, font, ink) + 8 - room.y;
+    }
+}
+
+// The differences of the setups, in the column that has room for them; gives what it took of the right one.
+double paint_setup(QPainter& painter, const Room& left, const Room& right, const std::vector<sheet::Pair>& pairs) {
+    if (pairs.empty()) return 0.0;
+    const QString heading = QStringLiteral("Setup, A · B");
+    if (height_of_pairs(painter, right.width, pairs) <= right.height())
+        return paint_pairs(painter, right.x, right.y, right.width, heading, pairs);
+    if (height_of_pairs(painter, left.width, pairs) <= left.height())
+        static_cast<void>(paint_pairs(painter, left.x, left.y, left.width, heading, pairs));
+    else if (left.height() * left.width > right.height() * right.width)
+        static_cast<void>(paint_as_words(painter, left, heading, pairs));
+    else
+        return paint_as_words(painter, right, heading, pairs);
+    return 0.0;
 }
 
 // Lines that do not fit above `bottom` are counted instead; long ones wrap.
@@ -204,14 +254,15 @@ void paint_first(QPainter& painter, const QSizeF& page, const sheet::Sheet& shee
     y += 10;
     const double column = 0.57 * width;
     const double heading = paint_heading(painter, margin_pt, y, column, QStringLiteral("Corners"));
-    paint_table(painter, margin_pt, y + heading, column, sheet, sheet.corners);
+    const double corners = paint_table(painter, margin_pt, y + heading, column, sheet, sheet.corners);
     const double right = margin_pt + column + 24;
     const double room = width - column - 24;
     double at = y;
     const double bottom = page.height() - margin_pt - foot_height - 4;
-    at += paint_pairs(painter, right, at, room, bottom, QStringLiteral("Causes, whole lap"), sheet.causes);
+    at += paint_pairs(painter, right, at, room, QStringLiteral("Causes, whole lap"), sheet.causes);
     at += paint_list(painter, right, at, room, bottom, QStringLiteral("Notes"), sheet.notes);
-    at += paint_pairs(painter, right, at, room, bottom, QStringLiteral("Setup, A · B"), sheet.setup);
+    at += paint_setup(painter, {margin_pt, y + heading + corners + 8, column, bottom}, {right, at, room, bottom},
+                      sheet.setup);
     paint_list(painter, right, at, room, bottom, QStringLiteral("To keep in mind"), sheet.remarks);
 }
 

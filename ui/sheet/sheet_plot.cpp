@@ -89,7 +89,7 @@ void paint_plot(QPainter& painter, const QRectF& area, const sheet::Sheet& sheet
     const Panel& gap = layout.gap;
     if (layout.named) paint_name(painter, *layout.named);
     paint_marks(painter, layout.marks);
-    paint_grid(painter, speed, QStringLiteral("speed, ") + QString::fromStdString(plot.speed_unit), 0);
+    paint_grid(painter, speed, QString::fromStdString(sheet::speed_title(plot)), 0);
     paint_grid(painter, gap, QStringLiteral("gap, s: A ahead is up"), 1);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(vermilion_b, 0.9, Qt::DashLine));

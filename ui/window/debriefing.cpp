@@ -74,6 +74,10 @@ void Debriefing::set_noted(const QStringList& lines) {
     compose();
 }
 
+void Debriefing::set_my_car(std::optional<causes::Side> my_car) {
+    if (std::exchange(my_car_, my_car) != my_car) compose();
+}
+
 void Debriefing::set_units(base::UnitSystem units) {
     units_ = units;
     compose();
@@ -121,6 +125,7 @@ std::optional<sheet::Sheet> Debriefing::composed() const {
     extras.explanation = explanation_.get();
     extras.setup_a = setup_a_;
     extras.setup_b = setup_b_;
+    extras.my_car = my_car_;
     const QStringList notes = noted_ + page_.notes();
     for (const QString& line : notes)
         extras.notes.push_back(line.toStdString());

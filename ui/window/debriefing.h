@@ -32,7 +32,8 @@ class Debriefing : public QObject {
     void set_pairing(const models::ComparedPointer& compared, const QString& name);
     void set_explanation(std::shared_ptr<const causes::Explanation> explanation, const car::SetupSheet& setup_a,
                          const car::SetupSheet& setup_b);
-    void set_noted(const QStringList& lines); // what was noted elsewhere in the window
+    void set_noted(const QStringList& lines);            // what was noted elsewhere in the window
+    void set_my_car(std::optional<causes::Side> my_car); // whom "try next" speaks to
     void set_units(base::UnitSystem units);
     void end_typing();                               // what is being typed is kept
     [[nodiscard]] QString notes_in_settings() const; // of this pairing
@@ -65,6 +66,7 @@ class Debriefing : public QObject {
     std::shared_ptr<const causes::Explanation> explanation_;
     car::SetupSheet setup_a_;
     car::SetupSheet setup_b_;
+    std::optional<causes::Side> my_car_;
     base::UnitSystem units_ = base::UnitSystem::metric;
 };
 

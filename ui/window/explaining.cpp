@@ -2,6 +2,7 @@
 #include "ui/window/explaining.h"
 
 #include "core/base/error.h"
+#include "core/car/setup_beside.h"
 #include "core/car/write_setup_sheet.h"
 #include "ui/models/text.h"
 #include "ui/pages/causes/causes_page.h"
@@ -28,8 +29,7 @@ QString settings_key(const QString& file) {
 }
 
 QString beside(const QString& file) {
-    const QFileInfo info(file);
-    return info.path() + QLatin1Char('/') + info.completeBaseName() + QStringLiteral(".setup.json");
+    return QFile::decodeName(car::setup_path_beside(QFile::encodeName(file).toStdString()).c_str());
 }
 
 bool same(const car::SetupSheet& one, const car::SetupSheet& other) {
@@ -143,6 +143,12 @@ void Explaining::enter_setups(const car::SetupSheet& a, const car::SetupSheet& b
     want();
 }
 
+void Explaining::give_setup(const QString& file, const car::SetupSheet& sheet) {
+    if (same(known_of(file).sheet, sheet)) return;
+    edits_.push(
+        new SetupEdit(*this, {{file, entered_for(file), sheet}}, tr("setup of %1").arg(QFileInfo(file).fileName())));
+}
+
 void Explaining::put_setups(const std::vector<Entered>& entered) {
     for (const Entered& one : entered)
         keep(one);
@@ -156,15 +162,23 @@ void Explaining::keep(const Entered& entered) {
         kept->second = sheet.value_or(car::SetupSheet{});
         Q_EMIT setup_entered(file, kept->second);
     } else if (sheet) {
+        given_[file] = *sheet;
         settings_.setValue(settings_key(file), QByteArray::fromStdString(car::setup_sheet_text(*sheet)));
     } else {
+        given_.erase(file);
         settings_.remove(settings_key(file));
     }
+    Q_EMIT setup_changed(file);
 }
 
 void Explaining::take_from_book(const QString& file, const car::SetupSheet& sheet) {
     const bool other = !same(known_of(file).sheet, sheet);
     in_book_[file] = sheet;
+    // It was given while the session was on its way into the book.
+    if (const auto given = given_.extract(file)) {
+        keep({file, given.mapped()});
+        return;
+    }
     if (other && (file == files_[0] || file == files_[1])) follow_setups();
 }
 
@@ -187,18 +201,18 @@ std::optional<car::SetupSheet> Explaining::entered_for(const QString& file) cons
 
 Explaining::Known Explaining::known_of(const QString& file) const {
     const QString path = beside(file);
-    const bool lies_there = QFileInfo::exists(path);
+    const auto there = car::setup_beside(QFile::encodeName(file).toStdString());
+    const bool lies_there = !there.ok() || there->has_value();
     const auto entered = entered_for(file);
     if (entered && !in_book_.contains(file)) return {*entered, tr("as entered here")};
     if (!lies_there) return entered ? Known{*entered, tr("from the book")} : Known{{}, tr("none")};
-    const auto sheet = car::read_setup_sheet(QFile::encodeName(path).toStdString());
     if (entered) {
-        const bool otherwise = sheet.ok() && !same(sheet.value(), *entered);
+        const bool otherwise = there.ok() && !same(**there, *entered);
         return {*entered, otherwise ? tr("from the book; %1 says otherwise").arg(QFileInfo(path).fileName())
                                     : tr("from the book")};
     }
-    if (!sheet.ok()) return {{}, text(base::one_line(sheet.error()))};
-    return {sheet.value(), tr("from %1, which lies beside it").arg(QFileInfo(path).fileName())};
+    if (!there.ok()) return {{}, text(base::one_line(there.error()))};
+    return {**there, tr("from %1, which lies beside it").arg(QFileInfo(path).fileName())};
 }
 
 void Explaining::tell_setups() {

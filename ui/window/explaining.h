@@ -39,6 +39,8 @@ class Explaining : public QObject {
     void edit_setups(base::UnitSystem units, QWidget* parent);
     // As if entered: kept for the session, explained anew, one edit that can be undone.
     void enter_setups(const car::SetupSheet& a, const car::SetupSheet& b);
+    // The same for a session that need not be compared.
+    void give_setup(const QString& file, const car::SetupSheet& sheet);
     // What was entered for sessions, all at once; nothing takes it back.
     struct Entered {
         QString file;
@@ -56,7 +58,8 @@ class Explaining : public QObject {
     [[nodiscard]] const car::SetupSheet& setup_b() const { return known_[1].sheet; }
 
   Q_SIGNALS:
-    void changed();                                                                   // explanation or setups
+    void changed();                          // explanation or setups
+    void setup_changed(const QString& file); // what is known of it was entered or given
     void setup_entered(const QString& file, const lapwright::car::SetupSheet& sheet); // of a session in the book
 
     void car_known(const QString& file, const lapwright::car::CarFigures& figures); // fitted to the session's laps
@@ -82,6 +85,7 @@ class Explaining : public QObject {
     std::array<QString, 2> files_;
     std::array<Known, 2> known_;
     std::map<QString, car::SetupSheet> in_book_;
+    std::map<QString, car::SetupSheet> given_; // in this run, of sessions that are not in the book yet
     bridge::ExplanationPointer explanation_;
     bool on_its_way_ = false;
     bool waiting_ = false;

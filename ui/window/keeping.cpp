@@ -50,8 +50,7 @@ void Keeping::session_opened(const QString& path, const bridge::SessionPointer& 
     sessions_.insert(path);
     const auto waiting = notes_in_settings(parts_.settings, path);
     parts_.notes.take_in(path, waiting);
-    const auto& driven = track ? track : session->known_track;
-    book_.keep({path, session, driven ? driven->name : std::string(), parts_.explaining.known_setup(path), waiting,
+    book_.keep({path, session, track ? track->name : std::string(), parts_.explaining.known_setup(path), waiting,
                 anew_.remove(path)});
     if (track && !track->name.empty()) book_.put_track(*track, {});
 }

@@ -22,6 +22,7 @@
 #include "ui/window/exporting.h"
 #include "ui/window/importing.h"
 #include "ui/window/keeping.h"
+#include "ui/window/my_car.h"
 #include "ui/window/notices.h"
 #include "ui/window/noting.h"
 
@@ -39,6 +40,7 @@
 #include <QUndoStack>
 #include <QUrl>
 #include <algorithm>
+#include <iterator>
 
 namespace lapwright::window {
 namespace {
@@ -147,12 +149,13 @@ void MainWindow::open(const QStringList& files) {
 }
 
 bool MainWindow::take_track(QStringList& files) {
+    const QStringList all = std::exchange(files, {});
+    const auto is_json = [](const QString& file) { return file.endsWith(QLatin1String(".json"), Qt::CaseInsensitive); };
+    std::ranges::copy_if(all, std::back_inserter(files), [&](const QString& file) { return !is_json(file); });
     bool changed = false;
-    for (const QString& file : QStringList(files)) {
-        if (!file.endsWith(QLatin1String(".json"), Qt::CaseInsensitive)) continue;
-        files.removeAll(file);
-        if (!take_setup(file)) changed = use_track(file) || changed;
-    }
+    for (const QString& file : all)
+        if (is_json(file) && !take_setup(file, files)) changed = use_track(file) || changed;
+    if (files.isEmpty() && plan_.awaited.isEmpty()) give_setups();
     return changed;
 }
 
@@ -205,7 +208,9 @@ void MainWindow::file_done(const QString& path) {
 
 // Files that ask are answered for before their laps are compared.
 void MainWindow::go_on_with_plan() {
-    if (plan_.awaited.isEmpty() && !importing_->ask_next()) fulfil_plan();
+    if (!plan_.awaited.isEmpty()) return;
+    give_setups();
+    if (!importing_->ask_next()) fulfil_plan();
 }
 
 // Its columns mean something else now; a comparison that shows it is made anew when it is looked at.
@@ -255,6 +260,7 @@ void MainWindow::show_compared(const models::ComparedPointer& compared, const Pi
     explaining_->set_pairing(compared, compared_.first->path, compared_.second->path);
     const QString name = name_of(*compared_.first) + QLatin1Char('\n') + name_of(*compared_.second);
     debriefing_->set_pairing(compared, name);
+    my_car_->set_pairing(compared);
     keeping_->set_pairing(compared, *compared_.first, *compared_.second, name, track_);
     show_page(page_wanted_ != nullptr ? page_wanted_ : compare_page_);
     save();

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/book/pairings.h"
+#include "core/car/names.h"
 #include "ui/bridge/worker.h"
 #include "ui/models/notes.h"
 #include "ui/models/session_shelf.h"
@@ -14,6 +15,7 @@
 #include <optional>
 #include <string>
 #include <utility>
+#include <vector>
 
 class QLabel;
 class QProgressBar;
@@ -47,6 +49,7 @@ class BookEditing;
 class BookLooking;
 class BookWaiting;
 class Keeping;
+class MyCar;
 class Notices;
 class Noting;
 class Trying;
@@ -97,6 +100,12 @@ class MainWindow : public QMainWindow {
         bool compare = false;
     };
 
+    struct GivenSetup {
+        QString path;
+        car::SetupSheet sheet;
+        QStringList together; // session files that came with it
+    };
+
     QWidget* make_strip();
     void make_pages();
     void connect_worker();
@@ -121,7 +130,11 @@ class MainWindow : public QMainWindow {
     // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
     bool take_track(QStringList& files);
     bool use_track(const QString& path);
-    bool take_setup(const QString& path); // whether it was a setup sheet
+    // Whether it was a setup sheet, which then waits for its session; `together`: session files that came with it.
+    bool take_setup(const QString& path, const QStringList& together);
+    void give_setups(); // the waiting ones to their sessions
+    [[nodiscard]] QString owner_of(const GivenSetup& given) const;
+    void name_by_setup(const QString& path); // driver and car of the session
     void forget_track();
     [[nodiscard]] std::string known_track() const; // of the track file, else what the book knew of an open session
     void reload_all();
@@ -165,6 +178,7 @@ class MainWindow : public QMainWindow {
     Trying* trying_;
     Noting* noting_;
     Keeping* keeping_;
+    MyCar* my_car_;
     BookLooking* book_looking_;
     BookEditing* book_editing_;
     BookCare* book_care_;
@@ -179,10 +193,11 @@ class MainWindow : public QMainWindow {
     QToolButton* units_button_;
     std::optional<track::TrackRecord> track_;
     Plan plan_;
-    Picks compared_;           // the laps that the compare page shows
-    Picks wanted_;             // the laps that are being compared
-    Picks asked_of_book_;      // for what is kept of them; then their sessions are read
-    bool whole_comes_ = false; // of what is shown out of the book: its sessions are being read
+    std::vector<GivenSetup> setups_; // until the files that are being read have come
+    Picks compared_;                 // the laps that the compare page shows
+    Picks wanted_;                   // the laps that are being compared
+    Picks asked_of_book_;            // for what is kept of them; then their sessions are read
+    bool whole_comes_ = false;       // of what is shown out of the book: its sessions are being read
 };
 
 } // namespace lapwright::window

@@ -23,6 +23,7 @@
 #include "ui/window/importing.h"
 #include "ui/window/keeping.h"
 #include "ui/window/main_window.h"
+#include "ui/window/my_car.h"
 #include "ui/window/notices.h"
 #include "ui/window/noting.h"
 #include "ui/window/pick_edit.h"
@@ -129,7 +130,8 @@ void MainWindow::make_pages() {
     explaining_ = new Explaining(*worker_, *causes_page_, *edits_, settings_, this);
     debriefing_ = new Debriefing(*debrief_page_, settings_, this);
     exporting_ = new Exporting(*compare_page_, *causes_page_, settings_, this);
-    trying_ = new Trying(*worker_, *shelf_, this);
+    my_car_ = new MyCar(*book_, *causes_page_, *debriefing_, *edits_, this);
+    trying_ = new Trying(*worker_, *shelf_, *explaining_, this);
     noting_ = new Noting(*notes_, *sessions_page_, *compare_page_, *edits_, this);
     keeping_ = new Keeping(*book_, {*notes_, *explaining_, *debriefing_, *notices_, settings_}, this);
     book_waiting_ = new BookWaiting(*book_, *actions_->write_waiting, *waiting_sign_, *notices_, this);
@@ -154,6 +156,7 @@ void MainWindow::connect_worker() {
     connect(worker_, &Worker::session_ready, this, [this](const QString& path, const bridge::SessionPointer& session) {
         keeping_->session_opened(path, session, track_);
         shelf_->add(path, session);
+        name_by_setup(path);
         notices_->withdraw(path);
         if (!bridge::session_of_book_path(path)) importing_->note_session(path, *session);
         file_done(path);
@@ -288,6 +291,7 @@ void MainWindow::connect_why_and_sheet() {
         compare_page_->go_to(0.5 * (start_m + end_m));
         compare_page_->show_chosen_stretch();
     });
+    connect(explaining_, &Explaining::setup_changed, this, &MainWindow::name_by_setup);
     connect(explaining_, &Explaining::changed, this, [this] {
         debriefing_->set_explanation(explaining_->explanation(), explaining_->setup_a(), explaining_->setup_b());
     });

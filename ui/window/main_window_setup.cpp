@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Setup sheets that were opened or dropped like any file.
+// Setup sheets that were opened or dropped like any file, and the names that they give to sessions.
+#include "core/analysis/setup_owner.h"
 #include "core/car/setup_change.h"
 #include "core/car/setup_sheet.h"
 #include "core/track/track_record.h"
@@ -9,35 +10,62 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <utility>
 
 namespace lapwright::window {
+namespace {
 
-// A setup sheet belongs to the open session that it lies beside, else to the only one of its driver and car.
-bool MainWindow::take_setup(const QString& path) {
-    if (track::read_track_record(QFile::encodeName(path).toStdString()).ok()) return false;
-    const auto sheet = car::read_setup_sheet(QFile::encodeName(path).toStdString());
-    const QString name = QFileInfo(path).fileName();
+std::string file_name(const QString& path) {
+    return QFile::encodeName(path).toStdString();
+}
+
+} // namespace
+
+bool MainWindow::take_setup(const QString& path, const QStringList& together) {
+    if (track::read_track_record(file_name(path)).ok()) return false;
+    const auto sheet = car::read_setup_sheet(file_name(path));
     if (!sheet.ok() || (car::says_nothing(sheet.value()) && sheet->driver.empty() && sheet->car.empty())) return false;
-    QStringList fitting;
-    for (const auto& entry : shelf_->entries()) {
-        const QFileInfo file(entry.path);
-        if (name == file.completeBaseName() + QStringLiteral(".setup.json")) {
-            fitting = QStringList(entry.path);
-            break;
-        }
-        const recording::Recording& r = *entry.session->recording;
-        if (!sheet->car.empty() && r.car == sheet->car && r.driver == sheet->driver) fitting += entry.path;
-    }
-    if (fitting.size() != 1) {
-        notices_->add(
-            tr("%1 is a setup sheet, but no single open session is of its driver and car, or has its name: open "
-               "that session first, or read the sheet under Setup on the Causes page.")
-                .arg(name));
-        return true;
-    }
-    explaining_->put_setups({{fitting.front(), sheet.value()}});
-    notices_->add(tr("The setup of %1 was read from %2.").arg(QFileInfo(fitting.front()).fileName(), name));
+    setups_.push_back({path, sheet.value(), together});
     return true;
+}
+
+// The session among those that came with the sheet, else among all that are open.
+QString MainWindow::owner_of(const GivenSetup& given) const {
+    for (const bool together : {true, false}) {
+        std::vector<analysis::SetupCandidate> sessions;
+        QStringList paths;
+        for (const auto& entry : shelf_->entries()) {
+            if (together && !given.together.contains(entry.path)) continue;
+            sessions.push_back({file_name(entry.path), entry.session->recording.get()});
+            paths << entry.path;
+        }
+        if (const auto owner = analysis::setup_owner(file_name(given.path), given.sheet, sessions, together))
+            return paths[static_cast<qsizetype>(*owner)];
+    }
+    return {};
+}
+
+void MainWindow::give_setups() {
+    for (const GivenSetup& given : std::exchange(setups_, {})) {
+        const QString name = QFileInfo(given.path).fileName();
+        const QString owner = owner_of(given);
+        if (owner.isEmpty()) {
+            notices_->add(
+                tr("%1 is a setup sheet, but no single open session is of its driver and car, or has its name: open "
+                   "that session first, or read the sheet under Setup on the Causes page.")
+                    .arg(name));
+            continue;
+        }
+        explaining_->give_setup(owner, given.sheet);
+        notices_->add(tr("The setup of %1 was read from %2.").arg(QFileInfo(owner).fileName(), name));
+    }
+}
+
+void MainWindow::name_by_setup(const QString& path) {
+    const bridge::SessionPointer session = shelf_->session(path);
+    if (!session) return;
+    const car::Names names = car::names_of(*session->recording, explaining_->known_setup(path));
+    rename_open(path, {names.driver, names.car, {}, session->recording->start_unix_s, {}, {}});
 }
 
 } // namespace lapwright::window

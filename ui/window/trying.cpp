@@ -6,8 +6,8 @@
 #include "core/base/wording.h"
 #include "ui/dialogs/trial_dialog.h"
 #include "ui/models/text.h"
+#include "ui/window/explaining.h"
 
-#include <QFile>
 #include <QFileInfo>
 #include <algorithm>
 
@@ -15,8 +15,8 @@ namespace lapwright::window {
 
 using models::text;
 
-Trying::Trying(bridge::Worker& worker, const models::SessionShelf& shelf, QWidget* window)
-    : QObject(window), worker_(worker), shelf_(shelf), window_(window) {
+Trying::Trying(bridge::Worker& worker, const models::SessionShelf& shelf, const Explaining& explaining, QWidget* window)
+    : QObject(window), worker_(worker), shelf_(shelf), explaining_(explaining), window_(window) {
     connect(&worker_, &bridge::Worker::trial_ready, this, [this](const bridge::TrialPointer& report) {
         if (dialog_) dialog_->show_report(report);
     });
@@ -63,23 +63,12 @@ void Trying::show(const std::optional<track::TrackRecord>& track) {
     dialog_->open(); // the window's plain keys rest meanwhile
 }
 
-namespace {
-
-car::SetupSheet setup_beside(const QString& path) {
-    const QFileInfo info(path);
-    const QString sheet = info.path() + QLatin1Char('/') + info.completeBaseName() + QStringLiteral(".setup.json");
-    auto read = car::read_setup_sheet(QFile::encodeName(sheet).toStdString());
-    return read ? std::move(read).value() : car::SetupSheet{};
-}
-
-} // namespace
-
 void Trying::run() {
     bridge::TrialWanted wanted;
     wanted.track = track_;
     for (const auto& [path, part] : dialog_->parts())
         if (const auto session = shelf_.session(path); session && part != dialogs::TrialPart::left_out)
-            wanted.sessions.push_back({session, part == dialogs::TrialPart::change, setup_beside(path)});
+            wanted.sessions.push_back({session, part == dialogs::TrialPart::change, explaining_.known_setup(path)});
     // A change that the setup sheets do not show is asked about once.
     const QString doubt = text(analysis::change_not_shown(wanted.sessions));
     if (!doubt.isEmpty() && doubt != asked_about_) {

@@ -19,12 +19,14 @@ class TrialDialog;
 
 namespace lapwright::window {
 
+class Explaining;
+
 class Trying : public QObject {
     Q_OBJECT
 
   public:
-    // Worker, shelf and window outlive it.
-    Trying(bridge::Worker& worker, const models::SessionShelf& shelf, QWidget* window);
+    // All outlive it.
+    Trying(bridge::Worker& worker, const models::SessionShelf& shelf, const Explaining& explaining, QWidget* window);
 
     // Opens the dialog; the track's gate and segments are used where it is given.
     void show(const std::optional<track::TrackRecord>& track);
@@ -36,6 +38,7 @@ class Trying : public QObject {
 
     bridge::Worker& worker_;
     const models::SessionShelf& shelf_;
+    const Explaining& explaining_; // knows the setups
     QWidget* window_;
     std::optional<track::TrackRecord> track_;
     QString asked_about_; // the doubt that was told last

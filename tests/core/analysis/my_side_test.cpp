@@ -26,7 +26,7 @@ std::optional<Side> side(const std::optional<car::Names>& mine, const car::Names
     analysis::Pairing pairing;
     pairing.a.session = session_of(a, "one.csv");
     pairing.b.session = session_of(b, "two.csv");
-    return analysis::my_side(mine, pairing);
+    return analysis::spoken_to(analysis::my_sides(mine, pairing));
 }
 
 } // namespace

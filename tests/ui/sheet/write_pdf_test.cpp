@@ -74,6 +74,23 @@ TEST_F(WritePdf, ItsTextIsWhatWasMeasured) {
     EXPECT_THAT(text, HasSubstr("Motor sport is dangerous"));
 }
 
+// However many differences there are, up to what fills a page in small letters: all of them, and which line is which.
+TEST_F(WritePdf, EveryDifferenceOfTheSetupsStandsOnIt) {
+    for (const int count : {1, 8, 15, 30}) {
+        sheet::Sheet sheet = invented_sheet();
+        sheet.notes = {"one note", "another one"};
+        for (int i = 0; i < count; ++i)
+            sheet.setup.push_back({"part" + std::to_string(i), std::to_string(i) + "x · " + std::to_string(i) + "y",
+                                   sheet::Favours::neither});
+        ASSERT_FALSE(paper::write_pdf(sheet, path("sheet.pdf").toStdString()));
+        const std::string text = text_of(path("sheet.pdf"), 1);
+        for (int i = 0; i < count; ++i)
+            EXPECT_THAT(text, testing::ContainsRegex("part" + std::to_string(i) + "[^0-9]")) << count;
+        EXPECT_THAT(text, HasSubstr("another one"));
+        EXPECT_THAT(text, HasSubstr("A solid, B dashed"));
+    }
+}
+
 TEST_F(WritePdf, TheSecondPageHasEverySegment) {
     paper::PdfOptions options;
     options.all_segments = true;

@@ -173,6 +173,12 @@ void CausesPage::set_setup_words(const QString& words) {
     setup_words_->setText(words);
 }
 
+void CausesPage::set_mine(const analysis::MySides& mine, bool known) {
+    findings_->set_mine(mine, known);
+    if (std::exchange(mine_, mine) == mine) return;
+    fill_findings();
+}
+
 void CausesPage::set_units(base::UnitSystem units) {
     units_ = units;
     cornering_->set_units(units);
@@ -202,7 +208,13 @@ void CausesPage::fill() {
     what_if_->show_explanation(explanation_, pairing.a.trace.best.lap_time_s(), pairing.b.trace.best.lap_time_s());
     cornering_->set_evidence(plots::cornering_evidence(*explanation_));
     driving_->set_evidence(plots::driving_evidence(*explanation_));
-    findings_->show_findings(analysis::findings_of(pairing, explanation_.get(), units_), warnings());
+    fill_findings();
+}
+
+void CausesPage::fill_findings() {
+    if (!explanation_ || !compared_) return;
+    findings_->show_findings(
+        analysis::findings_of(*compared_->pairing, explanation_.get(), units_, analysis::spoken_to(mine_)), warnings());
 }
 
 void CausesPage::show_drivers(int row) {

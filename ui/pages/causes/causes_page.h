@@ -3,6 +3,7 @@
 // evidence behind them, the findings, and what if.
 #pragma once
 
+#include "core/analysis/my_side.h"
 #include "core/base/display.h"
 #include "core/causes/explanation.h"
 #include "ui/models/compared.h"
@@ -39,8 +40,9 @@ class CausesPage : public QWidget {
     // A new pairing, not yet explained: the page says that it is being worked on.
     void show_pairing(models::ComparedPointer compared);
     void show_explanation(std::shared_ptr<const causes::Explanation> explanation);
-    void show_refusal(const QString& sentence); // instead of an explanation
-    void set_setup_words(const QString& words); // where the setup of both cars comes from
+    void show_refusal(const QString& sentence);               // instead of an explanation
+    void set_setup_words(const QString& words);               // where the setup of both cars comes from
+    void set_mine(const analysis::MySides& mine, bool known); // whom "try next" speaks to, see FindingList
     void set_units(base::UnitSystem units);
     void set_palette(const theme::Palette& palette);
 
@@ -60,6 +62,7 @@ class CausesPage : public QWidget {
   private:
     void fill();
     void fill_notes();
+    void fill_findings();
     [[nodiscard]] QStringList warnings() const; // of the explanation
     void show_drivers(int row);                 // of the matrix
     QWidget* make_left();
@@ -70,6 +73,7 @@ class CausesPage : public QWidget {
     theme::Palette palette_ = theme::paper();
     QString without_; // the sentence while there is no explanation
     base::UnitSystem units_ = base::UnitSystem::metric;
+    analysis::MySides mine_;
     QLabel* sentence_;
     QLabel* notes_;
     QLabel* setup_words_;

@@ -44,6 +44,8 @@ FindingList::FindingList(QWidget* parent)
     auto* head = new QHBoxLayout;
     head->addWidget(title_);
     head->addStretch(1);
+    head->addWidget(make_mine());
+    head->addSpacing(8);
     head->addWidget(more_);
     column_->setContentsMargins(0, 0, 0, 0);
     column_->setSpacing(6);
@@ -52,6 +54,42 @@ FindingList::FindingList(QWidget* parent)
     column_->addWidget(in_mind_);
     column_->addStretch(1);
     fill();
+}
+
+QWidget* FindingList::make_mine() {
+    mine_ = new QWidget(this);
+    auto* row = new QHBoxLayout(mine_);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(2);
+    mine_words_ = small_label({}, mine_);
+    row->addWidget(mine_words_);
+    mine_a_ = mine_button(QStringLiteral("A"), causes::Side::a);
+    mine_b_ = mine_button(QStringLiteral("B"), causes::Side::b);
+    row->addWidget(mine_a_);
+    row->addWidget(mine_b_);
+    set_mine({}, false);
+    return mine_;
+}
+
+QToolButton* FindingList::mine_button(const QString& letter, causes::Side side) {
+    auto* button = new QToolButton(mine_);
+    button->setObjectName(QStringLiteral("plain"));
+    button->setText(letter);
+    button->setCheckable(true);
+    button->setFocusPolicy(Qt::StrongFocus);
+    button->setAccessibleName(tr("The car of %1 is yours").arg(letter));
+    button->setToolTip(tr("\"Try next\" then speaks to the driver of %1 alone; the book remembers which car is yours. "
+                          "Press again for both drivers.")
+                           .arg(letter));
+    connect(button, &QToolButton::clicked, this,
+            [this, side](bool on) { Q_EMIT mine_chosen(on ? std::optional(side) : std::nullopt); });
+    return button;
+}
+
+void FindingList::set_mine(const analysis::MySides& mine, bool known) {
+    mine_words_->setText(known ? tr("Your car:") : tr("Which car is yours?"));
+    mine_a_->setChecked(mine.a);
+    mine_b_->setChecked(mine.b);
 }
 
 void FindingList::show_findings(std::vector<findings::Finding> findings, const QStringList& to_keep_in_mind) {
@@ -78,6 +116,8 @@ void FindingList::fill() {
         row->deleteLater();
     rows_.clear();
     title_->setVisible(!findings_.empty());
+    mine_->setVisible(!findings_.empty());
+    set_ink(*mine_words_, palette_.quiet);
     in_mind_->setVisible(all_ && !in_mind_->text().isEmpty());
     set_ink(*in_mind_, palette_.quiet);
     more_->setVisible(findings_.size() > on_top || !in_mind_->text().isEmpty());

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/my_car.h"
+
+#include "core/analysis/my_side.h"
+#include "ui/bridge/book_keeper.h"
+#include "ui/pages/causes/causes_page.h"
+#include "ui/pages/causes/finding_list.h"
+#include "ui/window/debriefing.h"
+
+#include <QUndoCommand>
+#include <QUndoStack>
+#include <utility>
+
+namespace lapwright::window {
+namespace {
+
+class MyCarEdit : public QUndoCommand {
+  public:
+    MyCarEdit(MyCar& my_car, std::optional<car::Names> after)
+        : QUndoCommand(MyCar::tr("choice of your car")), my_car_(my_car), before_(my_car.names()),
+          after_(std::move(after)) {}
+    void redo() override { my_car_.put(after_); }
+    void undo() override { my_car_.put(before_); }
+
+  private:
+    MyCar& my_car_;
+    std::optional<car::Names> before_;
+    std::optional<car::Names> after_;
+};
+
+} // namespace
+
+MyCar::MyCar(bridge::BookKeeper& book, pages::CausesPage& page, Debriefing& debriefing, QUndoStack& edits,
+             QObject* parent)
+    : QObject(parent), book_(book), page_(page), debriefing_(debriefing), edits_(edits) {
+    connect(&page_.findings(), &pages::FindingList::mine_chosen, this, &MyCar::choose);
+    connect(&book_, &bridge::BookKeeper::my_car_found, this, &MyCar::take);
+    connect(&book_, &bridge::BookKeeper::opened_again, &book_, &bridge::BookKeeper::find_my_car);
+    book_.find_my_car();
+}
+
+void MyCar::set_pairing(const models::ComparedPointer& compared) {
+    compared_ = compared;
+    tell();
+}
+
+void MyCar::put(const std::optional<car::Names>& mine) {
+    take(mine);
+    if (book_.takes_edits()) book_.put_my_car(mine);
+}
+
+void MyCar::choose(std::optional<causes::Side> side) {
+    if (!compared_) return;
+    const analysis::Pairing& pairing = *compared_->pairing;
+    std::optional<car::Names> mine;
+    if (side) mine = analysis::names_to_keep(*(*side == causes::Side::a ? pairing.a : pairing.b).session);
+    if (mine == mine_)
+        tell(); // the button has moved
+    else
+        edits_.push(new MyCarEdit(*this, std::move(mine)));
+}
+
+void MyCar::take(const std::optional<car::Names>& mine) {
+    mine_ = mine;
+    tell();
+}
+
+void MyCar::tell() {
+    const auto sides = compared_ ? analysis::my_sides(mine_, *compared_->pairing) : analysis::MySides{};
+    page_.set_mine(sides, mine_.has_value());
+    debriefing_.set_my_car(analysis::spoken_to(sides));
+}
+
+} // namespace lapwright::window
