@@ -30,6 +30,8 @@ constexpr std::array definitions{
     UnitDefinition{Unit::mile, Quantity::length, mile_m, 0.0, "mi"},
     UnitDefinition{Unit::inch, Quantity::length, inch_m, 0.0, "in"},
     UnitDefinition{Unit::metre_per_second, Quantity::speed, 1.0, 0.0, "m/s"},
+    UnitDefinition{Unit::centimetre_per_second, Quantity::speed, 0.01, 0.0, "cm/s"},
+    UnitDefinition{Unit::millimetre_per_second, Quantity::speed, 0.001, 0.0, "mm/s"},
     UnitDefinition{Unit::kilometre_per_hour, Quantity::speed, 1.0 / 3.6, 0.0, "km/h"},
     UnitDefinition{Unit::mile_per_hour, Quantity::speed, mile_m / 3600.0, 0.0, "mph"},
     UnitDefinition{Unit::knot, Quantity::speed, 1852.0 / 3600.0, 0.0, "kn"},

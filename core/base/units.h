@@ -26,6 +26,8 @@ enum class Unit {
     inch,
     // speed
     metre_per_second,
+    centimetre_per_second,
+    millimetre_per_second,
     kilometre_per_hour,
     mile_per_hour,
     knot,

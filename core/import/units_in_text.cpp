@@ -78,6 +78,8 @@ constexpr std::array spellings{
     Spelling{"m.s-1", Unit::metre_per_second},
     Spelling{"m*s-1", Unit::metre_per_second},
     Spelling{"ms⁻¹", Unit::metre_per_second},
+    Spelling{"cm/s", Unit::centimetre_per_second},
+    Spelling{"mm/s", Unit::millimetre_per_second},
     Spelling{"km/h", Unit::kilometre_per_hour},
     Spelling{"kmh", Unit::kilometre_per_hour},
     Spelling{"kph", Unit::kilometre_per_hour},
@@ -285,6 +287,15 @@ const Spelling* find_spelling(std::string_view text) {
     return found == spellings.end() ? nullptr : &*found;
 }
 
+// "m_s", "km_per_h": names that may hold no slash write one so.
+const Spelling* find_joined_spelling(std::string_view word) {
+    if (word.find('_') == std::string_view::npos) return find_spelling(word);
+    std::string slashed = folded(word);
+    if (const std::size_t per = slashed.find("_per_"); per != std::string::npos) slashed.replace(per, 5, "/");
+    std::ranges::replace(slashed, '_', '/');
+    return find_spelling(slashed);
+}
+
 constexpr std::array<std::pair<char, char>, 4> brackets{{{'(', ')'}, {'[', ']'}, {'{', '}'}, {'<', '>'}}};
 
 std::string_view unbracketed(std::string_view text) {
@@ -324,7 +335,7 @@ std::optional<NameAndUnit> part_at_last_word(std::string_view header) {
     for (std::size_t from = 1; from < header.size(); ++from) {
         if (std::string_view(" _/,;:|\t").find(header[from - 1]) == std::string_view::npos) continue;
         const std::string_view word = trimmed(header.substr(from));
-        const Spelling* spelling = find_spelling(word);
+        const Spelling* spelling = find_joined_spelling(word);
         if (!spelling || !spelling->as_last_word) continue;
         std::string_view name = trimmed(header.substr(0, from - 1));
         while (!name.empty() && std::string_view("_/,;:|").find(name.back()) != std::string_view::npos)

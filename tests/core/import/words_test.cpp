@@ -145,6 +145,12 @@ TEST(UnitsInText, PartsNameAndUnit) {
     check("Temp deg C", "Temp", Unit::celsius);
     check("Lat Acc [g]", "Lat Acc", Unit::standard_gravity);
     check("Gierrate (°/s)", "Gierrate", Unit::degree_per_second);
+    check("ground_speed_mm_s", "ground_speed", Unit::millimetre_per_second);
+    check("speed_m_s", "speed", Unit::metre_per_second);
+    check("Speed_km_per_h", "Speed", Unit::kilometre_per_hour);
+    check("accel_x_m_s2", "accel_x", Unit::metre_per_second_squared);
+    check("yaw_rate_deg_s", "yaw_rate", Unit::degree_per_second);
+    check("lap_time_s", "lap_time", Unit::second);
     EXPECT_FALSE(part_name_and_unit("Speed (GPS)").unit);
     EXPECT_FALSE(part_name_and_unit("Brake in").unit);
     EXPECT_EQ(part_name_and_unit("Oil pressure (furlong)").unit_text, "furlong");
