@@ -23,6 +23,11 @@ TEST(Display, DecimalsFollowTheUncertainty) {
     EXPECT_EQ(decimals_for(0.012, 3), 3);
     EXPECT_EQ(decimals_for(0.0031, 3), 3);
     EXPECT_EQ(decimals_for(4.0, 2), 0);
+    // Two digits up to a leading 1.9, one from there.
+    EXPECT_EQ(decimals_for(0.0194, 4), 3);
+    EXPECT_EQ(decimals_for(0.0196, 4), 2);
+    EXPECT_EQ(decimals_for(0.025, 4), 2);
+    EXPECT_EQ(decimals_for(0.0294, 4), 2);
     EXPECT_EQ(decimals_for(1.2, 2), 1);
     EXPECT_EQ(decimals_for(std::nullopt, 2), 2);
     EXPECT_EQ(plus_minus_text(0.0312, 3), "±0.03");
