@@ -12,6 +12,7 @@
 #include "core/import/trust.h"
 #include "core/import/wording.h"
 #include "core/import/words.h"
+#include "core/import/zeros_in_motion.h"
 
 #include <algorithm>
 #include <array>
@@ -280,6 +281,8 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     if (!base::go_on(progress, assembling, 0.96)) return base::cancelled();
     const auto codes = blank_codes(table, guesses);
     recording.warnings.insert(recording.warnings.end(), codes.begin(), codes.end());
+    const auto zeros = blank_zeros_in_motion(table, guesses, axis);
+    recording.warnings.insert(recording.warnings.end(), zeros.begin(), zeros.end());
     const auto positions = mend_positions(table, guesses);
     recording.warnings.insert(recording.warnings.end(), positions.begin(), positions.end());
 

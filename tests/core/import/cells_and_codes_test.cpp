@@ -99,6 +99,45 @@ TEST(Sentinels, AReverseGearAndAColdMorningAreValues) {
     EXPECT_FALSE(sentinel_among(revolutions, Meaning::engine_speed));
 }
 
+// A receiver without a fix writes zeros while the car goes on: with positions of 0, 0, blank or held.
+TEST(ZerosInMotion, ASpeedThatNoCarCanLoseIsLeftOut) {
+    std::mt19937_64 engine(5);
+    for (const char* position : {"0.0,0.0", ",", "54.1000000,2.3000000"}) {
+        for (const double step_s : {0.04, 0.1}) {
+            std::string text = "time (s),lat,lon,speed (m/s),course (deg)\n";
+            const int from = 200 + static_cast<int>(engine() % 100);
+            const int to = from + 1 + static_cast<int>(engine() % 15);
+            double latitude_deg = 54.1;
+            for (int row = 0; row < 600; ++row) {
+                const bool lost = row < 7 || (row >= from && row < to);
+                const double speed_mps = 40.0 + 5.0 * std::sin(0.02 * row);
+                latitude_deg += speed_mps * step_s / 111'300.0; // metres of a degree there
+                text += base::fixed_text(step_s * row, 2) + ",";
+                text += lost ? std::string(position) + ",0.00,0.0\n"
+                             : base::fixed_text(latitude_deg, 8) + ",2.3000000," + base::fixed_text(speed_mps, 2) +
+                                   ",0.0\n";
+            }
+            const auto recording = import_bytes(text, "lost.csv");
+            ASSERT_TRUE(recording.ok()) << base::one_line(recording.error());
+            const auto* const speed = recording->find(Meaning::speed);
+            ASSERT_NE(speed, nullptr);
+            EXPECT_EQ(speed->size(), static_cast<std::size_t>(600 - 7 - (to - from))) << position;
+            EXPECT_GT(*std::ranges::min_element(speed->values), 30.0) << position;
+        }
+    }
+}
+
+TEST(ZerosInMotion, ACarThatStopsStands) {
+    std::string text = "time (s),speed (m/s)\n";
+    for (int row = 0; row < 600; ++row)
+        text += base::fixed_text(0.1 * row, 1) + "," +
+                base::fixed_text(std::abs(std::max(0.0, 20.0 - 0.5 * row) + std::max(0.0, 0.3 * (row - 400))), 2) +
+                "\n";
+    const auto recording = import_bytes(text, "stop.csv");
+    ASSERT_TRUE(recording.ok());
+    EXPECT_EQ(recording->find(Meaning::speed)->size(), 600U);
+}
+
 TEST(Facts, AreNeverCutInsideACharacter) {
     for (std::size_t length = longest_fact_bytes - 4; length <= longest_fact_bytes + 4; ++length) {
         const std::string fact(length, 'x');
