@@ -177,7 +177,11 @@ LoggerPlan draw_logger(std::uint64_t seed, std::uint64_t stream) {
     }
     draw_clocks(random, plan);
     draw_errors(random, plan);
-    if (plan.form == FileForm::table) draw_table(random, plan);
+    if (plan.form == FileForm::table) {
+        draw_table(random, plan);
+        truth::Random zeros(seed, 60'000 + stream);
+        plan.writes_zeros = !plan.spec.drop_outs.empty() && !plan.freezes && chance(zeros, 0.5);
+    }
     return plan;
 }
 

@@ -31,7 +31,8 @@ std::string words_of(const Entry& entry) {
     if (!logger.has_positions) words += ", no positions";
     if (!logger.has_speed) words += ", no speed";
     if (logger.has_lap_column) words += ", lap column";
-    if (!logger.spec.drop_outs.empty()) words += logger.freezes ? ", frozen fixes" : ", drop-outs";
+    if (!logger.spec.drop_outs.empty())
+        words += logger.freezes ? ", frozen fixes" : logger.writes_zeros ? ", zeros" : ", drop-outs";
     if (!entry.plan.pit_lane) words += ", starts on the track";
     words += ", " + std::to_string(entry.plan.flying_laps) + " laps";
     if (entry.plan.traffic_lap > 0) words += ", traffic in " + std::to_string(entry.plan.traffic_lap);

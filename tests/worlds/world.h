@@ -25,6 +25,7 @@ struct LoggerPlan {
     double clock_ppm = 0.0;    // its clock runs fast by this
     bool freezes = false;      // in a drop-out the last fix is repeated
     bool frozen_start = false; // before the first fix, too
+    bool writes_zeros = false; // in a drop-out positions, speed, course and altitude are 0
     bool has_positions = true;
     bool has_speed = true; // measured over the ground
     bool has_lap_column = false;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Open standards besides tables: GPX 1.1 and NMEA 0183 (GGA and RMC).  A receiver that freezes writes its last fix
-// again.
+// again, another one zeros.
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -17,8 +17,10 @@ using truth::Quantity;
 constexpr std::array satellite{Quantity::latitude_deg, Quantity::longitude_deg, Quantity::height_m, Quantity::speed_mps,
                                Quantity::course_rad};
 
-// The stamps that a satellite channel lacks get the value before; before the first fix, the first.
-void freeze(truth::LoggedChannel& channel, double rate_hz, bool fill_gaps, double fill_start_s) {
+enum class Gaps { left, frozen, zeros };
+
+// The stamps that a satellite channel lacks get the value before, or zeros; before the first fix, the first.
+void fill(truth::LoggedChannel& channel, double rate_hz, Gaps gaps, double fill_start_s) {
     std::vector<double> times;
     std::vector<double> values;
     const double step_s = 1.0 / rate_hz;
@@ -27,9 +29,9 @@ void freeze(truth::LoggedChannel& channel, double rate_hz, bool fill_gaps, doubl
         values.push_back(channel.value.front());
     }
     for (std::size_t i = 0; i < channel.time_s.size(); ++i) {
-        while (fill_gaps && i > 0 && channel.time_s[i] - times.back() > 1.5 * step_s) {
+        while (gaps != Gaps::left && i > 0 && channel.time_s[i] - times.back() > 1.5 * step_s) {
             times.push_back(times.back() + step_s);
-            values.push_back(channel.value[i - 1]);
+            values.push_back(gaps == Gaps::zeros ? 0.0 : channel.value[i - 1]);
         }
         times.push_back(channel.time_s[i]);
         values.push_back(channel.value[i]);
@@ -43,8 +45,9 @@ truth::LoggedSession as_written(const LoggerPlan& logger, truth::LoggedSession l
     const double fill_s = logger.frozen_start ? std::min(first_s, 0.4) : 0.0;
     for (truth::LoggedChannel& channel : logged.channels) {
         const bool from_satellites = std::ranges::find(satellite, channel.quantity) != satellite.end();
-        if (from_satellites && !channel.time_s.empty() && (logger.freezes || fill_s > 0.0))
-            freeze(channel, logger.spec.position.rate_hz, logger.freezes, fill_s);
+        const Gaps gaps = logger.freezes ? Gaps::frozen : logger.writes_zeros ? Gaps::zeros : Gaps::left;
+        if (from_satellites && !channel.time_s.empty() && (gaps != Gaps::left || fill_s > 0.0))
+            fill(channel, logger.spec.position.rate_hz, gaps, fill_s);
         for (double& t : channel.time_s)
             t *= 1.0 + 1e-6 * logger.clock_ppm;
     }
