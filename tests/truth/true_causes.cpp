@@ -20,10 +20,16 @@ CarTruth mixture(const CarTruth& a, const CarTruth& b, const std::size_t set) {
         car.load_exponent = b.load_exponent;
     }
     if (from_b(1)) car.downforce_area_m2 = b.downforce_area_m2;
-    if (from_b(2)) car.drag_area_m2 = b.drag_area_m2;
+    if (from_b(2)) {
+        car.drag_area_m2 = b.drag_area_m2;
+        car.rolling_resistance = b.rolling_resistance;
+    }
     if (from_b(3)) {
         car.power_w = b.power_w;
         car.power_curve = b.power_curve;
+        car.redline_rpm = b.redline_rpm;
+        car.gear_top_mps = b.gear_top_mps;
+        car.rotating_share = b.rotating_share;
     }
     if (from_b(4)) car.mass_kg = b.mass_kg;
     return car;

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What really makes two cars differ: all 32 mixtures of their figures driven by one driver on one line, and each
 // figure's Shapley value (1953) per segment. Seconds; positive favours car A. The driver's lap-to-lap spread is off.
-// Gearing, shift times and tyres' minor figures stay those of car A, so a difference there is in neither column.
+// What is exchanged is what laps can tell: power as it comes to the wheels at a speed, so the engine with its gears and
+// rotating parts; drag with rolling resistance. Shift times, brakes and traction stay those of car A.
 #pragma once
 
 #include <array>
@@ -11,7 +12,7 @@
 
 namespace truth {
 
-/// Order: tyre grip (mu and load exponent), downforce, drag, power (and its curve), mass.
+/// Order: tyre grip (mu and load exponent), downforce, drag (and rolling), power (its curve and gears), mass.
 inline constexpr std::size_t kCauseCount = 5;
 using CauseSeconds = std::array<double, kCauseCount>;
 
