@@ -31,11 +31,11 @@ truth::CarTruth draw_car(std::uint64_t seed, std::uint64_t stream) {
     car.lifts_to_shift = chance(random, 0.5);
     car.redline_rpm = between(random, 5800.0, 8800.0);
     const double first = between(random, 18.0, 25.0);
-    const double ratio = between(random, 1.23, 1.33);
+    const double ratio =
+        std::pow(between(random, 64.0, 86.0) / first, 0.2); // six gears up to any speed that is reached
     car.gear_top_mps.clear();
     for (int gear = 0; gear < 6; ++gear)
         car.gear_top_mps.push_back(first * std::pow(ratio, gear));
-    car.gear_top_mps.back() = std::max(car.gear_top_mps.back(), 85.0);
     if (chance(random, 0.6)) {
         const double low = between(random, 0.55, 0.85);
         car.power_curve = {{0.3 * car.redline_rpm, 0.7 * low},
