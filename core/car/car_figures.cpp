@@ -20,19 +20,22 @@ namespace {
 
 constexpr double g = base::standard_gravity_mps2;
 // Stated priors (common practice, no source): a club car weighs about 1250 kg; CdA 0.9 m² ± 40 %; ClA 1.5 ± 2.0 m²; a
-// driver's limit corners use 96.5 % ± 1.2 % of the tyres; one downforce area for all speeds and attitudes is true to 8
+// driver's limit corners use 95 % ± 2.2 % of the tyres (nobody uses all of them lap after lap, and who is practised not
+// much less than nine tenths); one downforce area for all speeds and attitudes is true to 8
 // %.
 constexpr double usual_mass_kg = 1250.0;
 constexpr double usual_drag_area = 0.9;
 constexpr double drag_area_share_sd = 0.4;
 constexpr double usual_downforce_area = 1.5;
 constexpr double downforce_area_sd = 2.0;
-constexpr double usual_share = 0.965;
-constexpr double share_sd = 0.012;
+constexpr double usual_share = 0.95;
+constexpr double share_sd = 0.022;
 constexpr double attitude_sd = 0.08;
-constexpr double traction_sd = 0.07;    // relative, of the traction share: exits differ
-constexpr double hardly_changes = 0.02; // of power over the engine speeds used
-constexpr double data_decides = 0.5;    // posterior over prior standard deviation
+constexpr double traction_sd = 0.07;         // relative, of the traction share: exits differ
+constexpr double least_usual_traction = 0.5; // share of the grip: of a car that drives its lighter axle,
+constexpr double most_usual_traction = 0.9;  // and of one that drives its heavier, or all
+constexpr double hardly_changes = 0.02;      // of power over the engine speeds used
+constexpr double data_decides = 0.5;         // posterior over prior standard deviation
 
 template <typename Get>
 CarFigure figure_of(const std::vector<CarDraw>& draws, Get get, DecidedBy decided_by = DecidedBy::data) {
@@ -67,7 +70,7 @@ std::vector<CarDraw> join(const Fits& fits, const CarData& data, std::size_t dra
         const GripDraw& limit = fits.grip.draws[i];
         CarDraw draw;
         draw.density_kg_m3 = std::max(0.7, data.air.value_kg_m3 + data.air.sd_kg_m3 * random.normal());
-        draw.driver_share = std::clamp(usual_share + share_sd * random.normal(), 0.9, 0.999);
+        draw.driver_share = std::clamp(usual_share + share_sd * random.normal(), 0.85, 0.999);
         const double mass = data.mass ? std::max(1.0, data.mass->value_kg + data.mass->sd_kg * random.normal()) : 1.0;
         SimulatedCar& car = draw.car;
         car.mass_kg = mass;
@@ -77,6 +80,7 @@ std::vector<CarDraw> join(const Fits& fits, const CarData& data, std::size_t dra
         car.drag_n_per_mps2 = push.drag_per_kg * mass;
         car.rolling_resistance = push.rolling_resistance;
         car.power_w = push.power_per_kg * mass;
+        car.power_shares = push.power_shares;
         car.rotating_share = push.rotating_share;
         car.braking_share = std::exp(limit.log_braking);
         all.push_back(draw);
@@ -84,8 +88,27 @@ std::vector<CarDraw> join(const Fits& fits, const CarData& data, std::size_t dra
     return all;
 }
 
+// Where the engine was the limit, the tyres put down anything from what was seen to what tyres can.
+void add_traction(CarFigures& figures, const Traction& seen, std::uint64_t seed) {
+    math::Random random(seed, 32);
+    const double room = seen.bound ? std::max(0.0, most_usual_traction - seen.share) : 0.0;
+    for (CarDraw& draw : figures.draws) {
+        const double share = seen.share + room * random.uniform();
+        draw.car.traction_share = std::clamp(share * std::exp(traction_sd * random.normal()), 0.2, 1.0);
+    }
+    figures.traction_share = seen.share + 0.5 * room;
+}
+
 DecidedBy judged(double sd, double prior_sd) {
     return sd < data_decides * prior_sd ? DecidedBy::data : DecidedBy::prior;
+}
+
+PowerShares typical_shares(const std::vector<CarDraw>& draws) {
+    PowerShares typical;
+    for (std::size_t i = 0; i < draws.front().car.power_shares.of_power.size(); ++i)
+        typical.of_power.push_back(
+            figure_of(draws, [i](const CarDraw& d) { return d.car.power_shares.of_power[i]; }).value);
+    return typical;
 }
 
 CarDraw typical_of(const std::vector<CarDraw>& draws, double traction) {
@@ -99,6 +122,7 @@ CarDraw typical_of(const std::vector<CarDraw>& draws, double traction) {
     t.car.drag_n_per_mps2 = middle([](const CarDraw& d) { return d.car.drag_n_per_mps2; });
     t.car.rolling_resistance = middle([](const CarDraw& d) { return d.car.rolling_resistance; });
     t.car.power_w = middle([](const CarDraw& d) { return d.car.power_w; });
+    t.car.power_shares = typical_shares(draws);
     t.car.mass_kg = middle([](const CarDraw& d) { return d.car.mass_kg; });
     t.car.rotating_share = middle([](const CarDraw& d) { return d.car.rotating_share; });
     t.car.braking_share = middle([](const CarDraw& d) { return d.car.braking_share; });
@@ -121,8 +145,7 @@ void add_evidence(CarFigures& figures, const Fits& fits) {
 
 std::string power_note(const std::optional<PowerCurveSeen>& curve) {
     if (!curve)
-        return "engine speed was not recorded: power counts as one figure for all engine speeds, so it and the drag "
-               "are "
+        return "engine speed was not recorded: how power changes with speed is hardly known, so it and the drag are "
                "known less well";
     const auto rpm = [](double rev_s) { return base::fixed_text(100.0 * std::round(0.6 * rev_s), 0); };
     const std::string range = "power is the mean over the engine speeds of the straights, " +
@@ -245,14 +268,10 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     figures.fastest_mps = fastest_speed_mps(data);
     const CarDraw middle = typical_of(figures.draws, 0.6);
     const double log_limit = std::log(middle.car.grip * middle.driver_share * g);
-    figures.traction_share =
-        traction_share(data, fits.driving, log_limit, middle.car.downforce_n_per_mps2 / middle.car.mass_kg,
-                       middle.car.load_exponent)
-            .value_or(0.6);
-    math::Random random(options.seed, 32);
-    for (CarDraw& draw : figures.draws)
-        draw.car.traction_share =
-            std::clamp(figures.traction_share * std::exp(traction_sd * random.normal()), 0.2, 1.0);
+    const Traction seen = traction(data, fits.driving, log_limit, middle.car.downforce_n_per_mps2 / middle.car.mass_kg,
+                                   middle.car.load_exponent)
+                              .value_or(Traction{least_usual_traction, true});
+    add_traction(figures, seen, options.seed);
     figures.typical = typical_of(figures.draws, figures.traction_share);
     add_figures(figures, fits, data);
     add_evidence(figures, fits);
@@ -284,7 +303,7 @@ Curve limit_curve(const CarFigures& figures, double to_mps) {
 
 Curve driving_curve(const CarFigures& figures, double to_mps) {
     return curve_of(figures, to_mps, [](const CarDraw& d, double v) {
-        return (d.car.power_w / v - d.car.drag_n_per_mps2 * v * v) / d.car.mass_kg;
+        return (d.car.power_w * d.car.power_shares.at(v) / v - d.car.drag_n_per_mps2 * v * v) / d.car.mass_kg;
     });
 }
 

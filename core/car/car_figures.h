@@ -60,7 +60,7 @@ struct CarDraw {
     SimulatedCar car; // mass 1 where the mass is unknown
     double density_kg_m3 = 1.2;
     // Of the tyres' grip that this driver's limit corners use; as-used grip = car.grip × this.
-    double driver_share = 0.965;
+    double driver_share = 0.95;
 };
 
 // A corner's evidence on the limit, mean over laps.

@@ -24,10 +24,7 @@ constexpr double usual_rolling = 0.014;
 constexpr double rolling_sd = 0.003;
 constexpr double usual_rotating = 0.03;
 constexpr double rotating_sd = 0.01;
-// Relative change of power for a change of speed of its own size: that of gears and tyres, and where engine speed is
-// not known that of the engine as well.
-constexpr double power_tilt_sd = 0.02;
-constexpr double unknown_engine_tilt_sd = 0.05;
+constexpr double power_tilt_sd = 0.02; // relative change of power for a change of speed of its own size: gears, tyres
 constexpr std::size_t fewest_samples = 30;
 constexpr double samples_alike = 7.0; // neighbours share their error: the motion is smoothed over some 20 m
 constexpr double least_noise_mps2 = 0.02;
@@ -39,18 +36,27 @@ constexpr double straight_prior_weight = 4.0;
 constexpr double least_power_per_kg = 15.0;
 constexpr double most_power_per_kg = 1500.0;
 
-using Unknowns = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, 2 + curve_terms, 1>;
-using Normal = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, 2 + curve_terms, 2 + curve_terms>;
+// Of either component.  Over open land a mean of 3 to 4 m/s at 10 m, some 60 % of it at the height of a car.
+constexpr double wind_sd_mps = 1.8;
 
-// One sample's columns: of p, of d and, where engine speed is known, of p c₁ and p c₂.
-Unknowns columns(const ThrottleSample& s, const std::optional<EngineScale>& scale) {
-    Unknowns x = Unknowns::Zero(scale ? 2 + static_cast<Eigen::Index>(curve_terms) : 2);
+constexpr Eigen::Index wind_at = 2;  // two components
+constexpr Eigen::Index curve_at = 4; // c₁ and c₂
+constexpr Eigen::Index most_unknowns = curve_at + static_cast<Eigen::Index>(curve_terms);
+using Unknowns = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, most_unknowns, 1>;
+using Normal = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, most_unknowns, most_unknowns>;
+
+// One sample's columns: of p, of d, of d times the headwind along and across the lap's first direction, of p c₁ and p
+// c₂.  A wind of w against the car makes v² of the drag (v + w)² = v² + 2 v w, but for w².
+Unknowns columns(const ThrottleSample& s, const std::optional<CurveScale>& scale) {
+    Unknowns x = Unknowns::Zero(scale ? most_unknowns : curve_at);
     x[0] = 1.0 / s.speed_mps;
     x[1] = -s.speed_mps * s.speed_mps;
+    x[wind_at] = -2.0 * s.speed_mps * std::cos(s.course_rad);
+    x[wind_at + 1] = -2.0 * s.speed_mps * std::sin(s.course_rad);
     if (!scale) return x;
-    const auto terms = scale->terms(s.engine_rev_s);
+    const CurveTerms terms = scale->terms(s);
     for (std::size_t k = 0; k < curve_terms; ++k)
-        x[2 + static_cast<Eigen::Index>(k)] = terms[k] / s.speed_mps;
+        x[curve_at + static_cast<Eigen::Index>(k)] = terms[k] / s.speed_mps;
     return x;
 }
 
@@ -70,7 +76,7 @@ struct Straight {
 };
 
 std::map<std::size_t, Straight> straights_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& weights,
-                                             const std::optional<EngineScale>& scale) {
+                                             const std::optional<CurveScale>& scale) {
     std::map<std::size_t, Straight> straights;
     for (std::size_t i = 0; i < samples.size(); ++i) {
         const ThrottleSample& s = samples[i];
@@ -127,20 +133,22 @@ Information information_of(const std::map<std::size_t, Straight>& straights, con
     return sum;
 }
 
-// The priors as information: of p and d, and of p c₁ and p c₂ for p as first found.
+// The priors as information; of the wind for the drag that is usual, of the curve for p as first found.
 struct Prior {
     Unknowns precision;
     Unknowns mean;
 };
 
-Prior prior_of(const DrivingPrior& prior, Eigen::Index unknowns, double first_power) {
+Prior prior_of(const DrivingPrior& prior, const std::optional<CurveScale>& scale, double first_power) {
+    const Eigen::Index unknowns = scale ? most_unknowns : curve_at;
     Prior p{Unknowns::Zero(unknowns), Unknowns::Zero(unknowns)};
     p.precision[0] = 1.0 / (prior.power_sd * prior.power_sd);
     p.mean[0] = prior.power_per_kg;
     p.precision[1] = 1.0 / (prior.drag_sd * prior.drag_sd);
     p.mean[1] = prior.drag_per_kg;
-    for (Eigen::Index i = 2; i < unknowns; ++i) {
-        const double sd = curve_prior_sd[static_cast<std::size_t>(i - 2)] * first_power;
+    for (Eigen::Index i = wind_at; i < unknowns; ++i) {
+        const double sd = i < curve_at ? wind_sd_mps * prior.drag_per_kg
+                                       : scale->prior_sd()[static_cast<std::size_t>(i - curve_at)] * first_power;
         p.precision[i] = 1.0 / (sd * sd);
     }
     return p;
@@ -191,6 +199,13 @@ Noise noise_of(const std::vector<ThrottleSample>& samples, const math::RobustFit
     return noise;
 }
 
+CurveTerms curve_of(const Unknowns& x) {
+    CurveTerms c{};
+    for (std::size_t k = 0; k < curve_terms; ++k)
+        c[k] = x[curve_at + static_cast<Eigen::Index>(k)] / x[0];
+    return c;
+}
+
 // A car that may be: beyond, a draw of the normal posterior is drawn again, which cuts prior and posterior alike.
 bool possible(const Unknowns& x, const DrivingPrior& prior) {
     return x[0] > least_power_per_kg && x[0] < most_power_per_kg && x[1] > 0.1 * prior.drag_per_kg &&
@@ -208,7 +223,8 @@ Unknowns tilted(Unknowns x, double tilt, double mean_speed, const Unknowns& of_o
 // Exact draws of the posterior: what no lap can tell first, then p, d and the curve given it; Student's tails for a
 // noise that is known from few straights.
 void draw_posterior(DrivingForce& fit, const Information& data, const Prior& prior, const DrivingPrior& bounds,
-                    double mean_speed, std::size_t count, math::Random& random) {
+                    double mean_speed, const std::optional<CurveBySpeed>& by_speed, double unseen_sd, std::size_t count,
+                    math::Random& random) {
     const Eigen::Index unknowns = data.one.size();
     const Normal precision = data.matrix + Normal(prior.precision.asDiagonal());
     const Eigen::LLT<Normal> root(precision);
@@ -220,7 +236,7 @@ void draw_posterior(DrivingForce& fit, const Information& data, const Prior& pri
         Nuisance nuisance;
         nuisance.rolling = std::max(0.006, usual_rolling + rolling_sd * random.normal());
         nuisance.rotating = std::max(0.0, usual_rotating + rotating_sd * random.normal());
-        nuisance.tilt = (unknowns > 2 ? power_tilt_sd : unknown_engine_tilt_sd) * random.normal();
+        nuisance.tilt = power_tilt_sd * random.normal();
         Unknowns z(unknowns);
         for (Eigen::Index i = 0; i < unknowns; ++i)
             z[i] = random.normal();
@@ -230,7 +246,9 @@ void draw_posterior(DrivingForce& fit, const Information& data, const Prior& pri
         Unknowns x = root.solve(data.right_side(nuisance) + prior_pull);
         x += root.matrixU().solve(z) / std::sqrt(std::max(0.05, spread));
         x = tilted(x, nuisance.tilt, mean_speed, of_one);
-        if (possible(x, bounds)) fit.draws.push_back({x[0], x[1], nuisance.rolling, nuisance.rotating});
+        if (!possible(x, bounds)) continue;
+        fit.draws.push_back({x[0], x[1], nuisance.rolling, nuisance.rotating, {}});
+        if (by_speed) fit.draws.back().power_shares = by_speed->shares(curve_of(x), unseen_sd * random.normal());
     }
 }
 
@@ -248,53 +266,44 @@ double sd_of(const std::vector<DrivingForceDraw>& draws, double DrivingForceDraw
     return math::standard_deviation(values);
 }
 
-PowerCurveSeen curve_seen(const EngineScale& scale, const Unknowns& best) {
+PowerCurveSeen curve_seen(const CurveScale& scale, const Unknowns& best) {
     constexpr int steps = 20;
-    PowerCurveSeen seen{scale.slowest_rev_s(), scale.fastest_rev_s(), 1e9, 0.0};
+    PowerCurveSeen seen{scale.slowest(), scale.fastest(), 1e9, 0.0};
+    const CurveTerms c = curve_of(best);
     for (int i = 0; i <= steps; ++i) {
-        const double at = seen.slowest_rev_s + (seen.fastest_rev_s - seen.slowest_rev_s) * i / steps;
-        const auto terms = scale.terms(at);
-        double share = 1.0;
-        for (std::size_t k = 0; k < curve_terms; ++k)
-            share += best[2 + static_cast<Eigen::Index>(k)] / best[0] * terms[k];
+        const CurveTerms terms =
+            scale.terms_at(seen.slowest_rev_s + (seen.fastest_rev_s - seen.slowest_rev_s) * i / steps);
+        const double share = 1.0 + c[0] * terms[0] + c[1] * terms[1];
         seen.least_share = std::min(seen.least_share, share);
         seen.most_share = std::max(seen.most_share, share);
     }
     return seen;
 }
 
-// Samples as one robust regression takes them.
-struct Regression {
-    std::optional<EngineScale> scale;
-    math::RobustFit robust;
-};
-
-Regression regress(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& y,
-                   const std::optional<EngineScale>& scale) {
-    Eigen::MatrixXd design(y.size(), columns(samples.front(), scale).size());
-    for (Eigen::Index i = 0; i < y.size(); ++i)
-        design.row(i) = columns(samples[static_cast<std::size_t>(i)], scale).transpose();
-    return {scale, math::fit_robust(design, y, math::Intercept::no, math::RobustLoss::tukey)};
-}
-
-bool usable(const Regression& r, Eigen::Index samples) {
-    return r.robust.status != math::FitStatus::failed && r.robust.weights.size() == samples;
-}
-
-// With the curve of the engine where that can be told, else without.
-Regression regress(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& y) {
-    const auto scale = EngineScale::of(samples, Eigen::VectorXd::Ones(y.size()));
-    Regression r = regress(samples, y, scale);
-    if (!scale) return r;
-    if (!usable(r, y.size()) || !(r.robust.fit.coefficients[0] > 0.0)) return regress(samples, y, std::nullopt);
-    // A metre at full throttle gives a speed of P / m v² to the car: so weighted, one mean power stands for the curve.
-    Eigen::VectorXd weights = r.robust.weights;
-    for (Eigen::Index i = 0; i < weights.size(); ++i) {
-        const double speed_mps = samples[static_cast<std::size_t>(i)].speed_mps;
-        weights[i] /= speed_mps * speed_mps;
+// Which samples count, by a regression without priors: wind, and a curve over the car's own speed, are left to the
+// posterior, since few straights tell them from drag.
+math::RobustFit regress(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& y,
+                        const std::optional<CurveScale>& scale) {
+    const Eigen::Index curve = scale && scale->over_engine_speed() ? static_cast<Eigen::Index>(curve_terms) : 0;
+    Eigen::MatrixXd design(y.size(), 2 + curve);
+    for (Eigen::Index i = 0; i < y.size(); ++i) {
+        const Unknowns x = columns(samples[static_cast<std::size_t>(i)], scale);
+        design.row(i).head(2) = x.head(2).transpose();
+        if (curve > 0) design.row(i).tail(curve) = x.tail(curve).transpose();
     }
-    r.scale = EngineScale::of(samples, weights);
-    return r;
+    return math::fit_robust(design, y, math::Intercept::no, math::RobustLoss::tukey);
+}
+
+bool usable(const math::RobustFit& robust, Eigen::Index samples) {
+    return robust.status != math::FitStatus::failed && robust.weights.size() == samples;
+}
+
+// A metre at full throttle gives a speed of P / m v² to the car: so weighted, one mean power stands for the curve.
+Eigen::VectorXd power_weights(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& weights) {
+    Eigen::VectorXd result = weights;
+    for (Eigen::Index i = 0; i < result.size(); ++i)
+        result[i] /= std::pow(samples[static_cast<std::size_t>(i)].speed_mps, 2);
+    return result;
 }
 
 } // namespace
@@ -311,28 +320,35 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
         y[i] = (1.0 + usual_rotating) * s.acceleration_mps2 + (usual_rolling + s.slope) * g;
         speed_sum += s.speed_mps;
     }
-    const Regression regression = regress(samples, y);
-    if (!usable(regression, y.size())) return fit;
-    const math::RobustFit& robust = regression.robust;
+    math::RobustFit robust = regress(samples, y, CurveScale::of(samples, Eigen::VectorXd::Ones(y.size())));
+    if (!usable(robust, y.size()) || !(robust.fit.coefficients[0] > 0.0)) robust = regress(samples, y, std::nullopt);
+    if (!usable(robust, y.size())) return fit;
     for (Eigen::Index i = 0; i < y.size(); ++i)
         fit.evidence.push_back({samples[static_cast<std::size_t>(i)].speed_mps, y[i], robust.weights[i] > 0.3});
-    const auto straights = straights_of(samples, robust.weights, regression.scale);
+    const Eigen::VectorXd weights = power_weights(samples, robust.weights);
+    const std::optional<CurveScale> scale = CurveScale::of(samples, weights);
+    const auto straights = straights_of(samples, robust.weights, scale);
     fit.straights = straights.size();
     const Information information = information_of(straights, noise_of(samples, robust));
     const double first_power = std::max(least_power_per_kg, robust.fit.coefficients[0]);
-    const Prior pull = prior_of(prior, information.one.size(), first_power);
+    const Prior pull = prior_of(prior, scale, first_power);
     math::Random random(seed, 11);
-    draw_posterior(fit, information, pull, prior, speed_sum / static_cast<double>(y.size()), draws, random);
+    const auto by_speed = scale ? std::optional<CurveBySpeed>(CurveBySpeed(samples, weights, *scale)) : std::nullopt;
+    draw_posterior(fit, information, pull, prior, speed_sum / static_cast<double>(y.size()), by_speed,
+                   scale ? scale->unseen_sd() : 0.0, draws, random);
     if (fit.draws.size() < draws) return fit;
     fit.best = {median_of(fit.draws, &DrivingForceDraw::power_per_kg),
-                median_of(fit.draws, &DrivingForceDraw::drag_per_kg), usual_rolling, usual_rotating};
+                median_of(fit.draws, &DrivingForceDraw::drag_per_kg),
+                usual_rolling,
+                usual_rotating,
+                {}};
     fit.power_sd = sd_of(fit.draws, &DrivingForceDraw::power_per_kg);
     fit.drag_sd = sd_of(fit.draws, &DrivingForceDraw::drag_per_kg);
-    if (regression.scale) {
+    if (scale && scale->over_engine_speed()) {
         const Normal precision = information.matrix + Normal(pull.precision.asDiagonal());
         const Unknowns centre =
             precision.ldlt().solve(information.right_side({}) + pull.precision.cwiseProduct(pull.mean));
-        fit.curve = curve_seen(*regression.scale, centre);
+        fit.curve = curve_seen(*scale, centre);
     }
     fit.status = math::FitStatus::converged;
     return fit;

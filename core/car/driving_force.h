@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Power and drag per kilogram from acceleration at full throttle, out of shifts:
 //   (1 + rotating) a + (c_rr + slope) g = p / v − d v²,   p = P/m,  d = ρ CdA / 2m.
-// Where engine speed was recorded p follows it (power_curve.h), and the figure is its mean over the samples, each
-// weighted by the speed it gives, so that a simulation with that one power gains as much; without, what a curve does
-// would pass for drag.  Robust regression (Tukey's biweight) finds the samples that count; the posterior of a linear
-// model with an offset of its own for each straight is then drawn exactly, under proper priors and within what cars can
-// be, and with what no lap can tell: rolling resistance 0.014 ± 0.003, rotating parts 3 ± 1 %, a tilt of the power over
-// speed of ± 2 %, and ± 5 % where engine speed is not known (stated priors; common practice, no source; the last so
-// wide that cars with invented curves and gears are found, see the tests).
+// p follows engine speed, or the car's own where that was not recorded (power_curve.h); the figure is its mean over the
+// samples, each weighted by the speed it gives.  A wind that is the same all around the lap makes d v² into d (v + w)²,
+// w with or against the straight: two more unknowns, 0 ± 1.8 m/s each.  Robust regression (Tukey's biweight) finds the
+// samples that count; the posterior of a linear model with an offset of its own for each straight is then drawn
+// exactly, under proper priors and within what cars can be, and with what no lap can tell: rolling resistance 0.014 ±
+// 0.003, rotating parts 3 ± 1 %, a tilt of the power over speed of ± 2 % (stated priors; common practice, no source).
 #pragma once
 
 #include "core/car/car_figures.h"
@@ -23,6 +22,7 @@ struct DrivingForceDraw {
     double drag_per_kg = 0.0;  // 1/m
     double rolling_resistance = 0.0;
     double rotating_share = 0.0;
+    PowerShares power_shares = {};
 };
 
 // What the samples show of the engine's curve: its range, and the power at the least and at the best of it over p.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/car/full_throttle.h"
 
+#include "core/base/constants.h"
 #include "core/math/statistics.h"
 
 #include <algorithm>
@@ -9,15 +10,21 @@
 namespace lapwright::car {
 namespace {
 
-constexpr double slowest_share = 0.6; // of the fastest speed: below, traction may be the limit
+constexpr double slowest_share = 0.45; // of the fastest speed: below, traction may be the limit
 // Where throttle and engine speed were recorded: lower gears show more of the engine, and a driver who is held back by
 // the tyres seldom has the foot full down.
-constexpr double known_slowest_share = 0.45;
+constexpr double known_slowest_share = 0.35;
 constexpr double most_lateral_mps2 = 3.0; // takes less than 3 % of the grip from a tyre that gives 1.2 g
 constexpr double settle_s = 0.35;
 constexpr double shift_settle_s = 0.45;
-constexpr double open_share = 0.95;    // of the throttle channel's own top
-constexpr double like_the_best = 0.75; // of the upper envelope of acceleration, without a throttle channel
+constexpr double open_share = 0.95; // of the throttle channel's own top
+// Without a throttle channel, of the upper envelope of acceleration; and less by so much is full push still, against a
+// wind and uphill.
+constexpr double like_the_best = 0.75;
+constexpr double wind_and_hill_mps2 = 0.6;
+constexpr double usual_drag_per_kg = 4.3e-4; // 1/m: 0.9 m² on 1250 kg
+constexpr double begun_share = 0.96;         // of the median power of a run
+constexpr double least_power_share = 0.75;   // of the best power of all: less is not the engine's all
 constexpr std::size_t speed_bins = 24;
 constexpr double thin_m = 2.9;
 
@@ -48,6 +55,21 @@ MeanLap mean_lap(const CarData& data) {
             mean.lateral_mps2[i] += share * lap.lateral_mps2[i];
         }
     return mean;
+}
+
+// Where the path points at each grid point, from its start on: lateral acceleration over speed is how fast it turns.  A
+// lap turns by whole turns; what is left is an error of the sensor that grows with time.
+std::vector<double> courses(const MeanLap& mean, const lap::LapTrace& grid) {
+    std::vector<double> course(grid.size(), 0.0);
+    for (std::size_t i = 1; i < grid.size(); ++i) {
+        const double speed = std::max(2.0, 0.5 * (mean.speed_mps[i - 1] + mean.speed_mps[i]));
+        const double lateral = 0.5 * (mean.lateral_mps2[i - 1] + mean.lateral_mps2[i]);
+        course[i] = course[i - 1] + lateral / (speed * speed) * (grid.distance_m[i] - grid.distance_m[i - 1]);
+    }
+    const double left = std::remainder(course.back(), 2.0 * base::pi);
+    for (std::size_t i = 0; i < grid.size(); ++i)
+        course[i] -= left * grid.time_s[i] / grid.time_s.back();
+    return course;
 }
 
 std::size_t bin_of(double speed_mps, double fastest) {
@@ -106,9 +128,44 @@ std::size_t segment_at(const std::vector<track::Segment>& segments, double dista
 std::vector<bool> pushing(const MeanLap& mean, double fastest) {
     const std::vector<double> best = best_by_speed(mean, fastest);
     std::vector<bool> is(mean.speed_mps.size());
-    for (std::size_t i = 0; i < is.size(); ++i)
-        is[i] = mean.longitudinal_mps2[i] >= like_the_best * best[bin_of(mean.speed_mps[i], fastest)];
+    for (std::size_t i = 0; i < is.size(); ++i) {
+        const double most = best[bin_of(mean.speed_mps[i], fastest)];
+        is[i] = mean.longitudinal_mps2[i] >= most - std::max((1.0 - like_the_best) * most, wind_and_hill_mps2);
+    }
     return is;
+}
+
+// What the wheels give at each grid point in the mean of the laps, W/kg, with a drag that is usual.
+std::vector<double> mean_power(const MeanLap& mean) {
+    std::vector<double> power(mean.speed_mps.size());
+    for (std::size_t i = 0; i < power.size(); ++i) {
+        const double v = mean.speed_mps[i];
+        power[i] = v * (mean.longitudinal_mps2[i] + usual_drag_per_kg * v * v);
+    }
+    return power;
+}
+
+// Out of a corner the tyres or the foot hold the engine back for a while, and power rises: a run of samples begins
+// where it has reached what the run gives.
+void drop_beginnings(std::vector<bool>& good, const std::vector<double>& power) {
+    std::vector<double> all;
+    for (std::size_t i = 0; i < good.size(); ++i)
+        if (good[i]) all.push_back(power[i]);
+    if (all.empty()) return;
+    const double least = least_power_share * math::quantile(all, 0.9);
+    for (std::size_t i = 0; i < good.size();) {
+        std::size_t end = i;
+        while (end < good.size() && good[end])
+            ++end;
+        if (end > i) {
+            const double reached =
+                begun_share * math::median(std::vector<double>(power.begin() + static_cast<std::ptrdiff_t>(i),
+                                                               power.begin() + static_cast<std::ptrdiff_t>(end)));
+            for (; i < end && power[i] < std::max(least, reached); ++i)
+                good[i] = false;
+        }
+        i = end + 1;
+    }
 }
 
 // Whether each sample of a lap is a candidate on its own.
@@ -125,6 +182,7 @@ std::vector<bool> candidates(const lap::LapTrace& lap, const MeanLap& mean, cons
             continue;
         good[i] = with_throttle ? throttle->values[i] >= open_share * throttle_top : pushing[i];
     }
+    drop_beginnings(good, mean_power(mean));
     return good;
 }
 
@@ -143,6 +201,7 @@ std::vector<ThrottleSample> full_throttle_samples(const CarData& data) {
     const double throttle_top = top_of(data.laps, recording::Meaning::throttle);
     const MeanLap mean = mean_lap(data);
     const std::vector<bool> push = pushing(mean, fastest);
+    const std::vector<double> course = courses(mean, data.laps.front());
     for (std::size_t l = 0; l < data.laps.size(); ++l) {
         const lap::LapTrace& lap = data.laps[l];
         const std::vector<bool> good = candidates(lap, mean, push, fastest, throttle_top);
@@ -160,7 +219,7 @@ std::vector<ThrottleSample> full_throttle_samples(const CarData& data) {
             next_m = lap.distance_m[i] + thin_m;
             samples.push_back({l, segment_at(data.segments, lap.distance_m[i]), lap.speed_mps[i],
                                lap.longitudinal_mps2[i], data.slope.empty() ? 0.0 : data.slope[i],
-                               engine == nullptr ? std::nan("") : engine->values[i]});
+                               engine == nullptr ? std::nan("") : engine->values[i], course[i]});
         }
     }
     return samples;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which samples of the laps show the engine's full push: fast enough not to be limited by traction, nearly straight,
-// throttle open where it was recorded (else accelerating like the best at that speed), out of shifts, and so for a
-// third of a second on either side, because the motion is smoothed.
+// Which samples of the laps show the engine's full push: fast, nearly straight, throttle open where it was recorded
+// (else accelerating like the best at that speed, but for wind and hills), once the power has risen out of the corner,
+// out of shifts, and so for a third of a second on either side, because the motion is smoothed.
 #pragma once
 
 #include "core/car/car_figures.h"
@@ -17,6 +17,7 @@ struct ThrottleSample {
     double acceleration_mps2 = 0.0;
     double slope = 0.0;
     double engine_rev_s = 0.0; // NaN where it was not recorded
+    double course_rad = 0.0;   // from that at the lap's start
 };
 
 [[nodiscard]] std::vector<ThrottleSample> full_throttle_samples(const CarData& data);

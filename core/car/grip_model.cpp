@@ -33,8 +33,8 @@ constexpr double braking_mean = -0.0834; // ln 0.92
 constexpr double braking_sd = 0.06;
 constexpr double drift_sd = 0.06;
 // Medians and logarithmic spreads of σ_b and σ_d; σ_δ is half-normal.
-constexpr double usual_spread[2] = {0.020, 0.035};
-constexpr double usual_spread_sd = 0.25;
+constexpr double usual_spread[2] = {0.025, 0.035};
+constexpr double usual_spread_sd = 0.3;
 constexpr double drift_spread = 0.05;
 
 double normal_log(double x, double sd) {

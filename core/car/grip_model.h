@@ -15,7 +15,8 @@
 // Stated priors (common practice, no source, unless named): limit 1.2 g ± 25 %; k from ClA 1.5 ± 2.0 m² on the car's
 // mass; n 0.85 ± 0.10 from 0.6 to 1 (handbooks, from memory: 0.7…0.9 of one tyre over a wide range of load; 1 would be
 // friction that load does not change); β ln 0.92 ± 0.06; δ 0 ± 0.06;
-// σ_b and σ_d log-normal about 0.020 and 0.035, a quarter either way; σ_δ half-normal 0.05.  A half-normal σ_b would
+// σ_b and σ_d log-normal about 0.025 and 0.035, a third either way; σ_δ half-normal 0.05.  σ_b is a driver's habit of
+// some 2 % and the corner's own: a crossfall of 1° is worth 1.5 %, as are bumps and wind.  A half-normal σ_b would
 // let a few corners that happen to lie on one curve pass for a driver who uses them all alike, and the interval be too
 // narrow.
 #pragma once

@@ -111,7 +111,8 @@ class Solver {
     }
 
     [[nodiscard]] double push(std::size_t cell, double curvature, double use, double drive, double w) const {
-        const double engine = drive * specific_power_ / std::sqrt(w);
+        const double v = std::sqrt(w);
+        const double engine = drive * specific_power_ * car_.power_shares.at(v) / v;
         const double lateral = curvature * w;
         const double sure = use * least_;
         // Nearly straight and far from the tyres' limit: the engine decides, and the root need not be taken. With 0.3

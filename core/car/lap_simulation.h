@@ -10,6 +10,21 @@
 
 namespace lapwright::car {
 
+// How an engine's power at full throttle changes with the car's speed, gears in it: shares of its mean at 0, 1, 2 …
+// steps, linear between them; empty where it is the same at all speeds.
+struct PowerShares {
+    static constexpr double step_mps = 2.5;
+    std::vector<double> of_power;
+
+    [[nodiscard]] double at(double speed_mps) const {
+        if (of_power.empty()) return 1.0;
+        const double place = speed_mps / step_mps;
+        const auto i = static_cast<std::size_t>(place);
+        if (i + 1 >= of_power.size()) return of_power.back();
+        return of_power[i] + (place - static_cast<double>(i)) * (of_power[i + 1] - of_power[i]);
+    }
+};
+
 // Forces of a car; a mass of 1 makes everything per kilogram.
 struct SimulatedCar {
     double grip = 1.2;                 // μ
@@ -17,7 +32,8 @@ struct SimulatedCar {
     double downforce_n_per_mps2 = 0.0; // L, N/(m/s)²
     double drag_n_per_mps2 = 0.0;      // D, N/(m/s)²
     double rolling_resistance = 0.0;   // c_rr
-    double power_w = 1e5;              // at the wheels
+    double power_w = 1e5;              // at the wheels, mean
+    PowerShares power_shares = {};     // of power_w, by speed
     double mass_kg = 1.0;
     double rotating_share = 0.0;
     double braking_share = 1.0;  // of the grip, that full braking uses

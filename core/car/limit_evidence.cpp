@@ -17,6 +17,9 @@ constexpr double nominal_k = 6e-4; // only to find the peak, 1/m
 constexpr double braking_mps2 = 3.0;
 constexpr double usual_braking_share = 0.92;
 constexpr double usual_traction_share = 0.6;
+constexpr double engine_is_limit = 0.85; // of its power and more: below, the foot or the tyres hold it back
+constexpr double nearly = 0.95;
+constexpr double least_traction = 0.3;
 constexpr double ramp_in_s = 0.35;
 constexpr double ramp_out_s = 0.30;
 constexpr double least_spread = 250.0; // m²/s² between the halves of a zone
@@ -259,9 +262,21 @@ LimitEvidence limit_evidence(const CarData& data, const DrivingForce& driving) {
     return evidence;
 }
 
-std::optional<double> traction_share(const CarData& data, const DrivingForce& driving, double log_limit, double k,
-                                     double load_exponent) {
-    std::map<std::size_t, std::vector<double>> ratios;
+namespace {
+
+// What is put down on the way out of a corner, as shares of what cornering leaves of the tyres.
+struct Drive {
+    std::vector<double> all;
+    std::vector<double> below_engine; // where the engine could have given more
+};
+
+constexpr double top_quantile = 0.9;
+
+} // namespace
+
+std::optional<Traction> traction(const CarData& data, const DrivingForce& driving, double log_limit, double k,
+                                 double load_exponent) {
+    std::map<std::size_t, Drive> drives;
     const DrivingForceDraw& d = driving.best;
     for (const lap::LapTrace& lap : data.laps)
         for (std::size_t i = 0; i < lap.size(); ++i) {
@@ -273,15 +288,22 @@ std::optional<double> traction_share(const CarData& data, const DrivingForce& dr
                 (1.0 + d.rotating_share) * a + d.drag_per_kg * v * v + (d.rolling_resistance + slope) * g;
             const double limit = std::exp(log_limit + load_exponent * std::log1p(std::max(-0.9, k * v * v / g)));
             const double lateral = std::abs(lap.lateral_mps2[i]);
-            if (lateral > 0.8 * limit || tyre > 0.85 * d.power_per_kg / v) continue;
-            ratios[corner_at_or_after(data.segments, lap.distance_m[i])].push_back(
-                tyre / std::sqrt(limit * limit - lateral * lateral));
+            if (lateral > 0.8 * limit) continue;
+            const double share = tyre / std::sqrt(limit * limit - lateral * lateral);
+            Drive& drive = drives[corner_at_or_after(data.segments, lap.distance_m[i])];
+            drive.all.push_back(share);
+            if (tyre < engine_is_limit * d.power_per_kg / v) drive.below_engine.push_back(share);
         }
-    std::vector<double> by_corner;
-    for (const auto& [corner, values] : ratios)
-        if (values.size() >= 4 * data.laps.size()) by_corner.push_back(math::quantile(values, 0.90));
-    if (by_corner.empty()) return std::nullopt;
-    return std::clamp(math::median(by_corner), 0.25, 1.0);
+    const std::size_t fewest = 4 * data.laps.size();
+    double most = 0.0;
+    double most_below_engine = 0.0;
+    for (const auto& [corner, drive] : drives) {
+        if (drive.all.size() >= fewest) most = std::max(most, math::quantile(drive.all, top_quantile));
+        if (drive.below_engine.size() >= fewest)
+            most_below_engine = std::max(most_below_engine, math::quantile(drive.below_engine, top_quantile));
+    }
+    if (!(most > 0.0)) return std::nullopt;
+    return Traction{std::clamp(most, least_traction, 1.0), most_below_engine < nearly * most};
 }
 
 } // namespace lapwright::car

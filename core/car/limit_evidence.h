@@ -42,9 +42,15 @@ struct LimitEvidence {
 
 [[nodiscard]] LimitEvidence limit_evidence(const CarData& data, const DrivingForce& driving);
 
-// Share of the grip that accelerating out of slow corners puts down: median over corners of the upper quantile, against
-// a limit as used of exp(log_limit) (1 + k v²/g)^n.  Nothing where the engine is the limit everywhere.
-[[nodiscard]] std::optional<double> traction_share(const CarData& data, const DrivingForce& driving, double log_limit,
-                                                   double k, double load_exponent);
+// Share of the grip that accelerating out of slow corners puts down, against a limit as used of
+// exp(log_limit) (1 + k v²/g)^n.
+struct Traction {
+    double share = 0.6;
+    bool bound = false; // the engine was the limit wherever it was reached: the tyres could put down more
+};
+
+// The highest that is put down out of any corner, lap after lap; absent where no corner shows any.
+[[nodiscard]] std::optional<Traction> traction(const CarData& data, const DrivingForce& driving, double log_limit,
+                                               double k, double load_exponent);
 
 } // namespace lapwright::car

@@ -29,11 +29,20 @@ std::vector<double> averaged(const std::vector<double>& values, const std::vecto
     return result;
 }
 
+// Twicing (Tukey 1977): what a second averaging takes off is added, so that a peak keeps its height.
+std::vector<double> averaged_twice(const std::vector<double>& values, const std::vector<double>& time_s) {
+    std::vector<double> once = averaged(values, time_s);
+    const std::vector<double> twice = averaged(once, time_s);
+    for (std::size_t i = 0; i < once.size(); ++i)
+        once[i] += once[i] - twice[i];
+    return once;
+}
+
 } // namespace
 
 lap::LapTrace settled(lap::LapTrace lap) {
-    lap.longitudinal_mps2 = averaged(lap.longitudinal_mps2, lap.time_s);
-    lap.lateral_mps2 = averaged(lap.lateral_mps2, lap.time_s);
+    lap.longitudinal_mps2 = averaged_twice(lap.longitudinal_mps2, lap.time_s);
+    lap.lateral_mps2 = averaged_twice(lap.lateral_mps2, lap.time_s);
     return lap;
 }
 

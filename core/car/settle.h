@@ -8,8 +8,8 @@
 
 namespace lapwright::car {
 
-// The lap with both accelerations averaged over ±0.2 s under a triangle; ends are averaged over what there is.  A
-// motion that is smooth already hardly changes: a peak that lasts half a second loses 2 %.
+// The lap with both accelerations averaged over ±0.2 s under a triangle, twicing, so that a peak keeps its height; ends
+// are averaged over what there is.  A motion that is smooth already hardly changes.
 [[nodiscard]] lap::LapTrace settled(lap::LapTrace lap);
 
 } // namespace lapwright::car

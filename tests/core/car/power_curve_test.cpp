@@ -42,10 +42,10 @@ double top_speed_mps(const truth::Session& session) {
     return top;
 }
 
-// Over the distance driven at full throttle above 45 % of the top speed, 0.45 s clear of shifts, weighted by 1/v².
+// Over the distance driven at full throttle above 35 % of the top speed, 0.45 s clear of shifts, weighted by 1/v².
 double true_mean_power_w(const truth::Session& session) {
     const double length = session.track().length_m();
-    const double slowest = 0.45 * top_speed_mps(session);
+    const double slowest = 0.35 * top_speed_mps(session);
     double sum = 0.0;
     double weights = 0.0;
     for (const truth::LapTruth& lap : session.laps()) {
@@ -142,21 +142,52 @@ TEST(PowerCurve, TermsHaveNoMeanAndNeedARecordedRange) {
     for (std::size_t i = 0; i < samples.size(); ++i)
         samples[i].engine_rev_s = 90.0 + static_cast<double>(i);
     Eigen::VectorXd weights = Eigen::VectorXd::LinSpaced(40, 0.2, 1.0);
-    const auto scale = EngineScale::of(samples, weights);
+    const auto scale = CurveScale::of(samples, weights);
     ASSERT_TRUE(scale);
-    std::array<double, curve_terms> sum{};
+    EXPECT_TRUE(scale->over_engine_speed());
+    CurveTerms sum{};
     for (std::size_t i = 0; i < samples.size(); ++i)
         for (std::size_t k = 0; k < curve_terms; ++k)
-            sum[k] += weights[static_cast<Eigen::Index>(i)] * scale->terms(samples[i].engine_rev_s)[k];
+            sum[k] += weights[static_cast<Eigen::Index>(i)] * scale->terms(samples[i])[k];
     for (const double s : sum)
         EXPECT_NEAR(s, 0.0, 1e-12);
-    EXPECT_EQ(scale->terms(std::nan(""))[0], 0.0);
+    EXPECT_EQ(scale->terms_at(std::nan(""))[0], 0.0);
     for (ThrottleSample& s : samples)
         s.engine_rev_s = 100.0;
-    EXPECT_FALSE(EngineScale::of(samples, weights)) << "one engine speed shows no curve";
-    for (ThrottleSample& s : samples)
-        s.engine_rev_s = std::nan("");
-    EXPECT_FALSE(EngineScale::of(samples, weights));
+    EXPECT_FALSE(CurveScale::of(samples, weights)) << "neither speed changes";
+    for (std::size_t i = 0; i < samples.size(); ++i)
+        samples[i].speed_mps = 30.0 + static_cast<double>(i);
+    for (const double engine : {100.0, std::nan("")}) {
+        for (ThrottleSample& s : samples)
+            s.engine_rev_s = engine;
+        ASSERT_TRUE(CurveScale::of(samples, weights)) << "the car's own speed stands in";
+        EXPECT_FALSE(CurveScale::of(samples, weights)->over_engine_speed());
+    }
+}
+
+TEST(PowerCurve, GearsAreInItBySpeed) {
+    // Two gears: each from 60 to 100 rev/s, the second from 42 m/s on.
+    std::vector<ThrottleSample> samples;
+    for (double v = 26.0; v < 69.0; v += 0.25) {
+        ThrottleSample s;
+        s.speed_mps = v;
+        s.engine_rev_s = v < 42.0 ? v / 0.42 : v / 0.70;
+        samples.push_back(s);
+    }
+    const Eigen::VectorXd weights = Eigen::VectorXd::Ones(static_cast<Eigen::Index>(samples.size()));
+    const auto scale = CurveScale::of(samples, weights);
+    ASSERT_TRUE(scale);
+    const CurveTerms rising{0.1, 0.0};
+    const PowerShares shares = CurveBySpeed(samples, weights, *scale).shares(rising, 0.0);
+    for (const double v : {30.0, 40.0, 45.0, 65.0}) {
+        const double engine = v < 42.0 ? v / 0.42 : v / 0.70;
+        EXPECT_NEAR(shares.at(v), 1.0 + 0.1 * scale->terms_at(engine)[0], 0.01) << v;
+    }
+    EXPECT_GT(shares.at(40.0), shares.at(45.0)) << "the next gear begins low";
+    const PowerShares weaker = CurveBySpeed(samples, weights, *scale).shares(rising, -0.05);
+    EXPECT_NEAR(weaker.at(15.0), 0.95 * shares.at(15.0), 1e-9) << "gears of which no sample tells";
+    EXPECT_EQ(weaker.at(40.0), shares.at(40.0));
+    EXPECT_EQ(PowerShares{}.at(50.0), 1.0);
 }
 
 TEST(PowerCurve, TheNotesSayWhetherItIsKnown) {

@@ -159,7 +159,6 @@ TEST(Explain, OnePowerStandsForOneThatFollowsEngineSpeed) {
     rising.power_curve = {{2500, 0.42}, {3500, 0.60}, {4500, 0.78},  {5300, 0.90},
                           {6000, 0.98}, {6500, 1.0},  {6900, 0.985}, {7200, 0.94}};
     truth::CarTruth falling = truth::heavy_powerful_coupe();
-    falling.redline_rpm = rising.redline_rpm; // the true exchange keeps A's gears
     falling.power_curve = {{2500, 0.45}, {3300, 0.66}, {4200, 0.86}, {5000, 0.97}, {5500, 1.0},
                            {6000, 0.98}, {6400, 0.94}, {6800, 0.90}, {7200, 0.85}};
     const truth::TrackShape shape = truth::ternbank();
@@ -184,6 +183,68 @@ TEST(Explain, OnePowerStandsForOneThatFollowsEngineSpeed) {
         const double rms = std::sqrt(error[static_cast<std::size_t>(cause)]);
         std::printf("%s: RMS error %.3f s\n", std::string(name(cause)).c_str(), rms);
         EXPECT_LE(rms, 0.15);
+    }
+}
+
+namespace {
+
+// The true car as the only draw that the laps allow; its power by speed as its gears make it.
+void tell_the_truth(KnownSide& side, const truth::CarTruth& car, const truth::DriverTruth& driver) {
+    car::CarDraw draw;
+    draw.density_kg_m3 = 1.2;
+    draw.car.grip = car.mu;
+    draw.car.load_exponent = car.load_exponent;
+    draw.car.downforce_n_per_mps2 = 0.6 * car.downforce_area_m2;
+    draw.car.drag_n_per_mps2 = 0.6 * car.drag_area_m2;
+    draw.car.rolling_resistance = car.rolling_resistance;
+    draw.car.rotating_share = car.rotating_share;
+    draw.car.mass_kg = car.mass_kg;
+    draw.car.power_w = car.power_w;
+    draw.car.braking_share = car.brake_efficiency * driver.brake_share / driver.grip_share;
+    draw.car.traction_share = car.traction_share * driver.exit_share / driver.grip_share;
+    for (double v = 0.0; v < 100.0; v += car::PowerShares::step_mps) {
+        int gear = 1;
+        while (gear < 6 && v > car.gear_top_mps[static_cast<std::size_t>(gear - 1)])
+            ++gear;
+        draw.car.power_shares.of_power.push_back(truth::power_at(car, gear, std::max(15.0, v)) / car.power_w);
+    }
+    side.figures.typical = draw;
+    side.figures.draws.assign(100, draw);
+}
+
+} // namespace
+
+TEST(Explain, WithTrueFiguresTheCausesAreAsTrueAsTheModelErrorSays) {
+    const truth::TrackShape shape = truth::ternbank();
+    for (const std::uint64_t seed : {500U, 501U, 502U}) {
+        truth::Random random(seed, 1);
+        truth::CarTruth car_a = truth::light_aero_hatch();
+        truth::CarTruth car_b = truth::heavy_powerful_coupe();
+        for (truth::CarTruth* car : {&car_a, &car_b}) {
+            const double low = 0.6 + 0.3 * random.uniform();
+            car->power_curve = {{0.3 * car->redline_rpm, 0.7 * low},
+                                {0.6 * car->redline_rpm, low},
+                                {0.85 * car->redline_rpm, 1.0},
+                                {car->redline_rpm, 0.96}};
+            car->rolling_resistance = 0.010 + 0.006 * random.uniform();
+        }
+        const truth::DriverTruth driver_a = driver_of(seed, 0.95);
+        const truth::DriverTruth driver_b = driver_of(seed + 10, 1.0);
+        Known a = know(shape, car_a, driver_a, 25.0, seed, true, 2, true);
+        Known b = know(shape, car_b, driver_b, 25.0, seed + 1, true, 2, true);
+        tell_the_truth(a.side, car_a, driver_a);
+        tell_the_truth(b.side, car_b, driver_b);
+        const Explanation e = explained(a, b, shape);
+        const auto one = truth::true_causes(shape, car_a, car_b, driver_a, 1.2);
+        const auto other = truth::true_causes(shape, car_b, car_a, driver_b, 1.2);
+        for (const Cause cause : all_causes) {
+            const auto c = static_cast<std::size_t>(cause);
+            const double truly = 0.5 * (one.total[c] - other.total[c]);
+            const Seconds& s = e.total.of(cause);
+            std::printf("seed %d, %s: %.3f ±%.3f s, truly %.3f\n", static_cast<int>(seed),
+                        std::string(name(cause)).c_str(), s.value, s.half_width(), truly);
+            EXPECT_NEAR(s.value, truly, s.half_width() + 0.02) << name(cause);
+        }
     }
 }
 
