@@ -72,11 +72,6 @@ double derived_error_m(MaybeFigure SegmentFigures::* member) {
     return 0.0;
 }
 
-// The lowest of a smoothed curve is higher than the lowest of the curve: what the draws expect of it is neither.
-bool is_extreme(MaybeFigure SegmentFigures::* member) {
-    return member == &SegmentFigures::min_speed_mps || member == &SegmentFigures::top_speed_mps;
-}
-
 std::optional<double> spread_of(const std::vector<double>& values) {
     return values.size() < 2 ? std::nullopt : std::optional(math::standard_uncertainty(values));
 }
@@ -123,7 +118,6 @@ void add_spread(SegmentFigures& figures, const std::vector<DrawnLap>& drawn, std
         for (const DrawnLap& draw : drawn)
             if (draw.figures[index].*member) values.push_back((draw.figures[index].*member)->value);
         figure->sd = spread_of(values);
-        if (figure->sd && is_extreme(member)) figure->value = math::mean(values);
         if (figure->sd && figure->derived) figure->sd = std::hypot(*figure->sd, derived_error_m(member));
     }
 }
