@@ -8,6 +8,7 @@
 #include "core/analysis/stages.h"
 #include "core/base/display.h"
 #include "core/base/number_text.h"
+#include "core/base/wording.h"
 #include "core/comparison/compare_laps.h"
 #include "core/lap/trace_lap.h"
 
@@ -103,6 +104,27 @@ std::vector<std::vector<double>> boundaries(const Side& side, const track::Track
     return all;
 }
 
+// Another clean lap that may as well have been the fastest; nothing where the fastest is known to some hundredths.
+const lap::Lap* perhaps_faster(const Side& side) {
+    constexpr double least_told_s = 0.02;
+    const lap::Lap* nearest = nullptr;
+    for (const lap::Lap& lap : side.clean_laps) {
+        if (std::abs(lap.start_s - side.lap.start_s) < 1.0 || !lap.time_sd_s || !side.lap.time_sd_s) continue;
+        const double half = base::half_width_95(std::hypot(*lap.time_sd_s, *side.lap.time_sd_s));
+        if (half < least_told_s || lap.time_s() - side.lap.time_s() > half) continue;
+        if (!nearest || lap.time_s() < nearest->time_s()) nearest = &lap;
+    }
+    return nearest;
+}
+
+recording::Warning fastest_not_sure(const Side& side, const lap::Lap& other, const std::string& name) {
+    const double sd = std::hypot(*other.time_sd_s, *side.lap.time_sd_s);
+    return {"fastest_not_sure",
+            name + ": which of its laps was the fastest cannot be told: another one is slower by " +
+                base::fixed_text(other.time_s() - side.lap.time_s(), 2) + " s " + base::gain_margin_text(sd),
+            std::nullopt};
+}
+
 // Said in the headline itself: an answer from a spoiled lap is another answer.
 std::string not_clean_words(const Side& side, const std::string& letter) {
     if (side.lap.clean) return {};
@@ -110,10 +132,13 @@ std::string not_clean_words(const Side& side, const std::string& letter) {
     return "The lap of " + letter + " is not clean" + why + ". ";
 }
 
-std::vector<recording::Warning> warnings_of(const Pairing& pairing) {
+std::vector<recording::Warning> warnings_of(const Pairing& pairing, const PairingOptions& options) {
     std::vector<recording::Warning> warnings;
     for (const Side* side : {&pairing.a, &pairing.b}) {
         const std::string name = shortened(side->session->title());
+        const bool asked_for = (side == &pairing.a ? options.lap_a : options.lap_b).has_value();
+        const lap::Lap* other = asked_for ? nullptr : perhaps_faster(*side);
+        if (other) warnings.push_back(fastest_not_sure(*side, *other, name));
         if (!side->lap.clean)
             warnings.push_back({"lap_not_clean",
                                 name + ": lap " + base::integer_text(side->lap.number) + " is not clean" +
@@ -171,7 +196,7 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     pairing->headline = findings::headline(pairing->comparison, pairing->repeatability);
     pairing->headline.sentence =
         not_clean_words(pairing->a, "A") + not_clean_words(pairing->b, "B") + pairing->headline.sentence;
-    pairing->warnings = warnings_of(*pairing);
+    pairing->warnings = warnings_of(*pairing, options);
     pairing->track_choice = track_choice(options.track, {});
     return std::shared_ptr<const Pairing>(std::move(pairing));
 }

@@ -14,17 +14,43 @@ namespace {
 using motion::Vec2;
 
 constexpr double slow_mps = 14.0; // leaving or entering the pit lane
+// A hole is bridged where it is short, or where the draws agree on how the car went through it.
 constexpr double longest_bridge_s = 2.0;
+constexpr double longest_known_bridge_s = 10.0;
+constexpr double known_bridge_sd_m = 2.0;
 // Ours, no source: a walk is slower, and no road turns so much on so little room.
 constexpr double slowest_lap_mps = 3.0;
 constexpr double smallest_reach_m = 20.0;
 constexpr double smallest_reach_share = 0.04;
 
+// Where the draws are furthest apart in a hole: near its middle.
+double spread_within_m(const motion::MotionEstimate& motion, const motion::Bridge& bridge) {
+    double widest = 0.0;
+    for (const double part : {0.3, 0.5, 0.7}) {
+        const double time_s = bridge.from_s + part * (bridge.to_s - bridge.from_s);
+        const Vec2 best = motion.best.at(time_s).position_m;
+        double squares = 0.0;
+        for (const motion::Path& draw : motion.draws) {
+            const Vec2 p = draw.at(time_s).position_m;
+            squares += std::pow(p.east - best.east, 2) + std::pow(p.north - best.north, 2);
+        }
+        widest = std::max(widest, std::sqrt(squares / static_cast<double>(motion.draws.size())));
+    }
+    return widest;
+}
+
+bool is_known_through(const motion::MotionEstimate& motion, const motion::Bridge& bridge) {
+    const double length_s = bridge.to_s - bridge.from_s;
+    if (length_s <= longest_bridge_s) return true;
+    return length_s <= longest_known_bridge_s && !motion.draws.empty() &&
+           spread_within_m(motion, bridge) < known_bridge_sd_m;
+}
+
 bool interrupted(double from_s, double to_s, const motion::MotionEstimate& motion,
                  const recording::Recording& recording) {
     const bool jumped = std::ranges::any_of(recording.splits_s, [&](double t) { return t > from_s && t < to_s; });
     const bool bridged = std::ranges::any_of(motion.bridges, [&](const motion::Bridge& b) {
-        return std::min(b.to_s, to_s) - std::max(b.from_s, from_s) > longest_bridge_s;
+        return std::min(b.to_s, to_s) - std::max(b.from_s, from_s) > longest_bridge_s && !is_known_through(motion, b);
     });
     return jumped || bridged;
 }

@@ -87,6 +87,27 @@ TEST(FindLaps, AHoleMakesALapIncomplete) {
     EXPECT_THAT(laps[1].why_not_clean, HasSubstr("hole"));
 }
 
+// Draws that agree on the way through a hole, as accelerometers let them, make it none; a very long one stays one.
+TEST(FindLaps, AHoleThroughWhichTheCarIsKnownIsNone) {
+    const auto with_hole = [](double length_s, double sd_m) {
+        auto motion = session(3.9);
+        const double from_s = circle_lap_s + 2.0;
+        motion.bridges.push_back({from_s, from_s + length_s});
+        for (const double side : {-1.0, 1.0}) {
+            motion::Path draw = motion.best;
+            for (std::size_t i = 0; i < draw.size(); ++i)
+                if ((*draw.time_s)[i] > from_s && (*draw.time_s)[i] < from_s + length_s)
+                    draw.position_m[i].east += side * sd_m;
+            motion.draws.push_back(std::move(draw));
+        }
+        return find_laps(motion, gate, {})[1].kind;
+    };
+    EXPECT_EQ(with_hole(4.0, 0.5), LapKind::flying);
+    EXPECT_EQ(with_hole(4.0, 6.0), LapKind::incomplete);
+    EXPECT_EQ(with_hole(14.0, 0.5), LapKind::incomplete);
+    EXPECT_EQ(with_hole(1.5, 6.0), LapKind::flying);
+}
+
 // A receiver that stands and wanders by metres passes any line now and then, and in time comes a long way.
 TEST(FindLaps, AReceiverThatHardlyMovesHasNoFlyingLaps) {
     for (const double reach_m : {3.0, 12.0}) {
