@@ -67,32 +67,15 @@ Fit fit(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets, const E
     return {log_likelihood, shift, information, whitening};
 }
 
-// A fit for each habit that is thought of, and its chance: a flat prior over the grid.
-struct Case {
-    Fit fit;
-    double chance;
-};
-
-std::vector<Case> likely(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets,
-                         const std::vector<double>& frequency) {
-    constexpr double least_chance = 1e-3; // of the likeliest
-    std::vector<Case> cases;
-    double most = -INFINITY;
+Fit likeliest(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets, const std::vector<double>& frequency) {
+    Fit best{-INFINITY, {}, {}, {}};
     for (const double length_m : lengths_m)
         for (const double smoothness : smoothnesses)
             for (const double noise_share : noise_shares) {
-                cases.push_back({fit(normals, offsets, spectrum(frequency, length_m, smoothness, noise_share)), 0.0});
-                most = std::max(most, cases.back().fit.log_likelihood);
+                Fit one = fit(normals, offsets, spectrum(frequency, length_m, smoothness, noise_share));
+                if (one.log_likelihood > best.log_likelihood) best = std::move(one);
             }
-    double sum = 0.0;
-    for (Case& one : cases)
-        one.chance = std::exp(one.fit.log_likelihood - most);
-    std::erase_if(cases, [](const Case& one) { return one.chance < least_chance; });
-    for (const Case& one : cases)
-        sum += one.chance;
-    for (Case& one : cases)
-        one.chance /= sum;
-    return cases;
+    return best;
 }
 
 // Straight between the neighbours that are known, round the lap.
@@ -152,20 +135,13 @@ std::vector<double> RoadShift::offsets(const Eigen::Vector2d& shift) const {
 Shift RoadShift::of(std::span<const double> offsets_m) const {
     base::check(offsets_m.size() == normals_.size(), "offsets of another road");
     const Eigen::VectorXd offsets = waves_.transpose() * filled(offsets_m);
-    const std::vector<Case> cases = likely(coefficients_, offsets, frequency_);
-    Shift shift{Eigen::Vector2d::Zero(), least_sd_m * least_sd_m * Eigen::Matrix2d::Identity(),
-                static_cast<double>(pieces) - fitted};
-    for (const Case& one : cases)
-        shift.value += one.chance * one.fit.shift;
-    for (const auto& [fit, chance] : cases) {
-        // Whitened, and back on the road: what is left at one place says little of the next.
-        const Eigen::MatrixX2d x = waves_ * (fit.whitening.matrix().asDiagonal() * coefficients_);
-        const Eigen::VectorXd rest =
-            waves_ * (fit.whitening.matrix().asDiagonal() * (offsets - coefficients_ * fit.shift));
-        const Eigen::Vector2d off = fit.shift - shift.value;
-        shift.covariance += chance * (jackknife(x, rest, fit.information) + off * off.transpose());
-    }
-    return shift;
+    const Fit best = likeliest(coefficients_, offsets, frequency_);
+    // Whitened, and back on the road: what is left at one place says little of the next.
+    const Eigen::MatrixX2d x = waves_ * (best.whitening.matrix().asDiagonal() * coefficients_);
+    const Eigen::VectorXd rest =
+        waves_ * (best.whitening.matrix().asDiagonal() * (offsets - coefficients_ * best.shift));
+    const Eigen::Matrix2d model_error = least_sd_m * least_sd_m * Eigen::Matrix2d::Identity();
+    return {best.shift, jackknife(x, rest, best.information) + model_error, static_cast<double>(pieces) - fitted};
 }
 
 } // namespace lapwright::lap

@@ -3,11 +3,11 @@
 //
 // Two drivers' lines differ, but smoothly, as cars do; the normal turns as fast as the road.  So the habit is a
 // stationary process on the closed lap, with the spectrum of a Matérn covariance (Rasmussen and Williams 2006, Gaussian
-// Processes for Machine Learning, 4.2.1) and some white noise.  Given these, the shift is by generalised least squares;
-// over length, smoothness and share of the noise it is averaged by their restricted likelihood (Patterson and Thompson
-// 1971, Biometrika 58(3):545), for a lap says little of them.  On a closed grid the Fourier coefficients of such a
-// process are independent, so that each likelihood costs one pass over them.  How well the shift is known says a
-// jackknife over pieces of the whitened lap, which holds where the model does not.
+// Processes for Machine Learning, 4.2.1) and some white noise.  Its length, its smoothness and the share of the noise
+// are those of the greatest restricted likelihood (Patterson and Thompson 1971, Biometrika 58(3):545), the shift is by
+// generalised least squares.  On a closed grid the Fourier coefficients of such a process are independent, so that each
+// likelihood costs one pass over them.  How well the shift is known says a jackknife over pieces of the whitened lap,
+// which holds where the model does not.
 #pragma once
 
 #include <Eigen/Core>
