@@ -16,18 +16,6 @@ using base::Quantity;
 using base::UnitSystem;
 using comparison::MaybeFigure;
 
-std::string time_with_uncertainty(double time_s, std::optional<double> sd) {
-    const std::string text = base::lap_time_text(time_s);
-    return sd ? text + " " + base::plus_minus_text(base::half_width_95(*sd), 3) : text;
-}
-
-std::string gain_text(const comparison::Figure& gain) {
-    const double half = gain.sd ? base::half_width_95(*gain.sd) : 0.0;
-    const int decimals = gain.sd ? std::max(2, base::decimals_for(half, 3)) : 3;
-    const std::string text = (gain.value >= 0.0 ? "A " : "B ") + base::fixed_text(std::abs(gain.value), decimals);
-    return gain.sd ? text + " " + base::plus_minus_text(half, 3) : text;
-}
-
 std::string speeds(const MaybeFigure& a, const MaybeFigure& b, UnitSystem units) {
     const auto one = [&](const MaybeFigure& f) {
         return f ? base::figure_text(f->value, Quantity::speed, units, 1) : std::string("—");
@@ -37,7 +25,7 @@ std::string speeds(const MaybeFigure& a, const MaybeFigure& b, UnitSystem units)
 
 std::string title(const analysis::Side& side) {
     return side.session->title() + ", lap " + base::integer_text(side.lap.number) + ", " +
-           time_with_uncertainty(side.trace.best.lap_time_s(), side.lap.time_sd_s);
+           base::lap_time_with_margin(side.trace.best.lap_time_s(), side.lap.time_sd_s);
 }
 
 // "A 97 %": who is likelier to win the segment on any lap, over all clean laps of both.
@@ -94,7 +82,7 @@ std::string laps_of(const analysis::Session& session) {
         std::string remark = lap.clean ? "clean" : lap.why_not_clean;
         if (fastest && lap.number == fastest->number) remark += ", fastest";
         rows.push_back({base::integer_text(lap.number), std::string(lap::name(lap.kind)), remark,
-                        time_with_uncertainty(lap.time_s(), lap.time_sd_s)});
+                        base::lap_time_with_margin(lap.time_s(), lap.time_sd_s)});
     }
     return "  timing line: " + session.gate_origin + "\n\n" + aligned(rows, 3);
 }
@@ -144,13 +132,15 @@ std::string compare_table(const analysis::Pairing& pairing, UnitSystem units) {
          "on any lap", "entry A · B " + unit, "least A · B", "exit A · B", "top A · B"}};
     for (std::size_t i = 0; i < pairing.comparison.segments.size(); ++i) {
         const comparison::SegmentComparison& s = pairing.comparison.segments[i];
-        rows.push_back(
-            {s.segment.name, base::figure_text(s.segment.start_m, Quantity::length, units, 0), gain_text(s.gain_s),
-             chance_text(pairing.repeatability[i]), speeds(s.a.entry_speed_mps, s.b.entry_speed_mps, units),
-             speeds(s.a.min_speed_mps, s.b.min_speed_mps, units), speeds(s.a.exit_speed_mps, s.b.exit_speed_mps, units),
-             speeds(s.a.top_speed_mps, s.b.top_speed_mps, units)});
+        rows.push_back({s.segment.name, base::figure_text(s.segment.start_m, Quantity::length, units, 0),
+                        base::gain_with_margin(s.gain_s.value, s.gain_s.sd), chance_text(pairing.repeatability[i]),
+                        speeds(s.a.entry_speed_mps, s.b.entry_speed_mps, units),
+                        speeds(s.a.min_speed_mps, s.b.min_speed_mps, units),
+                        speeds(s.a.exit_speed_mps, s.b.exit_speed_mps, units),
+                        speeds(s.a.top_speed_mps, s.b.top_speed_mps, units)});
     }
-    rows.push_back({"whole lap", "", gain_text(pairing.comparison.gap_at_end_s), "", "", "", "", ""});
+    const comparison::Figure& gap = pairing.comparison.gap_at_end_s;
+    rows.push_back({"whole lap", "", base::gain_with_margin(gap.value, gap.sd), "", "", "", "", ""});
     text += aligned(rows, 1);
     const std::string ideal = ideal_line(pairing.ideal_a, "A") + ideal_line(pairing.ideal_b, "B");
     if (!ideal.empty()) text += "\n" + ideal;

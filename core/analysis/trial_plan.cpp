@@ -33,12 +33,19 @@ std::optional<base::Error> differing(const std::vector<PlannedRun>& runs, const 
     return std::nullopt;
 }
 
+// The same file once more, or a copy of it under another name.
+bool same_samples(const recording::Recording& a, const recording::Recording& b) {
+    if (&a == &b) return true;
+    const auto same = [](const recording::Channel& x, const recording::Channel& y) { return x.values == y.values; };
+    return !a.channels.empty() && a.duration_s == b.duration_s && std::ranges::equal(a.channels, b.channels, same);
+}
+
 std::optional<base::Error> at_one_time(const std::vector<PlannedRun>& runs) {
     for (std::size_t i = 0; i < runs.size(); ++i)
         for (std::size_t k = i + 1; k < runs.size(); ++k) {
             const recording::Recording& a = *runs[i].recording;
             const recording::Recording& b = *runs[k].recording;
-            if (&a == &b) return no_trial(runs[i].title + " is there twice", "leave one of the two out");
+            if (same_samples(a, b)) return no_trial(runs[i].title + " is there twice", "leave one of the two out");
             if (!a.start_unix_s || !b.start_unix_s) continue;
             const double together = std::min(*a.start_unix_s + a.duration_s, *b.start_unix_s + b.duration_s) -
                                     std::max(*a.start_unix_s, *b.start_unix_s);

@@ -80,9 +80,16 @@ std::string known_figure(double value_si, std::optional<double> sd, Quantity qua
            plus_minus_text(half_width, most_decimals);
 }
 
-std::string later_text(double place_a_m, double place_b_m, UnitSystem system) {
+std::string untold_text(double difference, double half_width, double little) {
+    return std::abs(difference) + half_width <= little ? "level" : "cannot be told";
+}
+
+std::string later_text(double place_a_m, std::optional<double> sd_a_m, double place_b_m, std::optional<double> sd_b_m,
+                       UnitSystem system) {
     const double later = place_a_m - place_b_m;
     if (!std::isfinite(later)) return "—";
+    const double sd = std::hypot(sd_a_m.value_or(0.0), sd_b_m.value_or(0.0));
+    if (sd > 0.0 && !stands_out(later, sd)) return untold_text(later, half_width_95(sd), little_m);
     if (std::abs(later) < 0.5) return "level";
     return (later > 0.0 ? "A " : "B ") + figure_with_unit(std::abs(later), Quantity::length, system, 0) + " later";
 }

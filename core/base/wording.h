@@ -37,8 +37,15 @@ namespace lapwright::base {
 [[nodiscard]] std::string known_figure(double value_si, std::optional<double> sd, Quantity quantity, UnitSystem system,
                                        int most_decimals, bool with_margin);
 
-// Which of two places comes first on the lap: "A 32 m later", "B 4 m later", "level" within half a metre.
-[[nodiscard]] std::string later_text(double place_a_m, double place_b_m, UnitSystem system);
+// What a difference inside its error may be called: "level" where it is certainly small, else "cannot be told".
+// half_width: of its 95 % interval; little: what nobody would act on.
+[[nodiscard]] std::string untold_text(double difference, double half_width, double little);
+inline constexpr double little_m = 2.0; // of a braking or throttle point
+
+// Which of two places comes first on the lap: "A 32 m later", "B 4 m later", "level" within half a metre; where the
+// difference lies inside its error, as untold_text.
+[[nodiscard]] std::string later_text(double place_a_m, std::optional<double> sd_a_m, double place_b_m,
+                                     std::optional<double> sd_b_m, UnitSystem system);
 
 // "16 May 2026, 10:20 UTC".
 [[nodiscard]] std::string date_text(double unix_s);

@@ -18,7 +18,6 @@ using base::UnitSystem;
 using comparison::Figure;
 using comparison::MaybeFigure;
 
-constexpr double least_told_m = 0.5;
 const std::string absent = "—";
 
 std::string marked(const Figure& f, const std::string& text) {
@@ -48,17 +47,29 @@ MaybeFigure after(const MaybeFigure& place, const MaybeFigure& slowest) {
     return Figure{place->value - slowest->value, place->sd, place->derived};
 }
 
+// Below `least` a difference is none; one inside its error is small where it surely lies within `little`.
+struct Limits {
+    double least;
+    double little;
+};
+constexpr Limits metre_limits{0.5, base::little_m};
+constexpr Limits second_limits{least_told_s, 0.02};
+
 // `difference` is positive where it favours A; `amount` words its size, `ends` what A then does more or sooner.
-void say(DriverFigure& figure, const MaybeFigure& difference, double least, const std::string& amount,
+void say(DriverFigure& figure, const MaybeFigure& difference, const Limits& limits, const std::string& amount,
          std::string_view ends) {
     if (!difference) return;
-    if (std::abs(difference->value) < least) {
+    const auto& [value, sd, derived] = *difference;
+    if (sd && !base::stands_out(value, sd)) {
+        figure.says = base::untold_text(value, base::half_width_95(*sd), limits.little);
+        return;
+    }
+    if (std::abs(value) < limits.least) {
         figure.says = "level";
         return;
     }
-    const bool a = difference->value > 0.0;
-    figure.says = std::string(a ? "A " : "B ") + amount + std::string(ends);
-    if (base::stands_out(difference->value, difference->sd)) figure.favours = a ? Favours::a : Favours::b;
+    figure.says = std::string(value > 0.0 ? "A " : "B ") + amount + std::string(ends);
+    figure.favours = value > 0.0 ? Favours::a : Favours::b;
 }
 
 void say_metres(DriverFigure& figure, const MaybeFigure& difference, UnitSystem units, std::string_view ends) {
@@ -66,7 +77,7 @@ void say_metres(DriverFigure& figure, const MaybeFigure& difference, UnitSystem 
     const std::string unit(base::symbol(base::shown_unit(Quantity::length, units)));
     const std::string amount =
         base::known_figure(std::abs(difference->value), difference->sd, Quantity::length, units, 0, true);
-    say(figure, difference, least_told_m, amount + "\u00a0" + unit, ends);
+    say(figure, difference, metre_limits, amount + "\u00a0" + unit, ends);
 }
 
 void say_seconds(DriverFigure& figure, const MaybeFigure& difference, std::string_view ends) {
@@ -74,7 +85,7 @@ void say_seconds(DriverFigure& figure, const MaybeFigure& difference, std::strin
     Figure size = *difference;
     size.value = std::abs(size.value);
     size.derived = false;
-    say(figure, difference, least_told_s, seconds(size) + "\u00a0s", ends);
+    say(figure, difference, second_limits, seconds(size) + "\u00a0s", ends);
 }
 
 void add_rolling(std::vector<DriverFigure>& all, const comparison::SegmentFigures& a,

@@ -52,10 +52,12 @@ std::string amount(double seconds, double half_width) {
 
 std::string worth_text(double seconds, double low, double high) {
     const double half = 0.5 * (high - low);
-    if (!std::isfinite(half)) return letter_of(seconds) + " " + base::fixed_text(std::abs(seconds), 2);
-    const int decimals = std::clamp(base::decimals_for(half, 3), 1, 3);
-    return letter_of(seconds) + " " + base::fixed_text(std::abs(seconds), decimals) + " ±" +
-           base::fixed_text(half, decimals);
+    const bool known = std::isfinite(half);
+    const int decimals = known ? std::clamp(base::decimals_for(half, 3), 1, 3) : 2;
+    const std::string size = base::fixed_text(std::abs(seconds), decimals);
+    // What is rounded to nothing has no winner.
+    const bool nothing = size.find_first_of("123456789") == std::string::npos;
+    return (nothing ? "" : letter_of(seconds) + " ") + size + (known ? " ±" + base::fixed_text(half, decimals) : "");
 }
 
 std::vector<double> by_segment(const causes::Explanation& explanation, causes::Cause cause) {

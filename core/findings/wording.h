@@ -20,7 +20,7 @@ constexpr double least_told_s = 0.005; // less is nothing at two decimals
 [[nodiscard]] std::string with_half_width(double value, double half_width, int most_decimals);
 // "0.44 s", rounded to what the half-width allows.
 [[nodiscard]] std::string amount(double seconds, double half_width);
-// "A 0.44 ±0.03"
+// "A 0.44 ±0.03"; "0.00 ±0.02" where the rounded figure favours nobody.
 [[nodiscard]] std::string worth_text(double seconds, double low, double high);
 // "Sweep", "Sweep and Bowl", "the straights": where a cause with this sign is worth most.
 [[nodiscard]] std::string where_most(const causes::Explanation& explanation, std::span<const double> by_segment);

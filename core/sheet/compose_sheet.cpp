@@ -24,19 +24,13 @@ constexpr const char* cautions_text =
     "licensed "
     "practice come first, and nothing here asks anyone to drive faster than they judge safe.";
 
-Favours who(double seconds) {
-    return seconds > 0.0 ? Favours::a : seconds < 0.0 ? Favours::b : Favours::neither;
+Favours who(const Figure& gain) {
+    if (gain.value == 0.0 || !base::stands_out(gain.value, gain.sd)) return Favours::neither;
+    return gain.value > 0.0 ? Favours::a : Favours::b;
 }
 
 std::string letter(double seconds) {
     return seconds >= 0.0 ? "A" : "B";
-}
-
-std::string gain_text(const Figure& gain) {
-    const double half = gain.sd ? base::half_width_95(*gain.sd) : 0.0;
-    const int decimals = gain.sd ? std::max(2, base::decimals_for(half, 3)) : 2;
-    const std::string text = letter(gain.value) + " " + base::fixed_text(std::abs(gain.value), decimals);
-    return gain.sd ? text + " " + base::plus_minus_text(half, 3) : text;
 }
 
 std::string speed(const MaybeFigure& figure, UnitSystem units) {
@@ -49,8 +43,7 @@ std::string both(const MaybeFigure& a, const MaybeFigure& b, UnitSystem units) {
 
 std::string side_text(const SideFacts& side, const char* name) {
     std::string text = std::string(name) + ": " + side.title + ", lap " + base::integer_text(side.lap->number) + ", " +
-                       base::lap_time_text(side.trace->lap_time_s());
-    if (side.lap->time_sd_s) text += " " + base::plus_minus_text(base::half_width_95(*side.lap->time_sd_s), 3);
+                       base::lap_time_with_margin(side.trace->lap_time_s(), side.lap->time_sd_s);
     text += ", " + base::integer_text(static_cast<std::int64_t>(side.clean_laps)) + " clean laps";
     return side.conditions.empty() ? text : text + ", " + side.conditions;
 }
@@ -78,7 +71,7 @@ Plot plot_of(const Material& m, UnitSystem units) {
 Row row_of(const SegmentComparison& s, UnitSystem units) {
     const bool corner = s.segment.kind == track::SegmentKind::corner;
     return {
-        {s.segment.name, gain_text(s.gain_s),
+        {s.segment.name, base::gain_with_margin(s.gain_s.value, s.gain_s.sd),
          corner ? both(s.a.min_speed_mps, s.b.min_speed_mps, units) : both(s.a.top_speed_mps, s.b.top_speed_mps, units),
          both(s.a.exit_speed_mps, s.b.exit_speed_mps, units)},
         s.gain_s.value,
@@ -98,9 +91,10 @@ std::string evidence(const SegmentComparison& s, UnitSystem units) {
     text += text.empty() ? "Leaves it at " : ", out at ";
     text += speed(s.a.exit_speed_mps, units) + " against " + speed(s.b.exit_speed_mps, units) + " " + unit;
     if (s.a.braking_point_m && s.b.braking_point_m) {
-        const double later = s.a.braking_point_m->value - s.b.braking_point_m->value;
-        text += std::string("; ") + (later >= 0.0 ? "A" : "B") + " brakes " +
-                base::figure_with_unit(std::abs(later), Quantity::length, units, 0) + " later";
+        const Figure& a = *s.a.braking_point_m;
+        const Figure& b = *s.b.braking_point_m;
+        const std::string later = base::later_text(a.value, a.sd, b.value, b.sd, units);
+        if (later.ends_with(" later")) text += "; " + later.substr(0, 1) + " brakes" + later.substr(1);
     }
     return text + ".";
 }
@@ -125,8 +119,9 @@ std::vector<Finding> deciding_segments(const Material& m, UnitSystem units) {
     for (const std::size_t i : order) {
         const SegmentComparison& s = m.comparison->segments[i];
         const comparison::Repeatability* repeats = i < m.repeatability->size() ? &(*m.repeatability)[i] : nullptr;
-        findings.push_back({claim(s, repeats), evidence(s, units), "", gain_text(s.gain_s), who(s.gain_s.value),
-                            s.segment.start_m, s.segment.end_m});
+        findings.push_back({claim(s, repeats), evidence(s, units), "",
+                            base::gain_with_margin(s.gain_s.value, s.gain_s.sd), who(s.gain_s), s.segment.start_m,
+                            s.segment.end_m});
     }
     return findings;
 }

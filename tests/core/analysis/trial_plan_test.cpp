@@ -79,6 +79,15 @@ TEST(TrialPlan, TwoOfAnythingAreRefused) {
     Day twice;
     twice.runs[2].recording = twice.runs[0].recording;
     expect_refused_in_any_order(twice, "twice");
+    Day copied; // under another name, and no clock says so
+    for (recording::Recording& r : copied.recordings) {
+        r.start_unix_s.reset();
+        r.channels.push_back({"speed", recording::Meaning::speed, base::Unit::none, "", nullptr, {1.0, 2.0}, nullptr});
+    }
+    copied.recordings[1].channels[0].values[1] = 3.0;
+    expect_refused_in_any_order(copied, "twice");
+    copied.recordings[2].channels[0].values[0] = 4.0;
+    EXPECT_FALSE(why_no_trial(copied.runs)) << "all three are others";
 }
 
 TEST(TrialPlan, OrderComesFromTheStartTimes) {

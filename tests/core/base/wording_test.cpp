@@ -52,9 +52,11 @@ TEST(Wording, TheFastestIsNotBehind) {
 }
 
 TEST(Wording, PlacesAreSaidByWhoIsLater) {
-    EXPECT_EQ(later_text(1042.0, 1010.0, UnitSystem::metric), "A 32\u00a0m later");
-    EXPECT_EQ(later_text(1010.0, 1042.0, UnitSystem::us), "B 105\u00a0ft later");
-    EXPECT_EQ(later_text(1010.0, 1010.4, UnitSystem::metric), "level");
+    EXPECT_EQ(later_text(1042.0, {}, 1010.0, {}, UnitSystem::metric), "A 32\u00a0m later");
+    EXPECT_EQ(later_text(1010.0, 1.0, 1042.0, {}, UnitSystem::us), "B 105\u00a0ft later");
+    EXPECT_EQ(later_text(1010.0, {}, 1010.4, {}, UnitSystem::metric), "level");
+    EXPECT_EQ(later_text(1013.0, 60.0, 1000.0, 30.0, UnitSystem::metric), "cannot be told");
+    EXPECT_EQ(later_text(1000.5, 0.4, 1000.0, 0.4, UnitSystem::metric), "level");
 }
 
 TEST(Wording, DatesAndRates) {

@@ -158,7 +158,7 @@ std::vector<SegmentCard::Row> SegmentCard::rows_of(const comparison::SegmentComp
                            QStringLiteral("A"), QStringLiteral("B"), QString()}};
     const auto add_place = [&](const QString& label, const MaybeFigure& a, const MaybeFigure& b) {
         if (!a && !b) return;
-        const QString says = a && b ? text(base::later_text(a->value, b->value, units)) : QString();
+        const QString says = a && b ? text(base::later_text(a->value, a->sd, b->value, b->sd, units)) : QString();
         const bool derived = (a && a->derived) || (b && b->derived);
         rows.push_back({derived ? label + tr(" (derived)") : label, place(a, units), place(b, units), says});
     };
