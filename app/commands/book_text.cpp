@@ -29,7 +29,7 @@ ordered_json summary_json(const book::SessionSummary& session) {
             {"track", text_or_null(session.track)},
             {"tyre", text_or_null(session.tyre)},
             {"conditions", text_or_null(session.conditions)},
-            {"start_utc", session.start_unix_s ? ordered_json(recording::utc_text(*session.start_unix_s)) : nullptr},
+            {"start_utc", moment_json(session.start_unix_s)},
             {"duration_s", number_json(session.duration_s)},
             {"laps", session.laps},
             {"clean_laps", session.clean_laps},
@@ -90,14 +90,13 @@ std::string list_table(const std::vector<book::SessionSummary>& sessions) {
 std::string removed_json(const std::vector<book::RemovedSession>& sessions) {
     ordered_json rows = ordered_json::array();
     for (const book::RemovedSession& one : sessions)
-        rows.push_back(
-            {{"id", number(one.id)},
-             {"file", one.file_name},
-             {"driver", text_or_null(one.driver)},
-             {"car", text_or_null(one.car)},
-             {"track", text_or_null(one.track)},
-             {"start_utc", one.start_unix_s ? ordered_json(recording::utc_text(*one.start_unix_s)) : nullptr},
-             {"removed_utc", recording::utc_text(one.removed_unix_s)}});
+        rows.push_back({{"id", number(one.id)},
+                        {"file", one.file_name},
+                        {"driver", text_or_null(one.driver)},
+                        {"car", text_or_null(one.car)},
+                        {"track", text_or_null(one.track)},
+                        {"start_utc", moment_json(one.start_unix_s)},
+                        {"removed_utc", moment_json(one.removed_unix_s)}});
     return document_text({{"sessions", rows}});
 }
 
@@ -189,7 +188,7 @@ std::string pairings_json(const std::vector<book::PairingSummary>& pairings) {
     for (const book::PairingSummary& one : pairings) {
         const book::Pairing& pairing = one.kept.pairing;
         rows.push_back({{"id", static_cast<std::int64_t>(one.kept.id)},
-                        {"compared_utc", recording::utc_text(pairing.changed_unix_s)},
+                        {"compared_utc", moment_json(pairing.changed_unix_s)},
                         {"sentence", text_or_null(pairing.sentence)},
                         {"a", side(one.a, pairing.lap_a)},
                         {"b", side(one.b, pairing.lap_b)}});
@@ -231,16 +230,14 @@ std::string renamed_table(const book::Renamed& renamed) {
 std::string added_json(const std::vector<AddedFile>& added) {
     ordered_json rows = ordered_json::array();
     for (const AddedFile& one : added)
-        rows.push_back(
-            {{"file", one.file},
-             {"id", number(one.added.id)},
-             {"was_there", one.added.was_there},
-             {"mended", one.added.mended},
-             {"removed_utc",
-              one.added.removed_unix_s ? ordered_json(recording::utc_text(*one.added.removed_unix_s)) : nullptr},
-             {"renewed", one.renewed},
-             {"laps", one.laps},
-             {"without_laps", text_or_null(one.without_laps)}});
+        rows.push_back({{"file", one.file},
+                        {"id", number(one.added.id)},
+                        {"was_there", one.added.was_there},
+                        {"mended", one.added.mended},
+                        {"removed_utc", moment_json(one.added.removed_unix_s)},
+                        {"renewed", one.renewed},
+                        {"laps", one.laps},
+                        {"without_laps", text_or_null(one.without_laps)}});
     return document_text({{"sessions", rows}});
 }
 
@@ -267,9 +264,8 @@ std::string added_table(const std::vector<AddedFile>& added) {
 std::string merged_json(const book::Merged& merged) {
     ordered_json removed = ordered_json::array();
     for (const book::RemovedSession& one : merged.removed)
-        removed.push_back({{"id", number(one.id)},
-                           {"file", one.file_name},
-                           {"removed_utc", recording::utc_text(one.removed_unix_s)}});
+        removed.push_back(
+            {{"id", number(one.id)}, {"file", one.file_name}, {"removed_utc", moment_json(one.removed_unix_s)}});
     return document_text({{"sessions", merged.sessions},
                           {"known_sessions", merged.known_sessions},
                           {"removed", removed},

@@ -19,6 +19,10 @@ ordered_json text_or_null(const std::string& text) {
     return text.empty() ? ordered_json(nullptr) : ordered_json(text);
 }
 
+ordered_json moment_json(std::optional<double> unix_s) {
+    return unix_s ? text_or_null(recording::utc_text(*unix_s)) : ordered_json(nullptr);
+}
+
 ordered_json warnings_json(const std::vector<recording::Warning>& warnings) {
     ordered_json list = ordered_json::array();
     for (const recording::Warning& warning : warnings)

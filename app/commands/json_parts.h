@@ -15,6 +15,7 @@ namespace lapwright::commands {
 [[nodiscard]] nlohmann::ordered_json number_json(double value);
 [[nodiscard]] nlohmann::ordered_json maybe_json(std::optional<double> value);
 [[nodiscard]] nlohmann::ordered_json text_or_null(const std::string& text);
+[[nodiscard]] nlohmann::ordered_json moment_json(std::optional<double> unix_s); // UTC, or null
 [[nodiscard]] nlohmann::ordered_json warnings_json(const std::vector<recording::Warning>& warnings);
 // The whole document; text that is not UTF-8 is replaced, not refused.
 [[nodiscard]] std::string document_text(const nlohmann::ordered_json& document);

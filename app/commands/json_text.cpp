@@ -46,8 +46,7 @@ ordered_json session_json(const analysis::Session& session) {
             {"driver", text_or_null(recording.driver)},
             {"car", text_or_null(recording.car)},
             {"track", text_or_null(recording.track)},
-            {"start_utc", recording.start_unix_s ? ordered_json(recording::utc_text(*recording.start_unix_s))
-                                                 : ordered_json(nullptr)},
+            {"start_utc", moment_json(recording.start_unix_s)},
             {"gate_from", text_or_null(session.gate_origin)},
             {"warnings", warnings},
             {"channels", channels},

@@ -12,6 +12,7 @@ namespace lapwright::base {
 namespace {
 
 constexpr double normal_975 = 1.959963984540054; // the 97.5 % point of the standard normal
+constexpr double latest_unix_s = 2.5e11;         // the year 9892: a calendar goes no further
 constexpr std::string_view space = "\u00a0";     // keeps a figure and its unit on one line
 
 int gain_decimals(std::optional<double> sd) {
@@ -98,6 +99,7 @@ std::string date_text(double unix_s) {
     static constexpr std::array<std::string_view, 12> months{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                                              "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
     using namespace std::chrono;
+    if (!(std::abs(unix_s) < latest_unix_s)) return "—";
     const sys_seconds moment{seconds{static_cast<std::int64_t>(std::floor(unix_s))}};
     const sys_days midnight = floor<days>(moment);
     const year_month_day date{midnight};

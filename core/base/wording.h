@@ -47,7 +47,7 @@ inline constexpr double little_m = 2.0; // of a braking or throttle point
 [[nodiscard]] std::string later_text(double place_a_m, std::optional<double> sd_a_m, double place_b_m,
                                      std::optional<double> sd_b_m, UnitSystem system);
 
-// "16 May 2026, 10:20 UTC".
+// "16 May 2026, 10:20 UTC"; a dash where that is no moment of a calendar.
 [[nodiscard]] std::string date_text(double unix_s);
 // "18 min", "52 s".
 [[nodiscard]] std::string duration_text(double duration_s);

@@ -10,6 +10,8 @@
 namespace lapwright::recording {
 namespace {
 
+constexpr double latest_unix_s = 2.5e11; // the year 9892: four digits go no further
+
 std::string two_digits(std::int64_t value, std::size_t width = 2) {
     std::string text = base::integer_text(value);
     return text.size() < width ? std::string(width - text.size(), '0') + text : text;
@@ -37,6 +39,7 @@ const Channel* Recording::find(Meaning meaning) const {
 
 std::string utc_text(double unix_s) {
     using namespace std::chrono;
+    if (!(std::abs(unix_s) < latest_unix_s)) return "";
     const auto total_ms = static_cast<std::int64_t>(std::llround(unix_s * 1000.0));
     const sys_time<milliseconds> moment{milliseconds{total_ms}};
     const auto day = floor<days>(moment);

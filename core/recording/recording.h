@@ -59,7 +59,7 @@ struct Recording {
     [[nodiscard]] const Channel* find(Meaning meaning) const;
 };
 
-// "2026-05-16T10:20:03.400Z"; milliseconds only where they are not zero.
+// "2026-05-16T10:20:03.400Z"; milliseconds only where they are not zero; empty where that is no moment of a calendar.
 [[nodiscard]] std::string utc_text(double unix_s);
 
 } // namespace lapwright::recording

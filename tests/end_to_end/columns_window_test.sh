@@ -20,6 +20,11 @@ for _ in $(seq 100); do
 done
 openbox &
 manager=$!
+# A window that is mapped while the manager takes over may stay withdrawn: the manager first.
+for _ in $(seq 150); do
+    xdotool get_num_desktops >/dev/null 2>&1 && break
+    sleep 0.2
+done
 
 finish() {
     [ -n "$pid" ] && kill "$pid" 2>/dev/null

@@ -33,7 +33,8 @@ sheet::ReadBack written(const std::vector<std::string>& further = {}) {
 
 // "A 0.44 ±0.03" is 0.44 and "B 0.4" is -0.4, each rounded to its own last digit.
 void expect_rounded(const std::string& text, double exact) {
-    const std::string number = text.substr(2, text.find_first_of(" \n", 2) - 2);
+    const std::size_t begin = text.find_first_of("0123456789"); // the blank after the letter keeps both on one line
+    const std::string number = text.substr(begin, text.find_first_of(" \n", begin) - begin);
     const auto point = number.find('.');
     const double decimals = point == std::string::npos ? 0.0 : static_cast<double>(number.size() - point - 1);
     const double size = base::parse_number(number).value_or(NAN);
