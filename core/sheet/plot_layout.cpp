@@ -119,8 +119,4 @@ std::vector<std::size_t> drawn_points(std::size_t count) {
     return points;
 }
 
-std::string speed_title(const Plot& plot) {
-    return "speed, " + plot.speed_unit + ": A solid, B dashed";
-}
-
 } // namespace lapwright::sheet

@@ -67,7 +67,7 @@ inline constexpr double mark_radius = 6.0;
 // Which of `count` points are drawn: more than some 1200 are not told apart on paper.  First and last always.
 [[nodiscard]] std::vector<std::size_t> drawn_points(std::size_t count);
 
-// "speed, km/h: A solid, B dashed", above the panel.
-[[nodiscard]] std::string speed_title(const Plot& plot);
+// In the middle below the plot, where no name of a corner stands.
+inline constexpr const char* const foot_words = "distance along the track · speed: A solid, B dashed";
 
 } // namespace lapwright::sheet

@@ -109,7 +109,7 @@ std::string discs(const PlotLayout& layout) {
 std::string foot(const Panel& panel) {
     const double y = panel.area.bottom() + 9.0;
     return words_at(panel.area.left, y, "start", "0 m") +
-           words_at(panel.area.left + 0.5 * panel.area.width, y, "middle", "distance along the track") +
+           words_at(panel.area.left + 0.5 * panel.area.width, y, "middle", foot_words) +
            words_at(panel.area.right(), y, "end", base::fixed_text(panel.length_m, 0) + " m");
 }
 
@@ -122,7 +122,7 @@ std::string svg_plot(const Sheet& sheet) {
     std::string svg = "<svg class=\"plot\" viewBox=\"0 0 515 215\" role=\"img\" aria-label=\"Speed of A and B, and the "
                       "gap, over the distance along the track\">\n";
     svg += shades(layout) + discs(layout);
-    svg += grid(layout.speed, speed_title(plot), 0) + grid(layout.gap, "gap, s: A ahead is up", 1);
+    svg += grid(layout.speed, "speed, " + plot.speed_unit, 0) + grid(layout.gap, "gap, s: A ahead is up", 1);
     svg += line("speed-b", curve(layout.speed, plot.distance_m, plot.speed_b), colours::vermilion_b, true);
     svg += line("speed-a", curve(layout.speed, plot.distance_m, plot.speed_a), colours::blue_a, false);
     svg += band(layout.gap, plot);

@@ -89,7 +89,7 @@ void paint_plot(QPainter& painter, const QRectF& area, const sheet::Sheet& sheet
     const Panel& gap = layout.gap;
     if (layout.named) paint_name(painter, *layout.named);
     paint_marks(painter, layout.marks);
-    paint_grid(painter, speed, QString::fromStdString(sheet::speed_title(plot)), 0);
+    paint_grid(painter, speed, QStringLiteral("speed, ") + QString::fromStdString(plot.speed_unit), 0);
     paint_grid(painter, gap, QStringLiteral("gap, s: A ahead is up"), 1);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(vermilion_b, 0.9, Qt::DashLine));
@@ -104,7 +104,7 @@ void paint_plot(QPainter& painter, const QRectF& area, const sheet::Sheet& sheet
     painter.setPen(faint_ink);
     const QRectF foot(gap.area.left, gap.area.bottom() + 1, gap.area.width, 11);
     painter.drawText(foot, Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("0 m"));
-    painter.drawText(foot, Qt::AlignHCenter | Qt::AlignVCenter, QStringLiteral("distance along the track"));
+    painter.drawText(foot, Qt::AlignHCenter | Qt::AlignVCenter, QString::fromUtf8(sheet::foot_words));
     painter.drawText(foot, Qt::AlignRight | Qt::AlignVCenter,
                      QString::fromStdString(base::fixed_text(plot.distance_m.back(), 0)) + QStringLiteral(" m"));
 }

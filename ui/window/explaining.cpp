@@ -207,9 +207,10 @@ Explaining::Known Explaining::known_of(const QString& file) const {
     if (entered && !in_book_.contains(file)) return {*entered, tr("as entered here")};
     if (!lies_there) return entered ? Known{*entered, tr("from the book")} : Known{{}, tr("none")};
     if (entered) {
-        const bool otherwise = there.ok() && !same(**there, *entered);
-        return {*entered, otherwise ? tr("from the book; %1 says otherwise").arg(QFileInfo(path).fileName())
-                                    : tr("from the book")};
+        if (!there.ok()) return {*entered, tr("from the book")};
+        const QString words = same(**there, *entered) ? tr("from the book, as %1 beside the file has it")
+                                                      : tr("from the book; %1 beside the file says otherwise");
+        return {*entered, words.arg(QFileInfo(path).fileName())};
     }
     if (!there.ok()) return {{}, text(base::one_line(there.error()))};
     return {**there, tr("from %1, which lies beside it").arg(QFileInfo(path).fileName())};
