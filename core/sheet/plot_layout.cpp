@@ -60,20 +60,28 @@ std::optional<NamedMark> named_mark(const Plot& plot, const Panel& speed, const 
     return NamedMark{plot.deciding->name, shade, x, speed.area.top - 3.0};
 }
 
-// Marks of one place stand side by side.
+// The wished place of a disc, else the next one beside those that are there, within the plot's right end.
+double free_place(const std::vector<Mark>& marks, double wished_x, double right) {
+    constexpr double step = 2.0 * mark_radius + 2.0;
+    const auto taken = [&](double x) {
+        return std::ranges::any_of(marks, [&](const Mark& mark) { return std::abs(mark.disc_x - x) < step - 1e-9; });
+    };
+    for (int way = 0;; ++way) {
+        const int steps = (way + 1) / 2;
+        const double x = wished_x + step * (way % 2 == 0 ? -steps : steps);
+        if (x + mark_radius <= right + 1e-9 && !taken(x)) return x;
+    }
+}
+
+// Discs of one place, or of two that are near, stand side by side.
 std::vector<Mark> marks_of(const std::vector<Finding>& findings, const Panel& speed, const Panel& gap) {
     std::vector<Mark> marks;
-    double free_from = speed.area.left;
-    double last_start_m = -1.0;
     for (std::size_t i = 0; i < findings.size(); ++i) {
         const Finding& finding = findings[i];
         if (finding.end_m <= finding.start_m) continue;
         const Box shade = shade_between(finding.start_m, finding.end_m, speed, gap);
-        const bool again = finding.start_m == last_start_m;
-        const double disc_x = again ? free_from + mark_radius : shade.left + 0.5 * shade.width;
+        const double disc_x = free_place(marks, shade.left + 0.5 * shade.width, speed.area.right());
         marks.push_back({static_cast<int>(i) + 1, shade, disc_x, speed.area.top - 18.0});
-        last_start_m = finding.start_m;
-        free_from = disc_x + mark_radius + 2.0;
     }
     return marks;
 }

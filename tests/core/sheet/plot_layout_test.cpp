@@ -3,6 +3,9 @@
 
 #include <gmock/gmock.h>
 
+#include <cmath>
+#include <random>
+
 namespace lapwright::sheet {
 namespace {
 
@@ -46,6 +49,25 @@ TEST(PlotLayout, MarksOfOnePlaceStandSideBySide) {
     ASSERT_EQ(marks.size(), 2U) << "a finding of the whole lap has no place";
     EXPECT_GE(marks[1].disc_x - marks[0].disc_x, 2 * mark_radius);
     EXPECT_DOUBLE_EQ(marks[0].shade.width, 0.1 * (515 - 30));
+}
+
+// Whichever findings share a place, one after the other or not.
+TEST(PlotLayout, NoDiscCoversAnother) {
+    std::mt19937 engine(3);
+    for (int i = 0; i < 500; ++i) {
+        std::vector<Finding> findings(3);
+        for (Finding& finding : findings) {
+            finding.start_m = 100.0 * static_cast<double>(engine() % 10);
+            finding.end_m = finding.start_m + 10.0 + 10.0 * static_cast<double>(engine() % 10);
+        }
+        const PlotLayout layout = lay_out(flat(), findings, page);
+        ASSERT_EQ(layout.marks.size(), 3U);
+        for (std::size_t k = 0; k < 3; ++k) {
+            EXPECT_LE(layout.marks[k].disc_x + mark_radius, page.right() + 1e-6);
+            for (std::size_t m = 0; m < k; ++m)
+                EXPECT_GE(std::abs(layout.marks[k].disc_x - layout.marks[m].disc_x), 2 * mark_radius);
+        }
+    }
 }
 
 TEST(PlotLayout, NamesTheDecidingPlaceAboveIt) {
