@@ -3,6 +3,7 @@
 // level (mean over laps); C the covariance of true shifts, R that of what habits make of them; K = C (C + R)^-1.
 #include "core/lap/align.h"
 
+#include "core/lap/level_cases.h"
 #include "core/lap/road_shift.h"
 #include "core/math/normal_random.h"
 #include "core/motion/parallel.h"
@@ -36,7 +37,8 @@ struct Sample {
 };
 
 struct TracedLap {
-    double middle_s = 0.0;
+    double start_s = 0.0;
+    double end_s = 0.0;
     std::vector<Sample> samples;
 };
 
@@ -66,7 +68,7 @@ std::vector<TracedLap> traced_laps(const SessionOnRoad& session, const track::Re
     const double whole = line.length_m / sample_spacing_m;
     for (const Lap& lap : session.laps) {
         if (lap.kind != LapKind::flying) continue;
-        TracedLap traced{0.5 * (lap.start_s + lap.end_s), samples_of(session.motion->best, lap, line)};
+        TracedLap traced{lap.start_s, lap.end_s, samples_of(session.motion->best, lap, line)};
         // Samples are up to a stamp's way further apart than asked for.
         if (static_cast<double>(traced.samples.size()) > (1.0 - widest_gap) * 0.6 * whole)
             laps.push_back(std::move(traced));
@@ -146,8 +148,8 @@ struct Seen {
     Eigen::VectorXd drift_variance; // R, diagonal
     std::vector<Vector2d> draw_level;
     std::vector<PlaceShifts> draw_drift; // d
-    double level_variance = 0.0;         // of the draws, per axis
-    double walk_variance = 0.0;          // from lap to lap
+    DrawnLevel drawn_level;
+    double walk_variance = 0.0; // from lap to lap
 };
 
 Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>& laps,
@@ -156,9 +158,10 @@ Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>&
     const RoadShift road = road_of(line, cells);
     const auto n = static_cast<Eigen::Index>(laps.size());
     Seen seen;
+    seen.drawn_level.span_s = laps.back().end_s - laps.front().start_s;
     std::vector<Profile> profiles;
     for (const TracedLap& lap : laps) {
-        seen.middle_s.push_back(lap.middle_s);
+        seen.middle_s.push_back(0.5 * (lap.start_s + lap.end_s));
         profiles.push_back(profile(lap.samples, line.length_m, cells));
     }
     // The usual line is that of the laps once each has its own drift taken off, which is known against the usual line.
@@ -186,7 +189,7 @@ Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>&
         const Vector2d level = shifts.colwise().mean().transpose();
         seen.draw_level.push_back(level);
         seen.draw_drift.push_back(shifts.rowwise() - level.transpose());
-        seen.level_variance += 0.5 * level.squaredNorm() / static_cast<double>(motion.draws.size());
+        seen.drawn_level.variance += 0.5 * level.squaredNorm() / static_cast<double>(motion.draws.size());
         for (Eigen::Index l = 0; l + 1 < n; ++l)
             seen.walk_variance += 0.5 * (shifts.row(l + 1) - shifts.row(l)).squaredNorm() /
                                   static_cast<double>(motion.draws.size() * static_cast<std::size_t>(n - 1));
@@ -250,6 +253,13 @@ Vector2d drawn_habit(const Shift& shift, math::NormalStream& normals) {
     return scale * (factor * noise(1, normals).transpose());
 }
 
+// What is to be taken off a draw so that it lies on the first session's map.
+Vector2d level_of_draw(const Seen& own, const Vector2d& map, std::size_t draw, const LevelCase& one,
+                       const Vector2d& habit) {
+    const Vector2d apart = one.own_scale * own.draw_level[draw] - one.first_scale * map;
+    return own.draw_level[draw] - apart + one.gain * (own.level.value + apart + habit);
+}
+
 // The first session defines the map: its level is taken off its draws, and no shift off its best path but the drift.
 motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen& own, const Seen& first, bool is_first,
                                std::uint64_t seed) {
@@ -263,20 +273,22 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
                                   motion.altitude_m,
                                   motion.warnings};
     const Eigen::MatrixXd gain = drift_gain(own);
-    const double beforehand = own.level_variance + first.level_variance;
-    const double level_gain = is_first ? 0.0 : beforehand / (beforehand + own.level.variance());
+    const std::vector<LevelCase> cases = level_cases(own.drawn_level, first.drawn_level, own.level);
+    const double level_gain = is_first ? 0.0 : mean_gain(cases);
     const auto with_level = [](PlaceShifts drift, const Vector2d& level) {
         drift.rowwise() += level.transpose();
         return drift;
     };
     result.best = without_shift(motion.best, own.middle_s, with_level(gain * own.drift, level_gain * own.level.value));
     const Eigen::VectorXd drift_sd = own.drift_variance.cwiseSqrt();
+    const auto count = static_cast<double>(result.draws.size());
     for (std::size_t d = 0; d < result.draws.size(); ++d) {
         math::NormalStream normals(seed, (1U << 21U) + d);
         const Vector2d habit = drawn_habit(own.level, normals);
         const PlaceShifts habits = drift_sd.asDiagonal() * noise(own.drift.rows(), normals);
         const Vector2d map = d < first.draw_level.size() ? first.draw_level[d] : Vector2d::Zero();
-        const Vector2d level = map + level_gain * (own.level.value + own.draw_level[d] - map + habit);
+        const Vector2d level =
+            is_first ? map : level_of_draw(own, map, d, case_at(cases, (static_cast<double>(d) + 0.5) / count), habit);
         result.draws[d] = without_shift(motion.draws[d], own.middle_s,
                                         with_level(gain * (own.drift + own.draw_drift[d] + habits), level));
     }

@@ -18,8 +18,8 @@ namespace {
 constexpr std::array lengths_m{25.0, 50.0, 100.0, 200.0, 400.0};
 constexpr std::array smoothnesses{0.5, 1.5, 3.5, 7.5};
 constexpr std::array noise_shares{1e-4, 1e-3, 1e-2, 1e-1, 0.5};
-constexpr Eigen::Index pieces = 10; // of the jackknife
-constexpr double fitted = 2.0;      // figures
+constexpr Eigen::Index pieces = 10;   // of the jackknife
+constexpr double shift_figures = 2.0; // east and north are fitted
 // Better than so much is not believed: cells are means, and a line through laps is smoothed.  Ours, no source.
 constexpr double least_sd_m = 0.05;
 
@@ -61,7 +61,7 @@ Fit fit(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets, const E
     const Eigen::Matrix2d information = x.transpose() * x;
     const Eigen::Vector2d shift = information.ldlt().solve(x.transpose() * y);
     const double rest = std::max((y - x * shift).squaredNorm(), 1e-12);
-    const double freedom = static_cast<double>(y.size()) - fitted;
+    const double freedom = static_cast<double>(y.size()) - shift_figures;
     const double log_likelihood = -0.5 * (freedom * std::log(rest / freedom) + variance.log().sum() +
                                           std::log(std::max(information.determinant(), 1e-300)));
     return {log_likelihood, shift, information, whitening};
@@ -141,7 +141,8 @@ Shift RoadShift::of(std::span<const double> offsets_m) const {
     const Eigen::VectorXd rest =
         waves_ * (best.whitening.matrix().asDiagonal() * (offsets - coefficients_ * best.shift));
     const Eigen::Matrix2d model_error = least_sd_m * least_sd_m * Eigen::Matrix2d::Identity();
-    return {best.shift, jackknife(x, rest, best.information) + model_error, static_cast<double>(pieces) - fitted};
+    return {best.shift, jackknife(x, rest, best.information) + model_error,
+            static_cast<double>(pieces) - shift_figures};
 }
 
 } // namespace lapwright::lap
