@@ -112,15 +112,17 @@ class Solver {
 
     [[nodiscard]] double push(std::size_t cell, double curvature, double use, double drive, double w) const {
         const double v = std::sqrt(w);
-        const double engine = drive * specific_power_ * car_.power_shares.at(v) / v;
+        // Less than all is the time that shifts and a late foot take from engine and tyres alike.
+        const double pushing = std::min(1.0, drive);
+        const double engine = std::max(1.0, drive) * specific_power_ * car_.power_shares.at(v) / v;
         const double lateral = curvature * w;
         const double sure = use * least_;
         // Nearly straight and far from the tyres' limit: the engine decides, and the root need not be taken. With 0.3
         // of the least limit spent sideways 95 % are left.
         if (lateral < 0.3 * sure && engine < 0.95 * car_.traction_share * sure)
-            return (engine - resistance(cell, w)) * inertia_;
+            return (pushing * engine - resistance(cell, w)) * inertia_;
         const double traction = car_.traction_share * room(lateral, use * table_.at(w));
-        return (std::min(engine, traction) - resistance(cell, w)) * inertia_;
+        return (pushing * std::min(engine, traction) - resistance(cell, w)) * inertia_;
     }
 
     void brake(std::vector<double>& limit, std::size_t start) const {

@@ -271,6 +271,19 @@ struct Drive {
 };
 
 constexpr double top_quantile = 0.9;
+constexpr double near_the_top = 0.95;
+
+// What several corners agree on: of those that come near the highest the median, because noise makes the highest alone
+// too high.  0 where no corner has `fewest`.
+double agreed_top(const std::map<std::size_t, Drive>& drives, std::vector<double> Drive::* shares, std::size_t fewest) {
+    std::vector<double> tops;
+    for (const auto& [corner, drive] : drives)
+        if ((drive.*shares).size() >= fewest) tops.push_back(math::quantile(drive.*shares, top_quantile));
+    if (tops.empty()) return 0.0;
+    const double least = near_the_top * std::ranges::max(tops);
+    std::erase_if(tops, [least](double top) { return top < least; });
+    return math::median(tops);
+}
 
 } // namespace
 
@@ -295,15 +308,11 @@ std::optional<Traction> traction(const CarData& data, const DrivingForce& drivin
             if (tyre < engine_is_limit * d.power_per_kg / v) drive.below_engine.push_back(share);
         }
     const std::size_t fewest = 4 * data.laps.size();
-    double most = 0.0;
-    double most_below_engine = 0.0;
-    for (const auto& [corner, drive] : drives) {
-        if (drive.all.size() >= fewest) most = std::max(most, math::quantile(drive.all, top_quantile));
-        if (drive.below_engine.size() >= fewest)
-            most_below_engine = std::max(most_below_engine, math::quantile(drive.below_engine, top_quantile));
-    }
+    const double most = agreed_top(drives, &Drive::all, fewest);
+    const double most_below_engine = agreed_top(drives, &Drive::below_engine, fewest);
     if (!(most > 0.0)) return std::nullopt;
-    return Traction{std::clamp(most, least_traction, 1.0), most_below_engine < nearly * most};
+    return Traction{std::clamp(std::max(most, most_below_engine), least_traction, 1.0),
+                    most_below_engine < nearly * most};
 }
 
 } // namespace lapwright::car

@@ -49,7 +49,7 @@ struct Traction {
     bool bound = false; // the engine was the limit wherever it was reached: the tyres could put down more
 };
 
-// The highest that is put down out of any corner, lap after lap; absent where no corner shows any.
+// What is put down, lap after lap, out of the corners that show most; absent where no corner shows any.
 [[nodiscard]] std::optional<Traction> traction(const CarData& data, const DrivingForce& driving, double log_limit,
                                                double k, double load_exponent);
 

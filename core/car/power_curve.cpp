@@ -103,7 +103,9 @@ PowerShares CurveBySpeed::shares(const CurveTerms& c, double unseen) const {
     for (const CurveTerms& terms : terms_) {
         const double speed = PowerShares::step_mps * static_cast<double>(shares.of_power.size());
         const double away = std::clamp((slowest_mps_ - speed) / another_gear_mps, 0.0, 1.0);
-        const double share = (1.0 + c[0] * terms[0] + c[1] * terms[1]) * (1.0 + unseen * away);
+        // Another gear is as likely at one end of the curve as at the other: its mean stands in.
+        const double curve = (1.0 - away) * (c[0] * terms[0] + c[1] * terms[1]);
+        const double share = (1.0 + curve) * (1.0 + unseen * away);
         shares.of_power.push_back(std::clamp(share, least_share, most_share));
     }
     return shares;
