@@ -14,8 +14,7 @@ namespace lapwright::import {
 
 // Makes such zeros of speeds, and of the course and the altitude beside them, absent, and tells how many rows.  The
 // table holds SI values, positions not yet mended; `axis` is its rows' time.
-[[nodiscard]] std::vector<recording::Warning> blank_zeros_in_motion(Table& table,
-                                                                    const std::vector<ColumnGuess>& guesses,
-                                                                    const TimeAxis& axis);
+[[nodiscard]] std::vector<recording::Warning>
+blank_zeros_in_motion(Table& table, const std::vector<ColumnGuess>& guesses, const TimeAxis& axis);
 
 } // namespace lapwright::import
