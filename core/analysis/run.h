@@ -21,7 +21,7 @@ namespace lapwright::analysis {
 struct SessionOptions {
     import::Options import;
     motion::Options motion;
-    car::SetupSheet setup; // of the file's session: names its driver and car before the file does
+    car::SetupSheet setup;                   // of the file's session: names its driver and car before the file does
     std::optional<track::TrackRecord> track; // its gate times the laps
     // Without it: tracks that are known already, from which the one that was driven is taken (see known_track.h).
     std::vector<track::TrackRecord> known_tracks;

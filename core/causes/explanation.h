@@ -5,8 +5,8 @@
 // Signs as everywhere: seconds, positive favours A.  In every row  gain = Σ causes + driver & rest,  exactly, where all
 // of them can be told.  A cause is what changes when that figure of the car is exchanged, the driver staying the same:
 // Shapley's value over all mixtures of both cars, simulated on A's line with A's driver and on B's with B's, half and
-// half, so that swapping A and B turns signs and changes nothing else.  Power is what comes to the wheels at a speed: the
-// engine with its gears.  Drag is all that resists motion, rolling included.
+// half, so that swapping A and B turns signs and changes nothing else.  Power is what comes to the wheels at a speed:
+// the engine with its gears.  Drag is all that resists motion, rolling included.
 #pragma once
 
 #include "core/car/car_figures.h"
