@@ -22,9 +22,15 @@ std::string plain_name(std::string_view name) {
     return std::string(trimmed(without_controls(name)));
 }
 
+std::string lower_case(std::string_view text) {
+    std::string lower(text);
+    std::ranges::transform(lower, lower.begin(),
+                           [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    return lower;
+}
+
 bool same_name(std::string_view one, std::string_view other) {
-    const auto small = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
-    return std::ranges::equal(trimmed(one), trimmed(other), {}, small, small);
+    return lower_case(trimmed(one)) == lower_case(trimmed(other));
 }
 
 std::string printable_lines(std::string_view text) {

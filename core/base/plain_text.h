@@ -19,6 +19,8 @@ namespace lapwright::base {
 [[nodiscard]] std::string_view trimmed(std::string_view text);
 // A name as it is kept: no control characters, no blanks around it.
 [[nodiscard]] std::string plain_name(std::string_view name);
+// ASCII letters made small.
+[[nodiscard]] std::string lower_case(std::string_view text);
 // "Plover" and " plover": without regard to ASCII case and to blanks around them.
 [[nodiscard]] bool same_name(std::string_view one, std::string_view other);
 

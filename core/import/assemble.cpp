@@ -5,6 +5,7 @@
 #include "core/import/agreement.h"
 #include "core/import/channel_build.h"
 #include "core/import/facts.h"
+#include "core/import/find_column.h"
 #include "core/import/moment.h"
 #include "core/import/positions.h"
 #include "core/import/time_axis.h"
@@ -179,13 +180,6 @@ void set_start(Recording& recording, const SessionFacts& session, const ColumnGu
             {"date_unsure", "the date can be read as day/month or month/day: taken as day/month", {}});
 }
 
-std::span<const double> lap_numbers(const Table& table, const std::vector<ColumnGuess>& guesses) {
-    for (std::size_t i = 0; i < guesses.size(); ++i)
-        if (guesses[i].role == Role::channel && guesses[i].meaning == Meaning::lap_number)
-            return table.columns[i].values;
-    return {};
-}
-
 // "hour", "minute" and "second" in columns of their own: seconds since midnight.
 bool add_hours_and_minutes(const Table& table, const std::vector<ColumnGuess>& guesses, const ColumnGuess& time,
                            std::vector<double>& reading_s) {
@@ -265,7 +259,9 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     const bool in_columns = time && add_hours_and_minutes(table, guesses, *time, reading_s);
     const ClockKind kind = in_columns || is_clock(time) ? ClockKind::time_of_day : ClockKind::elapsed;
     if (!base::go_on(progress, assembling, 0.95)) return base::cancelled();
-    TimeAxis axis = make_time_axis(reading_s, table.lines, kind, lap_numbers(table, guesses));
+    const TableColumn* const laps = find_column(table, guesses, Role::channel, Meaning::lap_number);
+    TimeAxis axis = make_time_axis(reading_s, table.lines, kind,
+                                   laps ? std::span<const double>(laps->values) : std::span<const double>());
     reading_s = {};
     if (axis.time_s.size() < 2)
         return base::Error{ErrorCode::time_not_usable,

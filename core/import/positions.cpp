@@ -2,6 +2,7 @@
 #include "core/import/positions.h"
 
 #include "core/base/constants.h"
+#include "core/import/find_column.h"
 #include "core/import/wording.h"
 
 #include <cmath>
@@ -13,13 +14,6 @@ namespace {
 using recording::Meaning;
 
 constexpr double absent = std::numeric_limits<double>::quiet_NaN();
-
-TableColumn* find(Table& table, const std::vector<ColumnGuess>& guesses, Role role, Meaning meaning) {
-    for (std::size_t i = 0; i < guesses.size(); ++i)
-        if (guesses[i].role == role && guesses[i].meaning == meaning && !table.columns[i].values.empty())
-            return &table.columns[i];
-    return nullptr;
-}
 
 void apply_letters(TableColumn* position, const TableColumn* letters) {
     if (!position || !letters) return;
@@ -68,10 +62,10 @@ void tell(std::vector<recording::Warning>& warnings, const LineTally& tally, con
 } // namespace
 
 std::vector<recording::Warning> mend_positions(Table& table, const std::vector<ColumnGuess>& guesses) {
-    TableColumn* const latitude = find(table, guesses, Role::channel, Meaning::latitude);
-    TableColumn* const longitude = find(table, guesses, Role::channel, Meaning::longitude);
-    apply_letters(latitude, find(table, guesses, Role::north_south, Meaning::other));
-    apply_letters(longitude, find(table, guesses, Role::east_west, Meaning::other));
+    TableColumn* const latitude = find_column(table, guesses, Role::channel, Meaning::latitude);
+    TableColumn* const longitude = find_column(table, guesses, Role::channel, Meaning::longitude);
+    apply_letters(latitude, find_column(table, guesses, Role::north_south, Meaning::other));
+    apply_letters(longitude, find_column(table, guesses, Role::east_west, Meaning::other));
     std::vector<recording::Warning> warnings;
     if (!latitude || !longitude) return warnings;
     const Findings findings = check_pairs(*latitude, *longitude, table.lines);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/zeros_in_motion.h"
 
+#include "core/import/find_column.h"
 #include "core/import/wording.h"
 
 #include <cmath>
@@ -15,13 +16,6 @@ using recording::Meaning;
 // More than a racing car's brakes or a launch give, with a receiver's noise upon it (common practice, no source).
 constexpr double most_change_mps2 = 60.0;
 constexpr double least_change_mps = 5.0;
-
-std::vector<double>* values_of(Table& table, const std::vector<ColumnGuess>& guesses, Meaning meaning) {
-    for (std::size_t i = 0; i < guesses.size(); ++i)
-        if (guesses[i].role == Role::channel && guesses[i].meaning == meaning && !table.columns[i].values.empty())
-            return &table.columns[i].values;
-    return nullptr;
-}
 
 // The table's rows that have a time, with it.
 class TimedRows {
@@ -99,13 +93,13 @@ std::vector<std::size_t> impossible_zeros(const std::vector<double>& speed_mps, 
 std::vector<recording::Warning> blank_zeros_in_motion(Table& table, const std::vector<ColumnGuess>& guesses,
                                                       const TimeAxis& axis) {
     std::vector<bool> without_fix(table.lines.size(), false);
-    const auto* const latitude = values_of(table, guesses, Meaning::latitude);
-    const auto* const longitude = values_of(table, guesses, Meaning::longitude);
+    const auto* const latitude = find_column(table, guesses, Role::channel, Meaning::latitude);
+    const auto* const longitude = find_column(table, guesses, Role::channel, Meaning::longitude);
     for (std::size_t row = 0; latitude && longitude && row < without_fix.size(); ++row)
-        without_fix[row] = (*latitude)[row] == 0.0 && (*longitude)[row] == 0.0;
+        without_fix[row] = latitude->values[row] == 0.0 && longitude->values[row] == 0.0;
     const TimedRows rows(axis);
-    if (const auto* const speed = values_of(table, guesses, Meaning::speed))
-        for (const std::size_t row : impossible_zeros(*speed, rows))
+    if (const auto* const speed = find_column(table, guesses, Role::channel, Meaning::speed))
+        for (const std::size_t row : impossible_zeros(speed->values, rows))
             without_fix[row] = true;
     LineTally blanked;
     for (std::size_t i = 0; i < guesses.size(); ++i) {

@@ -31,10 +31,11 @@ Scales scales_of(double span_s) {
 } // namespace
 
 std::vector<LevelCase> level_cases(const DrawnLevel& own, const DrawnLevel& first, const Shift& seen) {
+    const Scales first_scales = scales_of(first.span_s);
     std::vector<LevelCase> cases;
     double sum = 0.0;
     for (const double own_scale : scales_of(own.span_s))
-        for (const double first_scale : scales_of(first.span_s)) {
+        for (const double first_scale : first_scales) {
             const double beforehand = own_scale * own_scale * own.variance + first_scale * first_scale * first.variance;
             const double in_all = beforehand + seen.variance();
             const double likelihood = std::exp(-0.5 * seen.value.squaredNorm() / in_all) / in_all;

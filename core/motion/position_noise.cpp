@@ -28,13 +28,32 @@ using Spectrum = std::array<double, frequencies>;
 constexpr std::array<std::array<double, 4>, 3> autocovariances{
     {{20.0, -15.0, 6.0, -1.0}, {6.0, -4.0, 1.0, 0.0}, {66.0 / 120.0, 26.0 / 120.0, 1.0 / 120.0, 0.0}}};
 
+double part_of_turn(double n) {
+    return 2.0 * base::pi * n / static_cast<double>(block);
+}
+
 double taper(std::size_t n) {
-    return 0.5 - 0.5 * std::cos(2.0 * base::pi * (static_cast<double>(n) + 0.5) / static_cast<double>(block));
+    return 0.5 - 0.5 * std::cos(part_of_turn(static_cast<double>(n) + 0.5));
 }
 
 double frequency(std::size_t k) {
-    return 2.0 * base::pi * static_cast<double>(k + 1) / static_cast<double>(block);
+    return part_of_turn(static_cast<double>(k + 1));
 }
+
+// What a block is multiplied by: the taper, and the circle at its blockth parts.
+struct Tables {
+    std::array<double, block> taper{};
+    std::array<double, block> cosine{};
+    std::array<double, block> sine{};
+
+    Tables() {
+        for (std::size_t n = 0; n < block; ++n) {
+            taper[n] = motion::taper(n);
+            cosine[n] = std::cos(part_of_turn(static_cast<double>(n)));
+            sine[n] = std::sin(part_of_turn(static_cast<double>(n)));
+        }
+    }
+};
 
 Spectrum expected(const std::array<double, 4>& autocovariance) {
     Spectrum result{};
@@ -50,16 +69,19 @@ Spectrum expected(const std::array<double, 4>& autocovariance) {
 }
 
 Spectrum periodogram(std::span<const double> positions) {
+    static const Tables tables;
     std::array<double, block> tapered{};
     for (std::size_t n = 0; n < block; ++n)
-        tapered[n] = taper(n) * (positions[n + 3] - 3.0 * positions[n + 2] + 3.0 * positions[n + 1] - positions[n]);
+        tapered[n] =
+            tables.taper[n] * (positions[n + 3] - 3.0 * positions[n + 2] + 3.0 * positions[n + 1] - positions[n]);
     Spectrum result{};
     for (std::size_t k = 0; k < frequencies; ++k) {
         double cosines = 0.0;
         double sines = 0.0;
         for (std::size_t n = 0; n < block; ++n) {
-            cosines += tapered[n] * std::cos(frequency(k) * static_cast<double>(n));
-            sines += tapered[n] * std::sin(frequency(k) * static_cast<double>(n));
+            const std::size_t part = (k + 1) * n % block;
+            cosines += tapered[n] * tables.cosine[part];
+            sines += tapered[n] * tables.sine[part];
         }
         result[k] = cosines * cosines + sines * sines;
     }

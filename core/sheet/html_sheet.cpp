@@ -2,6 +2,7 @@
 #include "core/sheet/html_sheet.h"
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
 #include "core/base/whole_file.h"
 #include "core/sheet/html_style.h"
 #include "core/sheet/markup.h"
@@ -140,9 +141,7 @@ std::optional<base::Error> write_html_sheet(const Sheet& sheet, const std::strin
 }
 
 bool names_html(const std::string& path) {
-    std::string lower = path;
-    for (char& letter : lower)
-        if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+    const std::string lower = base::lower_case(path);
     return lower.ends_with(".html") || lower.ends_with(".htm");
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sheet/setup_difference.h"
 
+#include "core/base/plain_text.h"
 #include "core/car/setup_change.h"
 
 #include <algorithm>
@@ -15,18 +16,13 @@ constexpr std::array<std::string_view, 13> aero{"wing",      "splitter",    "lip
                                                 "flap",      "canard",      "gurney", "skirt",   "floor",
                                                 "undertray", "ride height", "rake"};
 
-bool names_aero(std::string_view name) {
-    std::string small(name);
-    std::ranges::transform(small, small.begin(),
-                           [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
-    return std::ranges::any_of(aero, [&](std::string_view word) { return small.find(word) != std::string::npos; });
-}
-
 // What the causes are made of comes first; fuel is in the mass already.
 int rank(const std::string& name) {
-    if (name == "mass" || name == "tyre") return 0;
-    if (names_aero(name)) return 1;
-    return name.find("uel") != std::string::npos ? 3 : 2;
+    const std::string lower = base::lower_case(name);
+    const auto names = [&](std::string_view word) { return lower.find(word) != std::string::npos; };
+    if (lower == "mass" || lower == "tyre") return 0;
+    if (std::ranges::any_of(aero, names)) return 1;
+    return names("fuel") ? 3 : 2;
 }
 
 } // namespace

@@ -3,8 +3,10 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <random>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace lapwright::test {
@@ -38,6 +40,18 @@ inline std::string spoiled(std::string text, std::mt19937_64& random) {
         text.resize(place);
     }
     return text;
+}
+
+// The text with one to four things wrong, each time anew.
+inline std::vector<std::string> spoiled_texts(const std::string& text, std::uint64_t seed) {
+    std::mt19937_64 random(seed);
+    std::vector<std::string> all;
+    for (int i = 0; i < 3000; ++i) {
+        all.push_back(text);
+        for (int k = 0; k <= i % 4; ++k)
+            all.back() = spoiled(std::move(all.back()), random);
+    }
+    return all;
 }
 
 // The text with each value of it, what stands between a colon and the next comma or brace, made each nasty one.
