@@ -65,9 +65,9 @@ std::vector<Finding> findings(const comparison::Comparison& comparison,
             chance_of_sign(finding.seconds, finding.low.value_or(-INFINITY), finding.high.value_or(INFINITY));
         // Twice the excess over a coin: what cannot be told is worth nothing.
         finding.rank = std::abs(finding.seconds) * (2.0 * chance - 1.0);
-        finding.favours = finding.certainty == Certainty::cannot_be_told ? Favours::neither
-                          : finding.seconds >= 0.0                       ? Favours::a
-                                                                         : Favours::b;
+        finding.favours = finding.certainty != Certainty::is ? Favours::neither // no colour for what may be chance
+                          : finding.seconds >= 0.0           ? Favours::a
+                                                             : Favours::b;
     }
     // A part of a sum comes after it: downforce and drag after the aero, and all that leans on the split of grip and
     // downforce after the two together.
