@@ -3,10 +3,12 @@
 
 #include "app/commands/recipes.h"
 #include "core/base/error.h"
+#include "core/base/parallel.h"
 #include "core/car/setup_beside.h"
 
+#include <array>
 #include <filesystem>
-#include <future>
+#include <optional>
 #include <system_error>
 
 namespace lapwright::commands {
@@ -67,15 +69,15 @@ Result<PairingWithSetups> pairing_of(const Arguments& arguments) {
     const auto recipes = recipes_for(arguments.recipe_files, arguments.files);
     if (!recipes) return recipes.error();
     // Both at once: a machine in the trailer has two cores at least.
-    std::future<Result<SessionPointer>> loading_b;
-    if (!one_session)
-        loading_b =
-            std::async(std::launch::async, [&] { return load(arguments.files[1], *setup_b, *recipes, *record); });
-    const auto a = load(arguments.files[0], *setup_a, *recipes, *record);
-    const auto b = one_session ? a : loading_b.get();
-    if (!a) return a.error();
-    if (!b) return b.error();
-    const auto pairing = analysis::compare(*a, *b, {arguments.lap_a, arguments.lap_b, *record, arguments.step_m});
+    std::array<std::optional<Result<SessionPointer>>, 2> loaded;
+    base::parallel_for(one_session ? 1 : 2, 0, [&](std::size_t i) {
+        loaded[i] = load(arguments.files[i], i == 0 ? *setup_a : *setup_b, *recipes, *record);
+    });
+    if (one_session) loaded[1] = loaded[0];
+    for (const auto& session : loaded)
+        if (!*session) return session->error();
+    const auto pairing = analysis::compare(loaded[0]->value(), loaded[1]->value(),
+                                           {arguments.lap_a, arguments.lap_b, *record, arguments.step_m});
     if (!pairing) return pairing.error();
     PairingWithSetups both{*pairing, std::move(setup_a).value(), std::move(setup_b).value(), notes};
     if (arguments.mass_a_kg) both.setup_a.mass = car::Mass{*arguments.mass_a_kg};

@@ -4,12 +4,12 @@
 #include "core/analysis/known_track.h"
 #include "core/analysis/reckoned_session.h"
 #include "core/analysis/stages.h"
+#include "core/base/parallel.h"
 #include "core/lap/align.h"
 #include "core/lap/find_laps.h"
 #include "core/lap/place_on_line.h"
 #include "core/motion/estimate_motion.h"
 #include "core/motion/in_frame.h"
-#include "core/motion/parallel.h"
 #include "core/track/find_segments.h"
 
 #include <algorithm>
@@ -90,7 +90,7 @@ void align(std::vector<Placed>& sessions, const track::Gate& gate) {
     for (const Placed& placed : sessions)
         on_road.push_back({placed.motion.get(), placed.laps});
     std::vector<motion::MotionEstimate> aligned = lap::aligned(on_road, *line);
-    motion::do_every(sessions.size(), [&](std::size_t i) {
+    base::parallel_for(sessions.size(), 0, [&](std::size_t i) {
         Placed& placed = sessions[i];
         placed.motion = std::make_shared<const motion::MotionEstimate>(std::move(aligned[i]));
         placed.laps = lap::find_laps(*placed.motion, gate, *placed.session->recording);
@@ -119,7 +119,7 @@ Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<t
     track::Gate gate = known ? *known : common_gate(common.sessions, common.track.frame, record);
     gate.half_width_m = std::max(gate.half_width_m, gate_half_width_m);
     const Session& first = *sessions.front();
-    motion::do_every(common.sessions.size(), [&](std::size_t i) {
+    base::parallel_for(common.sessions.size(), 0, [&](std::size_t i) {
         Placed& placed = common.sessions[i];
         placed.laps = lap::find_laps(*placed.motion, gate, *placed.session->recording);
     });
@@ -144,7 +144,7 @@ Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<t
     common.track.name = track_name(common.sessions, record);
     common.track.segments = segments_on(*line, record);
     if (!base::go_on(progress, "timing the laps", 0.7)) return base::cancelled();
-    motion::do_every(common.sessions.size(), [&](std::size_t i) {
+    base::parallel_for(common.sessions.size(), 0, [&](std::size_t i) {
         Placed& placed = common.sessions[i];
         placed.laps = judged_laps(lap::find_laps(*placed.motion, common.track.gate, *placed.session->recording),
                                   *placed.motion, *line);

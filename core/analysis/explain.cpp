@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/explain.h"
 
+#include "core/base/parallel.h"
 #include "core/car/slope.h"
 #include "core/causes/explain.h"
 #include "core/comparison/compare_laps.h"
@@ -9,7 +10,8 @@
 #include "core/motion/estimate_motion.h"
 
 #include <algorithm>
-#include <future>
+#include <array>
+#include <optional>
 
 namespace lapwright::analysis {
 namespace {
@@ -94,15 +96,16 @@ Result<std::shared_ptr<const causes::Explanation>> explain(const Pairing& pairin
     // Two laps of one session are of one car: what is not known of it is not known alike on both sides.
     const bool same_car = pairing.a.session == pairing.b.session;
     const car::SetupSheet& setup_b = same_car ? options.setup_a : options.setup_b;
-    auto learning_b = std::async(options.threads > 1 ? std::launch::async : std::launch::deferred,
-                                 [&] { return learn(pairing.b, pairing.track, setup_b, options); });
-    auto a = learn(pairing.a, pairing.track, options.setup_a, options);
-    auto b = learning_b.get();
-    if (!a) return a.error();
-    if (!b) return b.error();
+    std::array<std::optional<Result<Learned>>, 2> learned;
+    base::parallel_for(2, std::max(1U, options.threads), [&](std::size_t i) {
+        learned[i] = i == 0 ? learn(pairing.a, pairing.track, options.setup_a, options)
+                            : learn(pairing.b, pairing.track, setup_b, options);
+    });
+    for (const auto& one : learned)
+        if (!*one) return one->error();
     const auto& segments = pairing.track.segments;
-    Learned learned_a = std::move(a).value();
-    Learned learned_b = std::move(b).value();
+    Learned learned_a = std::move(*learned[0]).value();
+    Learned learned_b = std::move(*learned[1]).value();
     const causes::KnownSide side_a{std::move(learned_a.figures), std::move(learned_a.laps),
                                    comparison::segment_times(pairing.a.trace.best, segments)};
     const causes::KnownSide side_b{std::move(learned_b.figures), std::move(learned_b.laps),

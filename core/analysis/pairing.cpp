@@ -8,13 +8,15 @@
 #include "core/analysis/stages.h"
 #include "core/base/display.h"
 #include "core/base/number_text.h"
+#include "core/base/parallel.h"
 #include "core/base/wording.h"
 #include "core/comparison/compare_laps.h"
 #include "core/lap/trace_lap.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <future>
+#include <optional>
 
 namespace lapwright::analysis {
 namespace {
@@ -178,14 +180,14 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     auto pairing = std::make_shared<Pairing>();
     pairing->track = std::move(common.track);
     if (!base::go_on(progress, "measuring both laps", 0.4)) return base::cancelled();
-    auto tracing_b = std::async(
-        std::launch::async, [&] { return traced(common.sessions[1], options.lap_b, pairing->track, options.step_m); });
-    auto side_a = traced(common.sessions[0], options.lap_a, pairing->track, options.step_m);
-    auto side_b = tracing_b.get();
-    if (!side_a) return side_a.error();
-    if (!side_b) return side_b.error();
-    pairing->a = std::move(side_a).value();
-    pairing->b = std::move(side_b).value();
+    std::array<std::optional<Result<Side>>, 2> sides;
+    base::parallel_for(2, 0, [&](std::size_t i) {
+        sides[i] = traced(common.sessions[i], i == 0 ? options.lap_a : options.lap_b, pairing->track, options.step_m);
+    });
+    for (const auto& side : sides)
+        if (!*side) return side->error();
+    pairing->a = std::move(*sides[0]).value();
+    pairing->b = std::move(*sides[1]).value();
     if (!base::go_on(progress, "comparing", 0.8)) return base::cancelled();
     pairing->comparison = comparison::compare_laps(pairing->a.trace, pairing->b.trace, pairing->track.segments);
     const auto bounds_a = boundaries(pairing->a, pairing->track);

@@ -3,6 +3,7 @@
 
 #include "core/base/check.h"
 #include "core/base/number_text.h"
+#include "core/base/parallel.h"
 #include "core/base/wording.h"
 #include "core/causes/course.h"
 #include "core/causes/driver_use.h"
@@ -13,10 +14,7 @@
 #include "core/math/random.h"
 
 #include <algorithm>
-#include <atomic>
 #include <cmath>
-#include <future>
-#include <mutex>
 
 namespace lapwright::causes {
 namespace {
@@ -74,31 +72,6 @@ void fit_draw(Prepared& prepared, const std::vector<track::Segment>& segments, c
 }
 
 using BySegment = std::vector<std::array<double, cause_count>>;
-
-// Runs work(i) for i < count on some threads; stops early when told to.
-template <typename Work>
-bool in_parallel(std::size_t count, unsigned threads, const base::Progress& progress, const Work& work) {
-    std::atomic<std::size_t> next{0};
-    std::atomic<bool> stop{false};
-    std::mutex telling;
-    const auto run = [&] {
-        for (std::size_t i = next++; i < count && !stop; i = next++) {
-            work(i);
-            if (i % 8 != 0) continue;
-            const std::lock_guard lock(telling);
-            if (!stop &&
-                !base::go_on(progress, "separating the causes", static_cast<double>(i) / static_cast<double>(count)))
-                stop = true;
-        }
-    };
-    std::vector<std::future<void>> helpers;
-    for (unsigned t = 1; t < threads; ++t)
-        helpers.push_back(std::async(std::launch::async, run));
-    run();
-    for (auto& helper : helpers)
-        helper.get();
-    return !stop;
-}
 
 // Neither driver has more right than the other: what exchanging a figure does to A's lap and to B's, half and half.  So
 // swapping A and B turns the sign and changes nothing else.
@@ -287,10 +260,12 @@ base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const 
 
     const std::size_t draws = a.figures.draws.size();
     std::vector<BySegment> causes(draws);
-    const bool done = in_parallel(draws, std::max(1U, options.threads), progress, [&](std::size_t i) {
+    base::TaskProgress told(progress, "separating the causes", draws);
+    const bool done = base::parallel_for(draws, std::max(1U, options.threads), [&](std::size_t i, std::size_t) {
         fit_draw(own_a, segments, a.segment_s, i);
         fit_draw(own_b, segments, b.segment_s, i);
         causes[i] = causes_for_both(*own_a.model, *own_b.model, i, options.seed);
+        return told.done();
     });
     if (!done) return base::cancelled();
 

@@ -2,12 +2,12 @@
 #include "core/comparison/compare_laps.h"
 
 #include "core/base/check.h"
+#include "core/base/parallel.h"
 #include "core/base/wording.h"
 #include "core/comparison/gears.h"
 #include "core/comparison/segment_figures.h"
 #include "core/comparison/shifts.h"
 #include "core/math/statistics.h"
-#include "core/motion/parallel.h"
 
 #include <array>
 #include <cmath>
@@ -86,7 +86,7 @@ struct DrawnLap {
 std::vector<DrawnLap> drawn_laps(const LapEnsemble& lap, const LapTrace& recorded,
                                  const std::vector<track::Segment>& segments) {
     std::vector<DrawnLap> drawn(lap.draws.size());
-    motion::do_every(drawn.size(), [&](std::size_t i) {
+    base::parallel_for(drawn.size(), 0, [&](std::size_t i) {
         drawn[i] = {figures_of_lap(lap.draws[i], segments), shifts_of_lap(lap.draws[i], recorded)};
     });
     return drawn;

@@ -3,10 +3,10 @@
 // level (mean over laps); C the covariance of true shifts, R that of what habits make of them; K = C (C + R)^-1.
 #include "core/lap/align.h"
 
+#include "core/base/parallel.h"
 #include "core/lap/level_cases.h"
 #include "core/lap/road_shift.h"
 #include "core/math/normal_random.h"
-#include "core/motion/parallel.h"
 #include "core/track/projection.h"
 
 #include <Eigen/Dense>
@@ -300,14 +300,14 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
 std::vector<motion::MotionEstimate> aligned(std::span<const SessionOnRoad> sessions, const track::ReferenceLine& line,
                                             std::uint64_t seed) {
     std::vector<std::optional<Seen>> seen(sessions.size());
-    motion::do_every(sessions.size(), [&](std::size_t i) {
+    base::parallel_for(sessions.size(), 0, [&](std::size_t i) {
         const motion::MotionEstimate& motion = *sessions[i].motion;
         if (motion.draws.empty() || motion.source == motion::PositionSource::dead_reckoning) return;
         const std::vector<TracedLap> laps = traced_laps(sessions[i], line);
         if (!laps.empty()) seen[i] = look_at(motion, laps, line);
     });
     std::vector<motion::MotionEstimate> result(sessions.size());
-    motion::do_every(sessions.size(), [&](std::size_t i) {
+    base::parallel_for(sessions.size(), 0, [&](std::size_t i) {
         const motion::MotionEstimate& motion = *sessions[i].motion;
         const bool is_first = motion.best.time_s == sessions.front().motion->best.time_s;
         result[i] = seen[i] && seen.front()

@@ -78,19 +78,6 @@ double robust_sd(std::span<const double> sample) {
     return 1.4826 * median(distances);
 }
 
-double lag_1_autocorrelation(std::span<const double> sample) {
-    if (sample.size() < 2) return nan;
-    const double m = mean(sample);
-    double products = 0.0;
-    double squares = 0.0;
-    for (std::size_t i = 0; i < sample.size(); ++i) {
-        const double d = sample[i] - m;
-        squares += d * d;
-        if (i + 1 < sample.size()) products += d * (sample[i + 1] - m);
-    }
-    return products / squares;
-}
-
 double correlation(std::span<const double> x, std::span<const double> y) {
     if (x.size() != y.size() || x.size() < 2) return nan;
     const double mean_x = mean(x);

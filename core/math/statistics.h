@@ -30,9 +30,6 @@ namespace lapwright::math {
 // The same of a sample that is sorted already.
 [[nodiscard]] double sorted_quantile(std::span<const double> sorted, double share);
 
-// Autocorrelation at lag 1 as NIST defines it for its reference sets: Σ(x_i − m)(x_{i+1} − m) / Σ(x_i − m)².
-[[nodiscard]] double lag_1_autocorrelation(std::span<const double> sample);
-
 // Pearson's correlation; NaN when either side does not vary.  Both of the same length.
 [[nodiscard]] double correlation(std::span<const double> x, std::span<const double> y);
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/motion/ensemble.h"
 
-#include "core/motion/parallel.h"
+#include "core/base/parallel.h"
 
 #include <algorithm>
 #include <atomic>
@@ -85,7 +85,7 @@ std::size_t batches_of(const EnsembleOptions& options) {
 template <int state_size>
 bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, const EnsembleOptions& options,
               Report& report, Ensemble& result) {
-    return do_all(batches_of(options), options.threads, [&](std::size_t b) {
+    return base::parallel_for(batches_of(options), options.threads, [&](std::size_t b, std::size_t) {
         const std::size_t first = b * batch;
         const int count = static_cast<int>(std::min<std::size_t>(batch, result.draws.size() - first));
         for (std::size_t d = first; d < first + static_cast<std::size_t>(count); ++d) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/motion/refine.h"
 
-#include "core/motion/parallel.h"
+#include "core/base/parallel.h"
 
 #include <algorithm>
 #include <cmath>
@@ -288,7 +288,7 @@ bool refine(Estimation& estimation, const Pass& pass, const base::Progress& prog
         return base::go_on(progress, "learning the noise", part_done);
     };
     if (!go_on()) return false;
-    const bool done = do_all(ranges.size(), pass.threads, [&](std::size_t i) {
+    const bool done = base::parallel_for(ranges.size(), pass.threads, [&](std::size_t i, std::size_t) {
         results[i] = pass.use.aids ? smooth_piece<10>(estimation, ranges[i], pass, jerk, seen_position)
                                    : smooth_piece<8>(estimation, ranges[i], pass, jerk, seen_position);
         return go_on();

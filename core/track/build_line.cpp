@@ -3,9 +3,9 @@
 // evenly.
 #include "core/track/build_line.h"
 
+#include "core/base/parallel.h"
 #include "core/math/periodic_smoother.h"
 #include "core/math/statistics.h"
-#include "core/motion/parallel.h"
 #include "core/track/projection.h"
 
 #include <algorithm>
@@ -215,7 +215,7 @@ void close(std::vector<double>& offsets) {
 // The line moved sideways to the middle of the laps.
 std::vector<Vec2> moved_to_middle(const ReferenceLine& line, std::span<const Stretch> laps) {
     std::vector<Offsets> all(laps.size());
-    motion::do_every(laps.size(), [&](std::size_t i) { all[i] = offsets_of(line, laps[i]); });
+    base::parallel_for(laps.size(), 0, [&](std::size_t i) { all[i] = offsets_of(line, laps[i]); });
     std::vector<double> middle(line.size(), 0.0);
     std::vector<double> here;
     for (std::size_t i = 0; i < line.size(); ++i) {
