@@ -14,7 +14,7 @@
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
 #include "core/book/tracks.h"
-#include "core/import/day.h"
+#include "core/import/text/day.h"
 
 #include <filesystem>
 #include <ostream>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/recipes.h"
 
-#include "core/import/preview.h"
-#include "core/import/recipe_file.h"
-#include "core/import/recipe_folder.h"
+#include "core/import/formats/preview.h"
+#include "core/import/columns/recipe_file.h"
+#include "core/import/formats/recipe_folder.h"
 
 #include <algorithm>
 #include <filesystem>

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/import/recipe_folder.h"
+#include "core/import/formats/recipe_folder.h"
 
 #include <string>
 #include <vector>

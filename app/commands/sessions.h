@@ -6,7 +6,7 @@
 #include "app/commands/arguments.h"
 #include "core/analysis/run.h"
 #include "core/car/setup_sheet.h"
-#include "core/import/recipe_folder.h"
+#include "core/import/formats/recipe_folder.h"
 
 #include <memory>
 #include <optional>

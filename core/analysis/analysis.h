@@ -7,7 +7,7 @@
 #include "core/comparison/comparison.h"
 #include "core/comparison/repeatability.h"
 #include "core/findings/headline.h"
-#include "core/import/trust.h"
+#include "core/import/channels/trust.h"
 #include "core/lap/lap.h"
 #include "core/motion/motion_estimate.h"
 #include "core/recording/recording.h"

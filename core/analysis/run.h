@@ -7,7 +7,7 @@
 #include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/car/setup_sheet.h"
-#include "core/import/import.h"
+#include "core/import/formats/import.h"
 #include "core/motion/estimate_motion.h"
 #include "core/track/track_record.h"
 

@@ -3,7 +3,7 @@
 // whether to go on, from the call to its return.  Files as they come from loggers (20 minutes, all the way to the
 // timed laps, as the window loads them) and the generated hour, as it is and in other dialects.
 #include "core/analysis/run.h"
-#include "core/import/import.h"
+#include "core/import/formats/import.h"
 #include "tests/bench/import_hour.h"
 #include "tests/truth/write_text.h"
 

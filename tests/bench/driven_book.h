@@ -8,7 +8,7 @@
 #include "core/book/book.h"
 #include "core/book/sessions.h"
 #include "core/book/sha256.h"
-#include "core/import/import.h"
+#include "core/import/formats/import.h"
 #include "tests/truth/write_text.h"
 
 #include <cstdlib>

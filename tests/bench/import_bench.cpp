@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The import of the generated hour (import_hour.h) with two threads and all its checking.  With LAPWRIGHT_HOUR=PATH the
 // hour is written there and kept, for against_fread.
-#include "core/import/import.h"
+#include "core/import/formats/import.h"
 #include "tests/bench/import_hour.h"
 
 #include <benchmark/benchmark.h>

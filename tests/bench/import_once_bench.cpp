@@ -3,7 +3,7 @@
 //   import_once_bench FILE [TIMES]     prints: seconds of the first, the best and the median, peak MiB, MiB of columns
 #include "app/commands/large_heap.h"
 #include "core/base/number_text.h"
-#include "core/import/import.h"
+#include "core/import/formats/import.h"
 
 #include <algorithm>
 #include <chrono>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Any bytes as a GPX document, whatever they look like.
-#include "core/import/gpx.h"
+#include "core/import/formats/gpx.h"
 #include "tests/fuzz/recording_invariants.h"
 
 #include <cstddef>

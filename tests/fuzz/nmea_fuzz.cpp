@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Any bytes as NMEA 0183 sentences.  A fuzzer does not find checksums, so each line is also tried with its sum made
 // right.
-#include "core/import/nmea.h"
+#include "core/import/formats/nmea.h"
 #include "tests/fuzz/recording_invariants.h"
 
 #include <cstddef>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Any bytes as a recipe: what is accepted is written and read back equal.
 #include "core/base/check.h"
-#include "core/import/recipe.h"
+#include "core/import/columns/recipe.h"
 
 #include <cstddef>
 #include <cstdint>

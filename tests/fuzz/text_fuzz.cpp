@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Any bytes as a file, by the way that the program takes, with the preview beside it.
-#include "core/import/import.h"
-#include "core/import/preview.h"
+#include "core/import/formats/import.h"
+#include "core/import/formats/preview.h"
 #include "tests/fuzz/recording_invariants.h"
 
 #include <cstddef>

@@ -6,7 +6,7 @@
 #include "core/book/book.h"
 #include "core/car/setup_beside.h"
 #include "core/causes/what_if.h"
-#include "core/import/recipe_folder.h"
+#include "core/import/formats/recipe_folder.h"
 #include "ui/bridge/book_path.h"
 #include "ui/bridge/book_session.h"
 

@@ -11,7 +11,7 @@
 #include "core/base/result.h"
 #include "core/car/setup_sheet.h"
 #include "core/causes/explanation.h"
-#include "core/import/preview.h"
+#include "core/import/formats/preview.h"
 #include "core/track/track_record.h"
 #include "ui/models/compared.h"
 

@@ -6,7 +6,7 @@
 
 #include "core/base/display.h"
 #include "core/base/error.h"
-#include "core/import/preview.h"
+#include "core/import/formats/preview.h"
 #include "ui/models/column_table.h"
 #include "ui/theme/palette.h"
 

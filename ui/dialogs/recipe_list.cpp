@@ -2,7 +2,7 @@
 #include "ui/dialogs/recipe_list.h"
 
 #include "core/base/number_text.h"
-#include "core/import/recipe_file.h"
+#include "core/import/columns/recipe_file.h"
 #include "ui/dialogs/column_dialog.h"
 #include "ui/models/text.h"
 

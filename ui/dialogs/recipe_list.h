@@ -5,7 +5,7 @@
 
 #include "core/base/display.h"
 #include "core/base/error.h"
-#include "core/import/recipe_folder.h"
+#include "core/import/formats/recipe_folder.h"
 #include "ui/theme/palette.h"
 
 #include <QDialog>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/importing.h"
 
-#include "core/import/trust.h"
+#include "core/import/channels/trust.h"
 #include "ui/dialogs/column_dialog.h"
 #include "ui/dialogs/recipe_list.h"
 #include "ui/models/text.h"

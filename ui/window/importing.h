@@ -6,7 +6,7 @@
 #include "core/analysis/analysis.h"
 #include "core/base/display.h"
 #include "core/base/error.h"
-#include "core/import/recipe_folder.h"
+#include "core/import/formats/recipe_folder.h"
 #include "ui/bridge/worker.h"
 #include "ui/theme/palette.h"
 

@@ -2,7 +2,7 @@
 // Imports the files on the command line and prints every value of every channel, one a line, exactly:
 // file, channel, line in the file, time, value, parted by tabs.
 #include "core/base/number_text.h"
-#include "core/import/import.h"
+#include "core/import/formats/import.h"
 
 #include <iostream>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/sessions/book_filter.h"
 
-#include "core/import/day.h"
+#include "core/import/text/day.h"
 #include "ui/models/text.h"
 
 #include <QComboBox>

@@ -2,7 +2,7 @@
 #include "ui/pages/sessions/rename_form.h"
 
 #include "core/base/wording.h"
-#include "core/import/day.h"
+#include "core/import/text/day.h"
 #include "ui/models/text.h"
 
 #include <QComboBox>

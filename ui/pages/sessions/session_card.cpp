@@ -3,7 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
-#include "core/import/trust_words.h"
+#include "core/import/channels/trust_words.h"
 #include "ui/models/text.h"
 #include "ui/pages/sessions/lap_list.h"
 #include "ui/pages/sessions/trust_report.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/sessions/trust_report.h"
 
-#include "core/import/trust_words.h"
+#include "core/import/channels/trust_words.h"
 #include "ui/models/text.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"

@@ -1,0 +1,255 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The limits are common practice, no source: wheels slip by a few percent, receivers agree with themselves to one.
+#include "core/import/channels/agreement.h"
+
+#include "core/base/number_text.h"
+#include "core/import/channels/axis_check.h"
+#include "core/import/columns/speed_check.h"
+#include "core/import/text/wording.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace lapwright::import {
+namespace {
+
+using base::Unit;
+using recording::Channel;
+using recording::Meaning;
+using recording::Recording;
+using recording::Warning;
+
+constexpr double chord_s = 1.0;
+constexpr double longest_chord_s = 3.0;
+constexpr std::size_t most_places = 5000;
+constexpr std::size_t enough_places = 30;
+constexpr double agrees = 0.2;       // off by less, a speed is believed
+constexpr double good_fit = 0.05;    // mph and knots are 15 % apart
+constexpr double same_motion = 0.15; // spread of the ratios of two speeds of one motion
+// Two speeds over the ground agree this well: then knots are told from mph.
+constexpr double close_motion = 0.05;
+constexpr double close_fit = 0.02;
+constexpr double unrelated = 0.2;
+constexpr double shortest_lap_s = 5.0;
+constexpr double least_turning_mps = 4.0;
+
+// The sample next to that time, not smoothed with its neighbour; NaN outside the channel.
+double nearest_value(const Channel& channel, double time_s) {
+    const auto& stamps = *channel.time_s;
+    const auto behind = std::ranges::lower_bound(stamps, time_s);
+    if (behind == stamps.end() || behind == stamps.begin()) return std::numeric_limits<double>::quiet_NaN();
+    const auto i = static_cast<std::size_t>(behind - stamps.begin());
+    return channel.values[stamps[i] - time_s < time_s - stamps[i - 1] ? i : i - 1];
+}
+
+struct Place {
+    std::vector<double> east_m;
+    std::vector<double> north_m;
+    const std::vector<double>* time_s = nullptr;
+};
+
+std::optional<Place> places_of(const Recording& recording) {
+    const Channel* const latitude = recording.find(Meaning::latitude);
+    const Channel* const longitude = recording.find(Meaning::longitude);
+    const Channel* const east = recording.find(Meaning::east);
+    const Channel* const north = recording.find(Meaning::north);
+    if (latitude && longitude && latitude->time_s == longitude->time_s) {
+        Place place{longitude->values, latitude->values, latitude->time_s.get()};
+        const double around_m = mean_earth_radius_m * std::cos(latitude->values.front());
+        for (double& angle : place.east_m)
+            angle *= around_m;
+        for (double& angle : place.north_m)
+            angle *= mean_earth_radius_m;
+        return place;
+    }
+    if (east && north && east->time_s == north->time_s) return Place{east->values, north->values, east->time_s.get()};
+    return std::nullopt;
+}
+
+// The speed over the ground by the file's columns, with the wording of a doubt.
+class Speeds {
+  public:
+    Speeds(Recording& recording, std::vector<ColumnGuess>& guesses, std::span<const std::size_t> columns)
+        : recording_(recording), guesses_(guesses), columns_(columns), ground_(ground_speed(recording)) {}
+
+    void settle(std::vector<Warning>& warnings) {
+        if (ground_.time_s.size() < enough_places) return;
+        for (std::size_t k = 0; k < columns_.size(); ++k) {
+            const Meaning meaning = recording_.channels[k].meaning;
+            if (meaning == Meaning::speed || meaning == Meaning::wheel_speed) settle_one(k, warnings);
+        }
+    }
+
+  private:
+    void settle_one(std::size_t k, std::vector<Warning>& warnings) {
+        Channel& channel = recording_.channels[k];
+        ColumnGuess& guess = guesses_[columns_[k]];
+        std::vector<double> beside;
+        for (const double time_s : ground_.time_s)
+            beside.push_back(nearest_value(channel, time_s));
+        const auto ratio = ratio_to_speed(beside, ground_.speed_mps);
+        if (!ratio || !std::isfinite(ratio->middle)) return;
+        const bool steady = ratio->spread <= same_motion;
+        const double off = std::abs(ratio->middle - 1.0);
+        const UnitFit fit = unit_of_ratio(ratio->middle / base::definition(guess.unit).factor);
+        const bool same = ratio->spread <= close_motion && fit.misfit < close_fit && off > 5.0 * close_fit;
+        if (off < agrees && ratio->spread <= unrelated && !same) return settle_doubt(guess, *ratio);
+        const auto unit = steady && fit.misfit < good_fit ? std::optional(fit.unit) : std::nullopt;
+        if (unit && !guess.unit_written && !guess.settled) return rescale(channel, guess, *unit);
+        const std::string what = "column \"" + guess.name + "\": " + contradiction(guess, *ratio, steady, unit);
+        if (guess.settled) return warnings.push_back({"speed_said", what + ", as a person has said", {}});
+        if (unit) rescale(channel, guess, *unit);
+        if (!unit) guess.meaning = channel.meaning = Meaning::other;
+        guess.doubt.clear();
+        warnings.push_back({"speed_contradicts", what + (unit ? "" : ": not used as a speed"), {}});
+    }
+
+    static std::string contradiction(const ColumnGuess& guess, const Ratio& ratio, bool steady,
+                                     std::optional<Unit> unit) {
+        if (!steady) return "it does not follow the speed between the positions";
+        if (unit && guess.settled)
+            return "it fits the positions in " + std::string(base::symbol(*unit)) + ", but is taken in " +
+                   std::string(base::symbol(guess.unit));
+        if (unit) return written_otherwise(guess.unit_text, *unit);
+        return "it reads " + base::fixed_text(ratio.middle, 2) + " times the speed between the positions";
+    }
+
+    static void settle_doubt(ColumnGuess& guess, const Ratio& ratio) {
+        if (guess.unit_written || std::abs(ratio.middle - 1.0) > good_fit) return;
+        guess.doubt.clear();
+        guess.confidence = std::max(guess.confidence, 0.85);
+    }
+
+    static void rescale(Channel& channel, ColumnGuess& guess, Unit unit) {
+        const double factor = base::definition(unit).factor / base::definition(guess.unit).factor;
+        for (double& value : channel.values)
+            value *= factor;
+        channel.source_unit = unit;
+        guess.unit = unit;
+        guess.doubt.clear();
+        guess.confidence = std::max(guess.confidence, 0.85);
+    }
+
+    Recording& recording_;
+    std::vector<ColumnGuess>& guesses_;
+    std::span<const std::size_t> columns_;
+    GroundSpeed ground_;
+};
+
+// Changes of a lap number, and how many of them go down.
+void settle_laps(Channel& channel, ColumnGuess& guess, double duration_s, std::vector<Warning>& warnings) {
+    std::size_t changes = 0;
+    std::size_t down = 0;
+    for (std::size_t i = 1; i < channel.size(); ++i) {
+        if (channel.values[i] != channel.values[i - 1]) ++changes;
+        if (channel.values[i] < channel.values[i - 1]) ++down;
+    }
+    if (changes > 3 && static_cast<double>(changes) * shortest_lap_s > duration_s) {
+        guess.doubt = "it changes every " + base::fixed_text(duration_s / static_cast<double>(changes), 1) +
+                      " s, which no lap takes: not used as the number of the lap";
+        guess.meaning = Meaning::other;
+        channel.meaning = Meaning::other;
+    } else if (down > 0) {
+        warnings.push_back(
+            {"lap_numbers_backwards", "the number of the lap goes down " + counted(down, "time", "times"), {}});
+    }
+}
+
+// A name of an axis is believed where the positions say the same; without them it is a guess.
+void settle_axis(const Recording& recording, Channel& channel, ColumnGuess& guess) {
+    constexpr double named_by_axis = 0.8;
+    constexpr double follows = 0.5;
+    constexpr double points_there = 1.5; // so many times as much along its own direction as across it: within 34°
+    if (guess.settled || guess.confidence >= named_by_axis) return;
+    const bool lateral = guess.meaning == Meaning::lateral_acceleration;
+    const std::string direction = lateral ? "lateral" : "longitudinal";
+    const auto fit = fit_axis(recording, channel);
+    if (!fit) {
+        if (guess.doubt.empty())
+            guess.doubt = "its name says an axis and no direction: taken as the " + direction + " one";
+        return;
+    }
+    const double own = std::abs(lateral ? fit->left : fit->along);
+    const double other = std::abs(lateral ? fit->along : fit->left);
+    if (fit->correlation < follows || own < points_there * other) {
+        guess.doubt = "it does not follow the positions as the " + direction +
+                      " acceleration would: its axis points elsewhere, kept without a meaning";
+        guess.meaning = channel.meaning = Meaning::other;
+    }
+}
+
+} // namespace
+
+GroundSpeed ground_speed(const Recording& recording) {
+    GroundSpeed ground;
+    const auto place = places_of(recording);
+    if (!place) return ground;
+    const auto& time_s = *place->time_s;
+    const std::size_t stride = std::max<std::size_t>(1, time_s.size() / most_places);
+    std::size_t to = 0;
+    for (std::size_t from = 0; from < time_s.size(); from += stride) {
+        to = std::max(to, from + 1);
+        while (to < time_s.size() && time_s[to] - time_s[from] < chord_s)
+            ++to;
+        if (to >= time_s.size()) break;
+        const double step_s = time_s[to] - time_s[from];
+        const auto split = std::ranges::upper_bound(recording.splits_s, time_s[from]);
+        const bool across = split != recording.splits_s.end() && *split <= time_s[to];
+        if (step_s > longest_chord_s || across) continue;
+        ground.time_s.push_back(0.5 * (time_s[from] + time_s[to]));
+        ground.speed_mps.push_back(
+            std::hypot(place->east_m[to] - place->east_m[from], place->north_m[to] - place->north_m[from]) / step_s);
+    }
+    return ground;
+}
+
+std::vector<GroundAcceleration> ground_accelerations(const Recording& recording) {
+    std::vector<GroundAcceleration> driven;
+    const auto place = places_of(recording);
+    if (!place) return driven;
+    const auto& time_s = *place->time_s;
+    const std::size_t stride = std::max<std::size_t>(1, time_s.size() / most_places);
+    const auto behind = [&](std::size_t from) {
+        return static_cast<std::size_t>(std::ranges::lower_bound(time_s, time_s[from] + chord_s) - time_s.begin());
+    };
+    for (std::size_t from = 0; from < time_s.size(); from += stride) {
+        const std::size_t middle = behind(from);
+        const std::size_t to = middle < time_s.size() ? behind(middle) : middle;
+        if (to >= time_s.size()) break;
+        const auto split = std::ranges::upper_bound(recording.splits_s, time_s[from]);
+        const bool across = split != recording.splits_s.end() && *split <= time_s[to];
+        if (time_s[to] - time_s[from] > 2.0 * longest_chord_s || across) continue;
+        const double step_s = 0.5 * (time_s[to] - time_s[from]);
+        const auto velocity = [&](const std::vector<double>& at, std::size_t a, std::size_t b) {
+            return (at[b] - at[a]) / (time_s[b] - time_s[a]);
+        };
+        const double east = velocity(place->east_m, from, to);
+        const double north = velocity(place->north_m, from, to);
+        const double speed = std::hypot(east, north);
+        if (!(speed > least_turning_mps)) continue;
+        const double gain_east = velocity(place->east_m, middle, to) - velocity(place->east_m, from, middle);
+        const double gain_north = velocity(place->north_m, middle, to) - velocity(place->north_m, from, middle);
+        driven.push_back({time_s[from], time_s[to], (gain_east * east + gain_north * north) / (speed * step_s),
+                          (gain_north * east - gain_east * north) / (speed * step_s)});
+    }
+    return driven;
+}
+
+std::vector<Warning> hold_together(Recording& recording, std::vector<ColumnGuess>& guesses,
+                                   std::span<const std::size_t> columns) {
+    std::vector<Warning> warnings;
+    Speeds(recording, guesses, columns).settle(warnings);
+    for (std::size_t k = 0; k < columns.size(); ++k) {
+        Channel& channel = recording.channels[k];
+        ColumnGuess& guess = guesses[columns[k]];
+        const bool turned =
+            channel.meaning == Meaning::lateral_acceleration || channel.meaning == Meaning::longitudinal_acceleration;
+        if (turned) settle_axis(recording, channel, guess);
+        if (channel.meaning == Meaning::lap_number && !guess.settled)
+            settle_laps(channel, guess, recording.duration_s, warnings);
+    }
+    return warnings;
+}
+
+} // namespace lapwright::import

@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/import/channels/time_axis.h"
+
+#include "core/base/number_text.h"
+#include "core/import/text/wording.h"
+#include "core/math/statistics.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+namespace lapwright::import {
+namespace {
+
+constexpr double day_s = 86400.0;
+// Rows out of order by no more than this many rows are dropped; more than that and the clock was set.
+constexpr std::size_t most_rows_out_of_order = 8;
+// A pause longer than this is no drop-out: the logger was off.
+constexpr double pause_s = 60.0;
+// What goes on behind a jump where no step is known.
+constexpr double least_step_s = 1e-3;
+// With more repeated stamps than this the clock is coarse, and rows of one stamp are spread evenly.
+constexpr double coarse_share = 0.2;
+
+double median_step(std::span<const double> reading_s) {
+    std::vector<double> steps;
+    for (std::size_t i = 1; i < reading_s.size(); ++i)
+        if (const double step = reading_s[i] - reading_s[i - 1]; step > 0.0) steps.push_back(step);
+    return steps.empty() ? 0.0 : math::median(steps);
+}
+
+bool is_plain(std::span<const double> reading_s) {
+    for (std::size_t i = 1; i < reading_s.size(); ++i)
+        if (!(reading_s[i] > reading_s[i - 1] && reading_s[i] - reading_s[i - 1] <= pause_s)) return false;
+    return !reading_s.empty() && std::isfinite(reading_s.front());
+}
+
+// A tally of one kind of finding, with the first line at which it was seen.
+struct Tally {
+    std::size_t count = 0;
+    std::uint32_t first_line = 0;
+
+    void add(std::uint32_t line) {
+        if (count++ == 0) first_line = line;
+    }
+};
+
+class Builder {
+  public:
+    Builder(std::span<const double> reading_s, std::span<const std::uint32_t> lines, ClockKind kind,
+            std::span<const double> lap_numbers)
+        : reading_s_(reading_s), lines_(lines), kind_(kind), lap_numbers_(lap_numbers),
+          step_s_(median_step(reading_s)) {}
+
+    TimeAxis build() {
+        for (std::size_t i = 0; i < reading_s_.size(); ++i)
+            add(i);
+        tell();
+        if (axis_.rows.size() == reading_s_.size()) axis_.rows.clear();
+        return std::move(axis_);
+    }
+
+  private:
+    void add(std::size_t i) {
+        if (!std::isfinite(reading_s_[i])) return without_time_.add(lines_[i]);
+        if (axis_.time_s.empty()) {
+            axis_.first_reading_s = reading_s_[i];
+            offset_s_ = -reading_s_[i];
+            return keep(i, 0.0);
+        }
+        const double last = axis_.time_s.back();
+        double time = reading_s_[i] + offset_s_;
+        if ((kind_ == ClockKind::time_of_day && last - time > 0.5 * day_s) || passes_midnight(i)) {
+            offset_s_ += day_s;
+            time += day_s;
+            midnight_.add(lines_[i]);
+        }
+        if (time == last) return repeated_.add(lines_[i]);
+        if (time < last) {
+            const bool new_lap = starts_with_lap(i);
+            if (!new_lap && comes_back(i, last)) return backwards_.add(lines_[i]);
+            const double next = last + (step_s_ > 0.0 ? step_s_ : least_step_s);
+            if (!(next > last)) return repeated_.add(lines_[i]);
+            offset_s_ += next - time;
+            time = next;
+            if (new_lap) {
+                laps_.add(lines_[i]);
+            } else {
+                jumps_.add(lines_[i]);
+                axis_.splits_s.push_back(time);
+            }
+        } else if (time - last > pause_s) {
+            if (is_stray(i, last)) return backwards_.add(lines_[i]);
+            time = step_over(i, last, time);
+        }
+        keep(i, time);
+    }
+
+    // Seconds since midnight, whatever the column calls them: from the day's last minute to its first.
+    [[nodiscard]] bool passes_midnight(std::size_t i) const {
+        if (i == 0 || !(reading_s_[i - 1] <= day_s && day_s - reading_s_[i - 1] < pause_s)) return false;
+        return reading_s_[i] >= 0.0 && reading_s_[i] < pause_s;
+    }
+
+    // A pause, or a clock that was set: receivers begin at some default date until the first fix.  The session then
+    // begins where the right clock says.
+    double step_over(std::size_t i, double last, double time) {
+        const double next = last + (step_s_ > 0.0 ? step_s_ : least_step_s);
+        if (time - last > day_s && next > last) {
+            jumps_.add(lines_[i]);
+            offset_s_ += next - time;
+            time = next;
+            axis_.first_reading_s = reading_s_[i] - time;
+        } else {
+            pauses_.add(lines_[i]);
+        }
+        axis_.splits_s.push_back(time);
+        return time;
+    }
+
+    // Whether a few rows on the clock is where it would be without this row.
+    [[nodiscard]] bool is_stray(std::size_t i, double last) const {
+        const std::size_t end = std::min(reading_s_.size(), i + 1 + most_rows_out_of_order);
+        for (std::size_t j = i + 1; j < end; ++j) {
+            const double time = reading_s_[j] + offset_s_;
+            if (time > last && time - last <= pause_s) return true;
+        }
+        return false;
+    }
+
+    // Whether the clock starts again near zero where the lap's number goes up.
+    [[nodiscard]] bool starts_with_lap(std::size_t i) const {
+        return !lap_numbers_.empty() && lap_numbers_[i] > lap_numbers_[i - 1] &&
+               std::abs(reading_s_[i]) <= 2.0 * step_s_;
+    }
+
+    // Whether the clock is past `last` again within a few rows.
+    [[nodiscard]] bool comes_back(std::size_t i, double last) const {
+        const std::size_t end = std::min(reading_s_.size(), i + 1 + most_rows_out_of_order);
+        for (std::size_t j = i + 1; j < end; ++j)
+            if (reading_s_[j] + offset_s_ > last) return true;
+        return false;
+    }
+
+    void keep(std::size_t i, double time) {
+        axis_.time_s.push_back(time);
+        axis_.rows.push_back(static_cast<std::uint32_t>(i));
+    }
+
+    void warn(const Tally& tally, std::string code, const std::string& message) {
+        if (tally.count > 0) axis_.warnings.push_back({std::move(code), message, tally.first_line});
+    }
+
+    void tell() {
+        warn(without_time_, "rows_without_time",
+             counted(without_time_.count, "row has", "rows have") + " no readable time and " +
+                 (without_time_.count == 1 ? "was" : "were") + " left out");
+        warn(repeated_, "stamps_duplicated",
+             counted(repeated_.count, "row repeats", "rows repeat") + " the time of the row before and " +
+                 (repeated_.count == 1 ? "was" : "were") + " left out");
+        warn(backwards_, "stamps_backwards",
+             counted(backwards_.count, "row is", "rows are") + " out of order in time and " +
+                 (backwards_.count == 1 ? "was" : "were") + " left out");
+        warn(midnight_, "midnight_passed", "the clock passes midnight here: the time goes on");
+        warn(jumps_, "clock_jumped",
+             "the clock jumps " + counted(jumps_.count, "time", "times") +
+                 ": the recording is split there, nothing is joined across");
+        warn(laps_, "time_per_lap",
+             "the time starts again with each lap: the laps are put end to end, each " + base::fixed_text(step_s_, 3) +
+                 " s after the last row of the one before");
+        warn(pauses_, "recording_paused",
+             "the recording pauses " + counted(pauses_.count, "time", "times") +
+                 " for more than a minute: nothing is joined across");
+    }
+
+    std::span<const double> reading_s_;
+    std::span<const std::uint32_t> lines_;
+    ClockKind kind_;
+    std::span<const double> lap_numbers_;
+    double step_s_;
+    double offset_s_ = 0.0;
+    TimeAxis axis_;
+    Tally without_time_, repeated_, backwards_, midnight_, laps_, jumps_, pauses_;
+};
+
+// Rows that share a stamp, spread evenly to the next one.
+std::vector<double> spread(std::span<const double> reading_s) {
+    std::vector<double> spread_s(reading_s.begin(), reading_s.end());
+    double usual_step = median_step(reading_s);
+    for (std::size_t i = 0; i < spread_s.size();) {
+        std::size_t end = i + 1;
+        while (end < spread_s.size() && reading_s[end] == reading_s[i])
+            ++end;
+        const double step =
+            end < spread_s.size() && reading_s[end] > reading_s[i] && reading_s[end] - reading_s[i] < 4.0 * usual_step
+                ? reading_s[end] - reading_s[i]
+                : usual_step;
+        for (std::size_t k = i; k < end; ++k)
+            spread_s[k] += step * static_cast<double>(k - i) / static_cast<double>(end - i);
+        i = end;
+    }
+    return spread_s;
+}
+
+} // namespace
+
+TimeAxis make_time_axis(std::span<const double> reading_s, std::span<const std::uint32_t> lines, ClockKind kind,
+                        std::span<const double> lap_numbers) {
+    if (is_plain(reading_s)) {
+        TimeAxis axis;
+        axis.first_reading_s = reading_s.front();
+        axis.time_s.assign(reading_s.begin(), reading_s.end());
+        for (double& time : axis.time_s)
+            time -= axis.first_reading_s;
+        return axis;
+    }
+    std::size_t repeated = 0;
+    for (std::size_t i = 1; i < reading_s.size(); ++i)
+        if (reading_s[i] == reading_s[i - 1]) ++repeated;
+    if (static_cast<double>(repeated) <= coarse_share * static_cast<double>(reading_s.size()))
+        return Builder(reading_s, lines, kind, lap_numbers).build();
+    const std::vector<double> spread_s = spread(reading_s);
+    TimeAxis axis = Builder(spread_s, lines, kind, lap_numbers).build();
+    axis.warnings.push_back(
+        {"stamps_coarse", "the clock is coarser than the rows: rows of one stamp were spread evenly", {}});
+    return axis;
+}
+
+} // namespace lapwright::import

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/import/columns/column_values.h"
+
+#include "core/import/columns/sentinels.h"
+#include "core/import/vocabulary/measured_text.h"
+#include "core/math/statistics.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+#include <set>
+
+namespace lapwright::import {
+namespace {
+
+using recording::Meaning;
+
+// The forms in the order in which they are tried: a date or a clock reading is never a number, but a packed one is.
+std::vector<CellForm> forms_for(Role role, Meaning meaning) {
+    if (role == Role::date) return {CellForm::date, CellForm::packed_date, CellForm::moment};
+    if (role == Role::north_south || role == Role::east_west) return {CellForm::hemisphere};
+    using enum CellForm;
+    // "0.5 s" is half a second of a time and half a degree south of a latitude.
+    const bool angle_first =
+        role == Role::channel && (meaning == Meaning::other || recording::quantity(meaning) == base::Quantity::angle);
+    if (angle_first) return {number, clock, moment, date, hemisphere, angle, number_with_unit};
+    return {number, clock, moment, date, number_with_unit, hemisphere, angle};
+}
+
+// The first cell with a unit; nothing where others measure another quantity.
+std::optional<MeasuredText> unit_of_cells(const Samples& samples, std::size_t column, NumberStyle style) {
+    std::optional<MeasuredText> first;
+    for (const SampleRow& row : samples.rows) {
+        const auto cell = means_absent(row[column]) ? std::nullopt : read_measured(row[column], style);
+        if (!cell) continue;
+        if (!first) first = cell;
+        if (base::quantity(cell->unit) != base::quantity(first->unit)) return std::nullopt;
+    }
+    return first;
+}
+
+bool bears_percent(const Samples& samples, std::size_t column) {
+    return std::ranges::any_of(samples.rows, [&](const SampleRow& row) { return row[column].ends_with('%'); });
+}
+
+std::size_t decimals_of(std::string_view cell, char decimal_mark) {
+    const std::size_t at = cell.rfind(decimal_mark);
+    return at == std::string_view::npos ? 0 : cell.size() - at - 1;
+}
+
+} // namespace
+
+ColumnValues judge_column(const Samples& samples, std::size_t column, NumberStyle style, Role role, Meaning meaning) {
+    ColumnValues values;
+    for (const SampleRow& row : samples.rows)
+        if (!means_absent(row[column])) ++values.filled;
+    for (const CellForm form : forms_for(role, meaning)) {
+        std::vector<double> numbers;
+        std::size_t read = 0;
+        for (const SampleRow& row : samples.rows) {
+            const auto value = means_absent(row[column]) ? std::nullopt : read_cell(row[column], form, style);
+            numbers.push_back(value.value_or(std::numeric_limits<double>::quiet_NaN()));
+            if (value) ++read;
+        }
+        if (read == 0 || 2 * read < values.filled) continue;
+        values.form = form;
+        values.numbers = std::move(numbers);
+        break;
+    }
+    if (values.form == CellForm::number_with_unit) {
+        const auto unit = unit_of_cells(samples, column, style);
+        if (!unit) return {};
+        values.unit = unit->unit;
+        values.unit_text = unit->unit_text;
+        for (double& number : values.numbers)
+            number = base::from_si(number, values.unit);
+    }
+    if (values.form == CellForm::number && bears_percent(samples, column)) {
+        values.unit = base::Unit::percent;
+        values.unit_text = "%";
+    }
+    if (values.form == CellForm::number && role == Role::channel) blank_sentinels(values.numbers, meaning);
+    for (const double number : values.numbers)
+        if (!std::isnan(number)) values.largest = std::max(values.largest, std::abs(number));
+    if (values.form == CellForm::number)
+        for (const SampleRow& row : samples.rows)
+            values.decimals = std::max(values.decimals, decimals_of(row[column], style.decimal_mark));
+    return values;
+}
+
+bool looks_like_packed_clock(const std::vector<double>& numbers) {
+    // Seconds since midnight would show seconds of 60 and more in four places of ten.
+    constexpr std::size_t enough_minutes = 6;
+    std::set<double> minutes;
+    for (const double number : numbers) {
+        if (std::isnan(number)) continue;
+        if (number < 100.0 || !unpack_clock(number)) return false;
+        minutes.insert(std::floor(number / 100.0));
+    }
+    return minutes.size() >= enough_minutes;
+}
+
+bool looks_like_day_count(const ColumnValues& values) {
+    // 2009 to 2064, as spreadsheets count or from the year 0.
+    const auto is_day = [](double n) { return (n > 40'000.0 && n < 60'000.0) || (n > 733'000.0 && n < 754'000.0); };
+    double least = std::numeric_limits<double>::infinity();
+    double most = -least;
+    for (const double number : values.numbers) {
+        if (std::isnan(number)) continue;
+        if (!is_day(number)) return false;
+        least = std::min(least, number);
+        most = std::max(most, number);
+    }
+    // A session of days, told to better than a second.
+    return values.decimals >= 5 && most > least && most - least < 1.0;
+}
+
+bool looks_like_degrees_minutes(const std::vector<double>& numbers) {
+    bool beyond_degrees = false;
+    for (const double number : numbers) {
+        if (std::isnan(number)) continue;
+        if (!unpack_degrees(number)) return false;
+        beyond_degrees = beyond_degrees || std::abs(number) > 360.0;
+    }
+    return beyond_degrees;
+}
+
+double median_advance(const Samples& samples, const std::vector<double>& numbers) {
+    std::vector<double> steps;
+    for (std::size_t i = 1; i < numbers.size(); ++i)
+        if (numbers[i] > numbers[i - 1] && !std::ranges::binary_search(samples.block_starts, i))
+            steps.push_back(numbers[i] - numbers[i - 1]);
+    return steps.empty() ? 0.0 : math::median(steps);
+}
+
+} // namespace lapwright::import

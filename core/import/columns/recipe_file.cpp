@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/import/columns/recipe_file.h"
+
+#include "core/base/whole_file.h"
+#include "core/import/text/byte_source.h"
+
+namespace lapwright::import {
+namespace {
+
+using base::Error;
+using base::ErrorCode;
+
+constexpr std::size_t largest_recipe_bytes = std::size_t{4} << 20U;
+
+} // namespace
+
+base::Result<Recipe> read_recipe_file(const std::string& path) {
+    const auto source = ByteSource::open(path);
+    if (!source)
+        return Error{ErrorCode::file_not_readable,
+                     {path, {}, {}},
+                     "the recipe cannot be opened",
+                     "check the name and that it may be read"};
+    if (source->size() > largest_recipe_bytes)
+        return Error{ErrorCode::file_too_large, {path, {}, {}}, "this is too large to be a recipe", "name a recipe"};
+    std::string buffer;
+    const auto text = source->piece(0, source->size(), buffer);
+    if (!text)
+        return Error{ErrorCode::file_not_readable, {path, {}, {}}, "the recipe cannot be read", "check the disk"};
+    return read_recipe(*text, path);
+}
+
+std::optional<Error> write_recipe_file(const std::string& path, const Recipe& recipe) {
+    return base::write_whole_file(path, write_recipe(recipe), "the recipe");
+}
+
+} // namespace lapwright::import

@@ -1,0 +1,271 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/import/columns/speed_relations.h"
+
+#include "core/base/constants.h"
+#include "core/base/number_text.h"
+#include "core/import/columns/speed_check.h"
+#include "core/import/columns/time_choice.h"
+#include "core/math/statistics.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::import {
+namespace {
+
+using base::Unit;
+using recording::Meaning;
+
+// A unit is believed where it fits the positions this well: mph and knots are 15 % apart.
+constexpr double good_fit = 0.05;
+// A written unit is doubted where it is off by more.
+constexpr double bad_fit = 0.2;
+// Two speeds are of one motion where half of their ratios lie this close to the middle one.
+constexpr double same_motion = 0.15;
+
+std::vector<double> si_numbers(const ColumnGuess& guess, const ColumnValues& values) {
+    std::vector<double> numbers = values.numbers;
+    const auto& unit = base::definition(guess.unit);
+    for (double& number : numbers)
+        number = number * guess.scale * unit.factor + unit.offset;
+    return numbers;
+}
+
+class Relations {
+  public:
+    Relations(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values, const Samples& samples)
+        : guesses_(guesses), values_(values), samples_(samples) {
+        const auto time = time_column(guesses);
+        const auto latitude = find(Meaning::latitude);
+        const auto longitude = find(Meaning::longitude);
+        const auto plain = [&](std::optional<std::size_t> i) {
+            return i && (is_numeric(guesses[*i].form) || is_angle(guesses[*i].form));
+        };
+        if (time) time_s_ = si_numbers(guesses[*time], values[*time]);
+        if (!time || !plain(latitude) || !plain(longitude)) return;
+        latitude_ = si_numbers(guesses[*latitude], values[*latitude]);
+        longitude_ = si_numbers(guesses[*longitude], values[*longitude]);
+        speed_mps_ = speed_by_positions(samples, time_s_, latitude_, longitude_);
+        source_ = "the positions";
+    }
+
+    // A speed with a unit tells degrees from radians: they are 57 times apart.
+    void settle_positions() {
+        const auto latitude = find(Meaning::latitude);
+        const auto longitude = find(Meaning::longitude);
+        if (speed_mps_.empty() || guesses_[*latitude].doubt.empty() || guesses_[*latitude].form != CellForm::number)
+            return;
+        for (std::size_t i = 0; i < guesses_.size(); ++i) {
+            if (!is_speed(guesses_[i]) || !guesses_[i].unit_written) continue;
+            const auto ratio = ratio_of(i);
+            if (!ratio) continue;
+            constexpr double degrees_a_radian = 180.0 / base::pi;
+            const bool degrees = std::abs(*ratio - 1.0) < bad_fit;
+            const bool radians = std::abs(*ratio / degrees_a_radian - 1.0) < bad_fit;
+            if (!degrees && !radians) continue;
+            for (ColumnGuess* guess : {&guesses_[*latitude], &guesses_[*longitude]}) {
+                guess->unit = degrees ? Unit::degree : Unit::radian;
+                guess->reason += degrees ? "; degrees fit the speed" : "; radians fit the speed";
+                guess->confidence = 0.9;
+                guess->doubt.clear();
+            }
+            if (radians)
+                for (double& speed : speed_mps_)
+                    speed *= degrees_a_radian;
+            return;
+        }
+    }
+
+    // Accelerations without a unit: g and m/s² are ten times apart, and the positions say which.
+    void settle_accelerations() {
+        if (latitude_.empty()) return;
+        const auto driven = accelerations_by_positions(samples_, time_s_, latitude_, longitude_);
+        for (std::size_t i = 0; i < guesses_.size(); ++i) {
+            ColumnGuess& guess = guesses_[i];
+            const bool lateral = guess.meaning == Meaning::lateral_acceleration;
+            if (guess.role != Role::channel || guess.unit_written ||
+                (!lateral && guess.meaning != Meaning::longitudinal_acceleration))
+                continue;
+            const auto ratio =
+                ratio_of_sizes(values_[i].numbers, lateral ? driven.lateral_mps2 : driven.longitudinal_mps2);
+            for (const Unit unit : {Unit::metre_per_second_squared, Unit::standard_gravity, Unit::milli_gravity}) {
+                const double misfit = ratio ? std::abs(std::log(*ratio * base::definition(unit).factor)) : 10.0;
+                if (misfit > std::log(2.0)) continue;
+                guess.unit = unit;
+                guess.confidence = std::max(guess.confidence, 0.85);
+                guess.reason += "; " + std::string(base::symbol(unit)) + " fits the positions";
+                guess.doubt.clear();
+            }
+        }
+    }
+
+    // Distance without a unit: the one in which it grows as fast as the speed says.
+    void settle_distance() {
+        const auto i = find(Meaning::distance);
+        const auto time = time_column(guesses_);
+        if (!i || !time || guesses_[*i].unit_written || !is_numeric(guesses_[*i].form)) return;
+        ColumnGuess& guess = guesses_[*i];
+        const auto ratio =
+            speed_mps_.empty() ? std::nullopt : growth_over_speed(samples_, time_s_, values_[*i].numbers, speed_mps_);
+        const auto unit = ratio ? unit_of_growth(*ratio) : std::nullopt;
+        if (unit) {
+            guess.unit = *unit;
+            guess.confidence = std::max(guess.confidence, 0.85);
+            guess.reason += "; " + std::string(base::symbol(guess.unit)) + " fit the speed";
+            guess.doubt.clear();
+        } else if (values_[*i].decimals >= 2 && values_[*i].largest < 100.0) {
+            guess.confidence = std::min(guess.confidence, 0.5);
+            guess.doubt = "no unit is written; metres and kilometres are both plausible: taken as metres";
+        }
+    }
+
+    // Latitude and longitude under each other's name: the one is beyond 90°, or only exchanged do they fit the speed.
+    void settle_exchange() {
+        const auto latitude = find(Meaning::latitude);
+        const auto longitude = find(Meaning::longitude);
+        if (!latitude || !longitude || guesses_[*latitude].form != CellForm::number ||
+            guesses_[*longitude].form != CellForm::number || guesses_[*latitude].scale != 1.0)
+            return;
+        const double quarter = guesses_[*latitude].unit == Unit::degree ? 90.0 : 0.5 * base::pi;
+        const bool impossible = values_[*latitude].largest > quarter && values_[*latitude].largest <= 2.0 * quarter &&
+                                values_[*longitude].largest <= quarter;
+        if (!impossible && !(values_[*longitude].largest <= quarter && only_exchanged_fits())) return;
+        guesses_[*latitude].meaning = Meaning::longitude;
+        guesses_[*longitude].meaning = Meaning::latitude;
+        for (const std::size_t i : {*latitude, *longitude})
+            guesses_[i].doubt = impossible
+                                    ? "latitudes end at 90°: latitude and longitude are taken exchanged"
+                                    : "latitude and longitude fit the speed only when they are exchanged: taken so";
+        std::swap(latitude_, longitude_);
+        if (!latitude_.empty()) speed_mps_ = speed_by_positions(samples_, time_s_, latitude_, longitude_);
+    }
+
+    void settle_speeds() {
+        for (std::size_t i = 0; i < guesses_.size(); ++i)
+            if (is_speed(guesses_[i]) && guesses_[i].unit_written) check_written(i);
+        use_written_speed();
+        for (std::size_t i = 0; i < guesses_.size(); ++i)
+            if (is_speed(guesses_[i]) && !guesses_[i].unit_written) settle_unwritten(i);
+    }
+
+    // A speed without a name in a file with positions.
+    void find_unnamed_speed() {
+        if (speed_mps_.empty() || find(Meaning::speed)) return;
+        for (std::size_t i = 0; i < guesses_.size(); ++i) {
+            ColumnGuess& guess = guesses_[i];
+            if (guess.role != Role::channel || guess.meaning != Meaning::other || guess.unit_written) continue;
+            const auto ratio = ratio_to_speed(values_[i].numbers, speed_mps_);
+            if (!ratio || ratio->spread > same_motion || unit_of_ratio(ratio->middle).misfit > good_fit) continue;
+            guess.meaning = Meaning::speed;
+            guess.unit = unit_of_ratio(ratio->middle).unit;
+            guess.confidence = 0.6;
+            guess.reason = "its name is not known, but it is the speed between the positions in " +
+                           std::string(base::symbol(guess.unit));
+            guess.doubt =
+                "taken as the speed in " + std::string(base::symbol(guess.unit)) + ", because it fits the positions";
+            return;
+        }
+    }
+
+  private:
+    static bool is_speed(const ColumnGuess& guess) {
+        return guess.role == Role::channel && is_numeric(guess.form) &&
+               (guess.meaning == Meaning::speed || guess.meaning == Meaning::wheel_speed);
+    }
+
+    [[nodiscard]] std::optional<std::size_t> find(Meaning meaning) const {
+        for (std::size_t i = 0; i < guesses_.size(); ++i)
+            if (guesses_[i].role == Role::channel && guesses_[i].meaning == meaning) return i;
+        return std::nullopt;
+    }
+
+    // The column's speed in m/s over the one by the positions; with positions in degrees that are radians also where
+    // the latter seems to stand still.
+    [[nodiscard]] std::optional<double> ratio_of(std::size_t i) const {
+        std::vector<double> ratios;
+        const double factor = base::definition(guesses_[i].unit).factor;
+        for (std::size_t row = 0; row < speed_mps_.size(); ++row) {
+            const double speed = values_[i].numbers[row] * factor;
+            if (speed > 4.0 && speed_mps_[row] > 0.0) ratios.push_back(speed / speed_mps_[row]);
+        }
+        if (ratios.size() < 8) return std::nullopt;
+        return math::median(ratios);
+    }
+
+    void check_written(std::size_t i) {
+        if (speed_mps_.empty()) return;
+        const auto ratio = ratio_to_speed(values_[i].numbers, speed_mps_);
+        ColumnGuess& guess = guesses_[i];
+        if (!ratio) return;
+        const double misfit = std::abs(ratio->middle * base::definition(guess.unit).factor - 1.0);
+        const UnitFit fit = unit_of_ratio(ratio->middle);
+        if (misfit < bad_fit || ratio->spread > same_motion || fit.unit == guess.unit || fit.misfit > good_fit) return;
+        guess.confidence = 0.4;
+        guess.unit = fit.unit;
+        guess.doubt = written_otherwise(guess.unit_text, fit.unit);
+    }
+
+    [[nodiscard]] bool only_exchanged_fits() const {
+        if (latitude_.empty()) return false;
+        const auto exchanged = speed_by_positions(samples_, time_s_, longitude_, latitude_);
+        const auto misfit = [](const std::optional<Ratio>& ratio, double factor) {
+            return ratio ? std::abs(ratio->middle * factor - 1.0) + ratio->spread : 0.0;
+        };
+        for (std::size_t i = 0; i < guesses_.size(); ++i) {
+            if (!is_speed(guesses_[i]) || !guesses_[i].unit_written) continue;
+            const double factor = base::definition(guesses_[i].unit).factor;
+            const double as_named = misfit(ratio_to_speed(values_[i].numbers, speed_mps_), factor);
+            const auto other = ratio_to_speed(values_[i].numbers, exchanged);
+            return as_named > bad_fit && other && misfit(other, factor) < good_fit;
+        }
+        return false;
+    }
+
+    // Without positions a speed with a unit is the measure for the others.
+    void use_written_speed() {
+        if (!speed_mps_.empty()) return;
+        for (std::size_t i = 0; i < guesses_.size(); ++i) {
+            if (!is_speed(guesses_[i]) || !guesses_[i].unit_written) continue;
+            speed_mps_ = si_numbers(guesses_[i], values_[i]);
+            source_ = "the column \"" + guesses_[i].name + "\"";
+            return;
+        }
+    }
+
+    void settle_unwritten(std::size_t i) {
+        if (speed_mps_.empty()) return;
+        const auto ratio = ratio_to_speed(values_[i].numbers, speed_mps_);
+        if (!ratio) return;
+        const UnitFit fit = unit_of_ratio(ratio->middle);
+        if (fit.misfit > good_fit || ratio->spread > same_motion) return;
+        ColumnGuess& guess = guesses_[i];
+        guess.unit = fit.unit;
+        guess.confidence = std::max(guess.confidence, 0.85);
+        guess.reason = "named \"" + guess.name + "\"; no unit written, " + std::string(base::symbol(fit.unit)) +
+                       " fits " + source_ + " to " + base::fixed_text(100.0 * fit.misfit, 1) + " %";
+        guess.doubt.clear();
+    }
+
+    std::vector<ColumnGuess>& guesses_;
+    const std::vector<ColumnValues>& values_;
+    const Samples& samples_;
+    std::vector<double> time_s_;
+    std::vector<double> latitude_; // rad, a sampled row; empty where there are no positions or no time
+    std::vector<double> longitude_;
+    std::vector<double> speed_mps_; // a sampled row; empty where nothing is known
+    std::string source_;
+};
+
+} // namespace
+
+void relate_speeds(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values, const Samples& samples) {
+    Relations relations(guesses, values, samples);
+    relations.settle_positions();
+    relations.settle_exchange();
+    relations.settle_speeds();
+    relations.find_unnamed_speed();
+    relations.settle_distance();
+    relations.settle_accelerations();
+}
+
+} // namespace lapwright::import

@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/import/formats/gpx.h"
+
+#include "core/base/constants.h"
+#include "core/base/number_text.h"
+#include "core/import/channels/fix_track.h"
+#include "core/import/text/cells.h"
+#include "core/import/text/encoding.h"
+#include "core/import/text/limits.h"
+#include "core/import/text/moment.h"
+#include "core/import/text/wording.h"
+
+#include <expat.h>
+
+#include <algorithm>
+#include <cmath>
+#include <memory>
+
+namespace lapwright::import {
+namespace {
+
+using base::Error;
+using base::ErrorCode;
+using recording::Recording;
+
+constexpr std::size_t xml_piece_bytes = std::size_t{64} << 10U;
+constexpr std::size_t deepest = 64;
+constexpr std::size_t longest_text = 4096;
+
+// The name behind a prefix: "gpx:trkpt" is a trkpt.
+std::string_view local_name(std::string_view name) {
+    const std::size_t colon = name.rfind(':');
+    return colon == std::string_view::npos ? name : name.substr(colon + 1);
+}
+
+// What the document says, gathered while it is read.
+struct Document {
+    XML_Parser parser = nullptr;
+    std::vector<std::string> path; // local names of the open elements
+    std::string text;              // of the innermost one
+    std::vector<Fix> fixes;
+    Fix point;
+    bool in_point = false;
+    bool segment_starts = false;
+    bool hostile = false; // entity declarations, or nested beyond reason
+    bool too_many = false;
+    bool zone_missing = false;
+    LineTally without_position;
+    std::vector<std::pair<std::string, std::string>> facts;
+
+    [[nodiscard]] std::uint32_t line() const { return static_cast<std::uint32_t>(XML_GetCurrentLineNumber(parser)); }
+    void stop() const { XML_StopParser(parser, XML_FALSE); }
+};
+
+double attribute(const XML_Char** attributes, std::string_view name) {
+    for (std::size_t i = 0; attributes[i]; i += 2)
+        if (local_name(attributes[i]) == name)
+            return base::parse_number(trimmed(attributes[i + 1])).value_or(Fix::absent);
+    return Fix::absent;
+}
+
+void open_point(Document& document, const XML_Char** attributes) {
+    document.point = {};
+    document.in_point = true;
+    document.point.line = document.line();
+    document.point.new_segment = std::exchange(document.segment_starts, false);
+    const double latitude = attribute(attributes, "lat");
+    const double longitude = attribute(attributes, "lon");
+    if (!(std::abs(latitude) <= 90.0 && std::abs(longitude) <= 180.0)) return;
+    document.point.latitude = latitude * base::pi / 180.0;
+    document.point.longitude = longitude * base::pi / 180.0;
+}
+
+void close_point(Document& document) {
+    document.in_point = false;
+    if (std::isnan(document.point.latitude)) return document.without_position.add(document.point.line);
+    document.fixes.push_back(document.point);
+    if (document.fixes.size() <= largest_rows) return;
+    document.too_many = true;
+    document.stop();
+}
+
+void take_time(Document& document, std::string_view text) {
+    const auto moment = read_moment(text);
+    if (!moment) return;
+    document.point.time_s = moment->unix_s;
+    document.zone_missing = document.zone_missing || !moment->zone_known;
+}
+
+// The text of an element inside a point.
+void take_value(Document& document, std::string_view element) {
+    Fix& fix = document.point;
+    const std::string_view text = trimmed(document.text);
+    if (element == "time") return take_time(document, text);
+    const double value = base::parse_number(text).value_or(Fix::absent);
+    if (std::isnan(value) || std::abs(value) > largest_magnitude) return;
+    if (element == "ele")
+        fix.altitude_m = value;
+    else if (element == "speed")
+        fix.speed_mps = value;
+    else if (element == "course")
+        fix.course = value * base::pi / 180.0;
+    else if (element == "sat")
+        fix.satellites = value;
+    else if (element == "hdop")
+        fix.dilution = value;
+}
+
+void take_fact(Document& document, std::string_view element) {
+    const bool told =
+        element == "name" || element == "desc" || element == "cmt" || element == "type" || element == "keywords";
+    const std::string_view text = trimmed(document.text);
+    if (!told || text.empty() || document.facts.size() >= most_facts) return;
+    document.facts.emplace_back(element, whole_characters_of(text, longest_fact_bytes));
+}
+
+void XMLCALL on_start(void* data, const XML_Char* name, const XML_Char** attributes) {
+    Document& document = *static_cast<Document*>(data);
+    document.path.emplace_back(local_name(name));
+    document.text.clear();
+    if (document.path.size() > deepest) {
+        document.hostile = true;
+        return document.stop();
+    }
+    if (document.path.back() == "trkseg") document.segment_starts = !document.fixes.empty();
+    if (document.path.back() == "trkpt" && !document.in_point) open_point(document, attributes);
+}
+
+void XMLCALL on_end(void* data, const XML_Char*) {
+    Document& document = *static_cast<Document*>(data);
+    if (document.path.empty()) return;
+    const std::string element = std::move(document.path.back());
+    document.path.pop_back();
+    if (element == "trkpt")
+        close_point(document);
+    else if (document.in_point)
+        take_value(document, element);
+    else
+        take_fact(document, element);
+    document.text.clear();
+}
+
+void XMLCALL on_text(void* data, const XML_Char* text, int length) {
+    Document& document = *static_cast<Document*>(data);
+    if (document.text.size() + static_cast<std::size_t>(length) <= longest_text)
+        document.text.append(text, static_cast<std::size_t>(length));
+}
+
+void XMLCALL on_entity(void* data, const XML_Char*, int, const XML_Char*, int, const XML_Char*, const XML_Char*,
+                       const XML_Char*, const XML_Char*) {
+    Document& document = *static_cast<Document*>(data);
+    document.hostile = true;
+    document.stop();
+}
+
+struct ParserDelete {
+    void operator()(XML_Parser parser) const { XML_ParserFree(parser); }
+};
+
+} // namespace
+
+bool looks_like_gpx(std::string_view head) {
+    head = trimmed(head.substr(0, 8192));
+    if (!head.starts_with('<')) return false;
+    for (std::size_t at = head.find('<'); at != std::string_view::npos; at = head.find('<', at + 1)) {
+        const std::string_view tag = head.substr(at + 1, 64);
+        if (tag.starts_with('?') || tag.starts_with('!')) continue;
+        const std::size_t end = std::min(tag.find_first_of(" \t\r\n>/"), tag.size());
+        return local_name(tag.substr(0, end)) == "gpx";
+    }
+    return false;
+}
+
+base::Result<Recording> read_gpx(std::string_view text, const std::string& name, const base::Progress& progress) {
+    const std::unique_ptr<std::remove_pointer_t<XML_Parser>, ParserDelete> parser(XML_ParserCreate(nullptr));
+    if (!parser)
+        return Error{ErrorCode::file_too_large, {name, {}, ""}, "the memory does not suffice for this file", ""};
+    Document document;
+    document.parser = parser.get();
+    XML_SetUserData(parser.get(), &document);
+    XML_SetElementHandler(parser.get(), on_start, on_end);
+    XML_SetCharacterDataHandler(parser.get(), on_text);
+    XML_SetEntityDeclHandler(parser.get(), on_entity);
+    Recording recording;
+    recording.source_file = name;
+    for (std::size_t at = 0; at < text.size(); at += xml_piece_bytes) {
+        const std::string_view piece = text.substr(at, xml_piece_bytes);
+        if (!base::go_on(progress, "reading track points", static_cast<double>(at) / static_cast<double>(text.size())))
+            return base::cancelled();
+        const bool last = at + piece.size() == text.size();
+        if (XML_Parse(parser.get(), piece.data(), static_cast<int>(piece.size()), last ? XML_TRUE : XML_FALSE) ==
+            XML_STATUS_OK)
+            continue;
+        if (document.hostile)
+            return Error{ErrorCode::not_a_table,
+                         {name, document.line(), ""},
+                         "the XML declares entities or nests too deeply",
+                         "export the track as plain GPX 1.1"};
+        if (document.too_many)
+            return Error{ErrorCode::file_too_large,
+                         {name, document.line(), ""},
+                         "the file holds more points than can be held",
+                         "export one session alone"};
+        // What was read before the damage is still good.
+        recording.warnings.push_back({"xml_broken",
+                                      std::string("the XML is broken here (") +
+                                          XML_ErrorString(XML_GetErrorCode(parser.get())) +
+                                          "): what comes behind is lost",
+                                      document.line()});
+        break;
+    }
+    recording.facts = std::move(document.facts);
+    if (document.without_position.count > 0)
+        recording.warnings.push_back({"positions_off_the_globe",
+                                      counted(document.without_position.count, "point has", "points have") +
+                                          " no usable position (" + lines_text(document.without_position) + ")",
+                                      document.without_position.first_lines.front()});
+    double first_reading_s = 0.0;
+    if (!add_fixes(recording, document.fixes, ClockKind::elapsed, first_reading_s))
+        return Error{ErrorCode::time_not_usable,
+                     {name, {}, ""},
+                     "fewer than two track points have a time and a position",
+                     "export the track with times"};
+    recording.start_unix_s = first_reading_s;
+    if (document.zone_missing)
+        recording.warnings.push_back({"zone_unknown", "times are written without a time zone: taken as UTC", {}});
+    return recording;
+}
+
+} // namespace lapwright::import

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/import/tables/samples.h"
+
+#include "core/import/text/line_scan.h"
+
+#include <algorithm>
+
+namespace lapwright::import {
+namespace {
+
+constexpr std::size_t rows_at_front = 60;
+constexpr std::size_t rows_elsewhere = 30;
+constexpr std::size_t other_places = 16;
+constexpr std::size_t bytes_at_front = std::size_t{256} << 10U;
+constexpr std::size_t bytes_elsewhere = std::size_t{64} << 10U;
+
+void add_block(Samples& samples, std::string_view text, const Layout& layout, std::size_t most_rows) {
+    samples.block_starts.push_back(samples.rows.size());
+    std::size_t added = 0;
+    for (const HeadLine& line : head_lines(text, 2 * most_rows)) {
+        if (added == most_rows) return;
+        auto cells = split_cells(line.text, layout.delimiter);
+        if (cells.size() < 2 || (cells.size() < layout.columns && !layout.short_rows)) continue;
+        cells.resize(layout.columns);
+        for (auto& cell : cells)
+            if (layout.encoding == Encoding::windows_1252 && has_high_bytes(cell))
+                cell = to_utf8(cell, layout.encoding).text;
+        samples.rows.push_back(std::move(cells));
+        ++added;
+    }
+}
+
+} // namespace
+
+Samples take_samples(const ByteSource& source, const Layout& layout) {
+    Samples samples;
+    std::string buffer;
+    const std::size_t front_end = std::min(source.size(), layout.data_offset + bytes_at_front);
+    if (const auto text = source.piece(layout.data_offset, front_end, buffer))
+        add_block(samples, *text, layout, rows_at_front);
+    const std::size_t rest = source.size() - layout.data_offset;
+    if (rest < 2 * other_places * bytes_elsewhere / 8) {
+        // A small file: all of it, up to as many rows.
+        samples = {};
+        if (const auto text = source.piece(layout.data_offset, source.size(), buffer))
+            add_block(samples, *text, layout, rows_at_front + other_places * rows_elsewhere);
+        return samples;
+    }
+    for (std::size_t place = 1; place <= other_places; ++place) {
+        const std::size_t from = layout.data_offset + rest * place / (other_places + 1);
+        const auto text = source.piece(from, std::min(source.size(), from + bytes_elsewhere), buffer);
+        if (!text) return samples;
+        const std::size_t line_start = behind_line_end(*text, 0);
+        // The last line of the stretch may be cut.
+        const std::size_t last_end = text->find_last_of("\r\n");
+        if (last_end != std::string_view::npos && last_end > line_start)
+            add_block(samples, text->substr(line_start, last_end - line_start), layout, rows_elsewhere);
+    }
+    return samples;
+}
+
+} // namespace lapwright::import

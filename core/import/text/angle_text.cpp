@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/import/text/angle_text.h"
+
+#include "core/base/number_text.h"
+#include "core/import/text/cells.h"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <vector>
+
+namespace lapwright::import {
+namespace {
+
+constexpr std::array<std::string_view, 13> marks{"°", "º", "'", "’", "′", "\"", "″", "”", " ", "deg", "\t", "''", "’’"};
+
+struct Split {
+    std::vector<std::string> numbers;
+    double sign = 1.0;
+    bool marked = false;
+    bool fits = true;
+};
+
+// Cuts a hemisphere letter from either end.
+void cut_letter(std::string_view& text, Letters letters, Split& split) {
+    if (text.empty()) return;
+    if (const auto front = read_hemisphere(text.substr(0, 1), letters)) {
+        split.sign = *front;
+        split.marked = true;
+        text = trimmed(text.substr(1));
+    } else if (const auto back = read_hemisphere(text.substr(text.size() - 1), letters)) {
+        split.sign = *back;
+        split.marked = true;
+        text = trimmed(text.substr(0, text.size() - 1));
+    }
+}
+
+Split split_parts(std::string_view text, char decimal_mark, Letters letters) {
+    Split split;
+    text = trimmed(text);
+    cut_letter(text, letters, split);
+    if (text.starts_with('-')) {
+        split.sign = -split.sign;
+        text.remove_prefix(1);
+    }
+    std::string part;
+    for (std::size_t i = 0; i < text.size();) {
+        const char c = text[i];
+        if ((c >= '0' && c <= '9') || c == decimal_mark || c == '.') {
+            part += c == decimal_mark ? '.' : c;
+            ++i;
+            continue;
+        }
+        const auto mark =
+            std::ranges::find_if(marks, [&](std::string_view m) { return text.substr(i).starts_with(m); });
+        if (mark == marks.end()) {
+            split.fits = false;
+            return split;
+        }
+        split.marked = true;
+        i += mark->size();
+        if (!part.empty()) split.numbers.push_back(std::move(part));
+        part.clear();
+    }
+    if (!part.empty()) split.numbers.push_back(std::move(part));
+    return split;
+}
+
+} // namespace
+
+std::optional<double> read_hemisphere(std::string_view cell, Letters letters) {
+    if (cell.size() != 1) return std::nullopt;
+    switch (cell.front()) {
+    case 'N':
+    case 'n':
+    case 'E':
+    case 'e':
+        return 1.0;
+    case 'S':
+    case 's':
+    case 'W':
+    case 'w':
+        return -1.0;
+    default:
+        break;
+    }
+    if (letters == Letters::english) return std::nullopt;
+    switch (cell.front()) {
+    case 'O':
+    case 'o':
+        return letters == Letters::o_is_east ? 1.0 : -1.0;
+    case 'Z':
+    case 'z':
+        return -1.0;
+    default:
+        return std::nullopt;
+    }
+}
+
+std::optional<double> read_angle(std::string_view cell, char decimal_mark, Letters letters) {
+    if (cell.size() < 2 || cell.size() > 40) return std::nullopt;
+    const Split split = split_parts(cell, decimal_mark, letters);
+    if (!split.fits || !split.marked || split.numbers.empty() || split.numbers.size() > 3) return std::nullopt;
+    double degrees = 0.0;
+    double scale = 1.0;
+    for (std::size_t i = 0; i < split.numbers.size(); ++i) {
+        const auto value = base::parse_number(split.numbers[i]);
+        const bool last = i + 1 == split.numbers.size();
+        if (!value || (i > 0 && *value >= 60.0)) return std::nullopt;
+        if (!last && split.numbers[i].find('.') != std::string::npos) return std::nullopt;
+        degrees += *value / scale;
+        scale *= 60.0;
+    }
+    return degrees <= 360.0 ? std::optional(split.sign * degrees) : std::nullopt;
+}
+
+} // namespace lapwright::import
