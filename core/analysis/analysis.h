@@ -32,7 +32,6 @@ struct Session {
     std::string gate_origin; // in words: "lap column of the file"
     // Of the tracks that were known already the one that was driven; the gate is its gate.
     std::optional<track::TrackRecord> known_track;
-    std::string track_choice; // tells apart what tracks it could be of, see track_choice() in known_track.h
     std::vector<lap::Lap> laps;
     std::vector<recording::Warning> warnings; // of the stages behind the import
     import::Trust trust;                      // how far the recording can be trusted
@@ -68,7 +67,6 @@ struct Pairing {
     comparison::IdealLap ideal_b;
     findings::Headline headline;
     std::vector<recording::Warning> warnings;
-    std::string track_choice; // as a session's
 };
 
 } // namespace lapwright::analysis

@@ -2,9 +2,7 @@
 #include "core/analysis/known_track.h"
 
 #include "core/analysis/reckoned_session.h"
-#include "core/analysis/view_archive.h"
 #include "core/book/names.h"
-#include "core/book/sha256.h"
 #include "core/lap/find_laps.h"
 
 #include <algorithm>
@@ -39,14 +37,6 @@ std::optional<double> misfit(const track::TrackRecord& record, const recording::
 }
 
 } // namespace
-
-std::string track_choice(const std::optional<track::TrackRecord>& record,
-                         const std::vector<track::TrackRecord>& known) {
-    Gather gather;
-    gather(record);
-    if (!record) gather(known);
-    return book::hex_text(book::sha256_of(bytes_of(gather.gathered())));
-}
 
 track::Gate gate_of(const track::TrackRecord& record, const motion::MotionEstimate& motion) {
     const motion::EastNorthUp centre = motion::to_local(motion.frame, record.gate.position);

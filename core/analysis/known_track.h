@@ -11,7 +11,6 @@
 #include <memory>
 #include <optional>
 #include <span>
-#include <string>
 #include <vector>
 
 namespace lapwright::analysis {
@@ -21,10 +20,6 @@ namespace lapwright::analysis {
 [[nodiscard]] std::optional<track::TrackRecord> driven_track(const std::vector<track::TrackRecord>& known,
                                                              const recording::Recording& recording,
                                                              const motion::MotionEstimate& motion);
-
-// Another text when a session that is timed by this record, or else by one of these, might be timed otherwise.
-[[nodiscard]] std::string track_choice(const std::optional<track::TrackRecord>& record,
-                                       const std::vector<track::TrackRecord>& known);
 
 // The record in the motion's frame.
 [[nodiscard]] track::Gate gate_of(const track::TrackRecord& record, const motion::MotionEstimate& motion);

@@ -199,7 +199,6 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     pairing->headline.sentence =
         not_clean_words(pairing->a, "A") + not_clean_words(pairing->b, "B") + pairing->headline.sentence;
     pairing->warnings = warnings_of(*pairing, options);
-    pairing->track_choice = track_choice(options.track, {});
     return std::shared_ptr<const Pairing>(std::move(pairing));
 }
 

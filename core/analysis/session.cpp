@@ -187,7 +187,6 @@ Result<std::shared_ptr<const Session>> understand(recording::Recording recording
                                                   const base::Progress& progress) {
     auto session = std::make_shared<Session>();
     session->trust = import::judge(recording);
-    session->track_choice = track_choice(options.track, options.known_tracks);
     session->recording = std::make_shared<const recording::Recording>(std::move(recording));
     if (const auto found = find_motion_and_laps(*session, options, progress); !found) {
         if (found.error().code == ErrorCode::cancelled) return found.error();

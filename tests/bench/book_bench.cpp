@@ -4,7 +4,6 @@
 // checksum, its packed samples copied as they are (SQLite shares nothing between them).  The text's size is counted.
 // "Cold" has the file's pages dropped from the system's cache before each opening.
 #include "core/analysis/kept_recording.h"
-#include "core/analysis/kept_view.h"
 #include "core/base/number_text.h"
 #include "core/book/database.h"
 #include "core/book/exchange.h"
@@ -14,7 +13,6 @@
 #include "core/book/season.h"
 #include "core/book/sessions.h"
 #include "core/book/sha256.h"
-#include "core/comparison/summed_segments.h"
 #include "tests/bench/driven_book.h"
 
 #include <benchmark/benchmark.h>
@@ -195,31 +193,6 @@ void ComputePairing(benchmark::State& state) {
     }
 }
 BENCHMARK(ComputePairing)->Unit(benchmark::kMillisecond)->UseRealTime()->Iterations(2);
-
-// What the book keeps of its page, from opening the book to what can be shown.
-void KeptView(benchmark::State& state) {
-    const std::string& path = large().path();
-    book::TwoLaps laps;
-    {
-        book::Book book = must(book::Book::open(path));
-        const book::Pairing pairing = must(read_pairing(book, large().pairing()));
-        laps = {pairing.session_a, pairing.lap_a, pairing.session_b, pairing.lap_b};
-        const auto session = [&](book::SessionId id) {
-            return must(analysis::understand(must(analysis::kept_recording(book, id))));
-        };
-        const auto whole = must(
-            analysis::compare(session(laps.session_a), session(laps.session_b), {laps.lap_a, laps.lap_b, {}, 1.0}));
-        must(analysis::keep_view(
-            book, laps, {whole, comparison::summed_with_straights(whole->comparison, whole->a.trace, whole->b.trace)}));
-        state.counters["view_kB"] =
-            static_cast<double>(*book.database().one_whole("SELECT sum(length(bytes)) FROM kept_view")) / 1e3;
-    }
-    for (auto _ : state) {
-        book::Book book = must(book::Book::open(path));
-        if (!analysis::kept_view(book, laps, {})) state.SkipWithError("there is no view");
-    }
-}
-BENCHMARK(KeptView)->Unit(benchmark::kMillisecond)->UseRealTime()->Iterations(5);
 
 void CheckBook(benchmark::State& state) {
     auto book = must(book::Book::open(large().path()));

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A pairing of two sessions of twenty minutes at 25 Hz that the book keeps, chosen in its list, until it is painted on
-// the Compare page of a new window (bar: 500 ms): with what the book keeps of its page, and without, when both sessions
-// are read and everything is worked out anew.
-#include "core/analysis/kept_recording.h"
-#include "core/analysis/kept_view.h"
-#include "core/book/database.h"
+// the Compare page of a new window (bar: 500 ms): both sessions are read, and everything is worked out anew.
 #include "core/book/pairings.h"
 #include "tests/bench/driven_book.h"
 #include "tests/bench/offscreen.h"
@@ -46,35 +42,18 @@ class PaintWatch : public QObject {
     const window::MainWindow& window_;
 };
 
-// A book with two sessions, one pairing of them, and what is worked out from them.
+// A book with two sessions and one pairing of them.
 struct KeptBook {
     QTemporaryDir folder;
     std::string file = folder.filePath(QStringLiteral("book.sqlite")).toStdString();
     book::PairingSummary chosen;
-    book::TwoLaps laps;
-    analysis::PairingView view;
 
     KeptBook() {
         book::Book book = bench::must(book::Book::open(file));
         const bench::Driven a = bench::keep_driven(book, 1);
         const bench::Driven b = bench::keep_driven(book, 2);
-        laps = {a.id, a.laps.at(3).number, b.id, b.laps.at(4).number};
-        bench::must(put_pairing(book, {laps.session_a, laps.lap_a, laps.session_b, laps.lap_b, "", "A ahead", 1.0}));
+        bench::must(put_pairing(book, {a.id, a.laps.at(3).number, b.id, b.laps.at(4).number, "", "A ahead", 1.0}));
         chosen = bench::must(book::pairing_list(book)).front();
-        const auto session = [&](book::SessionId id) {
-            return bench::must(analysis::understand(bench::must(analysis::kept_recording(book, id))));
-        };
-        const auto compared = models::compared(
-            bench::must(analysis::compare(session(a.id), session(b.id), {laps.lap_a, laps.lap_b, {}, 1.0})));
-        view = models::view_of(*compared);
-    }
-
-    // The bytes of the view; none: it is forgotten.
-    [[nodiscard]] double keep(bool with_view) const {
-        book::Book book = bench::must(book::Book::open(file));
-        book.database().run("DELETE FROM kept_view");
-        if (with_view) bench::must(analysis::keep_view(book, laps, view));
-        return static_cast<double>(book.database().one_whole("SELECT sum(length(bytes)) FROM kept_view").value_or(0));
     }
 };
 
@@ -83,7 +62,6 @@ void KeptPairingOnScreen(benchmark::State& state) {
     static const KeptBook kept;
     QSettings settings(kept.folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
     for (auto _ : state) {
-        const double view_bytes = kept.keep(state.range(0) == 1);
         window::MainWindow window(bridge::analysis_stages({}, kept.file), settings);
         window.resize(1600, 900);
         window.show();
@@ -101,14 +79,10 @@ void KeptPairingOnScreen(benchmark::State& state) {
             return;
         }
         fixture::settle(); // what the plots have put off until after their first painting
-        state.counters["view_kB"] = view_bytes / 1e3;
         state.SetIterationTime(static_cast<double>(clock.nsecsElapsed()) / 1e9);
     }
 }
 BENCHMARK(KeptPairingOnScreen)
-    ->ArgName("with_view")
-    ->Arg(1)
-    ->Arg(0)
     ->Iterations(1)
     ->Repetitions(15)
     ->ReportAggregatesOnly()

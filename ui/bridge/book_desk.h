@@ -37,10 +37,6 @@ class BookDesk {
     [[nodiscard]] std::optional<base::Error> put_setup(const QString& path, const car::SetupSheet& sheet);
     // The note that is in the book afterwards.
     [[nodiscard]] base::Result<QString> keep_pairing(const PairingToKeep& wanted);
-    [[nodiscard]] std::optional<base::Error> keep_view(const models::LapPick& a, const models::LapPick& b,
-                                                       const models::Compared& compared);
-    // What is kept of it under its sessions' names of now; whatever is wrong, there is no view.
-    [[nodiscard]] FoundView find_view(const ViewWanted& wanted);
     [[nodiscard]] std::optional<base::Error> put_pairing_note(const QString& name, const QString& note);
 
     // What was put in this run is not written again.

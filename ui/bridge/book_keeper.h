@@ -61,21 +61,6 @@ struct PairingToKeep {
     QString note; // newer than the one in the book; empty: none
 };
 
-// A pairing that may be in the book with what is shown of it.
-struct ViewWanted {
-    models::LapPick a;
-    models::LapPick b;
-    std::optional<track::TrackRecord> track; // of the track file, where one was given
-};
-
-struct FoundView {
-    models::LapPick a;
-    models::LapPick b;
-    ComparedPointer view; // null: it must be worked out, and the rest says nothing
-    KeptSession session_a;
-    KeptSession session_b;
-};
-
 // Another name for a driver, car or track; the number is the caller's, to take it back by.
 struct Renaming {
     int number = 0;
@@ -104,8 +89,6 @@ class BookKeeper : public QObject {
     void put_setup(const QString& path, const car::SetupSheet& sheet);
     void keep_pairing(const PairingToKeep& wanted);
     void put_pairing_note(const QString& name, const QString& note);
-    // What is shown of a pairing that is kept, where it can be told what it was made from.
-    void keep_view(const models::LapPick& a, const models::LapPick& b, const ComparedPointer& compared);
 
     void put_track(const track::TrackRecord& record, const std::optional<book::KeptLine>& line);
     void put_missing_line(const std::string& track, const book::KeptLine& line);
@@ -129,7 +112,6 @@ class BookKeeper : public QObject {
     void find_names();
     void find_my_car(); // in its order among the edits
     void find_pairings();
-    void find_view(const ViewWanted& wanted); // in its order among the edits
     void find_removed();
     void open_again(); // after it was not usable
 
@@ -141,7 +123,6 @@ class BookKeeper : public QObject {
     void names_found(const lapwright::book::Names& names);
     void my_car_found(const std::optional<lapwright::car::Names>& mine);
     void pairings_found(const std::vector<lapwright::book::PairingSummary>& pairings);
-    void view_found(const lapwright::bridge::FoundView& found);
     void removed_found(const std::vector<lapwright::book::RemovedSession>& sessions);
     void details_changed(const QString& path, const lapwright::book::SessionDetails& details); // of an open session
     void tracks_changed();

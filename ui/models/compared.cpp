@@ -46,17 +46,4 @@ ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing) {
     return result;
 }
 
-ComparedPointer out_of_book(analysis::PairingView view) {
-    auto result = std::make_shared<Compared>();
-    result->favour = favour_on_line(view.pairing->track.line, view.pairing->comparison.gap);
-    result->pairing = std::move(view.pairing);
-    result->summed = std::move(view.summed);
-    result->whole = false;
-    return result;
-}
-
-analysis::PairingView view_of(const Compared& compared) {
-    return {compared.pairing, compared.summed};
-}
-
 } // namespace lapwright::models

@@ -96,28 +96,18 @@ void Explaining::set_pairing(const models::ComparedPointer& compared, const QStr
 
 void Explaining::want() {
     if (!compared_ || explanation_ || on_its_way_) return;
-    waiting_ = !compared_->whole;
-    if (waiting_) return;
     on_its_way_ = true;
     worker_.explain({compared_, known_[0].sheet, known_[1].sheet});
 }
 
-void Explaining::take_whole(const models::ComparedPointer& compared) {
-    compared_ = compared;
-    if (std::exchange(waiting_, false)) want();
-}
-
 void Explaining::called_off() {
-    if (!on_its_way_ && !waiting_) return;
-    on_its_way_ = false;
-    waiting_ = false;
+    if (!std::exchange(on_its_way_, false)) return;
     page_.show_refusal(tr("Stopped: the causes were not worked out. Choose the page again to start anew."));
 }
 
 void Explaining::forget_explanation() {
     explanation_.reset();
     on_its_way_ = false;
-    waiting_ = false;
     page_.show_pairing(compared_);
     Q_EMIT changed();
 }

@@ -33,8 +33,7 @@ class Explaining : public QObject {
                QObject* parent = nullptr);
 
     void set_pairing(const models::ComparedPointer& compared, const QString& file_a, const QString& file_b);
-    void want(); // starts the work unless it is done or on its way, or waits for the whole pairing
-    void take_whole(const models::ComparedPointer& compared); // of the pairing that is shown out of the book
+    void want(); // starts the work unless it is done or on its way
     void called_off();
     void edit_setups(base::UnitSystem units, QWidget* parent);
     // As if entered: kept for the session, explained anew, one edit that can be undone.
@@ -88,7 +87,6 @@ class Explaining : public QObject {
     std::map<QString, car::SetupSheet> given_; // in this run, of sessions that are not in the book yet
     bridge::ExplanationPointer explanation_;
     bool on_its_way_ = false;
-    bool waiting_ = false;
 };
 
 } // namespace lapwright::window

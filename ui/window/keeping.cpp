@@ -58,15 +58,10 @@ void Keeping::session_opened(const QString& path, const bridge::SessionPointer& 
 void Keeping::set_pairing(const models::ComparedPointer& compared, const models::LapPick& a, const models::LapPick& b,
                           const QString& name, const std::optional<track::TrackRecord>& track) {
     const analysis::Pairing& pairing = *compared->pairing;
-    if (compared->whole) keep_line(pairing, track);
+    keep_line(pairing, track);
     // Without a title: the book would find both sessions by the words of either.
     book_.keep_pairing({name, a, b, pairing.headline.verdict + ". " + pairing.headline.sentence,
                         parts_.debriefing.notes_in_settings()});
-    if (compared->whole) book_.keep_view(a, b, compared);
-}
-
-void Keeping::take_whole(const models::ComparedPointer& compared, const std::optional<track::TrackRecord>& track) {
-    keep_line(*compared->pairing, track);
 }
 
 // A reference line belongs to the record whose gate it begins at.
@@ -92,10 +87,6 @@ void Keeping::note_edited(const models::NoteAbout& about) {
 
 void Keeping::session_kept(const QString& path, const bridge::KeptSession& kept) {
     if (book_.takes_edits()) keep_in_settings(parts_.settings, path, {}); // they are in the book now
-    know(path, kept);
-}
-
-void Keeping::know(const QString& path, const bridge::KeptSession& kept) {
     parts_.notes.take_in(path, kept.notes);
     parts_.explaining.take_from_book(path, kept.details.setup);
     ids_[path] = kept.id;

@@ -47,12 +47,8 @@ class Keeping : public QObject {
     // The paths under which this session of the book was opened in this run.
     [[nodiscard]] QStringList paths_of(book::SessionId id) const;
     // `name`: of the two laps, as the debriefing has it.
-    // One that is shown out of the book is kept already; its line is kept when it is whole.
     void set_pairing(const models::ComparedPointer& compared, const models::LapPick& a, const models::LapPick& b,
                      const QString& name, const std::optional<track::TrackRecord>& track);
-    void take_whole(const models::ComparedPointer& compared, const std::optional<track::TrackRecord>& track);
-    // What the book knows of a session that is not open yet.
-    void know(const QString& path, const bridge::KeptSession& kept);
 
   Q_SIGNALS:
     void kept_there(const QString& path, const lapwright::bridge::KeptSession& session); // as the book has it

@@ -230,11 +230,7 @@ void MainWindow::fulfil_plan() {
     if (plan.picks.first) shelf_->pick(Side::a, *plan.picks.first);
     if (plan.picks.second) shelf_->pick(Side::b, *plan.picks.second);
     shelf_->pick_defaults();
-    const bool as_shown = picks() == compared_;
-    if (!as_shown) give_up_whole();
-    // What is shown out of the book stays when its sessions cannot be read.
-    if (!as_shown && plan.picks.first && plan.picks == compared_) return;
-    if ((plan.compare || whole_comes_) && shelf_->complete()) compare();
+    if (plan.compare) compare();
 }
 
 void MainWindow::compare() {
@@ -278,7 +274,7 @@ bool MainWindow::on_compare_page() const {
 void MainWindow::show_page(QWidget* page) {
     page_wanted_ = nullptr;
     if (page != sessions_page_) {
-        if (shelf_->complete() && picks() != compared_ && !whole_comes_) {
+        if (shelf_->complete() && picks() != compared_) {
             page_wanted_ = page;
             compare();
             follow_page();
@@ -293,10 +289,7 @@ void MainWindow::show_page(QWidget* page) {
     follow_page();
     if (page == compare_page_) compare_page_->stack().setFocus();
     if (page == causes_page_) causes_page_->matrix().setFocus();
-    if (page == causes_page_ || page == debrief_page_) {
-        explaining_->want();
-        read_behind();
-    }
+    if (page == causes_page_ || page == debrief_page_) explaining_->want();
 }
 
 void MainWindow::follow_edit() {

@@ -26,7 +26,6 @@ class QUndoStack;
 
 namespace lapwright::bridge {
 class BookKeeper;
-struct FoundView;
 struct KeptSession;
 } // namespace lapwright::bridge
 
@@ -118,10 +117,6 @@ class MainWindow : public QMainWindow {
     void connect_book();
     void open_pairing(const book::PairingSummary& pairing);
     void reopen(const Picks& picks);
-    void show_found(const bridge::FoundView& found);
-    void read_asked();
-    void read_behind();
-    void give_up_whole();
     [[nodiscard]] QString path_of(const book::SessionSummary& session) const;
     void make_one(const QString& path, const bridge::KeptSession& kept);
     void rename_open(const QString& path, const book::SessionDetails& details);
@@ -196,8 +191,6 @@ class MainWindow : public QMainWindow {
     std::vector<GivenSetup> setups_; // until the files that are being read have come
     Picks compared_;                 // the laps that the compare page shows
     Picks wanted_;                   // the laps that are being compared
-    Picks asked_of_book_;            // for what is kept of them; then their sessions are read
-    bool whole_comes_ = false;       // of what is shown out of the book: its sessions are being read
 };
 
 } // namespace lapwright::window

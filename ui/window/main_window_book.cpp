@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window and its book: what opens it, and what a session out of it cannot do.
-#include "core/analysis/pairing_view.h"
 #include "core/book/salvage.h"
 #include "ui/bridge/book_keeper.h"
 #include "ui/bridge/book_path.h"
@@ -20,18 +19,11 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QStackedWidget>
-#include <QTimer>
 #include <QToolButton>
 #include <algorithm>
 #include <utility>
 
 namespace lapwright::window {
-namespace {
-
-// What is shown gets the cores before the sessions behind it do.
-constexpr int painting_ms = 100;
-
-} // namespace
 
 void MainWindow::connect_book() {
     using Part = pages::BookPanel::Part;
@@ -61,8 +53,6 @@ void MainWindow::connect_book() {
     connect(book_, &bridge::BookKeeper::tracks_changed, this, &MainWindow::reload_all);
     connect(keeping_, &Keeping::kept_there, this, &MainWindow::make_one);
     connect(book_looking_, &BookLooking::pairing_asked, this, &MainWindow::open_pairing);
-    connect(book_, &bridge::BookKeeper::view_found, this, &MainWindow::show_found);
-    connect(book_, &bridge::BookKeeper::unusable, this, &MainWindow::read_asked);
     connect(sessions_page_, &pages::SessionsPage::columns_asked, this, [this](const QString& path) {
         if (bridge::session_of_book_path(path)) {
             notices_->add(tr("%1 came out of the book: open its file to change what its columns mean.")
@@ -153,33 +143,8 @@ void MainWindow::open_pairing(const book::PairingSummary& pairing) {
             models::LapPick{path_of(pairing.b), pairing.kept.pairing.lap_b}});
 }
 
-// What the book keeps of the two laps is shown at once; then their sessions are read, and they are compared.
-void MainWindow::reopen(const Picks& picks) {
-    asked_of_book_ = picks;
-    whole_comes_ = false;
-    if (book_->usable())
-        book_->find_view({*picks.first, *picks.second, track_});
-    else
-        read_asked();
-}
-
-void MainWindow::show_found(const bridge::FoundView& found) {
-    if (asked_of_book_ != Picks(found.a, found.b)) return;
-    if (!found.view) {
-        read_asked();
-        return;
-    }
-    whole_comes_ = true;
-    keeping_->know(found.a.path, found.session_a);
-    keeping_->know(found.b.path, found.session_b);
-    show_compared(found.view, asked_of_book_);
-    QTimer::singleShot(painting_ms, this, &MainWindow::read_asked);
-}
-
 // Both sessions, out of the book where they are not open, and straight to the comparison of their laps.
-void MainWindow::read_asked() {
-    const Picks picks = std::exchange(asked_of_book_, {});
-    if (!picks.first) return;
+void MainWindow::reopen(const Picks& picks) {
     Plan plan;
     plan.picks = picks;
     plan.compare = true;
@@ -190,35 +155,12 @@ void MainWindow::read_asked() {
     if (missing.isEmpty()) go_on_with_plan();
 }
 
-// Of what is shown out of the book, when more is asked for than it holds and nothing is on its way.
-void MainWindow::read_behind() {
-    if (whole_comes_ || compare_page_->compared()->whole) return;
-    whole_comes_ = true;
-    asked_of_book_ = compared_;
-    read_asked();
-}
-
-void MainWindow::give_up_whole() {
-    if (std::exchange(whole_comes_, false)) explaining_->called_off();
-    asked_of_book_ = {};
-}
-
-// What is shown out of the book stays untouched when it is what was worked out: nothing jumps under a hand.
 void MainWindow::take_compared(const models::ComparedPointer& compared) {
-    if (whole_comes_ && wanted_ != compared_) return; // it was asked for before
     if (picks() == wanted_) {
         shelf_->take_fastest(compared->pairing->a.lap.number, compared->pairing->b.lap.number);
         wanted_ = picks();
     }
-    const bool behind = std::exchange(whole_comes_, false);
-    const auto& shown = compare_page_->compared();
-    if (behind && analysis::same_view(models::view_of(*shown), models::view_of(*compared))) {
-        explaining_->take_whole(compared);
-        keeping_->take_whole(compared, track_);
-    } else {
-        if (behind) page_wanted_ = stack_->currentWidget(); // whoever waits on a page stays there
-        show_compared(compared, wanted_);
-    }
+    show_compared(compared, wanted_);
 }
 
 } // namespace lapwright::window

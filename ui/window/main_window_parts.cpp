@@ -169,7 +169,6 @@ void MainWindow::connect_worker() {
     connect(worker_, &Worker::pairing_ready, this, &MainWindow::take_compared);
     connect(worker_, &Worker::comparison_refused, this, [this](const base::Error& error) {
         notices_->add(text(base::one_line(error)));
-        if (wanted_ == compared_) give_up_whole();
         follow_page();
     });
     connect(worker_, &Worker::progressed, this, [this](const QString& stage, double part_done) {
@@ -198,7 +197,6 @@ void MainWindow::connect_actions() {
         worker_->cancel();
         plan_ = {};
         explaining_->called_off();
-        give_up_whole();
     });
     on(a.dismiss, [this] { notices_->dismiss(); });
     on(a.quit, [this] { close(); });
