@@ -124,13 +124,12 @@ Profile less(Profile from, const Profile& what) {
 }
 
 // Mean shift of a draw's lap against the best path's: the regression of their difference along the normals.
-Vector2d draw_shift(const motion::Path& draw, const motion::Path& best, const TracedLap& lap) {
+Vector2d draw_shift(const motion::Draw& draw, const TracedLap& lap) {
     Eigen::Matrix2d information = Eigen::Matrix2d::Zero();
     Vector2d vector = Vector2d::Zero();
     for (const Sample& sample : lap.samples) {
-        const Vec2& p = draw.position_m[sample.index];
-        const Vec2& q = best.position_m[sample.index];
-        const double off = sample.normal.dot(Vector2d{p.east - q.east, p.north - q.north});
+        const motion::Departure& departure = draw[sample.index];
+        const double off = sample.normal.dot(Vector2d{departure.east_m, departure.north_m});
         information += sample.normal * sample.normal.transpose();
         vector += off * sample.normal;
     }
@@ -182,10 +181,10 @@ Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>&
         usual = mean_profile(undrifted);
     }
     seen.level = road.of(usual);
-    for (const motion::Path& draw : motion.draws) {
+    for (const motion::Draw& draw : motion.draws) {
         PlaceShifts shifts(n, 2);
         for (Eigen::Index l = 0; l < n; ++l)
-            shifts.row(l) = draw_shift(draw, motion.best, laps[static_cast<std::size_t>(l)]).transpose();
+            shifts.row(l) = draw_shift(draw, laps[static_cast<std::size_t>(l)]).transpose();
         const Vector2d level = shifts.colwise().mean().transpose();
         seen.draw_level.push_back(level);
         seen.draw_drift.push_back(shifts.rowwise() - level.transpose());
@@ -211,28 +210,48 @@ Eigen::MatrixXd drift_gain(const Seen& seen) {
     return sum.ldlt().solve(c).transpose();
 }
 
-// The path with a shift taken off that is linear between the laps' middles.
-motion::Path without_shift(const motion::Path& from, const std::vector<double>& middle_s, const PlaceShifts& shifts) {
-    motion::Path path = from;
+// A shift at a stamp, and how fast it changes.
+struct ShiftAt {
+    Eigen::RowVector2d shift;
+    Eigen::RowVector2d rate;
+};
+
+// Linear between the laps' middles; calls take(i, shift) for each stamp of the path.
+template <typename Take>
+void along(const motion::Path& path, const std::vector<double>& middle_s, const PlaceShifts& shifts, const Take& take) {
     std::size_t at = 0;
     for (std::size_t i = 0; i < path.size(); ++i) {
         const double t = (*path.time_s)[i];
         while (at + 1 < middle_s.size() && middle_s[at + 1] <= t)
             ++at;
         const auto row = static_cast<Eigen::Index>(at);
-        Eigen::RowVector2d shift = shifts.row(row);
+        ShiftAt here{shifts.row(row), Eigen::RowVector2d::Zero()};
         if (t > middle_s[at] && at + 1 < middle_s.size()) {
-            const double u = (t - middle_s[at]) / (middle_s[at + 1] - middle_s[at]);
-            const Eigen::RowVector2d step = shifts.row(row + 1) - shifts.row(row);
-            shift += u * step;
-            const double rate = 1.0 / (middle_s[at + 1] - middle_s[at]);
-            path.velocity_mps[i].east -= rate * step[0];
-            path.velocity_mps[i].north -= rate * step[1];
+            here.rate = (shifts.row(row + 1) - shifts.row(row)) / (middle_s[at + 1] - middle_s[at]);
+            here.shift += (t - middle_s[at]) * here.rate;
         }
-        path.position_m[i].east -= shift[0];
-        path.position_m[i].north -= shift[1];
+        take(i, here);
     }
-    return path;
+}
+
+void take_off(motion::Path& path, const std::vector<double>& middle_s, const PlaceShifts& shifts) {
+    along(path, middle_s, shifts, [&](std::size_t i, const ShiftAt& off) {
+        path.position_m[i].east -= off.shift[0];
+        path.position_m[i].north -= off.shift[1];
+        path.velocity_mps[i].east -= off.rate[0];
+        path.velocity_mps[i].north -= off.rate[1];
+    });
+}
+
+// The shift is the draw's less the best path's.
+void take_off(motion::Draw& draw, const motion::Path& best, const std::vector<double>& middle_s,
+              const PlaceShifts& shifts) {
+    along(best, middle_s, shifts, [&](std::size_t i, const ShiftAt& off) {
+        draw[i].east_m -= static_cast<float>(off.shift[0]);
+        draw[i].north_m -= static_cast<float>(off.shift[1]);
+        draw[i].east_mps -= static_cast<float>(off.rate[0]);
+        draw[i].north_mps -= static_cast<float>(off.rate[1]);
+    });
 }
 
 PlaceShifts noise(Eigen::Index rows, math::NormalStream& normals) {
@@ -263,15 +282,7 @@ Vector2d level_of_draw(const Seen& own, const Vector2d& map, std::size_t draw, c
 // The first session defines the map: its level is taken off its draws, and no shift off its best path but the drift.
 motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen& own, const Seen& first, bool is_first,
                                std::uint64_t seed) {
-    motion::MotionEstimate result{motion.frame,
-                                  motion.source,
-                                  {},
-                                  std::vector<motion::Path>(motion.draws.size()),
-                                  motion.bridges,
-                                  motion.sensors,
-                                  motion.altitude_time_s,
-                                  motion.altitude_m,
-                                  motion.warnings};
+    motion::MotionEstimate result = motion;
     const Eigen::MatrixXd gain = drift_gain(own);
     const std::vector<LevelCase> cases = level_cases(own.drawn_level, first.drawn_level, own.level);
     const double level_gain = is_first ? 0.0 : mean_gain(cases);
@@ -279,7 +290,8 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
         drift.rowwise() += level.transpose();
         return drift;
     };
-    result.best = without_shift(motion.best, own.middle_s, with_level(gain * own.drift, level_gain * own.level.value));
+    const PlaceShifts best_shift = with_level(gain * own.drift, level_gain * own.level.value);
+    take_off(result.best, own.middle_s, best_shift);
     const Eigen::VectorXd drift_sd = own.drift_variance.cwiseSqrt();
     const auto count = static_cast<double>(result.draws.size());
     for (std::size_t d = 0; d < result.draws.size(); ++d) {
@@ -289,8 +301,8 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
         const Vector2d map = d < first.draw_level.size() ? first.draw_level[d] : Vector2d::Zero();
         const Vector2d level =
             is_first ? map : level_of_draw(own, map, d, case_at(cases, (static_cast<double>(d) + 0.5) / count), habit);
-        result.draws[d] = without_shift(motion.draws[d], own.middle_s,
-                                        with_level(gain * (own.drift + own.draw_drift[d] + habits), level));
+        const PlaceShifts shift = with_level(gain * (own.drift + own.draw_drift[d] + habits), level);
+        take_off(result.draws[d], motion.best, own.middle_s, shift - best_shift);
     }
     return result;
 }

@@ -30,7 +30,7 @@ double spread_within_m(const motion::MotionEstimate& motion, const motion::Bridg
         const double time_s = bridge.from_s + part * (bridge.to_s - bridge.from_s);
         const Vec2 best = motion.best.at(time_s).position_m;
         double squares = 0.0;
-        for (const motion::Path& draw : motion.draws) {
+        for (const motion::Path& draw : motion::drawn_paths(motion, time_s, time_s)) {
             const Vec2 p = draw.at(time_s).position_m;
             squares += std::pow(p.east - best.east, 2) + std::pow(p.north - best.north, 2);
         }
@@ -160,14 +160,22 @@ void number_laps(std::vector<Lap>& laps, const recording::Recording& recording) 
         laps[i].number = from_file.empty() ? own : from_file[i];
 }
 
+std::vector<std::optional<double>> drawn_passings(const motion::MotionEstimate& motion, const track::Gate& gate,
+                                                  double near_s) {
+    std::vector<std::optional<double>> times;
+    for (const motion::Path& draw :
+         motion::drawn_paths(motion, near_s - track::crossing_search_s, near_s + track::crossing_search_s))
+        times.push_back(track::crossing_near(draw, gate, near_s));
+    return times;
+}
+
 std::optional<double> passing_sd(const motion::MotionEstimate& motion, const track::Gate& gate, const Lap& lap) {
     if (motion.draws.size() < 2) return std::nullopt;
+    const auto starts = drawn_passings(motion, gate, lap.start_s);
+    const auto ends = drawn_passings(motion, gate, lap.end_s);
     std::vector<double> times;
-    for (const motion::Path& draw : motion.draws) {
-        const auto start = track::crossing_near(draw, gate, lap.start_s);
-        const auto end = track::crossing_near(draw, gate, lap.end_s);
-        if (start && end) times.push_back(*end - *start);
-    }
+    for (std::size_t d = 0; d < starts.size(); ++d)
+        if (starts[d] && ends[d]) times.push_back(*ends[d] - *starts[d]);
     if (times.size() < 2) return std::nullopt;
     return math::standard_uncertainty(times);
 }

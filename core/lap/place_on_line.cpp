@@ -256,11 +256,12 @@ OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line,
         math::NormalStream normals(seed, (1U << 22U) + d);
         const double length = std::exp(length_sd * math::NormalStream(lengths_seed, d).next());
         const Shifts shifts = drawn_shifts(placing, session, start.sd_m, normals);
-        std::vector<double> scale = scales(placing, from.draws[d], shifts);
-        const std::vector<double> station = stations(placing, shifts, from.draws[d]);
+        const Path drawn = motion::drawn_path(from, d);
+        std::vector<double> scale = scales(placing, drawn, shifts);
+        const std::vector<double> station = stations(placing, shifts, drawn);
         for (double& factor : scale)
             factor *= length * (1.0 + line_error_sd * normals.next());
-        placed.motion.draws[d] = on_line(placing, from.draws[d], station, scale);
+        placed.motion.draws[d] = motion::departures(on_line(placing, drawn, station, scale), placed.motion.best);
     }
     return placed;
 }

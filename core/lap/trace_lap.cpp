@@ -185,7 +185,8 @@ std::optional<LapEnsemble> trace_ensemble(const motion::MotionEstimate& motion, 
     if (!best) return std::nullopt;
     blank_unknown(*best, motion);
     LapEnsemble ensemble{with_channels(std::move(*best), lap.start_s, recording), {}};
-    for (const motion::Path& draw : motion.draws) {
+    for (const motion::Path& draw :
+         motion::drawn_paths(motion, lap.start_s - track::crossing_search_s, lap.end_s + track::crossing_search_s)) {
         const auto start = track::crossing_near(draw, gate, lap.start_s);
         const auto end = track::crossing_near(draw, gate, lap.end_s);
         if (!start || !end) continue;

@@ -22,22 +22,18 @@ template <int columns>
 class NormalBatch {
   public:
     // Column c takes the stream first_stream + c.
-    NormalBatch(std::uint64_t seed, std::uint64_t first_stream) {
-        for (int c = 0; c < columns; ++c)
-            streams_.emplace_back(seed, first_stream + static_cast<std::uint64_t>(c));
-    }
+    NormalBatch(std::uint64_t seed, std::uint64_t first_stream) : streams_(seed, first_stream) {}
 
     template <int rows>
     [[nodiscard]] Batch<rows, columns> next() {
         Batch<rows, columns> z;
-        for (int c = 0; c < columns; ++c)
-            for (int i = 0; i < rows; ++i)
-                z(i, c) = static_cast<float>(streams_[static_cast<std::size_t>(c)].next());
+        for (int i = 0; i < rows; ++i)
+            streams_.next(&z(i, 0));
         return z;
     }
 
   private:
-    std::vector<NormalStream> streams_;
+    NormalStreams<columns> streams_;
 };
 
 // Besides what the filter needs a Transition has `template <int columns> Batch<size, columns> noise(NormalBatch&)`:

@@ -90,7 +90,6 @@ struct Filtered {
     std::vector<double> innovation;
     std::vector<double> innovation_variance;
     std::vector<std::uint8_t> accepted; // 0: thrown out by the gate, as if it had not been made
-    double log_likelihood = 0.0;
 };
 
 template <typename Transition>
@@ -169,7 +168,6 @@ class Filter {
         result.innovation_variance[j] = variance;
         result.accepted[j] = gate.lets_in(seen, innovation, variance) ? 1 : 0;
         if (result.accepted[j] == 0) return;
-        result.log_likelihood -= 0.5 * (std::log(variance) + innovation * innovation / variance);
         result.gain[j] = covariance / variance;
         x.noalias() += result.gain[j] * innovation;
         // As a square, so that it stays symmetric to the last bit: what is not grows over many steps.
@@ -196,7 +194,7 @@ void walk_back(const StateSpace<Transition>& model, const Filtered<Transition>& 
             const double u = filtered.innovation[j] / filtered.innovation_variance[j] - gain.dot(r);
             double d = 0.0;
             if constexpr (with_variance) {
-                const typename Model::Vector back = n * gain;
+                const typename Model::Vector back = n.lazyProduct(gain);
                 d = 1.0 / filtered.innovation_variance[j] + gain.dot(back);
                 for (std::size_t i = 0; i < seen.index.size(); ++i) {
                     if (seen.weight[i] == 0.0) continue;

@@ -23,6 +23,8 @@ Ziggurat make_ziggurat() {
         height = std::exp(-0.5 * table.edge[i] * table.edge[i]);
     }
     table.edge[blocks] = 0.0;
+    for (std::size_t i = 0; i <= blocks; ++i)
+        table.height[i] = std::exp(-0.5 * table.edge[i] * table.edge[i]);
     for (std::size_t i = 0; i < blocks; ++i)
         table.inside[i] = table.edge[i + 1] / table.edge[i];
     return table;
@@ -47,9 +49,9 @@ double NormalStream::outside(std::uint64_t word) {
         if (std::fabs(u) < ziggurat.inside[block]) return u * ziggurat.edge[block];
         if (block == 0) return tail(u < 0.0);
         const double x = u * ziggurat.edge[block];
-        const double outer = std::exp(-0.5 * (ziggurat.edge[block] * ziggurat.edge[block] - x * x));
-        const double inner = std::exp(-0.5 * (ziggurat.edge[block + 1] * ziggurat.edge[block + 1] - x * x));
-        if (inner + random_.uniform() * (outer - inner) < 1.0) return x;
+        const double outer = ziggurat.height[block];
+        const double inner = ziggurat.height[block + 1];
+        if (inner + random_.uniform() * (outer - inner) < std::exp(-0.5 * x * x)) return x;
     }
 }
 

@@ -14,6 +14,10 @@ class Random {
   public:
     // `stream` separates independent sequences under one seed.
     explicit Random(std::uint64_t seed, std::uint64_t stream = 0);
+    // Goes on where another one is.
+    using State = std::array<std::uint64_t, 4>;
+    explicit Random(const State& state) : state_(state) {}
+    [[nodiscard]] const State& state() const { return state_; }
 
     [[nodiscard]] std::uint64_t next() {
         const std::uint64_t result = std::rotl(state_[0] + state_[3], 23) + state_[0];
@@ -31,7 +35,7 @@ class Random {
     [[nodiscard]] std::size_t below(std::size_t bound); // 0..bound − 1 without bias; bound >= 1
 
   private:
-    std::array<std::uint64_t, 4> state_{};
+    State state_{};
     double spare_ = 0.0;
     bool has_spare_ = false;
 };

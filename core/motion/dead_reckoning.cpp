@@ -51,7 +51,7 @@ void add_scale_errors(MotionEstimate& motion, std::uint64_t seed) {
     constexpr std::uint64_t first_stream = 1U << 20U; // apart from the smoother's own
     for (std::size_t d = 0; d < motion.draws.size(); ++d) {
         math::NormalStream normals(seed, first_stream + d);
-        Path& draw = motion.draws[d];
+        Path draw = drawn_path(motion, d);
         double error = scale_error_sd * normals.next();
         Vec2 moved;
         for (std::size_t i = 0; i < draw.size(); ++i) {
@@ -65,6 +65,7 @@ void add_scale_errors(MotionEstimate& motion, std::uint64_t seed) {
             draw.position_m[i] = {draw.position_m[i].east + moved.east, draw.position_m[i].north + moved.north};
             draw.velocity_mps[i] = {velocity.east * (1.0 + error), velocity.north * (1.0 + error)};
         }
+        motion.draws[d] = departures(draw, motion.best);
     }
 }
 

@@ -11,7 +11,7 @@ namespace lapwright::motion {
 namespace {
 
 constexpr int batch = 16;       // draws that go together
-constexpr int written_rows = 7; // of write_draw: position, velocity, acceleration east (0-2) and north (4-6)
+constexpr int written_rows = 7; // of a departure: position, velocity, acceleration east (0-2) and north (4-6)
 constexpr std::size_t steps_between_reports = 4096;
 
 template <int state_size>
@@ -35,7 +35,7 @@ struct BestPath {
     void observation(std::size_t, double, double) const {}
     template <typename Vector, typename Matrix>
     void step(std::size_t k, const Vector& r, const Matrix&) const {
-        const Vector x = filtered.mean[k] + filtered.covariance[k] * r;
+        const Vector x = filtered.mean[k] + filtered.covariance[k].lazyProduct(r);
         result.best.position_m[k] = {x[0], x[4]};
         result.best.velocity_mps[k] = {x[1], x[5]};
         result.best.acceleration_mps2[k] = {x[2], x[6]};
@@ -47,13 +47,9 @@ struct BestPath {
     }
 };
 
-void write_draw(Path& draw, const Path& best, std::size_t k, const auto& deviation, int column) {
-    draw.position_m[k] = {best.position_m[k].east + deviation(0, column),
-                          best.position_m[k].north + deviation(4, column)};
-    draw.velocity_mps[k] = {best.velocity_mps[k].east + deviation(1, column),
-                            best.velocity_mps[k].north + deviation(5, column)};
-    draw.acceleration_mps2[k] = {best.acceleration_mps2[k].east + deviation(2, column),
-                                 best.acceleration_mps2[k].north + deviation(6, column)};
+Departure departure(const auto& deviation, int column) {
+    return {deviation(0, column), deviation(4, column), deviation(1, column),
+            deviation(5, column), deviation(2, column), deviation(6, column)};
 }
 
 // Asked at every step, of whichever thread, it passes the question on once in so many.
@@ -90,13 +86,13 @@ bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, 
         const int count = static_cast<int>(std::min<std::size_t>(batch, result.draws.size() - first));
         for (std::size_t d = first; d < first + static_cast<std::size_t>(count); ++d) {
             if (!report.go_on(0)) return false; // room for a long session takes its time
-            result.draws[d] = with_room(result.best.time_s);
+            result.draws[d].resize(result.best.size());
         }
         math::draw_deviations<batch, written_rows>(
             model, filtered, options.seed, first,
             [&](std::size_t k, const auto& deviation) {
                 for (int c = 0; c < count; ++c)
-                    write_draw(result.draws[first + static_cast<std::size_t>(c)], result.best, k, deviation, c);
+                    result.draws[first + static_cast<std::size_t>(c)][k] = departure(deviation, c);
             },
             [&](std::size_t k) { return report.go_on(k); });
         return !report.stopped();
@@ -119,7 +115,6 @@ std::optional<Ensemble> ensemble_of(const Estimation& estimation, const Ensemble
     std::vector<double> stamps(estimation.nodes.size());
     std::ranges::transform(estimation.nodes, stamps.begin(), &Node::time_s);
     result.best = with_room(std::make_shared<const std::vector<double>>(std::move(stamps)));
-    result.log_likelihood = filtered.log_likelihood;
     math::walk_back<false>(model, filtered, BestPath<state_size>{filtered, result}, asked);
     for (std::size_t j = 0; j < model.observations.size(); ++j) {
         SensorCount& count = result.counts[static_cast<std::size_t>(model.observations[j].sensor)];

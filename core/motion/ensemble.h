@@ -21,10 +21,9 @@ struct SensorCount {
 
 struct Ensemble {
     Path best;
-    std::vector<Path> draws;
+    std::vector<Draw> draws;
     std::array<SensorCount, sensors> counts{};
     Vec2 accelerometer_bias_mps2; // longitudinal, lateral; mean over the session
-    double log_likelihood = 0.0;
 };
 
 struct EnsembleOptions {

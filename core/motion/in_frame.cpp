@@ -42,6 +42,19 @@ Vec2 turned(const Jacobian& jacobian, const Vec2& v) {
             jacobian.east.north * v.east + jacobian.north.north * v.north};
 }
 
+Departure turned(const Jacobian& jacobian, const Departure& d) {
+    const auto both = [&](float& east, float& north) {
+        const Vec2 off = turned(jacobian, Vec2{east, north});
+        east = static_cast<float>(off.east);
+        north = static_cast<float>(off.north);
+    };
+    Departure result = d;
+    both(result.east_m, result.north_m);
+    both(result.east_mps, result.north_mps);
+    both(result.east_mps2, result.north_mps2);
+    return result;
+}
+
 void turn_rates(Path& path, const Jacobian& jacobian) {
     for (Vec2& velocity : path.velocity_mps)
         velocity = turned(jacobian, velocity);
@@ -70,20 +83,13 @@ base::Result<MotionEstimate> in_frame(MotionEstimate motion, const LocalFrame& f
     if (std::hypot(apart.east_m, apart.north_m) > farthest_m)
         return refused("the sessions were driven at different tracks", "choose two sessions at the same track");
 
-    const std::vector<Vec2> old_position = motion.best.position_m;
-    const Jacobian jacobian = jacobian_at(old_position[old_position.size() / 2], motion.frame, frame);
+    const Jacobian jacobian = jacobian_at(motion.best.position_m[motion.best.size() / 2], motion.frame, frame);
     for (Vec2& position : motion.best.position_m)
         position = moved(position, motion.frame, frame);
     turn_rates(motion.best, jacobian);
-    for (Path& draw : motion.draws) {
-        for (std::size_t i = 0; i < draw.size(); ++i) {
-            const Vec2 off = turned(jacobian, {draw.position_m[i].east - old_position[i].east,
-                                               draw.position_m[i].north - old_position[i].north});
-            draw.position_m[i] = {motion.best.position_m[i].east + off.east,
-                                  motion.best.position_m[i].north + off.north};
-        }
-        turn_rates(draw, jacobian);
-    }
+    for (Draw& draw : motion.draws)
+        for (Departure& departure : draw)
+            departure = turned(jacobian, departure);
     motion.frame = frame;
     return motion;
 }

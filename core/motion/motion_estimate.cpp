@@ -39,6 +39,25 @@ AxisState line(const AxisState& start, const AxisState& end, double u) {
             mixed(start.acceleration, end.acceleration)};
 }
 
+Vec2 moved(const Vec2& from, float east, float north) {
+    return {from.east + static_cast<double>(east), from.north + static_cast<double>(north)};
+}
+
+// The draw at `stamps`, which are the best path's from `first` on.
+Path stretch_of(const Path& best, const Draw& draw, std::shared_ptr<const std::vector<double>> stamps,
+                std::size_t first) {
+    const std::size_t count = stamps->size();
+    Path path{std::move(stamps), std::vector<Vec2>(count), std::vector<Vec2>(count), std::vector<Vec2>(count),
+              best.between};
+    for (std::size_t i = 0; i < count; ++i) {
+        const Departure& off = draw[first + i];
+        path.position_m[i] = moved(best.position_m[first + i], off.east_m, off.north_m);
+        path.velocity_mps[i] = moved(best.velocity_mps[first + i], off.east_mps, off.north_mps);
+        path.acceleration_mps2[i] = moved(best.acceleration_mps2[first + i], off.east_mps2, off.north_mps2);
+    }
+    return path;
+}
+
 } // namespace
 
 double Moment::longitudinal_mps2() const {
@@ -88,6 +107,37 @@ std::size_t Path::index_before(double moment_s, std::size_t from) const {
     while (from + 2 < size() && (*time_s)[from + 1] <= moment_s)
         ++from;
     return from;
+}
+
+Draw departures(const Path& draw, const Path& best) {
+    const auto off = [](double a, double b) { return static_cast<float>(a - b); };
+    Draw result(best.size());
+    for (std::size_t i = 0; i < result.size(); ++i)
+        result[i] = {off(draw.position_m[i].east, best.position_m[i].east),
+                     off(draw.position_m[i].north, best.position_m[i].north),
+                     off(draw.velocity_mps[i].east, best.velocity_mps[i].east),
+                     off(draw.velocity_mps[i].north, best.velocity_mps[i].north),
+                     off(draw.acceleration_mps2[i].east, best.acceleration_mps2[i].east),
+                     off(draw.acceleration_mps2[i].north, best.acceleration_mps2[i].north)};
+    return result;
+}
+
+Path drawn_path(const MotionEstimate& motion, std::size_t draw) {
+    return stretch_of(motion.best, motion.draws[draw], motion.best.time_s, 0);
+}
+
+std::vector<Path> drawn_paths(const MotionEstimate& motion, double from_s, double to_s) {
+    const Path& best = motion.best;
+    const std::size_t first = best.index_before(from_s);
+    const std::size_t end = std::min(best.index_before(to_s, first) + 2, best.size());
+    const auto begin = best.time_s->begin() + static_cast<std::ptrdiff_t>(first);
+    const auto stamps =
+        std::make_shared<const std::vector<double>>(begin, begin + static_cast<std::ptrdiff_t>(end - first));
+    std::vector<Path> paths;
+    paths.reserve(motion.draws.size());
+    for (const Draw& draw : motion.draws)
+        paths.push_back(stretch_of(best, draw, stamps, first));
+    return paths;
 }
 
 } // namespace lapwright::motion

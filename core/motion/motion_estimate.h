@@ -43,8 +43,8 @@ enum class Between {
     linear,  // each on its own: places that were found otherwise than by the speeds (a session without positions)
 };
 
-// One path through time.  All vectors are as long as `time_s`, which is shared between the draws of an ensemble,
-// strictly increasing, and has at least two entries.
+// One path through time.  All vectors are as long as `time_s`, which is strictly increasing, has at least two entries,
+// and may be shared between paths.
 struct Path {
     std::shared_ptr<const std::vector<double>> time_s;
     std::vector<Vec2> position_m;
@@ -67,6 +67,18 @@ struct Path {
     // The same, walking on from an index whose stamp is not behind time_s: for moments that come in order.
     [[nodiscard]] std::size_t index_before(double time_s, std::size_t from) const;
 };
+
+// By how much a draw lies off the best path at one of its stamps.  Of a few metres single precision keeps a
+// micrometre, in a quarter of a Moment's room.
+struct Departure {
+    float east_m = 0.0F;
+    float north_m = 0.0F;
+    float east_mps = 0.0F;
+    float north_mps = 0.0F;
+    float east_mps2 = 0.0F;
+    float north_mps2 = 0.0F;
+};
+using Draw = std::vector<Departure>; // one a stamp of the best path
 
 // A stretch of time in which nothing was measured and the path is bridged.
 struct Bridge {
@@ -91,9 +103,8 @@ struct MotionEstimate {
     LocalFrame frame;
     PositionSource source = PositionSource::satellites;
     Path best;
-    // Draws from the posterior with the same stamps as `best`; empty when the estimator cannot tell its uncertainty
-    // (plain interpolation), never made up.
-    std::vector<Path> draws;
+    // From the posterior; empty when the estimator cannot tell its uncertainty (plain interpolation), never made up.
+    std::vector<Draw> draws;
     std::vector<Bridge> bridges;
     std::vector<SensorReport> sensors;
     // Height above the ellipsoid (or the file's zero) where it was recorded, on its own stamps.
@@ -101,5 +112,11 @@ struct MotionEstimate {
     std::vector<double> altitude_m;
     std::vector<recording::Warning> warnings; // measurements that were not used, and why
 };
+
+[[nodiscard]] Draw departures(const Path& draw, const Path& best); // of the same stamps
+// A draw as a path.
+[[nodiscard]] Path drawn_path(const MotionEstimate& motion, std::size_t draw);
+// Each draw between two moments, with a stamp at or before the first and one behind the last where there are such.
+[[nodiscard]] std::vector<Path> drawn_paths(const MotionEstimate& motion, double from_s, double to_s);
 
 } // namespace lapwright::motion

@@ -100,7 +100,7 @@ struct Collector {
     void step(std::size_t k, const typename Model::Vector& r, const typename Model::Matrix& n) {
         const std::size_t at = range.first + k;
         if (at < range.core_first || at >= range.core_end) return;
-        const typename Model::Vector x = filtered.mean[k] + filtered.covariance[k] * r;
+        const typename Model::Vector x = filtered.mean[k] + filtered.covariance[k].lazyProduct(r);
         path.position_m[at] = {x[0], x[4]};
         path.velocity_mps[at] = {x[1], x[5]};
         path.acceleration_mps2[at] = {x[2], x[6]};

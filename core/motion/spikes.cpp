@@ -4,6 +4,7 @@
 #include <Eigen/Dense>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <span>
 
@@ -14,6 +15,25 @@ constexpr double slowest_step_s = 0.26;
 constexpr double wide_sds = 8.0;
 constexpr std::size_t side = 3; // neighbours on either side
 constexpr std::size_t longest_run = 3;
+constexpr double worst_fit = 0.4; // of the limit: neighbours that fit worse are no ground to judge by
+
+// Whether the first sample of a run may stand off by the limit.  The cubic through two neighbours on either side misses
+// one that fits all of them by Σ|weight| times what they miss it by at most (Lagrange's weights), so that the fit
+// itself is spared for almost all samples.
+bool may_stand_off(std::span<const double> time_s, std::span<const double> values, std::size_t first, std::size_t run,
+                   double limit) {
+    const std::array<std::size_t, 4> at{first - 2, first - 1, first + run, first + run + 1};
+    double through = 0.0;
+    double sum = 0.0;
+    for (const std::size_t i : at) {
+        double weight = 1.0;
+        for (const std::size_t j : at)
+            if (j != i) weight *= (time_s[first] - time_s[j]) / (time_s[i] - time_s[j]);
+        through += weight * values[i];
+        sum += std::fabs(weight);
+    }
+    return std::fabs(values[first] - through) > (1.0 - worst_fit * sum) * limit * (1.0 - 1e-9);
+}
 
 // Whether samples first … first + run - 1 all stand off to one side from a cubic that fits their neighbours well.
 bool stands_off(std::span<const double> time_s, std::span<const double> values, std::size_t first, std::size_t run,
@@ -33,7 +53,7 @@ bool stands_off(std::span<const double> time_s, std::span<const double> values, 
         seen[static_cast<Eigen::Index>(i)] = values[at];
     }
     const Eigen::Vector4d cubic = (powers.transpose() * powers).llt().solve(powers.transpose() * seen);
-    if ((powers * cubic - seen).cwiseAbs().maxCoeff() > 0.4 * limit) return false;
+    if ((powers * cubic - seen).cwiseAbs().maxCoeff() > worst_fit * limit) return false;
     double sign = 0.0;
     for (std::size_t i = first; i < first + run; ++i) {
         const double u = (time_s[i] - middle) / reach;
@@ -64,11 +84,11 @@ std::vector<std::uint8_t> spikes(const std::vector<double>& time_s, const std::v
     const double limit = std::max(harmless, wide_sds * roughness(values));
     for (std::size_t run = longest_run; run >= 1; --run)
         for (std::size_t i = side; i + run + side <= values.size(); ++i) {
-            // A cheap look before the fit: a spike begins with a step and ends with one.
+            // A spike begins with a step and ends with one.
             const std::size_t last = i + run - 1;
             if (std::fabs(values[i] - values[i - 1]) < 0.5 * limit) continue;
             if (std::fabs(values[last + 1] - values[last]) < 0.5 * limit) continue;
-            if (stands_off(time_s, values, i, run, limit))
+            if (may_stand_off(time_s, values, i, run, limit) && stands_off(time_s, values, i, run, limit))
                 std::fill_n(found.begin() + static_cast<std::ptrdiff_t>(i), run, std::uint8_t{1});
         }
     return found;

@@ -10,7 +10,6 @@
 namespace lapwright::track {
 namespace {
 
-constexpr double search_s = 2.0;
 // Laps of a file's own count are further apart than this.
 constexpr double least_mark_apart_s = 10.0;
 
@@ -152,8 +151,8 @@ std::vector<double> crossings(const motion::Path& path, const Gate& gate, double
 std::optional<double> crossing_near(const motion::Path& path, const Gate& gate, double guess_s) {
     const Line line(gate);
     std::optional<double> best;
-    const std::size_t last = path.index_before(guess_s + search_s);
-    for (std::size_t i = path.index_before(guess_s - search_s); i <= last; ++i) {
+    const std::size_t last = path.index_before(guess_s + crossing_search_s);
+    for (std::size_t i = path.index_before(guess_s - crossing_search_s); i <= last; ++i) {
         if (!passes(path, line, i)) continue;
         const double t = root_between(path, line, i);
         if (!best || std::abs(t - guess_s) < std::abs(*best - guess_s)) best = t;

@@ -55,7 +55,8 @@ motion::MotionEstimate session(double waves, const Vec2& error, double sd, unsig
     for (int d = 0; d < 32; ++d) {
         const double east = sd * normal(engine);
         const double north = sd * normal(engine);
-        result.draws.push_back(path_of(time, waves, {error.east + east, error.north + north}, begun_rad));
+        const motion::Path draw = path_of(time, waves, {error.east + east, error.north + north}, begun_rad);
+        result.draws.push_back(motion::departures(draw, result.best));
     }
     return result;
 }
@@ -95,7 +96,7 @@ double spread_between(const std::vector<motion::MotionEstimate>& sessions) {
     double squares = 0.0;
     const Vec2 best = mean_difference(sessions[1].best, sessions[0].best);
     for (std::size_t d = 0; d < sessions[0].draws.size(); ++d) {
-        const Vec2 off = mean_difference(sessions[1].draws[d], sessions[0].draws[d]);
+        const Vec2 off = mean_difference(motion::drawn_path(sessions[1], d), motion::drawn_path(sessions[0], d));
         squares += std::pow(off.east - best.east, 2) + std::pow(off.north - best.north, 2);
     }
     return std::sqrt(0.5 * squares / static_cast<double>(sessions[0].draws.size()));

@@ -98,7 +98,7 @@ TEST(FindLaps, AHoleThroughWhichTheCarIsKnownIsNone) {
             for (std::size_t i = 0; i < draw.size(); ++i)
                 if ((*draw.time_s)[i] > from_s && (*draw.time_s)[i] < from_s + length_s)
                     draw.position_m[i].east += side * sd_m;
-            motion.draws.push_back(std::move(draw));
+            motion.draws.push_back(motion::departures(draw, motion.best));
         }
         return find_laps(motion, gate, {})[1].kind;
     };
@@ -154,7 +154,7 @@ TEST(FindLaps, TheEnsembleGivesTheLapTimesSpread) {
             const double phase = (*draw.time_s)[i] / circle_lap_s;
             draw.position_m[i].north += (k - 9.5) * 0.1 * phase;
         }
-        motion.draws.push_back(draw);
+        motion.draws.push_back(motion::departures(draw, motion.best));
     }
     const auto laps = find_laps(motion, gate, {});
     ASSERT_TRUE(laps[1].time_sd_s);

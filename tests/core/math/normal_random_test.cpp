@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <vector>
 
@@ -53,6 +54,21 @@ TEST(NormalStream, RepeatsForASeedAndDiffersBetweenStreams) {
     for (std::size_t i = 0; i < a.size(); ++i)
         product += a[i] * b[i];
     EXPECT_LT(std::fabs(product / 100000.0), 4.0 / std::sqrt(100000.0));
+}
+
+// Long enough for each to pass through its slow path many times.
+TEST(NormalStreams, AreTheSingleOnesSideBySide) {
+    constexpr std::size_t count = 16;
+    NormalStreams<count> together(5, 40);
+    std::vector<NormalStream> single;
+    for (std::size_t c = 0; c < count; ++c)
+        single.emplace_back(5, 40 + c);
+    for (int i = 0; i < 20000; ++i) {
+        std::array<float, count> z{};
+        together.next(z.data());
+        for (std::size_t c = 0; c < count; ++c)
+            ASSERT_EQ(z.at(c), static_cast<float>(single[c].next())) << i;
+    }
 }
 
 } // namespace

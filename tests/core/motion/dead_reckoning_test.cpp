@@ -102,7 +102,7 @@ TEST(DeadReckoning, DrawsDifferInTheDistanceWithinALap) {
     const auto motion = estimate_motion(recorded(Meaning::speed, Meaning::yaw_rate));
     ASSERT_TRUE(motion.ok());
     double sum = 0.0;
-    for (const Path& draw : motion->draws)
+    for (const Path& draw : drawn_paths(*motion, 20.0, 60.0))
         sum += std::pow(driven_m(draw, 20.0, 60.0) - driven_m(motion->best, 20.0, 60.0), 2);
     const double sd = std::sqrt(sum / static_cast<double>(motion->draws.size()));
     // 0.3 % with 5 s at some 30 m/s over 40 s: 0.003 · 30 · √(2 · 5 · (40 - 5)) m, and a little from the noise.

@@ -3,7 +3,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace lapwright::motion {
 namespace {
@@ -41,6 +43,31 @@ TEST(Path, ClampsTimeToItsEnds) {
     EXPECT_DOUBLE_EQ(path.at(0.0).time_s, 1.0);
     EXPECT_DOUBLE_EQ(path.at(0.0).position_m.east, Quintic{}.value(1.0));
     EXPECT_DOUBLE_EQ(path.at(9.0).time_s, 2.0);
+}
+
+// Bit for bit what was taken for a departure comes back; a stretch is the same path between fewer stamps.
+TEST(Draws, ArePathsAgainOnAnyStretch) {
+    MotionEstimate motion;
+    motion.best = path_of({}, {0.0, 0.5, 1.0, 1.5, 2.0});
+    for (const double off : {0.25, -0.5}) {
+        Path draw = motion.best;
+        for (std::size_t i = 0; i < draw.size(); ++i) {
+            draw.position_m[i].north += off;
+            draw.velocity_mps[i].east -= off;
+            draw.acceleration_mps2[i].north += 2.0 * off;
+        }
+        motion.draws.push_back(departures(draw, motion.best));
+        EXPECT_EQ(drawn_path(motion, motion.draws.size() - 1).velocity_mps[3].east, draw.velocity_mps[3].east);
+    }
+    const Path whole = drawn_path(motion, 1);
+    for (const auto& [from_s, to_s] : {std::pair(0.6, 1.2), std::pair(-3.0, 0.5), std::pair(1.9, 9.0), {0.7, 0.7}}) {
+        const Path part = drawn_paths(motion, from_s, to_s).at(1);
+        EXPECT_LE(part.size(), 3U);
+        for (double t = std::max(0.0, from_s); t <= std::min(2.0, to_s); t += 0.05) {
+            EXPECT_EQ(part.at(t).position_m.north, whole.at(t).position_m.north) << t;
+            EXPECT_EQ(part.at(t).acceleration_mps2.north, whole.at(t).acceleration_mps2.north) << t;
+        }
+    }
 }
 
 TEST(Path, FindsTheStampBeforeAMoment) {

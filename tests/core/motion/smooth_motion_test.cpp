@@ -98,7 +98,7 @@ Errors errors(const MotionEstimate& motion, const Drive& drive) {
 double spread_m(const MotionEstimate& motion, double t) {
     const Vec2 best = motion.best.at(t).position_m;
     double sum = 0.0;
-    for (const Path& draw : motion.draws) {
+    for (const Path& draw : drawn_paths(motion, t, t)) {
         const Vec2 p = draw.at(t).position_m;
         sum += std::pow(p.east - best.east, 2) + std::pow(p.north - best.north, 2);
     }
@@ -281,7 +281,7 @@ TEST(SmoothMotion, IsTheSameForAnyNumberOfThreads) {
     ASSERT_EQ(three.draws.size(), 12U);
     for (std::size_t i = 0; i < one.best.size(); ++i) {
         ASSERT_EQ(one.best.position_m[i].east, three.best.position_m[i].east);
-        ASSERT_EQ(one.draws[11].velocity_mps[i].north, three.draws[11].velocity_mps[i].north);
+        ASSERT_EQ(one.draws[11][i].north_mps, three.draws[11][i].north_mps);
     }
 }
 
@@ -292,16 +292,16 @@ TEST(SmoothMotion, DrawsDoNotDependOnHowManyThereAre) {
     const MotionEstimate few = estimated(recording, options);
     options.draws = 20;
     const MotionEstimate many = estimated(recording, options);
-    EXPECT_EQ(few.draws[4].position_m[1000].east, many.draws[4].position_m[1000].east);
+    EXPECT_EQ(few.draws[4][1000].east_m, many.draws[4][1000].east_m);
     options.seed = 2;
-    EXPECT_NE(estimated(recording, options).draws[4].position_m[1000].east, many.draws[4].position_m[1000].east);
+    EXPECT_NE(estimated(recording, options).draws[4][1000].east_m, many.draws[4][1000].east_m);
 }
 
 // Where a draw lies beside the best path, east, of every draw.
 std::vector<double> deviations(const MotionEstimate& motion, std::size_t at) {
     std::vector<double> result;
-    for (const Path& draw : motion.draws)
-        result.push_back(draw.position_m[at].east - motion.best.position_m[at].east);
+    for (const Draw& draw : motion.draws)
+        result.push_back(static_cast<double>(draw[at].east_m));
     return result;
 }
 

@@ -117,7 +117,7 @@ template <typename Figure>
 std::pair<double, double> with_sd(const MotionEstimate& motion, const Figure& figure) {
     const double best = figure(motion.best);
     double squares = 0.0;
-    for (const Path& draw : motion.draws)
+    for (const Path& draw : drawn_paths(motion, motion.best.start_s(), motion.best.end_s()))
         squares += std::pow(figure(draw) - best, 2);
     return {best, std::sqrt(squares / static_cast<double>(motion.draws.size()))};
 }
