@@ -37,15 +37,15 @@ class NormalBatch {
 };
 
 // Besides what the filter needs a Transition has `template <int columns> Batch<size, columns> noise(NormalBatch&)`:
-// columns drawn from N(0, Q).  Calls keep(k, deviation) for every step from the last to the first; deviation is a
-// Batch<wanted, columns> of truth minus estimate, the first rows of the state.  go_on(k) is asked before every step of
-// the way there and back.
-template <int columns, int wanted, typename Transition, typename Keep, typename GoOn = Always>
-void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transition>& filtered, std::uint64_t seed,
-                     std::uint64_t first_stream, Keep&& keep, const GoOn& go_on = {}) {
+// columns drawn from N(0, Q).  A deviation, truth minus estimate, is the difference of two Batch<wanted, columns> of
+// the first rows of the state: on the way there draws.put(k, error) is called for every step, on the way back
+// draws.take_off(k, correction), so that the room of the result is all that they need.  go_on(k) is asked before every
+// step of the way there and back.
+template <int columns, int wanted, typename Transition, typename Number, typename Draws, typename GoOn = Always>
+void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transition, Number>& filtered,
+                     std::uint64_t seed, std::uint64_t first_stream, Draws&& draws, const GoOn& go_on = {}) {
     constexpr int size = Transition::size;
     NormalBatch<columns> normals(seed, first_stream);
-    std::vector<Batch<wanted, columns>> errors(model.steps.size());
     std::vector<Batch<1, columns>> innovations(model.observations.size());
     Batch<size, columns> e = Batch<size, columns>::Zero();
     for (std::size_t k = 0; k < model.steps.size(); ++k) {
@@ -58,7 +58,7 @@ void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transit
             step.transition.forward(e);
             e += step.transition.template noise<columns>(normals);
         }
-        errors[k] = e.template topRows<wanted>();
+        draws.put(k, Batch<wanted, columns>(e.template topRows<wanted>()));
         for (std::size_t j = step.first_observation; j < model.observations_end(k); ++j) {
             if (filtered.accepted[j] == 0) continue;
             const Observation& seen = model.observations[j];
@@ -81,7 +81,7 @@ void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transit
         }
         const Eigen::Matrix<float, wanted, size, Eigen::RowMajor> covariance =
             filtered.covariance[k].template topRows<wanted>().template cast<float>();
-        keep(k, Batch<wanted, columns>(errors[k] - covariance.lazyProduct(r)));
+        draws.take_off(k, Batch<wanted, columns>(covariance.lazyProduct(r)));
         if (step.prior >= 0)
             r.setZero();
         else

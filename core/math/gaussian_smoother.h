@@ -80,35 +80,37 @@ struct Always {
     [[nodiscard]] bool operator()(std::size_t) const { return true; }
 };
 
-// The filter's memory, one entry a step or an observation.
-template <typename Transition>
+// The filter's memory, one entry a step or an observation.  It is the most of what a smoother needs; what corrections
+// are made of may be kept in single precision.
+template <typename Transition, typename Number = double>
 struct Filtered {
-    using Model = StateSpace<Transition>;
-    std::vector<typename Model::Vector> mean;       // before the step's observations
-    std::vector<typename Model::Matrix> covariance; // likewise
-    std::vector<typename Model::Vector> gain;
+    static constexpr int size = Transition::size;
+    std::vector<Eigen::Matrix<double, size, 1>> mean;                           // before the step's observations
+    std::vector<Eigen::Matrix<Number, size, size, Eigen::RowMajor>> covariance; // likewise
+    std::vector<Eigen::Matrix<Number, size, 1>> gain;
     std::vector<double> innovation;
     std::vector<double> innovation_variance;
     std::vector<std::uint8_t> accepted; // 0: thrown out by the gate, as if it had not been made
 };
 
-template <typename Transition>
+template <typename Transition, typename Number = double>
 class Filter {
   public:
     using Model = StateSpace<Transition>;
+    using Memory = Filtered<Transition, Number>;
 
     // Observations further than `gate` standard deviations from their prediction are thrown out, unless harmless.
     // go_on(k) is asked before every step; where it answers no, what is returned is not to be used.
     template <typename GoOn = Always>
-    [[nodiscard]] static Filtered<Transition> run(const Model& model, double gate, const GoOn& go_on = {}) {
-        Filtered<Transition> result = with_room(model);
+    [[nodiscard]] static Memory run(const Model& model, double gate, const GoOn& go_on = {}) {
+        Memory result = with_room(model);
         Gate keeper{gate, model.patience, {}};
         typename Model::Vector x = Model::Vector::Zero();
         typename Model::Matrix p = Model::Matrix::Zero();
         for (std::size_t k = 0; k < model.steps.size() && go_on(k); ++k) {
             predict(model, k, x, p);
             result.mean[k] = x;
-            result.covariance[k] = p;
+            result.covariance[k] = p.template cast<Number>();
             const std::size_t end = model.observations_end(k);
             for (std::size_t j = model.steps[k].first_observation; j < end; ++j)
                 update(model.observations[j], j, keeper, x, p, result);
@@ -117,8 +119,8 @@ class Filter {
     }
 
   private:
-    static Filtered<Transition> with_room(const Model& model) {
-        Filtered<Transition> result;
+    static Memory with_room(const Model& model) {
+        Memory result;
         result.mean.resize(model.steps.size());
         result.covariance.resize(model.steps.size());
         result.gain.resize(model.observations.size());
@@ -160,7 +162,7 @@ class Filter {
     };
 
     static void update(const Observation& seen, std::size_t j, Gate& gate, typename Model::Vector& x,
-                       typename Model::Matrix& p, Filtered<Transition>& result) {
+                       typename Model::Matrix& p, Memory& result) {
         const typename Model::Vector covariance = seen.of(p).transpose();
         const double variance = seen.of(covariance)(0) + seen.variance;
         const double innovation = seen.value - seen.of(x)(0);
@@ -168,8 +170,9 @@ class Filter {
         result.innovation_variance[j] = variance;
         result.accepted[j] = gate.lets_in(seen, innovation, variance) ? 1 : 0;
         if (result.accepted[j] == 0) return;
-        result.gain[j] = covariance / variance;
-        x.noalias() += result.gain[j] * innovation;
+        const typename Model::Vector gain = covariance / variance;
+        result.gain[j] = gain.template cast<Number>();
+        x.noalias() += gain * innovation;
         // As a square, so that it stays symmetric to the last bit: what is not grows over many steps.
         const typename Model::Vector root = covariance / std::sqrt(variance);
         p.noalias() -= root * root.transpose();
@@ -180,8 +183,8 @@ class Filter {
 // visitor.observation(j, u, d): the smoothing error u and its variance d (ê = R u); for each step, after those of its
 // observations, visitor.step(k, r, n).  With `with_variance` false d is 0 and n is zero.
 // go_on(k) is asked before every step.
-template <bool with_variance, typename Transition, typename Visitor, typename GoOn = Always>
-void walk_back(const StateSpace<Transition>& model, const Filtered<Transition>& filtered, Visitor&& visitor,
+template <bool with_variance, typename Transition, typename Number, typename Visitor, typename GoOn = Always>
+void walk_back(const StateSpace<Transition>& model, const Filtered<Transition, Number>& filtered, Visitor&& visitor,
                const GoOn& go_on = {}) {
     using Model = StateSpace<Transition>;
     typename Model::Vector r = Model::Vector::Zero();
@@ -190,7 +193,7 @@ void walk_back(const StateSpace<Transition>& model, const Filtered<Transition>& 
         for (std::size_t j = model.observations_end(k); j-- > model.steps[k].first_observation;) {
             if (filtered.accepted[j] == 0) continue;
             const Observation& seen = model.observations[j];
-            const typename Model::Vector& gain = filtered.gain[j];
+            const typename Model::Vector gain = filtered.gain[j].template cast<double>();
             const double u = filtered.innovation[j] / filtered.innovation_variance[j] - gain.dot(r);
             double d = 0.0;
             if constexpr (with_variance) {

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <atomic>
 #include <mutex>
+#include <span>
 
 namespace lapwright::motion {
 namespace {
@@ -17,7 +18,7 @@ constexpr std::size_t steps_between_reports = 4096;
 template <int state_size>
 using Model = math::StateSpace<MotionTransition<state_size>>;
 template <int state_size>
-using Pass = math::Filtered<MotionTransition<state_size>>;
+using Pass = math::Filtered<MotionTransition<state_size>, float>;
 
 Path with_room(const std::shared_ptr<const std::vector<double>>& time_s) {
     Path path;
@@ -35,7 +36,7 @@ struct BestPath {
     void observation(std::size_t, double, double) const {}
     template <typename Vector, typename Matrix>
     void step(std::size_t k, const Vector& r, const Matrix&) const {
-        const Vector x = filtered.mean[k] + filtered.covariance[k].lazyProduct(r);
+        const Vector x = filtered.mean[k] + filtered.covariance[k].template cast<double>().lazyProduct(r);
         result.best.position_m[k] = {x[0], x[4]};
         result.best.velocity_mps[k] = {x[1], x[5]};
         result.best.acceleration_mps2[k] = {x[2], x[6]};
@@ -47,10 +48,29 @@ struct BestPath {
     }
 };
 
-Departure departure(const auto& deviation, int column) {
-    return {deviation(0, column), deviation(4, column), deviation(1, column),
-            deviation(5, column), deviation(2, column), deviation(6, column)};
-}
+// A batch of draws of a whole session.
+struct BatchOfDraws {
+    std::span<Draw> draws;
+
+    void put(std::size_t k, const auto& error) const {
+        for (std::size_t d = 0; d < draws.size(); ++d) {
+            const auto c = static_cast<Eigen::Index>(d);
+            draws[d][k] = {error(0, c), error(4, c), error(1, c), error(5, c), error(2, c), error(6, c)};
+        }
+    }
+    void take_off(std::size_t k, const auto& correction) const {
+        for (std::size_t d = 0; d < draws.size(); ++d) {
+            const auto c = static_cast<Eigen::Index>(d);
+            Departure& departure = draws[d][k];
+            departure.east_m -= correction(0, c);
+            departure.north_m -= correction(4, c);
+            departure.east_mps -= correction(1, c);
+            departure.north_mps -= correction(5, c);
+            departure.east_mps2 -= correction(2, c);
+            departure.north_mps2 -= correction(6, c);
+        }
+    }
+};
 
 // Asked at every step, of whichever thread, it passes the question on once in so many.
 class Report {
@@ -83,18 +103,14 @@ bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, 
               Report& report, Ensemble& result) {
     return base::parallel_for(batches_of(options), options.threads, [&](std::size_t b, std::size_t) {
         const std::size_t first = b * batch;
-        const int count = static_cast<int>(std::min<std::size_t>(batch, result.draws.size() - first));
-        for (std::size_t d = first; d < first + static_cast<std::size_t>(count); ++d) {
+        const BatchOfDraws own{
+            std::span(result.draws).subspan(first, std::min<std::size_t>(batch, result.draws.size() - first))};
+        for (Draw& draw : own.draws) {
             if (!report.go_on(0)) return false; // room for a long session takes its time
-            result.draws[d].resize(result.best.size());
+            draw.resize(result.best.size());
         }
-        math::draw_deviations<batch, written_rows>(
-            model, filtered, options.seed, first,
-            [&](std::size_t k, const auto& deviation) {
-                for (int c = 0; c < count; ++c)
-                    result.draws[first + static_cast<std::size_t>(c)][k] = departure(deviation, c);
-            },
-            [&](std::size_t k) { return report.go_on(k); });
+        math::draw_deviations<batch, written_rows>(model, filtered, options.seed, first, own,
+                                                   [&](std::size_t k) { return report.go_on(k); });
         return !report.stopped();
     });
 }
@@ -109,7 +125,7 @@ std::optional<Ensemble> ensemble_of(const Estimation& estimation, const Ensemble
     Report report(progress, 2 * (1 + batches_of(options)) * model.steps.size());
     const auto asked = [&](std::size_t k) { return report.go_on(k); };
     if (!asked(0)) return std::nullopt;
-    const auto filtered = math::Filter<MotionTransition<state_size>>::run(model, options.gate, asked);
+    const auto filtered = math::Filter<MotionTransition<state_size>, float>::run(model, options.gate, asked);
     if (report.stopped()) return std::nullopt;
     Ensemble result;
     std::vector<double> stamps(estimation.nodes.size());

@@ -230,6 +230,16 @@ TEST(GaussianSmoother, KnowsTheScoreOfTheNoiseVariances) {
     EXPECT_NEAR(score.noise_score, (likelihood(1.0, std::exp(h)) - likelihood(1.0, std::exp(-h))) / (2.0 * h), 1e-5);
 }
 
+struct Columns {
+    Eigen::MatrixXd& all;
+    Eigen::Index first;
+    void put(std::size_t k, const Batch<2, 8>& error) const { here(k) = error.cast<double>(); }
+    void take_off(std::size_t k, const Batch<2, 8>& correction) const { here(k) -= correction.cast<double>(); }
+    [[nodiscard]] Eigen::Block<Eigen::MatrixXd, 2, 8> here(std::size_t k) const {
+        return all.block<2, 8>(static_cast<Eigen::Index>(2 * k), first);
+    }
+};
+
 // 4000 draws: a variance is known to 2.2 % (1 sd), so that 10 % is over four of these; likewise correlations to 0.016.
 TEST(GaussianDraws, ScatterLikeThePosterior) {
     const auto model = short_record(20);
@@ -239,10 +249,7 @@ TEST(GaussianDraws, ScatterLikeThePosterior) {
     constexpr int batches = 500;
     Eigen::MatrixXd draws(n, 8 * batches);
     for (int b = 0; b < batches; ++b)
-        draw_deviations<8, 2>(model, filtered, 3, static_cast<std::uint64_t>(8 * b),
-                              [&](std::size_t k, const Batch<2, 8>& deviation) {
-                                  draws.block<2, 8>(static_cast<Eigen::Index>(2 * k), 8 * b) = deviation.cast<double>();
-                              });
+        draw_deviations<8, 2>(model, filtered, 3, static_cast<std::uint64_t>(8 * b), Columns{draws, 8 * b});
     const Eigen::MatrixXd seen = draws * draws.transpose() / static_cast<double>(draws.cols());
     const Eigen::VectorXd sd = dense.covariance.diagonal().cwiseSqrt();
     for (Eigen::Index i = 0; i < n; ++i) {
