@@ -4,17 +4,17 @@
 #include "app/commands/book_text.h"
 #include "app/commands/my_car.h"
 #include "app/commands/output_file.h"
-#include "app/commands/own_book.h"
 #include "app/commands/recipes.h"
 #include "app/commands/sessions.h"
 #include "core/analysis/common_track.h"
 #include "core/analysis/keep_session.h"
 #include "core/analysis/known_track.h"
-#include "core/analysis/run.h"
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
 #include "core/book/tracks.h"
 #include "core/import/text/day.h"
+#include "core/workspace/own_files.h"
+#include "core/workspace/reading.h"
 
 #include <filesystem>
 #include <ostream>
@@ -32,7 +32,7 @@ int refused(const Error& error, std::ostream& err) {
 }
 
 Result<std::string> file_of(const BookArguments& arguments) {
-    return arguments.book_file.empty() ? own_book() : Result<std::string>(arguments.book_file);
+    return arguments.book_file.empty() ? workspace::own_book() : Result<std::string>(arguments.book_file);
 }
 
 bool begins_a_book(BookCommand command) {
@@ -130,17 +130,13 @@ int rename(const BookArguments& arguments, book::Book& book, std::ostream& out, 
 // What is the same for all files of one call.
 struct ToAdd {
     std::optional<track::TrackRecord> record;
-    std::vector<track::TrackRecord> known_tracks; // of the book
     std::vector<import::KeptRecipe> recipes;
     std::optional<car::SetupSheet> setup;
     std::string conditions;
 };
 
-Result<ToAdd> to_add(const BookArguments& arguments, book::Book& book) {
+Result<ToAdd> to_add(const BookArguments& arguments, std::string& notes) {
     ToAdd all;
-    auto known = tracks(book);
-    if (!known) return known.error();
-    all.known_tracks = std::move(known).value();
     if (!arguments.track_file.empty()) {
         auto record = track::read_track_record(arguments.track_file);
         if (!record) return record.error();
@@ -151,7 +147,7 @@ Result<ToAdd> to_add(const BookArguments& arguments, book::Book& book) {
         if (!setup) return setup.error();
         all.setup = std::move(setup).value();
     }
-    auto recipes = recipes_for(arguments.recipe_files, arguments.files);
+    auto recipes = recipes_for(arguments.recipe_files, arguments.files, notes);
     if (!recipes) return recipes.error();
     all.recipes = std::move(recipes).value();
     all.conditions = arguments.conditions;
@@ -184,20 +180,13 @@ analysis::SessionToKeep to_keep(const analysis::Session& session, const ToAdd& a
 }
 
 Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAdd& all, std::ostream& err) {
-    if (auto problem = book::refuse_as_file(book.path(), file)) return *std::move(problem);
-    const auto source = book::source_of_file(file);
-    if (!source) return source.error();
     std::string notes;
     auto beside = all.setup ? Result<car::SetupSheet>(car::SetupSheet{}) : setup_of(file, {}, notes);
     if (!beside) return beside.error();
-    analysis::SessionOptions options;
-    options.import.recipe = import::recipe_for(file, all.recipes);
-    options.setup = all.setup.value_or(*beside);
-    options.track = all.record;
-    options.known_tracks = all.known_tracks;
-    const auto session = analysis::load_session(file, options);
+    const auto session =
+        workspace::read_session(file, {book.path(), all.record, all.recipes, all.setup.value_or(*beside)});
     if (!session) return session.error();
-    auto kept = analysis::keep_session(book, *source, to_keep(**session, all, *beside));
+    auto kept = analysis::keep_session(book, (*session)->source, to_keep(**session, all, *beside));
     if (!kept) return kept.error();
     if (all.record && !(*session)->laps.empty())
         if (const auto problem = keep_line(book, *session, *all.record)) return *problem;
@@ -208,8 +197,10 @@ Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAd
 }
 
 int add(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto all = to_add(arguments, book);
+    std::string notes;
+    const auto all = to_add(arguments, notes);
     if (!all) return refused(all.error(), err);
+    err << notes;
     if (all->record)
         if (const auto problem = put_track(book, *all->record)) return refused(*problem, err);
     std::vector<AddedFile> added;

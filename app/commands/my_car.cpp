@@ -2,9 +2,9 @@
 #include "app/commands/my_car.h"
 
 #include "app/commands/json_parts.h"
-#include "app/commands/own_book.h"
 #include "core/analysis/my_side.h"
 #include "core/book/my_car.h"
+#include "core/workspace/own_files.h"
 
 #include <filesystem>
 #include <ostream>
@@ -26,7 +26,7 @@ Result<Mine> read_mine(const std::string& file) {
 
 // Of the person's own book; nothing where there is none.
 Mine own_mine(std::string& notes) {
-    const auto file = own_book();
+    const auto file = workspace::own_book();
     std::error_code unknown;
     if (!file || !std::filesystem::exists(*file, unknown)) return std::nullopt;
     const auto mine = read_mine(*file);

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/recipes.h"
 
-#include "core/import/formats/preview.h"
 #include "core/import/columns/recipe_file.h"
+#include "core/import/formats/preview.h"
 #include "core/import/formats/recipe_folder.h"
+#include "core/workspace/own_files.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -22,10 +23,8 @@ bool fits_one(const import::KeptRecipe& recipe, const std::vector<std::string>& 
     });
 }
 
-} // namespace
-
-base::Result<std::vector<import::KeptRecipe>> recipes_for(const std::vector<std::string>& recipe_files,
-                                                          const std::vector<std::string>& sessions) {
+base::Result<std::vector<import::KeptRecipe>> named_recipes(const std::vector<std::string>& recipe_files,
+                                                            const std::vector<std::string>& sessions) {
     std::vector<import::KeptRecipe> recipes;
     for (const std::string& file : recipe_files) {
         auto recipe = import::read_recipe_file(file);
@@ -36,6 +35,28 @@ base::Result<std::vector<import::KeptRecipe>> recipes_for(const std::vector<std:
                                {file, {}, {}},
                                "this recipe is for a table with other columns than those of the files that were given",
                                "make one that fits with lapwright recipe FILE"};
+    }
+    return recipes;
+}
+
+} // namespace
+
+base::Result<std::vector<import::KeptRecipe>> recipes_for(const std::vector<std::string>& recipe_files,
+                                                          const std::vector<std::string>& sessions,
+                                                          std::string& notes) {
+    auto named = named_recipes(recipe_files, sessions);
+    if (!named) return named.error();
+    std::vector<import::KeptRecipe> recipes = std::move(named).value();
+    const auto kept = import::RecipeFolder(workspace::own_recipe_folder()).list().recipes;
+    for (const std::string& session : kept.empty() ? std::vector<std::string>() : sessions) {
+        if (import::recipe_for(session, std::span(recipes).first(recipe_files.size()))) continue;
+        const auto fits = [&](const import::KeptRecipe& one) {
+            return import::recipe_for(session, std::span(&one, 1)).has_value();
+        };
+        const auto found = std::ranges::find_if(kept, fits);
+        if (found == kept.end()) continue;
+        recipes.push_back(*found);
+        notes += session + ": its columns are read as the recipe " + found->file + " says, which you kept\n";
     }
     return recipes;
 }

@@ -43,8 +43,10 @@ int refuse(const base::Error& error, std::ostream& err) {
 int run_laps(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto record = track_of(arguments);
     if (!record) return refuse(record.error(), err);
-    const auto recipes = recipes_for(arguments.recipe_files, arguments.files);
+    std::string told;
+    const auto recipes = recipes_for(arguments.recipe_files, arguments.files, told);
     if (!recipes) return refuse(recipes.error(), err);
+    err << told;
     std::vector<SessionPointer> sessions;
     int status = 0;
     // A bad file keeps none of the others out.
@@ -154,10 +156,10 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
 int run_trial(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto record = track_of(arguments);
     if (!record) return refuse(record.error(), err);
-    const auto recipes = recipes_for(arguments.recipe_files, arguments.files);
+    std::string notes;
+    const auto recipes = recipes_for(arguments.recipe_files, arguments.files, notes);
     if (!recipes) return refuse(recipes.error(), err);
     std::vector<analysis::TrialSession> sessions;
-    std::string notes;
     for (std::size_t i = 0; i < arguments.files.size(); ++i) {
         auto setup = setup_of(arguments.files[i], {}, notes);
         if (!setup) return refuse(setup.error(), err);

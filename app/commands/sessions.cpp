@@ -4,7 +4,9 @@
 #include "app/commands/recipes.h"
 #include "core/base/error.h"
 #include "core/base/parallel.h"
+#include "core/book/sessions.h"
 #include "core/car/setup_beside.h"
+#include "core/workspace/reading.h"
 
 #include <array>
 #include <filesystem>
@@ -16,10 +18,14 @@ namespace {
 
 using base::Result;
 
-bool same_file(const Arguments& arguments) {
+// Under one name or two, or a copy: a session is the bytes of its file.
+bool same_session(const std::string& one, const std::string& other) {
     std::error_code not_there; // reading says so
-    return arguments.files[1] == arguments.files[0] ||
-           std::filesystem::equivalent(arguments.files[0], arguments.files[1], not_there);
+    if (one == other || std::filesystem::equivalent(one, other, not_there)) return true;
+    if (std::filesystem::file_size(one, not_there) != std::filesystem::file_size(other, not_there)) return false;
+    const auto source = book::source_of_file(one);
+    const auto other_source = book::source_of_file(other);
+    return source && other_source && source->checksum == other_source->checksum;
 }
 
 car::SetupSheet found_beside(const std::string& session_file, std::string& notes) {
@@ -49,16 +55,12 @@ Result<car::SetupSheet> setup_of(const std::string& session_file, const std::str
 Result<SessionPointer> load(const std::string& file, const car::SetupSheet& setup,
                             const std::vector<import::KeptRecipe>& recipes,
                             const std::optional<track::TrackRecord>& record) {
-    analysis::SessionOptions options;
-    options.track = record;
-    options.setup = setup;
-    options.import.recipe = import::recipe_for(file, recipes);
-    return analysis::load_session(file, options);
+    return workspace::read_session(file, {{}, record, recipes, setup});
 }
 
 Result<PairingWithSetups> pairing_of(const Arguments& arguments) {
     std::string notes;
-    const bool one_session = same_file(arguments);
+    const bool one_session = same_session(arguments.files[0], arguments.files[1]);
     auto setup_a = setup_of(arguments.files[0], arguments.setup_a, notes);
     if (!setup_a) return setup_a.error();
     auto setup_b =
@@ -66,7 +68,7 @@ Result<PairingWithSetups> pairing_of(const Arguments& arguments) {
     if (!setup_b) return setup_b.error();
     const auto record = track_of(arguments);
     if (!record) return record.error();
-    const auto recipes = recipes_for(arguments.recipe_files, arguments.files);
+    const auto recipes = recipes_for(arguments.recipe_files, arguments.files, notes);
     if (!recipes) return recipes.error();
     // Both at once: a machine in the trailer has two cores at least.
     std::array<std::optional<Result<SessionPointer>>, 2> loaded;

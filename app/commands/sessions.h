@@ -7,6 +7,7 @@
 #include "core/analysis/run.h"
 #include "core/car/setup_sheet.h"
 #include "core/import/formats/recipe_folder.h"
+#include "core/workspace/session_key.h"
 
 #include <memory>
 #include <optional>
@@ -15,7 +16,7 @@
 
 namespace lapwright::commands {
 
-using SessionPointer = std::shared_ptr<const analysis::Session>;
+using workspace::SessionPointer;
 
 // The track file that was named; nothing where none was.
 [[nodiscard]] base::Result<std::optional<track::TrackRecord>> track_of(const Arguments& arguments);

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/book/entries.h"
 #include "core/comparison/comparison.h"
 #include "core/comparison/repeatability.h"
 #include "core/findings/headline.h"
@@ -26,6 +27,7 @@ namespace lapwright::analysis {
 // `why_no_laps` says why, `laps` is empty, `gate` means nothing, and `motion` is null where nothing could be estimated.
 struct Session {
     std::shared_ptr<const recording::Recording> recording;
+    book::Source source = {}; // the file that it came from, where someone keeps sessions apart; else empty
     std::shared_ptr<const motion::MotionEstimate> motion;
     std::optional<base::Error> why_no_laps;
     track::Gate gate;        // in the motion's frame

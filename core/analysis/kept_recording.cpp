@@ -3,22 +3,9 @@
 
 #include "core/book/sessions.h"
 
-#include <algorithm>
-#include <filesystem>
-#include <tuple>
 #include <utility>
 
 namespace lapwright::analysis {
-namespace {
-
-bool same_channel(const recording::Channel& one, const recording::Channel& other) {
-    const auto head = [](const recording::Channel& c) {
-        return std::tie(c.name, c.meaning, c.source_unit, c.source_unit_text, c.values);
-    };
-    return head(one) == head(other) && (one.time_s == other.time_s || *one.time_s == *other.time_s);
-}
-
-} // namespace
 
 void take_over(recording::Recording& recording, const book::SessionDetails& details) {
     if (!details.driver.empty()) recording.driver = details.driver;
@@ -35,15 +22,6 @@ base::Result<recording::Recording> kept_recording(book::Book& book, book::Sessio
     recording::Recording recording = std::move(read).value();
     take_over(recording, details.value());
     return recording;
-}
-
-bool same_recording(const recording::Recording& one, const recording::Recording& other) {
-    const auto head = [](const recording::Recording& r) {
-        return std::tie(r.driver, r.car, r.start_unix_s, r.splits_s, r.duration_s);
-    };
-    const auto file = [](const recording::Recording& r) { return std::filesystem::path(r.source_file).filename(); };
-    return head(one) == head(other) && file(one) == file(other) &&
-           std::ranges::equal(one.channels, other.channels, same_channel);
 }
 
 } // namespace lapwright::analysis

@@ -15,7 +15,4 @@ void take_over(recording::Recording& recording, const book::SessionDetails& deta
 // Its samples as they were imported, under the names and the date that the book has now.
 [[nodiscard]] base::Result<recording::Recording> kept_recording(book::Book& book, book::SessionId id);
 
-// Names of driver and car, date, samples and stamps are equal; the file may lie elsewhere.
-[[nodiscard]] bool same_recording(const recording::Recording& one, const recording::Recording& other);
-
 } // namespace lapwright::analysis

@@ -2,9 +2,9 @@
 // Bars of the window: cursor movement and zooming at 60 frames a second in software rendering, which leaves 16.7 ms a
 // frame, with two 20,000-point laps in four panels on a window of 1600×900.  Offscreen; a frame is painted as the
 // screen would have it: the plot's replot and the copy of its buffers onto the widget.
+#include "core/workspace/compared.h"
 #include "tests/bench/offscreen.h"
 #include "tests/ui/fixture/pairing_fixture.h"
-#include "ui/models/compared.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/plots/plot_stack.h"
 
@@ -81,7 +81,7 @@ void move_cursor_on_page(benchmark::State& state) {
     options.points = points;
     pages::ComparePage page;
     page.resize(1600, 860);
-    page.show_pairing(models::compared(fixture::pairing(options)));
+    page.show_pairing(workspace::compared(fixture::pairing(options)));
     page.show();
     QApplication::processEvents();
     int turn = 0;

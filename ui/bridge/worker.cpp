@@ -4,11 +4,9 @@
 #include "core/analysis/explain.h"
 #include "core/analysis/run.h"
 #include "core/book/book.h"
-#include "core/car/setup_beside.h"
 #include "core/causes/what_if.h"
 #include "core/import/formats/recipe_folder.h"
-#include "ui/bridge/book_path.h"
-#include "ui/bridge/book_session.h"
+#include "core/workspace/reading.h"
 
 #include <QElapsedTimer>
 #include <QFile>
@@ -42,18 +40,11 @@ std::vector<causes::Prediction> predictions_of(const causes::CarModel& car, cons
 
 Stages analysis_stages(const std::string& recipe_folder, const std::string& book_file) {
     return {
-        [recipe_folder, book_file](const std::string& path, const std::optional<track::TrackRecord>& track,
-                                   const base::Progress& progress) -> base::Result<SessionPointer> {
-            if (const auto problem = book::refuse_as_file(book_file, path)) return *problem;
-            if (const auto id = session_of_book_path(QFile::decodeName(path.c_str())))
-                return session_from_book(book_file, *id, track, progress);
-            analysis::SessionOptions options;
-            options.track = track;
-            if (!track) options.known_tracks = tracks_of_book(book_file);
-            options.import.recipe = import::recipe_for(path, import::RecipeFolder(recipe_folder).list().recipes);
-            // One that cannot be read is told where setups are shown.
-            if (const auto beside = car::setup_beside(path); beside.ok() && *beside) options.setup = **beside;
-            return analysis::load_session(path, options, progress);
+        [recipe_folder, book_file](const workspace::Origin& origin, const std::optional<track::TrackRecord>& track,
+                                   const base::Progress& progress) {
+            const workspace::ReadingOptions options{
+                book_file, track, import::RecipeFolder(recipe_folder).list().recipes, {}};
+            return workspace::read_session(origin, options, progress);
         },
         [](const Wanted& wanted, const base::Progress& progress) -> base::Result<ComparedPointer> {
             analysis::PairingOptions options;
@@ -62,7 +53,7 @@ Stages analysis_stages(const std::string& recipe_folder, const std::string& book
             options.track = wanted.track;
             const auto pairing = analysis::compare(wanted.a, wanted.b, options, progress);
             if (!pairing.ok()) return pairing.error();
-            return models::compared(pairing.value());
+            return workspace::compared(pairing.value());
         },
         [](const Question& question, const base::Progress& progress) {
             analysis::CausesOptions options;
@@ -114,65 +105,49 @@ Worker::~Worker() {
     predictions_.waitForDone();
 }
 
-void Worker::load(const QStringList& paths, const std::optional<track::TrackRecord>& track) {
-    for (const QString& path : paths) {
-        run(stop_loads_, [this, path, track](const base::Progress& progress) -> std::function<void()> {
-            auto result = stages_.load(QFile::encodeName(path).toStdString(), track, progress);
-            return [this, path, result = std::move(result)] {
-                if (result.ok()) {
-                    Q_EMIT session_ready(path, result.value());
-                } else {
-                    Q_EMIT file_refused(path, result.error());
-                }
+void Worker::load(const std::vector<workspace::Origin>& origins, const std::optional<track::TrackRecord>& track) {
+    for (const workspace::Origin& origin : origins) {
+        run(stop_loads_, [this, origin, track](const base::Progress& progress) -> std::function<void()> {
+            auto result = stages_.load(origin, track, progress);
+            return [this, origin, result = std::move(result)] {
+                if (result)
+                    Q_EMIT session_ready(origin, *result);
+                else
+                    Q_EMIT file_refused(origin, result.error());
             };
         });
     }
 }
 
-void Worker::compare(const Wanted& wanted) {
-    *stop_comparison_ = true;
-    stop_comparison_ = std::make_shared<std::atomic<bool>>(false);
-    run(stop_comparison_, [this, wanted](const base::Progress& progress) -> std::function<void()> {
-        auto result = stages_.compare(wanted, progress);
-        return [this, result = std::move(result)] {
-            if (result.ok()) {
-                Q_EMIT pairing_ready(result.value());
-            } else {
-                Q_EMIT comparison_refused(result.error());
-            }
+template <typename Value, typename Work>
+void Worker::run_newest(Stop& stop, Work work, void (Worker::*ready)(const Value&),
+                        void (Worker::*refused)(const base::Error&), Tell tell) {
+    *stop = true;
+    stop = std::make_shared<std::atomic<bool>>(false);
+    const auto told = [this, work, ready, refused](const base::Progress& progress) -> std::function<void()> {
+        return [this, ready, refused, result = work(progress)] {
+            if (result)
+                Q_EMIT(this->*ready)(*result);
+            else
+                Q_EMIT(this->*refused)(result.error());
         };
-    });
+    };
+    run(stop, told, tell);
+}
+
+void Worker::compare(const Wanted& wanted) {
+    const auto work = [this, wanted](const base::Progress& progress) { return stages_.compare(wanted, progress); };
+    run_newest(stop_comparison_, work, &Worker::pairing_ready, &Worker::comparison_refused);
 }
 
 void Worker::explain(const Question& question) {
-    *stop_explanation_ = true;
-    stop_explanation_ = std::make_shared<std::atomic<bool>>(false);
-    run(stop_explanation_, [this, question](const base::Progress& progress) -> std::function<void()> {
-        auto result = stages_.explain(question, progress);
-        return [this, result = std::move(result)] {
-            if (result.ok()) {
-                Q_EMIT explanation_ready(result.value());
-            } else {
-                Q_EMIT explanation_refused(result.error());
-            }
-        };
-    });
+    const auto work = [this, question](const base::Progress& progress) { return stages_.explain(question, progress); };
+    run_newest(stop_explanation_, work, &Worker::explanation_ready, &Worker::explanation_refused);
 }
 
 void Worker::try_setup(const TrialWanted& wanted) {
-    *stop_trial_ = true;
-    stop_trial_ = std::make_shared<std::atomic<bool>>(false);
-    const auto work = [this, wanted](const base::Progress& progress) -> std::function<void()> {
-        auto result = stages_.trial(wanted, progress);
-        return [this, result = std::move(result)] {
-            if (result.ok()) {
-                Q_EMIT trial_ready(result.value());
-            } else {
-                Q_EMIT trial_refused(result.error());
-            }
-        };
-    };
-    run(stop_trial_, work, &Worker::trial_progressed);
+    const auto work = [this, wanted](const base::Progress& progress) { return stages_.trial(wanted, progress); };
+    run_newest(stop_trial_, work, &Worker::trial_ready, &Worker::trial_refused, &Worker::trial_progressed);
 }
 
 void Worker::cancel_trial() {
@@ -203,11 +178,10 @@ void Worker::preview(const QString& path, const import::Options& options) {
             this,
             [this, number, newest, path, result = std::move(result)] {
                 if (*newest != number) return;
-                if (result.ok()) {
-                    Q_EMIT preview_ready(path, result.value());
-                } else {
+                if (result)
+                    Q_EMIT preview_ready(path, *result);
+                else
                     Q_EMIT preview_refused(path, result.error());
-                }
             },
             Qt::QueuedConnection);
     });

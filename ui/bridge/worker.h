@@ -13,7 +13,8 @@
 #include "core/causes/explanation.h"
 #include "core/import/formats/preview.h"
 #include "core/track/track_record.h"
-#include "ui/models/compared.h"
+#include "core/workspace/compared.h"
+#include "core/workspace/present_pairing.h"
 
 #include <QObject>
 #include <QString>
@@ -27,9 +28,9 @@
 
 namespace lapwright::bridge {
 
-using SessionPointer = std::shared_ptr<const analysis::Session>;
-using models::ComparedPointer;
-using ExplanationPointer = std::shared_ptr<const causes::Explanation>;
+using workspace::ComparedPointer;
+using workspace::ExplanationPointer;
+using workspace::SessionPointer;
 using PreviewPointer = std::shared_ptr<const import::Preview>;
 using TrialPointer = std::shared_ptr<const analysis::TrialReport>;
 using CarPointer = std::shared_ptr<const causes::CarModel>;
@@ -59,7 +60,8 @@ struct TrialWanted {
 // What the worker calls; the window gives it the analysis' own functions, a test may give it slow or failing ones.
 struct Stages {
     // With a track its gate times the laps.
-    std::function<base::Result<SessionPointer>(const std::string& path, const std::optional<track::TrackRecord>& track,
+    std::function<base::Result<SessionPointer>(const workspace::Origin& origin,
+                                               const std::optional<track::TrackRecord>& track,
                                                const base::Progress& progress)>
         load;
     std::function<base::Result<ComparedPointer>(const Wanted& wanted, const base::Progress& progress)> compare;
@@ -71,8 +73,7 @@ struct Stages {
     std::string book_file{};     // empty: the window has no book
 };
 
-// Files are read with the recipe of that folder that was made for their shape, sessions of the book (see book_path.h)
-// out of it.
+// Files are read with the recipe of that folder that was made for their shape.
 [[nodiscard]] Stages analysis_stages(const std::string& recipe_folder = {}, const std::string& book_file = {});
 
 class Worker : public QObject {
@@ -82,7 +83,7 @@ class Worker : public QObject {
     explicit Worker(Stages stages, QObject* parent = nullptr);
     ~Worker() override; // calls everything off and waits for it
 
-    void load(const QStringList& paths, const std::optional<track::TrackRecord>& track = {});
+    void load(const std::vector<workspace::Origin>& origins, const std::optional<track::TrackRecord>& track = {});
     void compare(const Wanted& wanted);
     void explain(const Question& question);
     void try_setup(const TrialWanted& wanted);
@@ -96,11 +97,11 @@ class Worker : public QObject {
     [[nodiscard]] bool busy() const { return running_ > 0; }
 
   Q_SIGNALS:
-    void session_ready(const QString& path, const lapwright::bridge::SessionPointer& session);
-    void file_refused(const QString& path, const lapwright::base::Error& error);
-    void pairing_ready(const lapwright::models::ComparedPointer& compared);
+    void session_ready(const lapwright::workspace::Origin& origin, const lapwright::workspace::SessionPointer& session);
+    void file_refused(const lapwright::workspace::Origin& origin, const lapwright::base::Error& error);
+    void pairing_ready(const lapwright::workspace::ComparedPointer& compared);
     void comparison_refused(const lapwright::base::Error& error);
-    void explanation_ready(const lapwright::bridge::ExplanationPointer& explanation);
+    void explanation_ready(const lapwright::workspace::ExplanationPointer& explanation);
     void explanation_refused(const lapwright::base::Error& error);
     void trial_ready(const lapwright::bridge::TrialPointer& report);
     void trial_refused(const lapwright::base::Error& error);
@@ -116,6 +117,10 @@ class Worker : public QObject {
 
     using Tell = void (Worker::*)(const QString&, double);
 
+    // Calls off what was asked for before it, and tells what comes of it by one of the two signals.
+    template <typename Value, typename Work>
+    void run_newest(Stop& stop, Work work, void (Worker::*ready)(const Value&),
+                    void (Worker::*refused)(const base::Error&), Tell tell = &Worker::progressed);
     void run(Stop stop, std::function<std::function<void()>(const base::Progress&)> work,
              Tell tell = &Worker::progressed);
     [[nodiscard]] base::Progress progress_for(const Stop& stop, Tell tell);

@@ -140,7 +140,7 @@ QTableWidget* TrialDialog::make_sessions(const std::vector<TrialRow>& rows) {
         choice->setAccessibleName(tr("Part of %1").arg(rows[i].title));
         connect(choice, &QComboBox::currentIndexChanged, this, &TrialDialog::follow);
         view->setCellWidget(row, part_column, choice);
-        paths_.push_back(rows[i].path);
+        sessions_.push_back(rows[i].session);
         choices_.push_back(choice);
     }
     view->resizeRowsToContents();
@@ -153,10 +153,10 @@ QTableWidget* TrialDialog::make_effects() {
     return view;
 }
 
-std::vector<std::pair<QString, TrialPart>> TrialDialog::parts() const {
-    std::vector<std::pair<QString, TrialPart>> result;
-    for (std::size_t i = 0; i < paths_.size(); ++i)
-        result.emplace_back(paths_[i], static_cast<TrialPart>(choices_[i]->currentIndex()));
+std::vector<std::pair<workspace::SessionKey, TrialPart>> TrialDialog::parts() const {
+    std::vector<std::pair<workspace::SessionKey, TrialPart>> result;
+    for (std::size_t i = 0; i < sessions_.size(); ++i)
+        result.emplace_back(sessions_[i], static_cast<TrialPart>(choices_[i]->currentIndex()));
     return result;
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/analysis/trial_run.h"
+#include "core/workspace/session_key.h"
 
 #include <QDialog>
 #include <QString>
@@ -23,7 +24,7 @@ enum class TrialPart { left_out, baseline, change };
 
 // One session as it is offered, in the order in which they were driven.
 struct TrialRow {
-    QString path;
+    workspace::SessionKey session;
     QString title;
     QString file;
     QString when; // empty where the file has no clock
@@ -37,7 +38,7 @@ class TrialDialog : public QDialog {
     // Two sessions begin as baseline and change, three as baseline, change, baseline; of more none is chosen.
     explicit TrialDialog(const std::vector<TrialRow>& rows, QWidget* parent = nullptr);
 
-    [[nodiscard]] std::vector<std::pair<QString, TrialPart>> parts() const;
+    [[nodiscard]] std::vector<std::pair<workspace::SessionKey, TrialPart>> parts() const;
     // While the answer is being reckoned.
     void show_progress(const QString& stage, double part_done);
     void show_report(const std::shared_ptr<const analysis::TrialReport>& report);
@@ -64,7 +65,7 @@ class TrialDialog : public QDialog {
     void follow();
     void add_effect(const QString& name, const comparison::TrialEffect& effect, bool whole_lap);
 
-    std::vector<QString> paths_;
+    std::vector<workspace::SessionKey> sessions_;
     std::vector<QComboBox*> choices_;
     QLabel* sentence_;
     QLabel* laps_;

@@ -40,7 +40,7 @@ void SegmentTable::set_units(base::UnitSystem units) {
     Q_EMIT headerDataChanged(Qt::Horizontal, 0, columns - 1);
 }
 
-void SegmentTable::set_notes(std::vector<SegmentNotes> notes) {
+void SegmentTable::set_notes(std::vector<workspace::SegmentNotes> notes) {
     notes_ = std::move(notes);
     if (!segments_.empty()) Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
 }
@@ -126,8 +126,8 @@ QString SegmentTable::note_words(int row) const {
     QString words;
     const auto place = static_cast<std::size_t>(row);
     if (place >= notes_.size()) return words;
-    if (!notes_[place].a.isEmpty()) words += tr("\nNote of A: %1").arg(notes_[place].a);
-    if (!notes_[place].b.isEmpty()) words += tr("\nNote of B: %1").arg(notes_[place].b);
+    if (!notes_[place].a.empty()) words += tr("\nNote of A: %1").arg(text(notes_[place].a));
+    if (!notes_[place].b.empty()) words += tr("\nNote of B: %1").arg(text(notes_[place].b));
     return words;
 }
 

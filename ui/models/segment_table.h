@@ -5,7 +5,7 @@
 
 #include "core/base/display.h"
 #include "core/comparison/comparison.h"
-#include "ui/models/segment_notes.h"
+#include "core/workspace/pairing_notes.h"
 
 #include <QAbstractTableModel>
 #include <vector>
@@ -24,8 +24,8 @@ class SegmentTable : public QAbstractTableModel {
 
     void set_segments(std::vector<comparison::SegmentComparison> segments);
     void set_units(base::UnitSystem units);
-    void set_notes(std::vector<SegmentNotes> notes); // a row each
-    void set_cursor_row(int row);                    // the segment under the cursor, -1: none
+    void set_notes(std::vector<workspace::SegmentNotes> notes); // a row each
+    void set_cursor_row(int row);                               // the segment under the cursor, -1: none
     [[nodiscard]] const std::vector<comparison::SegmentComparison>& segments() const { return segments_; }
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -39,7 +39,7 @@ class SegmentTable : public QAbstractTableModel {
     [[nodiscard]] QString note_words(int row) const; // empty: no note
 
     std::vector<comparison::SegmentComparison> segments_;
-    std::vector<SegmentNotes> notes_;
+    std::vector<workspace::SegmentNotes> notes_;
     double largest_gain_s_ = 0.0;
     base::UnitSystem units_ = base::UnitSystem::metric;
     int cursor_row_ = -1;

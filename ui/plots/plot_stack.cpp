@@ -78,7 +78,6 @@ void PlotStack::set_view(ViewRange view) {
         for (const auto& panel : panels_)
             fit_values(*panel);
     plot_->replot(QCustomPlot::rpQueuedReplot);
-    Q_EMIT view_changed();
 }
 
 void PlotStack::zoom(double factor) {

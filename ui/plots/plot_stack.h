@@ -70,7 +70,6 @@ class PlotStack : public QWidget {
 
   Q_SIGNALS:
     void cursor_moved(double place_m);
-    void view_changed();
     void segment_clicked(int segment);
 
   protected:

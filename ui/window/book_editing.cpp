@@ -8,101 +8,25 @@
 #include "ui/pages/sessions/removed_list.h"
 #include "ui/pages/sessions/rename_form.h"
 #include "ui/pages/sessions/sessions_page.h"
+#include "ui/window/edit.h"
 
-#include <QUndoCommand>
 #include <QUndoStack>
 #include <algorithm>
 #include <optional>
-#include <utility>
 
 namespace lapwright::window {
 namespace {
 
-using bridge::BookKeeper;
+using bridge::BookQueue;
 using models::text;
-
-class RenameEdit : public QUndoCommand {
-  public:
-    RenameEdit(BookKeeper& book, bridge::Renaming renaming, const QString& name)
-        : QUndoCommand(name), book_(book), renaming_(std::move(renaming)) {}
-    void redo() override { book_.rename(renaming_); }
-    void undo() override { book_.undo_rename(renaming_.number); }
-
-  private:
-    BookKeeper& book_;
-    bridge::Renaming renaming_;
-};
-
-class DateEdit : public QUndoCommand {
-  public:
-    DateEdit(BookKeeper& book, const book::SessionSummary& session, std::optional<double> start_unix_s,
-             const QString& name)
-        : QUndoCommand(name), book_(book), id_(session.id), before_unix_s_(session.start_unix_s),
-          after_unix_s_(start_unix_s) {}
-    void redo() override { book_.put_start(id_, after_unix_s_); }
-    void undo() override { book_.put_start(id_, before_unix_s_); }
-
-  private:
-    BookKeeper& book_;
-    book::SessionId id_;
-    std::optional<double> before_unix_s_;
-    std::optional<double> after_unix_s_;
-};
-
-class RemovalEdit : public QUndoCommand {
-  public:
-    RemovalEdit(BookKeeper& book, book::SessionId id, const QString& name) : QUndoCommand(name), book_(book), id_(id) {}
-    void redo() override { book_.remove_session(id_); }
-    void undo() override { book_.restore_session(id_); }
-
-  private:
-    BookKeeper& book_;
-    book::SessionId id_;
-};
-
-class ReturnEdit : public QUndoCommand {
-  public:
-    ReturnEdit(BookKeeper& book, book::SessionId id, const QString& name) : QUndoCommand(name), book_(book), id_(id) {}
-    void redo() override { book_.restore_session(id_); }
-    void undo() override { book_.remove_session(id_); }
-
-  private:
-    BookKeeper& book_;
-    book::SessionId id_;
-};
-
-class PairingRemovalEdit : public QUndoCommand {
-  public:
-    PairingRemovalEdit(BookKeeper& book, int number, book::PairingId id, const QString& name)
-        : QUndoCommand(name), book_(book), number_(number), id_(id) {}
-    void redo() override { book_.take_pairing(number_, id_); }
-    void undo() override { book_.bring_back_pairing(number_); }
-
-  private:
-    BookKeeper& book_;
-    int number_;
-    book::PairingId id_;
-};
-
-class TrackEdit : public QUndoCommand {
-  public:
-    TrackEdit(BookKeeper& book, int number, std::string track, const QString& name)
-        : QUndoCommand(name), book_(book), number_(number), track_(std::move(track)) {}
-    void redo() override { book_.forget_track(number_, track_); }
-    void undo() override { book_.bring_back_track(number_, track_); }
-
-  private:
-    BookKeeper& book_;
-    int number_;
-    std::string track_;
-};
+using Book = BookQueue::Book;
 
 } // namespace
 
-BookEditing::BookEditing(BookKeeper& book, pages::SessionsPage& page, QUndoStack& edits, QObject* parent)
+BookEditing::BookEditing(BookQueue& book, pages::SessionsPage& page, QUndoStack& edits, QObject* parent)
     : QObject(parent), book_(book), page_(page), edits_(edits) {
     pages::BookView& view = page_.book();
-    connect(&book_, &BookKeeper::pairings_found, this,
+    connect(&book_, &BookQueue::pairings_found, this,
             [this](const std::vector<book::PairingSummary>& pairings) { pairings_ = pairings; });
     connect(&view, &pages::BookView::renaming_asked, this, &BookEditing::ask_for_name);
     connect(&view, &pages::BookView::removal_wanted, this, &BookEditing::remove);
@@ -114,20 +38,26 @@ BookEditing::BookEditing(BookKeeper& book, pages::SessionsPage& page, QUndoStack
     });
     connect(&page_.book_panel().pairings(), &pages::PairingsView::removal_wanted, this,
             [this](const book::PairingSummary& one) {
-                edits_.push(
-                    new PairingRemovalEdit(book_, ++number_, one.kept.id,
-                                           tr("removal of the pairing %1 against %2")
-                                               .arg(text(one.a.source.file_name), text(one.b.source.file_name))));
+                const int number = ++number_;
+                const QString name = tr("removal of the pairing %1 against %2")
+                                         .arg(text(one.a.source.file_name), text(one.b.source.file_name));
+                push(
+                    name, &BookQueue::edit,
+                    [number, id = one.kept.id](Book& own) { return own.take_pairing(number, id); },
+                    [number](Book& own) { return own.bring_back_pairing(number); });
             });
 }
 
 void BookEditing::show_removed() {
     auto* list = new pages::RemovedList(&page_);
     list->setAttribute(Qt::WA_DeleteOnClose);
-    connect(&book_, &BookKeeper::removed_found, list, &pages::RemovedList::show_sessions);
-    connect(&book_, &BookKeeper::changed, list, [this] { book_.find_removed(); });
+    connect(&book_, &BookQueue::removed_found, list, &pages::RemovedList::show_sessions);
+    connect(&book_, &BookQueue::changed, list, [this] { book_.find_removed(); });
     connect(list, &pages::RemovedList::restore_wanted, this, [this](const book::RemovedSession& session) {
-        edits_.push(new ReturnEdit(book_, session.id, tr("return of %1").arg(text(session.file_name))));
+        push(
+            tr("return of %1").arg(text(session.file_name)), &BookQueue::edit,
+            [id = session.id](Book& own) { return own.restore_session(id); },
+            [id = session.id](Book& own) { return own.remove_session(id); });
     });
     book_.find_removed();
     list->open();
@@ -138,25 +68,47 @@ void BookEditing::ask_for_name(const book::SessionSummary& session) {
     form->setAttribute(Qt::WA_DeleteOnClose);
     connect(form, &QDialog::accepted, this, [this, form, session] {
         if (form->dates())
-            edits_.push(new DateEdit(book_, session, form->start_unix_s(),
-                                     tr("date of %1").arg(text(session.source.file_name))));
+            date(session, form->start_unix_s());
         else
             rename(*form);
     });
     form->open();
 }
 
+void BookEditing::push(const QString& name, How how, const BookQueue::Work& redo, const BookQueue::Work& undo) {
+    edits_.push(new Edit(
+        name, [&book = book_, how, redo] { (book.*how)(redo); }, [&book = book_, how, undo] { (book.*how)(undo); }));
+}
+
+void BookEditing::date(const book::SessionSummary& session, std::optional<double> start_unix_s) {
+    const auto put = [id = session.id](std::optional<double> start) {
+        return [id, start](Book& own) { return own.put_start(id, start); };
+    };
+    push(tr("date of %1").arg(text(session.source.file_name)), &BookQueue::edit_names, put(start_unix_s),
+         put(session.start_unix_s));
+}
+
 void BookEditing::rename(const pages::RenameForm& form) {
-    edits_.push(new RenameEdit(book_, {++number_, form.table(), form.old_name(), form.new_name(), form.unites()},
-                               tr("new name of %1").arg(text(form.old_name()))));
+    const workspace::Renaming wanted{++number_, form.table(), form.old_name(), form.new_name(), form.unites()};
+    push(
+        tr("new name of %1").arg(text(form.old_name())), &BookQueue::edit_names,
+        [wanted](Book& own) { return own.rename(wanted); },
+        [number = wanted.number](Book& own) { return own.undo_rename(number); });
 }
 
 void BookEditing::remove(const book::SessionSummary& session) {
-    edits_.push(new RemovalEdit(book_, session.id, tr("removal of %1").arg(text(session.source.file_name))));
+    push(
+        tr("removal of %1").arg(text(session.source.file_name)), &BookQueue::edit,
+        [id = session.id](Book& own) { return own.remove_session(id); },
+        [id = session.id](Book& own) { return own.restore_session(id); });
 }
 
 void BookEditing::forget_track(const std::string& name) {
-    edits_.push(new TrackEdit(book_, ++number_, name, tr("forgetting of %1").arg(text(name))));
+    const int number = ++number_;
+    push(
+        tr("forgetting of %1").arg(text(name)), &BookQueue::edit_tracks,
+        [number, name](Book& own) { return own.forget_track(number, name); },
+        [number, name](Book& own) { return own.bring_back_track(number, name); });
 }
 
 } // namespace lapwright::window

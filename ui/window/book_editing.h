@@ -5,7 +5,7 @@
 #pragma once
 
 #include "core/book/pairings.h"
-#include "ui/bridge/book_keeper.h"
+#include "ui/bridge/book_queue.h"
 
 #include <QObject>
 #include <vector>
@@ -24,7 +24,7 @@ class BookEditing : public QObject {
 
   public:
     // All outlive it.
-    BookEditing(bridge::BookKeeper& book, pages::SessionsPage& page, QUndoStack& edits, QObject* parent = nullptr);
+    BookEditing(bridge::BookQueue& book, pages::SessionsPage& page, QUndoStack& edits, QObject* parent = nullptr);
 
     // The book's gate and corners of the track.
     void forget_track(const std::string& name);
@@ -32,11 +32,15 @@ class BookEditing : public QObject {
     void show_removed();
 
   private:
+    using How = void (bridge::BookQueue::*)(bridge::BookQueue::Work);
+
+    void push(const QString& name, How how, const bridge::BookQueue::Work& redo, const bridge::BookQueue::Work& undo);
+    void date(const book::SessionSummary& session, std::optional<double> start_unix_s);
     void ask_for_name(const book::SessionSummary& session);
     void rename(const pages::RenameForm& form);
     void remove(const book::SessionSummary& session);
 
-    bridge::BookKeeper& book_;
+    bridge::BookQueue& book_;
     pages::SessionsPage& page_;
     QUndoStack& edits_;
     std::vector<book::PairingSummary> pairings_;

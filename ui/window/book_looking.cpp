@@ -10,11 +10,11 @@
 
 namespace lapwright::window {
 
-using bridge::BookKeeper;
+using bridge::BookQueue;
 using pages::BookPanel;
 using Part = pages::BookPanel::Part;
 
-BookLooking::BookLooking(BookKeeper& book, pages::SessionsPage& page, QObject* parent)
+BookLooking::BookLooking(BookQueue& book, pages::SessionsPage& page, QObject* parent)
     : QObject(parent), book_(book), page_(page) {
     page_.set_book_usable(book_.usable());
     BookPanel& panel = page_.book_panel();
@@ -25,24 +25,24 @@ BookLooking::BookLooking(BookKeeper& book, pages::SessionsPage& page, QObject* p
     connect(&panel, &BookPanel::part_asked, this, &BookLooking::show_part);
     connect(&panel.sessions(), &pages::BookView::filter_changed, this, &BookLooking::find);
     connect(&panel.sessions(), &pages::BookView::session_asked, this, open);
-    connect(&panel.season(), &pages::SeasonView::season_asked, &book_, &BookKeeper::find_season);
+    connect(&panel.season(), &pages::SeasonView::season_asked, &book_, &BookQueue::find_season);
     connect(&panel.season(), &pages::SeasonView::session_asked, this, open);
     connect(&panel.pairings(), &pages::PairingsView::pairing_asked, this, [this](const book::PairingSummary& pairing) {
         page_.show_book(false);
         Q_EMIT pairing_asked(pairing);
     });
-    connect(&book_, &BookKeeper::found, &panel.sessions(), &pages::BookView::show_sessions);
-    connect(&book_, &BookKeeper::season_found, &panel.season(), &pages::SeasonView::show_season);
-    connect(&book_, &BookKeeper::pairings_found, &panel.pairings(), &pages::PairingsView::show_pairings);
-    connect(&book_, &BookKeeper::names_found, this, [this](const book::Names& names) {
+    connect(&book_, &BookQueue::found, &panel.sessions(), &pages::BookView::show_sessions);
+    connect(&book_, &BookQueue::season_found, &panel.season(), &pages::SeasonView::show_season);
+    connect(&book_, &BookQueue::pairings_found, &panel.pairings(), &pages::PairingsView::show_pairings);
+    connect(&book_, &BookQueue::names_found, this, [this](const book::Names& names) {
         page_.book_panel().sessions().set_names(names);
         page_.book_panel().season().set_names(names);
     });
-    connect(&book_, &BookKeeper::changed, this, [this] {
+    connect(&book_, &BookQueue::changed, this, [this] {
         if (page_.book_panel().isVisible()) look();
     });
-    connect(&book_, &BookKeeper::unusable, this, [this] { page_.set_book_usable(false); });
-    connect(&book_, &BookKeeper::opened_again, this, [this] { page_.set_book_usable(true); });
+    connect(&book_, &BookQueue::unusable, this, [this] { page_.set_book_usable(false); });
+    connect(&book_, &BookQueue::opened_again, this, [this] { page_.set_book_usable(true); });
 }
 
 void BookLooking::show(Part part) {

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/book/entries.h"
-#include "ui/bridge/book_keeper.h"
+#include "ui/bridge/book_queue.h"
 #include "ui/pages/sessions/book_panel.h"
 
 #include <QObject>
@@ -20,7 +20,7 @@ class BookLooking : public QObject {
 
   public:
     // Both outlive it.
-    BookLooking(bridge::BookKeeper& book, pages::SessionsPage& page, QObject* parent = nullptr);
+    BookLooking(bridge::BookQueue& book, pages::SessionsPage& page, QObject* parent = nullptr);
 
     // The page is shown already.  A part that is shown gives way to the sessions: its key leads there and back.
     void show(pages::BookPanel::Part part);
@@ -34,7 +34,7 @@ class BookLooking : public QObject {
     void look();
     void find();
 
-    bridge::BookKeeper& book_;
+    bridge::BookQueue& book_;
     pages::SessionsPage& page_;
 };
 

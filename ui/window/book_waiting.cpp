@@ -10,15 +10,15 @@
 
 namespace lapwright::window {
 
-using bridge::BookKeeper;
+using bridge::BookQueue;
 
-BookWaiting::BookWaiting(BookKeeper& book, QAction& try_again, QWidget& sign, Notices& notices, QObject* parent)
+BookWaiting::BookWaiting(BookQueue& book, QAction& try_again, QWidget& sign, Notices& notices, QObject* parent)
     : QObject(parent), book_(book), try_again_(try_again), sign_(sign), notices_(notices) {
     show(0, {});
-    connect(&try_again_, &QAction::triggered, &book_, &BookKeeper::try_again);
-    connect(&book_, &BookKeeper::waits, this,
+    connect(&try_again_, &QAction::triggered, &book_, &BookQueue::try_again);
+    connect(&book_, &BookQueue::waits, this,
             [this](int edits, const base::Error& reason) { show(edits, models::text(base::one_line(reason))); });
-    connect(&book_, &BookKeeper::caught_up, this, [this] { show(0, {}); });
+    connect(&book_, &BookQueue::caught_up, this, [this] { show(0, {}); });
 }
 
 void BookWaiting::show(int edits, const QString& reason) {

@@ -3,7 +3,7 @@
 // next edit and when the person asks for it, and the window does not close over them unasked.
 #pragma once
 
-#include "ui/bridge/book_keeper.h"
+#include "ui/bridge/book_queue.h"
 
 #include <QObject>
 #include <QString>
@@ -20,7 +20,7 @@ class BookWaiting : public QObject {
 
   public:
     // `try_again` is enabled, and `sign` shown, while something waits.  All outlive it.
-    BookWaiting(bridge::BookKeeper& book, QAction& try_again, QWidget& sign, Notices& notices,
+    BookWaiting(bridge::BookQueue& book, QAction& try_again, QWidget& sign, Notices& notices,
                 QObject* parent = nullptr);
 
     // Tries all of it once more, and asks where that does not help.
@@ -29,7 +29,7 @@ class BookWaiting : public QObject {
   private:
     void show(int edits, const QString& reason);
 
-    bridge::BookKeeper& book_;
+    bridge::BookQueue& book_;
     QAction& try_again_;
     QWidget& sign_;
     Notices& notices_;

@@ -4,8 +4,8 @@
 #include "core/sheet/html_sheet.h"
 #include "ui/models/text.h"
 #include "ui/pages/debrief/debrief_page.h"
+#include "ui/window/kept_notes.h"
 
-#include <QCryptographicHash>
 #include <QDir>
 #include <QFile>
 #include <QFileDialog>
@@ -22,9 +22,8 @@ const QString sheet_folder_key = QStringLiteral("sheet/folder");
 const QString letter_key = QStringLiteral("sheet/us_letter");
 const QString all_segments_key = QStringLiteral("sheet/all_segments");
 
-QString notes_key(const QString& pairing) {
-    const QByteArray digest = QCryptographicHash::hash(pairing.toUtf8(), QCryptographicHash::Sha256).toHex();
-    return QStringLiteral("notes/") + QString::fromLatin1(digest.left(24));
+QString notes_key(const workspace::TwoLaps& laps) {
+    return QStringLiteral("notes/") + settings_name(laps);
 }
 
 QStringList lines_of(const QString& note) {
@@ -49,10 +48,10 @@ Debriefing::Debriefing(pages::DebriefPage& page, QSettings& settings, QObject* p
     });
 }
 
-void Debriefing::set_pairing(const models::ComparedPointer& compared, const QString& name) {
+void Debriefing::set_pairing(const workspace::ComparedPointer& compared, const workspace::TwoLaps& laps) {
     if (compared_) keep_notes();
     compared_ = compared;
-    name_ = name;
+    laps_ = laps;
     explanation_.reset();
     in_book_ = false;
     kept_ = notes_in_settings();
@@ -89,11 +88,11 @@ void Debriefing::keep_notes() {
     if (note == kept_) return;
     kept_ = note;
     if (in_book_) {
-        Q_EMIT notes_edited(name_, note);
+        Q_EMIT notes_edited(laps_, note);
     } else if (lines.isEmpty()) {
-        settings_.remove(notes_key(name_));
+        settings_.remove(notes_key(laps_));
     } else {
-        settings_.setValue(notes_key(name_), lines);
+        settings_.setValue(notes_key(laps_), lines);
     }
 }
 
@@ -102,15 +101,15 @@ void Debriefing::end_typing() {
 }
 
 QString Debriefing::notes_in_settings() const {
-    return settings_.value(notes_key(name_)).toStringList().join(QLatin1Char('\n'));
+    return settings_.value(notes_key(laps_)).toStringList().join(QLatin1Char('\n'));
 }
 
-void Debriefing::take_from_book(const QString& name, const QString& note) {
-    if (name != name_) return;
+void Debriefing::take_from_book(const workspace::TwoLaps& laps, const QString& note) {
+    if (laps != laps_) return;
     const bool typed = page_.notes() != lines_of(kept_);
     in_book_ = true;
     kept_ = note;
-    settings_.remove(notes_key(name));
+    settings_.remove(notes_key(laps));
     if (typed) {
         keep_notes();
         return;
@@ -136,11 +135,11 @@ void Debriefing::compose() {
     page_.show_sheet(composed());
 }
 
-std::optional<base::Error> Debriefing::save(const QString& path) {
+base::Result<void> Debriefing::save(const QString& path) {
     keep_notes();
     compose();
     const auto sheet = composed();
-    if (!sheet) return std::nullopt;
+    if (!sheet) return {};
     const std::string file = QFile::encodeName(path).toStdString();
     const paper::PdfOptions& options = page_.options();
     const bool us_letter = options.paper == paper::PaperSize::us_letter;
@@ -148,7 +147,7 @@ std::optional<base::Error> Debriefing::save(const QString& path) {
                              ? sheet::write_html_sheet(*sheet, file, {us_letter, options.all_segments})
                              : paper::write_pdf(*sheet, file, options);
     page_.say(problem ? text(base::one_line(*problem)) : tr("%1 is written.").arg(QDir::toNativeSeparators(path)));
-    return problem;
+    return problem ? base::Result<void>(*problem) : base::Result<void>();
 }
 
 void Debriefing::ask_and_save(QWidget* parent, Form form) {

@@ -4,7 +4,9 @@
 #pragma once
 
 #include "core/analysis/sheet_material.h"
-#include "ui/models/compared.h"
+#include "core/base/result.h"
+#include "core/workspace/compared.h"
+#include "core/workspace/session_key.h"
 
 #include <QObject>
 #include <QString>
@@ -28,8 +30,7 @@ class Debriefing : public QObject {
     // Page and settings outlive it.
     Debriefing(pages::DebriefPage& page, QSettings& settings, QObject* parent = nullptr);
 
-    // `name`: of the two laps, the same whenever they are compared.
-    void set_pairing(const models::ComparedPointer& compared, const QString& name);
+    void set_pairing(const workspace::ComparedPointer& compared, const workspace::TwoLaps& laps);
     void set_explanation(std::shared_ptr<const causes::Explanation> explanation, const car::SetupSheet& setup_a,
                          const car::SetupSheet& setup_b);
     void set_noted(const QStringList& lines);            // what was noted elsewhere in the window
@@ -38,7 +39,7 @@ class Debriefing : public QObject {
     void end_typing();                               // what is being typed is kept
     [[nodiscard]] QString notes_in_settings() const; // of this pairing
     // The pairing is in the book, with this note: from now on it is kept there.
-    void take_from_book(const QString& name, const QString& note);
+    void take_from_book(const workspace::TwoLaps& laps, const QString& note);
     [[nodiscard]] bool in_book() const { return in_book_; }
     [[nodiscard]] std::optional<sheet::Sheet> composed() const; // what it says now
 
@@ -46,11 +47,11 @@ class Debriefing : public QObject {
 
     // Asks for a file; what became of it stands on the page.
     void ask_and_save(QWidget* parent, Form form);
-    // The form is chosen by the ending: .html and .htm make HTML, any other a PDF.  What is wrong, or nothing.
-    [[nodiscard]] std::optional<base::Error> save(const QString& path);
+    // The form is chosen by the ending: .html and .htm make HTML, any other a PDF.
+    [[nodiscard]] base::Result<void> save(const QString& path);
 
   Q_SIGNALS:
-    void notes_edited(const QString& name, const QString& note); // of a pairing in the book
+    void notes_edited(const lapwright::workspace::TwoLaps& laps, const QString& note); // of a pairing in the book
 
   private:
     void compose();
@@ -58,8 +59,8 @@ class Debriefing : public QObject {
 
     pages::DebriefPage& page_;
     QSettings& settings_;
-    models::ComparedPointer compared_;
-    QString name_;
+    workspace::ComparedPointer compared_;
+    workspace::TwoLaps laps_;
     QString kept_; // the notes as they are kept
     bool in_book_ = false;
     QStringList noted_;

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The explanation of the present pairing: made when a page wants it, made anew when a setup changes.  A setup comes
-// from the book, else from what was entered for that session, else from the file that lies beside it (run.csv:
-// run.setup.json).
+// The explanation of the present pairing: made when a page wants it, made anew when a setup changes.  Setups that were
+// entered for sessions without a book are kept in the settings.
 #pragma once
 
 #include "core/base/display.h"
+#include "core/workspace/setups.h"
 #include "ui/bridge/worker.h"
+#include "ui/models/open_sessions.h"
 
 #include <QObject>
 #include <QString>
 #include <array>
-#include <map>
 #include <optional>
 #include <vector>
 
@@ -28,65 +28,63 @@ class Explaining : public QObject {
     Q_OBJECT
 
   public:
-    // All outlive it.
-    Explaining(bridge::Worker& worker, pages::CausesPage& page, QUndoStack& edits, QSettings& settings,
-               QObject* parent = nullptr);
+    struct Parts {
+        bridge::Worker& worker;
+        pages::CausesPage& page;
+        QUndoStack& edits;
+        QSettings& settings;
+        const models::OpenSessions& sessions;
+        workspace::PresentPairing& pairing;
+    };
 
-    void set_pairing(const models::ComparedPointer& compared, const QString& file_a, const QString& file_b);
-    void want(); // starts the work unless it is done or on its way
-    void called_off();
+    // All outlive it.
+    explicit Explaining(const Parts& parts, QObject* parent = nullptr);
+
+    void follow_pairing(); // another one is the present one
+    void want();           // starts the work unless it is done or on its way
+    void called_off();     // it was on its way
     void edit_setups(base::UnitSystem units, QWidget* parent);
     // As if entered: kept for the session, explained anew, one edit that can be undone.
     void enter_setups(const car::SetupSheet& a, const car::SetupSheet& b);
     // The same for a session that need not be compared.
-    void give_setup(const QString& file, const car::SetupSheet& sheet);
-    // What was entered for sessions, all at once; nothing takes it back.
-    struct Entered {
-        QString file;
-        std::optional<car::SetupSheet> sheet;
-    };
-    void put_setups(const std::vector<Entered>& entered);
+    void give_setup(const workspace::OpenSessions::Entry& session, const car::SetupSheet& sheet);
 
+    void session_opened(const workspace::SessionKey& key); // what the settings keep for it is known from now on
     // The session is in the book, with this setup: from now on its setup is kept there.
-    void take_from_book(const QString& file, const car::SetupSheet& sheet);
-    [[nodiscard]] bool in_book(const QString& file) const { return in_book_.contains(file); }
-    [[nodiscard]] car::SetupSheet known_setup(const QString& file) const { return known_of(file).sheet; }
+    void take_from_book(const workspace::SessionKey& key, const car::SetupSheet& sheet);
+    [[nodiscard]] bool in_book(const workspace::SessionKey& key) const { return setups_.in_book(key); }
+    [[nodiscard]] car::SetupSheet known_setup(const workspace::SessionKey& key) const;
 
-    [[nodiscard]] const bridge::ExplanationPointer& explanation() const { return explanation_; }
+    [[nodiscard]] const bridge::ExplanationPointer& explanation() const { return parts_.pairing.explanation(); }
     [[nodiscard]] const car::SetupSheet& setup_a() const { return known_[0].sheet; }
     [[nodiscard]] const car::SetupSheet& setup_b() const { return known_[1].sheet; }
 
   Q_SIGNALS:
-    void changed();                          // explanation or setups
-    void setup_changed(const QString& file); // what is known of it was entered or given
-    void setup_entered(const QString& file, const lapwright::car::SetupSheet& sheet); // of a session in the book
-
-    void car_known(const QString& file, const lapwright::car::CarFigures& figures); // fitted to the session's laps
+    void changed(); // explanation or setups
+    // What is known of it was entered or given.
+    void setup_changed(const lapwright::workspace::SessionKey& key);
+    // Of a session in the book.
+    void setup_entered(const lapwright::workspace::SessionKey& key, const lapwright::car::SetupSheet& sheet);
+    // Fitted to the session's laps.
+    void car_known(const lapwright::workspace::SessionKey& key, const lapwright::car::CarFigures& figures);
 
   private:
-    struct Known {
-        car::SetupSheet sheet;
-        QString words; // where it comes from
+    struct Entered {
+        workspace::SessionKey key;
+        std::optional<car::SetupSheet> before;
+        std::optional<car::SetupSheet> after;
     };
 
-    [[nodiscard]] Known known_of(const QString& file) const;
-    [[nodiscard]] std::optional<car::SetupSheet> entered_for(const QString& file) const;
-    void keep(const Entered& entered);
+    [[nodiscard]] std::array<workspace::SessionKey, 2> sides() const;
+    void push(const QString& name, const std::vector<Entered>& entered);
+    void enter(const workspace::SessionKey& key, const std::optional<car::SetupSheet>& sheet);
     void follow_setups();
-    void forget_explanation();
-    void tell_setups();
+    void look_setups_up();
+    void begin_anew();
 
-    bridge::Worker& worker_;
-    pages::CausesPage& page_;
-    QUndoStack& edits_;
-    QSettings& settings_;
-    models::ComparedPointer compared_;
-    std::array<QString, 2> files_;
-    std::array<Known, 2> known_;
-    std::map<QString, car::SetupSheet> in_book_;
-    std::map<QString, car::SetupSheet> given_; // in this run, of sessions that are not in the book yet
-    bridge::ExplanationPointer explanation_;
-    bool on_its_way_ = false;
+    Parts parts_;
+    workspace::Setups setups_;
+    std::array<workspace::KnownSetup, 2> known_; // of the pairing's sides
 };
 
 } // namespace lapwright::window

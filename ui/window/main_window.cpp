@@ -5,7 +5,8 @@
 #include "core/analysis/short_text.h"
 #include "core/base/error.h"
 #include "core/base/number_text.h"
-#include "ui/bridge/book_keeper.h"
+#include "ui/bridge/book_queue.h"
+#include "ui/models/file_name.h"
 #include "ui/models/text.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/causes/causes_view.h"
@@ -45,8 +46,8 @@
 namespace lapwright::window {
 namespace {
 
-using models::Side;
 using models::text;
+using workspace::Side;
 
 QStringList local_files(const QMimeData& data) {
     QStringList files;
@@ -72,11 +73,6 @@ QString lap_of(const analysis::Side& side) {
     return MainWindow::tr("%1 lap %2").arg(text(name), text(base::integer_text(side.lap.number)));
 }
 
-// The same whenever these two laps are compared.
-QString name_of(const models::LapPick& pick) {
-    return pick.path + QLatin1Char('#') + QString::number(pick.lap);
-}
-
 QString absolute_name(const std::string& book_file) {
     return book_file.empty() ? QString() : QFileInfo(QFile::decodeName(book_file.c_str())).absoluteFilePath();
 }
@@ -86,8 +82,8 @@ QString absolute_name(const std::string& book_file) {
 MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* parent)
     : QMainWindow(parent), settings_(settings), book_file_(absolute_name(stages.book_file)),
       preferences_(load_preferences(settings)), desktop_(QApplication::palette()),
-      shelf_(new models::SessionShelf(this)), notes_(new models::NoteShelf(this)), edits_(new QUndoStack(this)),
-      worker_(new bridge::Worker(stages, this)), book_(new bridge::BookKeeper(stages.book_file, this)),
+      sessions_(new models::OpenSessions(this)), notes_(new models::Notes(this)), edits_(new QUndoStack(this)),
+      worker_(new bridge::Worker(stages, this)), book_(new bridge::BookQueue(stages.book_file, this)),
       importing_(new Importing(*worker_, stages.recipe_folder, this)) {
     setWindowTitle(QStringLiteral("Lapwright"));
     setAcceptDrops(true);
@@ -122,11 +118,12 @@ MainWindow::~MainWindow() {
 void MainWindow::start(const QStringList& files) {
     QStringList paths = absolute(files);
     const bool own_track = take_track(paths);
-    if (!paths.isEmpty()) {
+    if (const auto origins = models::origins_of(paths); !origins.empty()) {
         Plan plan;
-        plan.sides = paths.mid(0, 2);
+        for (std::size_t side = 0; side < std::min<std::size_t>(origins.size(), 2); ++side)
+            plan.laps[side] = {origins[side], {}};
         plan.compare = paths.size() >= 2;
-        load(paths, std::move(plan));
+        load(origins, plan);
         return;
     }
     // Another book, a friend's perhaps, is not to get the sessions of this one unasked.
@@ -143,7 +140,7 @@ void MainWindow::open(const QStringList& files) {
     const bool reload = take_track(paths);
     if (!paths.isEmpty()) {
         show_page(sessions_page_);
-        load(paths, {});
+        load(models::origins_of(paths), {});
     }
     if (reload) reload_all();
 }
@@ -155,12 +152,12 @@ bool MainWindow::take_track(QStringList& files) {
     bool changed = false;
     for (const QString& file : all)
         if (is_json(file) && !take_setup(file, files)) changed = use_track(file) || changed;
-    if (files.isEmpty() && plan_.awaited.isEmpty()) give_setups();
+    if (files.isEmpty() && !pairing_.reading()) give_setups();
     return changed;
 }
 
 bool MainWindow::use_track(const QString& path) {
-    const auto record = track::read_track_record(QFile::encodeName(path).toStdString());
+    const auto record = track::read_track_record(models::file_name(path));
     if (!record.ok()) {
         notices_->add(text(base::one_line(record.error())));
         return false;
@@ -187,83 +184,93 @@ void MainWindow::forget_track() {
 
 std::string MainWindow::known_track() const {
     if (track_) return track_->name;
-    for (const auto& entry : shelf_->entries())
+    for (const auto& entry : sessions_->now().entries())
         if (entry.session->known_track) return entry.session->known_track->name;
     return {};
 }
 
-void MainWindow::load(const QStringList& files, Plan plan) {
-    QStringList once = files;
-    once.removeDuplicates();
-    plan.awaited = plan_.awaited + once; // files of an earlier call may still be on their way
-    plan_ = std::move(plan);
-    shelf_->expect(once);
-    worker_->load(once, track_);
+void MainWindow::load(const std::vector<workspace::Origin>& origins, const Plan& plan) {
+    pairing_.read(origins, plan);
+    sessions_->edit([&](workspace::OpenSessions& open) { open.expect(origins); });
+    worker_->load(origins, track_);
 }
 
-void MainWindow::file_done(const QString& path) {
-    plan_.awaited.removeOne(path);
+void MainWindow::session_read(const workspace::Origin& origin, const workspace::SessionPointer& session) {
+    const workspace::SessionKey key = workspace::key_of(*session);
+    const auto* file = std::get_if<std::string>(&origin);
+    sessions_->edit([&](workspace::OpenSessions& open) { open.add(origin, session); });
+    explaining_->session_opened(key);
+    keeping_->session_opened(origin, session, track_);
+    name_by_setup(key);
+    if (file) {
+        notices_->withdraw(models::path(*file));
+        importing_->note_session(models::path(*file), *session);
+    }
+    came(origin);
+}
+
+void MainWindow::came(const workspace::Origin& origin) {
+    pairing_.came(origin);
     go_on_with_plan();
 }
 
 // Files that ask are answered for before their laps are compared.
 void MainWindow::go_on_with_plan() {
-    if (!plan_.awaited.isEmpty()) return;
+    if (pairing_.reading()) return;
     give_setups();
     if (!importing_->ask_next()) fulfil_plan();
 }
 
 // Its columns mean something else now; a comparison that shows it is made anew when it is looked at.
 void MainWindow::read_again(const QString& path) {
-    const auto shows = [&](const std::optional<models::LapPick>& pick) { return pick && pick->path == path; };
-    if (shows(compared_.first) || shows(compared_.second)) compared_ = {};
-    plan_.awaited << path;
-    keeping_->expect_anew(path);
-    shelf_->expect({path});
-    worker_->load({path}, track_);
+    const workspace::Origin origin = models::file_name(path);
+    if (const auto* open = sessions_->now().find(origin)) pairing_.outdate(open->key);
+    pairing_.await(origin);
+    keeping_->expect_anew(origin);
+    sessions_->edit([&](workspace::OpenSessions& open) { open.expect({origin}); });
+    worker_->load({origin}, track_);
 }
 
 void MainWindow::fulfil_plan() {
-    const Plan plan = std::exchange(plan_, {});
-    if (plan.sides.size() > 0) shelf_->pick_fastest(Side::a, plan.sides[0]);
-    if (plan.sides.size() > 1 && plan.sides[1] != plan.sides[0]) shelf_->pick_fastest(Side::b, plan.sides[1]);
-    if (plan.picks.first) shelf_->pick(Side::a, *plan.picks.first);
-    if (plan.picks.second) shelf_->pick(Side::b, *plan.picks.second);
-    shelf_->pick_defaults();
-    if (plan.compare) compare();
+    bool compares = false;
+    sessions_->edit([&](workspace::OpenSessions& open) { compares = pairing_.fulfil(open); });
+    if (compares) compare();
 }
 
 void MainWindow::compare() {
-    if (!shelf_->complete()) return;
-    const models::LapPick a = *shelf_->picked(Side::a);
-    const models::LapPick b = *shelf_->picked(Side::b);
-    wanted_ = {a, b};
-    const auto number = [](const models::LapPick& pick) {
+    if (!picks().complete()) return;
+    const workspace::Picks wanted = picks();
+    pairing_.compare(wanted);
+    const auto number = [](const workspace::LapPick& pick) {
         return pick.fastest ? std::nullopt : std::optional(pick.lap);
     };
-    worker_->compare({shelf_->session(a.path), shelf_->session(b.path), number(a), number(b), track_});
+    const workspace::OpenSessions& open = sessions_->now();
+    worker_->compare({open.session(wanted.a->session), open.session(wanted.b->session), number(*wanted.a),
+                      number(*wanted.b), track_});
 }
 
-void MainWindow::show_compared(const models::ComparedPointer& compared, const Picks& picks) {
-    compared_ = picks;
-    preferences_.last_a = compared_.first;
-    preferences_.last_b = compared_.second;
+void MainWindow::take_compared(const workspace::ComparedPointer& compared) {
+    sessions_->edit([&](workspace::OpenSessions& open) { pairing_.take(compared, open); });
+    preferences_.last_a = wanted_again(pairing_.shown().a);
+    preferences_.last_b = wanted_again(pairing_.shown().b);
     preferences_.book = book_file_;
     compare_page_->show_pairing(compared);
     fill_channels_menu();
     setWindowTitle(tr("%1 against %2").arg(lap_of(compared->pairing->a), lap_of(compared->pairing->b)));
-    noting_->set_pairing(compared, compared_.first->path, compared_.second->path);
-    explaining_->set_pairing(compared, compared_.first->path, compared_.second->path);
-    const QString name = name_of(*compared_.first) + QLatin1Char('\n') + name_of(*compared_.second);
-    debriefing_->set_pairing(compared, name);
+    noting_->follow_pairing();
+    explaining_->follow_pairing();
+    debriefing_->set_pairing(compared, pairing_.laps());
     my_car_->set_pairing(compared);
-    keeping_->set_pairing(compared, *compared_.first, *compared_.second, name, track_);
+    keeping_->set_pairing(pairing_, track_);
     show_page(page_wanted_ != nullptr ? page_wanted_ : compare_page_);
     save();
 }
 
-MainWindow::Picks MainWindow::picks() const {
-    return {shelf_->picked(Side::a), shelf_->picked(Side::b)};
+std::optional<workspace::PresentPairing::WantedLap>
+MainWindow::wanted_again(const std::optional<workspace::LapPick>& pick) const {
+    const auto* open = pick ? sessions_->now().find(pick->session) : nullptr;
+    if (!open) return std::nullopt;
+    return workspace::PresentPairing::WantedLap{open->origin(), pick->lap};
 }
 
 bool MainWindow::on_compare_page() const {
@@ -274,13 +281,13 @@ bool MainWindow::on_compare_page() const {
 void MainWindow::show_page(QWidget* page) {
     page_wanted_ = nullptr;
     if (page != sessions_page_) {
-        if (shelf_->complete() && picks() != compared_) {
+        if (picks().complete() && !pairing_.shows(picks())) {
             page_wanted_ = page;
             compare();
             follow_page();
             return;
         }
-        if (!compare_page_->compared()) {
+        if (!pairing_.compared()) {
             follow_page();
             return;
         }
@@ -295,7 +302,7 @@ void MainWindow::show_page(QWidget* page) {
 void MainWindow::follow_edit() {
     QWidget* page = stack_->currentWidget();
     if (page == sessions_page_) return;
-    if (picks() != compared_)
+    if (!pairing_.shows(picks()))
         show_page(page);
     else if (page == causes_page_ || page == debrief_page_)
         explaining_->want();
@@ -304,7 +311,7 @@ void MainWindow::follow_edit() {
 void MainWindow::follow_page() {
     const QWidget* page = stack_->currentWidget();
     const bool comparing = on_compare_page();
-    const bool any = shelf_->complete() || compare_page_->compared() != nullptr;
+    const bool any = picks().complete() || pairing_.compared();
     actions_->show_sessions->setChecked(page == sessions_page_);
     for (const auto& [action, shown] : {std::pair<QAction*, QWidget*>(actions_->show_compare, compare_page_),
                                         std::pair<QAction*, QWidget*>(actions_->show_causes, causes_page_),
@@ -317,11 +324,11 @@ void MainWindow::follow_page() {
     for (QAction* action : actions_->of_sessions_page())
         action->setEnabled(page == sessions_page_);
     actions_->forget_track->setEnabled(track_ || !known_track().empty());
-    actions_->trial->setEnabled(shelf_->entries().size() > 1);
-    actions_->compare->setEnabled(page == sessions_page_ && shelf_->complete());
-    actions_->setup->setEnabled(compare_page_->compared() != nullptr);
+    actions_->trial->setEnabled(sessions_->now().entries().size() > 1);
+    actions_->compare->setEnabled(page == sessions_page_ && picks().complete());
+    actions_->setup->setEnabled(pairing_.compared() != nullptr);
     for (QAction* action : {actions_->save_sheet, actions_->save_html})
-        action->setEnabled(compare_page_->compared() != nullptr);
+        action->setEnabled(pairing_.compared() != nullptr);
     for (QAction* action : {actions_->save_table, actions_->save_picture})
         action->setEnabled(comparing || page == causes_page_);
     actions_->channels_menu->setEnabled(comparing);

@@ -3,18 +3,20 @@
 #pragma once
 
 #include "core/book/pairings.h"
-#include "core/car/names.h"
+#include "core/workspace/present_pairing.h"
+#include "core/workspace/setups.h"
 #include "ui/bridge/worker.h"
 #include "ui/models/notes.h"
-#include "ui/models/session_shelf.h"
+#include "ui/models/open_sessions.h"
 #include "ui/theme/palette.h"
 #include "ui/window/preferences.h"
 
 #include <QMainWindow>
+#include <array>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 class QLabel;
@@ -25,8 +27,7 @@ class QToolButton;
 class QUndoStack;
 
 namespace lapwright::bridge {
-class BookKeeper;
-struct KeptSession;
+class BookQueue;
 } // namespace lapwright::bridge
 
 namespace lapwright::pages {
@@ -65,11 +66,12 @@ class MainWindow : public QMainWindow {
     void start(const QStringList& files);
     void open(const QStringList& files);
 
-    [[nodiscard]] models::NoteShelf& notes() { return *notes_; }
-    [[nodiscard]] bridge::BookKeeper& book() { return *book_; }
+    [[nodiscard]] models::Notes& notes() { return *notes_; }
+    [[nodiscard]] bridge::BookQueue& book() { return *book_; }
     [[nodiscard]] Noting& noting() { return *noting_; }
     [[nodiscard]] QUndoStack& edits() { return *edits_; }
-    [[nodiscard]] models::SessionShelf& shelf() { return *shelf_; }
+    [[nodiscard]] models::OpenSessions& sessions() { return *sessions_; }
+    [[nodiscard]] const workspace::PresentPairing& pairing() const { return pairing_; }
     [[nodiscard]] pages::ComparePage& compare_page() { return *compare_page_; }
     [[nodiscard]] pages::CausesPage& causes_page() { return *causes_page_; }
     [[nodiscard]] pages::DebriefPage& debrief_page() { return *debrief_page_; }
@@ -89,21 +91,8 @@ class MainWindow : public QMainWindow {
     void closeEvent(QCloseEvent* event) override;
 
   private:
-    using Picks = std::pair<std::optional<models::LapPick>, std::optional<models::LapPick>>;
-
-    // What is to be done when the files that are being read have come.
-    struct Plan {
-        QStringList awaited;
-        Picks picks;       // these laps, where they exist
-        QStringList sides; // else the fastest of these files: A, B
-        bool compare = false;
-    };
-
-    struct GivenSetup {
-        QString path;
-        car::SetupSheet sheet;
-        QStringList together; // session files that came with it
-    };
+    using Plan = workspace::PresentPairing::Plan;
+    using WantedLaps = std::array<std::optional<workspace::PresentPairing::WantedLap>, 2>;
 
     QWidget* make_strip();
     void make_pages();
@@ -116,30 +105,29 @@ class MainWindow : public QMainWindow {
     void connect_editing();
     void connect_book();
     void open_pairing(const book::PairingSummary& pairing);
-    void reopen(const Picks& picks);
-    [[nodiscard]] QString path_of(const book::SessionSummary& session) const;
-    void make_one(const QString& path, const bridge::KeptSession& kept);
-    void rename_open(const QString& path, const book::SessionDetails& details);
+    void reopen(const WantedLaps& laps);
+    // Where it is open, or else the book.
+    [[nodiscard]] workspace::Origin origin_of(const book::SessionSummary& session) const;
+    void rename_open(const workspace::SessionKey& key, const book::SessionDetails& details);
     void connect_book_care();
-    void load(const QStringList& files, Plan plan);
+    void load(const std::vector<workspace::Origin>& origins, const Plan& plan);
     // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
     bool take_track(QStringList& files);
     bool use_track(const QString& path);
     // Whether it was a setup sheet, which then waits for its session; `together`: session files that came with it.
     bool take_setup(const QString& path, const QStringList& together);
-    void give_setups(); // the waiting ones to their sessions
-    [[nodiscard]] QString owner_of(const GivenSetup& given) const;
-    void name_by_setup(const QString& path); // driver and car of the session
+    void give_setups();                                   // the waiting ones to their sessions
+    void name_by_setup(const workspace::SessionKey& key); // driver and car of the session
     void forget_track();
     [[nodiscard]] std::string known_track() const; // of the track file, else what the book knew of an open session
     void reload_all();
-    void file_done(const QString& path);
+    void session_read(const workspace::Origin& origin, const workspace::SessionPointer& session);
+    void came(const workspace::Origin& origin);
     void go_on_with_plan();
     void read_again(const QString& path);
     void fulfil_plan();
     void compare();
-    void take_compared(const models::ComparedPointer& compared);
-    void show_compared(const models::ComparedPointer& compared, const Picks& picks);
+    void take_compared(const workspace::ComparedPointer& compared);
     void follow_edit(); // on a page of the pairing: what it shows is made anew
     void show_page(QWidget* page);
     void follow_page();
@@ -149,17 +137,22 @@ class MainWindow : public QMainWindow {
     void ask_for_files();
     void find();
     void save();
-    [[nodiscard]] Picks picks() const;
+    void edit_picks(const QString& name, const std::function<void(workspace::OpenSessions&)>& change);
+    [[nodiscard]] const workspace::Picks& picks() const { return sessions_->now().picks(); }
+    // Where a picked lap would be read again.
+    [[nodiscard]] std::optional<workspace::PresentPairing::WantedLap>
+    wanted_again(const std::optional<workspace::LapPick>& pick) const;
 
     QSettings& settings_;
     QString book_file_; // empty: no book
     Preferences preferences_;
     QPalette desktop_;
-    models::SessionShelf* shelf_;
-    models::NoteShelf* notes_;
+    workspace::PresentPairing pairing_;
+    models::OpenSessions* sessions_;
+    models::Notes* notes_;
     QUndoStack* edits_;
     bridge::Worker* worker_;
-    bridge::BookKeeper* book_;
+    bridge::BookQueue* book_;
     Importing* importing_;
     std::unique_ptr<Actions> actions_;
     QStackedWidget* stack_;
@@ -187,10 +180,7 @@ class MainWindow : public QMainWindow {
     QToolButton* damage_sign_;
     QToolButton* units_button_;
     std::optional<track::TrackRecord> track_;
-    Plan plan_;
-    std::vector<GivenSetup> setups_; // until the files that are being read have come
-    Picks compared_;                 // the laps that the compare page shows
-    Picks wanted_;                   // the laps that are being compared
+    std::vector<workspace::GivenSetup> setups_; // until the files that are being read have come
 };
 
 } // namespace lapwright::window

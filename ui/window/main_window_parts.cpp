@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the window is put together: strip, pages, and what each action and each answer of the worker does.
-#include "ui/bridge/book_path.h"
 #include "ui/dialogs/about.h"
 #include "ui/dialogs/finder.h"
 #include "ui/dialogs/keys_help.h"
 #include "ui/models/channels.h"
+#include "ui/models/file_name.h"
 #include "ui/models/text.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/compare/compare_page.h"
@@ -18,6 +18,7 @@
 #include "ui/window/book_looking.h"
 #include "ui/window/book_waiting.h"
 #include "ui/window/debriefing.h"
+#include "ui/window/edit.h"
 #include "ui/window/explaining.h"
 #include "ui/window/exporting.h"
 #include "ui/window/importing.h"
@@ -26,7 +27,6 @@
 #include "ui/window/my_car.h"
 #include "ui/window/notices.h"
 #include "ui/window/noting.h"
-#include "ui/window/pick_edit.h"
 #include "ui/window/trying.h"
 
 #include <QFileInfo>
@@ -122,17 +122,17 @@ void MainWindow::make_pages() {
     notice_row->setContentsMargins(12, 6, 12, 0);
     notice_row->addWidget(notices_);
     stack_ = new QStackedWidget(centre);
-    sessions_page_ = new pages::SessionsPage(shelf_, notes_, stack_);
+    sessions_page_ = new pages::SessionsPage(sessions_, notes_, stack_);
     compare_page_ = new pages::ComparePage(stack_);
     stack_->addWidget(sessions_page_);
     causes_page_ = new pages::CausesPage(stack_);
     debrief_page_ = new pages::DebriefPage(stack_);
-    explaining_ = new Explaining(*worker_, *causes_page_, *edits_, settings_, this);
+    explaining_ = new Explaining({*worker_, *causes_page_, *edits_, settings_, *sessions_, pairing_}, this);
     debriefing_ = new Debriefing(*debrief_page_, settings_, this);
     exporting_ = new Exporting(*compare_page_, *causes_page_, settings_, this);
     my_car_ = new MyCar(*book_, *causes_page_, *debriefing_, *edits_, this);
-    trying_ = new Trying(*worker_, *shelf_, *explaining_, this);
-    noting_ = new Noting(*notes_, *sessions_page_, *compare_page_, *edits_, this);
+    trying_ = new Trying(*worker_, *sessions_, *explaining_, this);
+    noting_ = new Noting({*notes_, *sessions_page_, *compare_page_, *edits_, pairing_}, this);
     keeping_ = new Keeping(*book_, {*notes_, *explaining_, *debriefing_, *notices_, settings_}, this);
     book_waiting_ = new BookWaiting(*book_, *actions_->write_waiting, *waiting_sign_, *notices_, this);
     book_care_ = new BookCare(book_file_.isEmpty() ? std::string() : QFile::encodeName(book_file_).toStdString(),
@@ -147,27 +147,21 @@ void MainWindow::make_pages() {
     setCentralWidget(centre);
     connect(sessions_page_, &pages::SessionsPage::open_asked, this, &MainWindow::ask_for_files);
     connect(sessions_page_, &pages::SessionsPage::compare_asked, this, [this] { show_page(compare_page_); });
-    connect(shelf_, &models::SessionShelf::picks_changed, this, &MainWindow::follow_page);
-    connect(shelf_, &models::SessionShelf::sessions_changed, this, &MainWindow::follow_page);
+    connect(sessions_, &models::OpenSessions::picks_changed, this, &MainWindow::follow_page);
+    connect(sessions_, &models::OpenSessions::sessions_changed, this, &MainWindow::follow_page);
 }
 
 void MainWindow::connect_worker() {
     using bridge::Worker;
-    connect(worker_, &Worker::session_ready, this, [this](const QString& path, const bridge::SessionPointer& session) {
-        keeping_->session_opened(path, session, track_);
-        shelf_->add(path, session);
-        name_by_setup(path);
-        notices_->withdraw(path);
-        if (!bridge::session_of_book_path(path)) importing_->note_session(path, *session);
-        file_done(path);
-    });
-    connect(worker_, &Worker::file_refused, this, [this](const QString& path, const base::Error& error) {
+    connect(worker_, &Worker::session_ready, this, &MainWindow::session_read);
+    connect(worker_, &Worker::file_refused, this, [this](const workspace::Origin& origin, const base::Error& error) {
         notices_->add(text(base::one_line(error)));
-        importing_->note_refusal(path, error);
-        file_done(path);
+        if (const auto* file = std::get_if<std::string>(&origin)) importing_->note_refusal(models::path(*file), error);
+        came(origin);
     });
     connect(worker_, &Worker::pairing_ready, this, &MainWindow::take_compared);
     connect(worker_, &Worker::comparison_refused, this, [this](const base::Error& error) {
+        pairing_.refuse(error);
         notices_->add(text(base::one_line(error)));
         follow_page();
     });
@@ -195,15 +189,14 @@ void MainWindow::connect_actions() {
     on(a.forget_track, [this] { forget_track(); });
     on(a.cancel, [this] {
         worker_->cancel();
-        plan_ = {};
-        explaining_->called_off();
+        if (pairing_.call_off()) explaining_->called_off();
     });
     on(a.dismiss, [this] { notices_->dismiss(); });
     on(a.quit, [this] { close(); });
-    on(a.take_a, [this] { sessions_page_->pick_focused(models::Side::a); });
-    on(a.take_b, [this] { sessions_page_->pick_focused(models::Side::b); });
+    on(a.take_a, [this] { sessions_page_->pick_focused(workspace::Side::a); });
+    on(a.take_b, [this] { sessions_page_->pick_focused(workspace::Side::b); });
     on(a.swap, [this] {
-        edit_picks(*shelf_, *edits_, tr("swap of A and B"), &models::SessionShelf::swap);
+        edit_picks(tr("swap of A and B"), [](workspace::OpenSessions& open) { open.swap(); });
         follow_edit();
     });
     on(a.compare, [this] { show_page(compare_page_); });
@@ -326,9 +319,9 @@ void MainWindow::connect_editing() {
     });
     connect(sessions_page_, &pages::SessionsPage::swap_asked, a.swap, &QAction::trigger);
     connect(sessions_page_, &pages::SessionsPage::pick_asked, this,
-            [this](models::Side side, const models::LapPick& pick) {
-                const QString name = side == models::Side::a ? tr("choice of lap A") : tr("choice of lap B");
-                edit_picks(*shelf_, *edits_, name, [&](models::SessionShelf& shelf) { shelf.pick(side, pick); });
+            [this](workspace::Side side, const workspace::LapPick& pick) {
+                const QString name = side == workspace::Side::a ? tr("choice of lap A") : tr("choice of lap B");
+                edit_picks(name, [&](workspace::OpenSessions& open) { open.pick(side, pick); });
             });
     connect(edits_, &QUndoStack::canUndoChanged, a.undo, &QAction::setEnabled);
     connect(edits_, &QUndoStack::canRedoChanged, a.redo, &QAction::setEnabled);
@@ -336,11 +329,23 @@ void MainWindow::connect_editing() {
             [this](const QString& what) { actions_->undo->setText(tr("&Undo %1").arg(as_shown(what)).trimmed()); });
     connect(edits_, &QUndoStack::redoTextChanged, this,
             [this](const QString& what) { actions_->redo->setText(tr("&Redo %1").arg(as_shown(what)).trimmed()); });
-    on(a.note_a, [this] { compare_page_->write_note(models::Side::a); });
-    on(a.note_b, [this] { compare_page_->write_note(models::Side::b); });
+    on(a.note_a, [this] { compare_page_->write_note(workspace::Side::a); });
+    on(a.note_b, [this] { compare_page_->write_note(workspace::Side::b); });
     on(a.note_lap, [this] { sessions_page_->write_lap_note(); });
     on(a.note_session, [this] { sessions_page_->write_session_note(); });
     connect(noting_, &Noting::lines_changed, this, [this] { debriefing_->set_noted(noting_->lines()); });
+}
+
+// Done at once; an edit that changes nothing is not one.
+void MainWindow::edit_picks(const QString& name, const std::function<void(workspace::OpenSessions&)>& change) {
+    const workspace::Picks before = picks();
+    sessions_->edit(change);
+    const workspace::Picks after = picks();
+    if (after == before) return;
+    const auto put = [sessions = sessions_](const workspace::Picks& laps) {
+        sessions->edit([&](workspace::OpenSessions& open) { open.put_picks(laps); });
+    };
+    edits_->push(new Edit(name, [put, after] { put(after); }, [put, before] { put(before); }));
 }
 
 // Channels that this pairing does not have keep their place in the settings.

@@ -2,51 +2,33 @@
 #include "ui/window/my_car.h"
 
 #include "core/analysis/my_side.h"
-#include "ui/bridge/book_keeper.h"
+#include "ui/bridge/book_queue.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/causes/finding_list.h"
 #include "ui/window/debriefing.h"
+#include "ui/window/edit.h"
 
-#include <QUndoCommand>
 #include <QUndoStack>
-#include <utility>
 
 namespace lapwright::window {
-namespace {
 
-class MyCarEdit : public QUndoCommand {
-  public:
-    MyCarEdit(MyCar& my_car, std::optional<car::Names> after)
-        : QUndoCommand(MyCar::tr("choice of your car")), my_car_(my_car), before_(my_car.names()),
-          after_(std::move(after)) {}
-    void redo() override { my_car_.put(after_); }
-    void undo() override { my_car_.put(before_); }
-
-  private:
-    MyCar& my_car_;
-    std::optional<car::Names> before_;
-    std::optional<car::Names> after_;
-};
-
-} // namespace
-
-MyCar::MyCar(bridge::BookKeeper& book, pages::CausesPage& page, Debriefing& debriefing, QUndoStack& edits,
+MyCar::MyCar(bridge::BookQueue& book, pages::CausesPage& page, Debriefing& debriefing, QUndoStack& edits,
              QObject* parent)
     : QObject(parent), book_(book), page_(page), debriefing_(debriefing), edits_(edits) {
     connect(&page_.findings(), &pages::FindingList::mine_chosen, this, &MyCar::choose);
-    connect(&book_, &bridge::BookKeeper::my_car_found, this, &MyCar::take);
-    connect(&book_, &bridge::BookKeeper::opened_again, &book_, &bridge::BookKeeper::find_my_car);
+    connect(&book_, &bridge::BookQueue::my_car_found, this, &MyCar::take);
+    connect(&book_, &bridge::BookQueue::opened_again, &book_, &bridge::BookQueue::find_my_car);
     book_.find_my_car();
 }
 
-void MyCar::set_pairing(const models::ComparedPointer& compared) {
+void MyCar::set_pairing(const workspace::ComparedPointer& compared) {
     compared_ = compared;
     tell();
 }
 
 void MyCar::put(const std::optional<car::Names>& mine) {
     take(mine);
-    if (book_.takes_edits()) book_.put_my_car(mine);
+    if (book_.takes_edits()) book_.edit_names([mine](bridge::BookQueue::Book& own) { return own.put_my_car(mine); });
 }
 
 void MyCar::choose(std::optional<causes::Side> side) {
@@ -57,7 +39,8 @@ void MyCar::choose(std::optional<causes::Side> side) {
     if (mine == mine_)
         tell(); // the button has moved
     else
-        edits_.push(new MyCarEdit(*this, std::move(mine)));
+        edits_.push(
+            new Edit(tr("choice of your car"), [this, mine] { put(mine); }, [this, before = mine_] { put(before); }));
 }
 
 void MyCar::take(const std::optional<car::Names>& mine) {

@@ -5,7 +5,7 @@
 
 #include "core/car/names.h"
 #include "core/causes/explanation.h"
-#include "ui/models/compared.h"
+#include "core/workspace/compared.h"
 
 #include <QObject>
 #include <optional>
@@ -13,7 +13,7 @@
 class QUndoStack;
 
 namespace lapwright::bridge {
-class BookKeeper;
+class BookQueue;
 }
 
 namespace lapwright::pages {
@@ -29,23 +29,23 @@ class MyCar : public QObject {
 
   public:
     // All outlive it.
-    MyCar(bridge::BookKeeper& book, pages::CausesPage& page, Debriefing& debriefing, QUndoStack& edits,
+    MyCar(bridge::BookQueue& book, pages::CausesPage& page, Debriefing& debriefing, QUndoStack& edits,
           QObject* parent = nullptr);
 
-    void set_pairing(const models::ComparedPointer& compared);
-    void put(const std::optional<car::Names>& mine);
+    void set_pairing(const workspace::ComparedPointer& compared);
     [[nodiscard]] const std::optional<car::Names>& names() const { return mine_; }
 
   private:
+    void put(const std::optional<car::Names>& mine);
     void choose(std::optional<causes::Side> side);
     void take(const std::optional<car::Names>& mine);
     void tell();
 
-    bridge::BookKeeper& book_;
+    bridge::BookQueue& book_;
     pages::CausesPage& page_;
     Debriefing& debriefing_;
     QUndoStack& edits_;
-    models::ComparedPointer compared_;
+    workspace::ComparedPointer compared_;
     std::optional<car::Names> mine_;
 };
 

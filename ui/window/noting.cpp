@@ -2,95 +2,72 @@
 #include "ui/window/noting.h"
 
 #include "core/base/number_text.h"
-#include "ui/models/note_lines.h"
-#include "ui/models/segment_notes.h"
+#include "core/workspace/pairing_notes.h"
 #include "ui/models/text.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/sessions/sessions_page.h"
+#include "ui/window/edit.h"
 
-#include <QUndoCommand>
 #include <QUndoStack>
-#include <utility>
 
 namespace lapwright::window {
-namespace {
 
 using models::text;
+using workspace::NoteAbout;
 
-class NoteEdit : public QUndoCommand {
-  public:
-    // The first gets the words; further notes about the same thing go into it.
-    NoteEdit(models::NoteShelf& notes, const std::vector<models::NoteAbout>& about, const QString& words,
-             const QString& name)
-        : QUndoCommand(name), notes_(notes) {
-        for (const models::NoteAbout& one : about)
-            changes_.push_back({one, notes.text(one), changes_.empty() ? words : QString()});
-    }
-    void redo() override {
-        for (const Change& change : changes_)
-            notes_.put(change.about, change.after);
-    }
-    void undo() override {
-        for (const Change& change : changes_)
-            notes_.put(change.about, change.before);
-    }
-
-  private:
-    struct Change {
-        models::NoteAbout about;
-        QString before;
-        QString after;
-    };
-
-    models::NoteShelf& notes_;
-    std::vector<Change> changes_;
-};
-
-} // namespace
-
-Noting::Noting(models::NoteShelf& notes, pages::SessionsPage& sessions, pages::ComparePage& compare, QUndoStack& edits,
-               QObject* parent)
-    : QObject(parent), notes_(notes), sessions_(sessions), compare_(compare), edits_(edits) {
-    connect(&sessions_, &pages::SessionsPage::note_kept, this,
-            [this](const models::NoteAbout& about, const QString& note) {
+Noting::Noting(const Parts& parts, QObject* parent) : QObject(parent), parts_(parts) {
+    connect(&parts_.sessions, &pages::SessionsPage::note_kept, this,
+            [this](const NoteAbout& about, const QString& note) {
                 enter({about}, note,
                       about.lap ? tr("note on lap %1").arg(text(base::integer_text(*about.lap)))
                                 : tr("note on the session"));
             });
-    connect(&compare_, &pages::ComparePage::note_kept, this, &Noting::enter_on_segment);
-    connect(&notes_, &models::NoteShelf::changed, this, &Noting::show);
-}
-
-void Noting::set_pairing(const models::ComparedPointer& compared, const QString& session_a, const QString& session_b) {
-    compared_ = compared;
-    session_a_ = session_a;
-    session_b_ = session_b;
-    show();
+    connect(&parts_.compare, &pages::ComparePage::note_kept, this, &Noting::enter_on_segment);
+    connect(&parts_.notes, &models::Notes::changed, this, &Noting::follow_pairing);
 }
 
 void Noting::end_typing() {
-    sessions_.keep_notes();
-    compare_.keep_notes();
+    parts_.sessions.keep_notes();
+    parts_.compare.keep_notes();
 }
 
 QStringList Noting::lines() const {
-    return compared_ ? models::note_lines(notes_, *compared_->pairing, session_a_, session_b_) : QStringList();
+    QStringList lines;
+    if (const auto& compared = parts_.pairing.compared())
+        for (const std::string& line :
+             workspace::note_lines(parts_.notes.now(), compared->pairing->comparison.segments, parts_.pairing.laps()))
+            lines << text(line);
+    return lines;
 }
 
-void Noting::enter(const std::vector<models::NoteAbout>& about, const QString& note, const QString& name) {
-    edits_.push(new NoteEdit(notes_, about, note, name));
+// The first gets the words; further notes about the same thing go into it.
+void Noting::enter(const std::vector<NoteAbout>& about, const QString& note, const QString& name) {
+    std::vector<QString> before;
+    for (const NoteAbout& one : about)
+        before.push_back(parts_.notes.text(one));
+    const auto put = [&notes = parts_.notes, about](const std::vector<QString>& words) {
+        for (std::size_t i = 0; i < about.size(); ++i)
+            notes.put(about[i], words[i]);
+    };
+    std::vector<QString> after(about.size());
+    after.front() = note;
+    parts_.edits.push(new Edit(name, [put, after] { put(after); }, [put, before] { put(before); }));
 }
 
-void Noting::enter_on_segment(models::Side side, std::size_t segment, const QString& note) {
-    const auto& segments = compared_->pairing->comparison.segments;
-    const QString& session = side == models::Side::a ? session_a_ : session_b_;
-    enter(models::notes_about(notes_, segments, segment, session), note,
+void Noting::enter_on_segment(workspace::Side side, std::size_t segment, const QString& note) {
+    const auto& segments = parts_.pairing.compared()->pairing->comparison.segments;
+    const workspace::TwoLaps& laps = parts_.pairing.laps();
+    const auto& session = side == workspace::Side::a ? laps.session_a : laps.session_b;
+    enter(workspace::notes_about(parts_.notes.now(), segments, segment, session), note,
           tr("note on %1").arg(text(segments[segment].segment.name)));
 }
 
-void Noting::show() {
-    if (!compared_) return;
-    compare_.set_notes(models::segment_notes(notes_, compared_->pairing->comparison.segments, session_a_, session_b_));
+void Noting::follow_pairing() {
+    const auto& compared = parts_.pairing.compared();
+    if (!compared) return;
+    const workspace::TwoLaps& laps = parts_.pairing.laps();
+    parts_.compare.set_notes(workspace::segment_notes(parts_.notes.now(), compared->pairing->comparison.segments,
+                                                      laps.session_a, laps.session_b));
     Q_EMIT lines_changed();
 }
 

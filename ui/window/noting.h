@@ -3,9 +3,8 @@
 // shows it.
 #pragma once
 
-#include "ui/models/compared.h"
+#include "core/workspace/present_pairing.h"
 #include "ui/models/notes.h"
-#include "ui/models/session_shelf.h"
 
 #include <QObject>
 #include <QStringList>
@@ -23,12 +22,18 @@ class Noting : public QObject {
     Q_OBJECT
 
   public:
-    // All outlive it.
-    Noting(models::NoteShelf& notes, pages::SessionsPage& sessions, pages::ComparePage& compare, QUndoStack& edits,
-           QObject* parent = nullptr);
+    struct Parts {
+        models::Notes& notes;
+        pages::SessionsPage& sessions;
+        pages::ComparePage& compare;
+        QUndoStack& edits;
+        const workspace::PresentPairing& pairing;
+    };
 
-    // The compare page shows it already.
-    void set_pairing(const models::ComparedPointer& compared, const QString& session_a, const QString& session_b);
+    // All outlive it.
+    explicit Noting(const Parts& parts, QObject* parent = nullptr);
+
+    void follow_pairing();                   // which the compare page shows already
     void end_typing();                       // what is being typed is kept
     [[nodiscard]] QStringList lines() const; // for the sheet
 
@@ -36,17 +41,10 @@ class Noting : public QObject {
     void lines_changed();
 
   private:
-    void enter(const std::vector<models::NoteAbout>& about, const QString& note, const QString& name);
-    void enter_on_segment(models::Side side, std::size_t segment, const QString& note);
-    void show();
+    void enter(const std::vector<workspace::NoteAbout>& about, const QString& note, const QString& name);
+    void enter_on_segment(workspace::Side side, std::size_t segment, const QString& note);
 
-    models::NoteShelf& notes_;
-    pages::SessionsPage& sessions_;
-    pages::ComparePage& compare_;
-    QUndoStack& edits_;
-    models::ComparedPointer compared_;
-    QString session_a_;
-    QString session_b_;
+    Parts parts_;
 };
 
 } // namespace lapwright::window

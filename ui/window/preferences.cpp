@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/preferences.h"
 
+#include "ui/models/file_name.h"
 #include "ui/models/text.h"
 
 #include <QSettings>
@@ -15,17 +16,31 @@ using theme::Choice;
 constexpr std::array looks{std::pair(Choice::light, "light"), std::pair(Choice::dark, "dark"),
                            std::pair(Choice::system, "system")};
 
-std::optional<models::LapPick> load_pick(const QSettings& settings, const QString& side) {
-    const QString path = settings.value(QStringLiteral("pairing/") + side + QStringLiteral("_file")).toString();
-    bool known = false;
-    const int lap = settings.value(QStringLiteral("pairing/") + side + QStringLiteral("_lap")).toInt(&known);
-    return path.isEmpty() || !known ? std::nullopt : std::optional(models::LapPick{path, lap});
+using workspace::PresentPairing;
+
+std::optional<PresentPairing::WantedLap> load_lap(const QSettings& settings, const QString& side) {
+    const QString name = QStringLiteral("pairing/") + side;
+    bool lap_known = false;
+    bool in_book = false;
+    const int lap = settings.value(name + QStringLiteral("_lap")).toInt(&lap_known);
+    const qlonglong session = settings.value(name + QStringLiteral("_session")).toLongLong(&in_book);
+    const QString file = settings.value(name + QStringLiteral("_file")).toString();
+    if (!lap_known || (!in_book && file.isEmpty())) return std::nullopt;
+    if (in_book) return PresentPairing::WantedLap{book::SessionId{session}, lap};
+    return PresentPairing::WantedLap{models::file_name(file), lap};
 }
 
-void save_pick(QSettings& settings, const QString& side, const std::optional<models::LapPick>& pick) {
-    if (!pick) return;
-    settings.setValue(QStringLiteral("pairing/") + side + QStringLiteral("_file"), pick->path);
-    settings.setValue(QStringLiteral("pairing/") + side + QStringLiteral("_lap"), pick->lap);
+void save_lap(QSettings& settings, const QString& side, const std::optional<PresentPairing::WantedLap>& lap) {
+    if (!lap || !lap->lap) return;
+    const QString name = QStringLiteral("pairing/") + side;
+    settings.setValue(name + QStringLiteral("_lap"), *lap->lap);
+    if (const auto* file = std::get_if<std::string>(&lap->origin)) {
+        settings.setValue(name + QStringLiteral("_file"), models::path(*file));
+        settings.remove(name + QStringLiteral("_session"));
+    } else {
+        settings.setValue(name + QStringLiteral("_session"),
+                          static_cast<qlonglong>(std::get<book::SessionId>(lap->origin)));
+    }
 }
 
 } // namespace
@@ -46,8 +61,8 @@ Preferences load_preferences(const QSettings& settings) {
     p.folder = settings.value(QStringLiteral("folder")).toString();
     p.geometry = settings.value(QStringLiteral("window/geometry")).toByteArray();
     p.book = settings.value(QStringLiteral("pairing/book")).toString();
-    p.last_a = load_pick(settings, QStringLiteral("a"));
-    p.last_b = load_pick(settings, QStringLiteral("b"));
+    p.last_a = load_lap(settings, QStringLiteral("a"));
+    p.last_b = load_lap(settings, QStringLiteral("b"));
     return p;
 }
 
@@ -64,8 +79,8 @@ void save_preferences(QSettings& settings, const Preferences& p) {
     settings.setValue(QStringLiteral("folder"), p.folder);
     settings.setValue(QStringLiteral("window/geometry"), p.geometry);
     settings.setValue(QStringLiteral("pairing/book"), p.book);
-    save_pick(settings, QStringLiteral("a"), p.last_a);
-    save_pick(settings, QStringLiteral("b"), p.last_b);
+    save_lap(settings, QStringLiteral("a"), p.last_a);
+    save_lap(settings, QStringLiteral("b"), p.last_b);
 }
 
 } // namespace lapwright::window

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/base/display.h"
-#include "ui/models/session_shelf.h"
+#include "core/workspace/present_pairing.h"
 #include "ui/theme/palette.h"
 
 #include <QByteArray>
@@ -24,9 +24,9 @@ struct Preferences {
     QString track_file; // whose gate and segments are used; empty: none
     QString folder;     // of the files opened last
     QByteArray geometry;
-    QString book; // of the last pairing: its names of sessions mean nothing in another
-    std::optional<models::LapPick> last_a;
-    std::optional<models::LapPick> last_b;
+    QString book; // of the last pairing: its sessions mean nothing in another
+    std::optional<workspace::PresentPairing::WantedLap> last_a;
+    std::optional<workspace::PresentPairing::WantedLap> last_b;
 };
 
 // A value that cannot be read keeps its default.

@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/run.h"
 
-#include "core/book/book.h"
+#include "core/workspace/own_files.h"
 #include "ui/bridge/worker.h"
+#include "ui/models/file_name.h"
 #include "ui/window/main_window.h"
 
 #include <QApplication>
-#include <QFile>
 #include <QIcon>
 #include <QLocale>
 #include <QSettings>
-#include <QStandardPaths>
 #include <QStyleFactory>
 #include <iostream>
 
@@ -27,17 +26,6 @@ bool display_named() {
            qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
 }
 
-// Beside nothing that another program owns: ~/.local/share/lapwright/recipes.
-std::string recipe_folder() {
-    const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
-    return QFile::encodeName(data + QStringLiteral("/lapwright/recipes")).toStdString();
-}
-
-QString default_book() {
-    const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
-    return data + QLatin1Char('/') + QLatin1String(book::usual_file);
-}
-
 // What stands before the files: --book FILE, or --no-book.
 struct Words {
     QStringList files;
@@ -46,7 +34,8 @@ struct Words {
 };
 
 Words words_of(const QStringList& arguments) {
-    Words words{{}, default_book(), {}};
+    const auto own = workspace::own_book();
+    Words words{{}, own ? models::path(*own) : QString(), {}};
     for (qsizetype i = 0; i < arguments.size(); ++i) {
         const QString& word = arguments[i];
         if (word == QLatin1String("--no-book")) {
@@ -90,8 +79,8 @@ int run(int argc, char** argv) {
         return 2;
     }
     QSettings settings;
-    const std::string book = QFile::encodeName(words.book).toStdString();
-    MainWindow window(bridge::analysis_stages(recipe_folder(), book), settings);
+    const std::string book = models::file_name(words.book);
+    MainWindow window(bridge::analysis_stages(workspace::own_recipe_folder(), book), settings);
     window.show();
     window.start(words.files);
     return QApplication::exec();

@@ -8,15 +8,15 @@
 #include "ui/models/text.h"
 #include "ui/window/explaining.h"
 
-#include <QFileInfo>
 #include <algorithm>
 
 namespace lapwright::window {
 
 using models::text;
 
-Trying::Trying(bridge::Worker& worker, const models::SessionShelf& shelf, const Explaining& explaining, QWidget* window)
-    : QObject(window), worker_(worker), shelf_(shelf), explaining_(explaining), window_(window) {
+Trying::Trying(bridge::Worker& worker, const models::OpenSessions& sessions, const Explaining& explaining,
+               QWidget* window)
+    : QObject(window), worker_(worker), sessions_(sessions), explaining_(explaining), window_(window) {
     connect(&worker_, &bridge::Worker::trial_ready, this, [this](const bridge::TrialPointer& report) {
         if (dialog_) dialog_->show_report(report);
     });
@@ -26,17 +26,9 @@ Trying::Trying(bridge::Worker& worker, const models::SessionShelf& shelf, const 
     connect(&worker_, &bridge::Worker::trial_progressed, this, [this](const QString& stage, double part_done) {
         if (dialog_) dialog_->show_progress(stage, part_done);
     });
-    connect(&shelf_, &models::SessionShelf::sessions_changed, this, [this] {
+    connect(&sessions_, &models::OpenSessions::sessions_changed, this, [this] {
         if (dialog_) dialog_->close(); // it speaks of sessions that may be gone
     });
-}
-
-std::vector<models::SessionShelf::Entry> Trying::in_order() const {
-    auto entries = shelf_.entries();
-    const auto start = [](const models::SessionShelf::Entry& e) { return e.session->recording->start_unix_s; };
-    if (std::ranges::all_of(entries, [&](const auto& e) { return start(e).has_value(); }))
-        std::ranges::stable_sort(entries, {}, [&](const auto& e) { return *start(e); });
-    return entries;
 }
 
 dialogs::TrialDialog* Trying::dialog() const {
@@ -47,11 +39,11 @@ void Trying::show(const std::optional<track::TrackRecord>& track) {
     track_ = track;
     if (!dialog_) {
         std::vector<dialogs::TrialRow> rows;
-        for (const auto& entry : in_order()) {
+        for (const auto& entry : sessions_.now().as_driven()) {
             const auto& laps = entry.session->laps;
             const auto clean = std::ranges::count_if(laps, [](const lap::Lap& l) { return l.clean; });
             const auto& start = entry.session->recording->start_unix_s;
-            rows.push_back({entry.path, text(entry.session->title()), QFileInfo(entry.path).fileName(),
+            rows.push_back({entry.key, text(entry.session->title()), text(entry.file_name()),
                             start ? text(base::date_text(*start)) : QString(),
                             text(base::integer_text(static_cast<std::int64_t>(clean)))});
         }
@@ -66,9 +58,9 @@ void Trying::show(const std::optional<track::TrackRecord>& track) {
 void Trying::run() {
     bridge::TrialWanted wanted;
     wanted.track = track_;
-    for (const auto& [path, part] : dialog_->parts())
-        if (const auto session = shelf_.session(path); session && part != dialogs::TrialPart::left_out)
-            wanted.sessions.push_back({session, part == dialogs::TrialPart::change, explaining_.known_setup(path)});
+    for (const auto& [key, part] : dialog_->parts())
+        if (const auto session = sessions_.now().session(key); session && part != dialogs::TrialPart::left_out)
+            wanted.sessions.push_back({session, part == dialogs::TrialPart::change, explaining_.known_setup(key)});
     // A change that the setup sheets do not show is asked about once.
     const QString doubt = text(analysis::change_not_shown(wanted.sessions));
     if (!doubt.isEmpty() && doubt != asked_about_) {

@@ -5,7 +5,7 @@
 
 #include "core/track/track_record.h"
 #include "ui/bridge/worker.h"
-#include "ui/models/session_shelf.h"
+#include "ui/models/open_sessions.h"
 
 #include <QObject>
 #include <QPointer>
@@ -26,7 +26,7 @@ class Trying : public QObject {
 
   public:
     // All outlive it.
-    Trying(bridge::Worker& worker, const models::SessionShelf& shelf, const Explaining& explaining, QWidget* window);
+    Trying(bridge::Worker& worker, const models::OpenSessions& sessions, const Explaining& explaining, QWidget* window);
 
     // Opens the dialog; the track's gate and segments are used where it is given.
     void show(const std::optional<track::TrackRecord>& track);
@@ -34,10 +34,9 @@ class Trying : public QObject {
 
   private:
     void run();
-    [[nodiscard]] std::vector<models::SessionShelf::Entry> in_order() const;
 
     bridge::Worker& worker_;
-    const models::SessionShelf& shelf_;
+    const models::OpenSessions& sessions_;
     const Explaining& explaining_; // knows the setups
     QWidget* window_;
     std::optional<track::TrackRecord> track_;

@@ -21,28 +21,29 @@ struct SlowStages {
     std::atomic<int> called_off{0};
 
     Stages stages() {
-        return {[](const std::string& path, const std::optional<track::TrackRecord>&,
-                   const base::Progress&) -> base::Result<bridge::SessionPointer> {
-                    if (path.find("bad") != std::string::npos) {
-                        return base::Error{
-                            base::ErrorCode::not_a_table, {path, 3, ""}, "this is no table", "export again"};
+        return {
+            [](const workspace::Origin& origin, const std::optional<track::TrackRecord>&,
+               const base::Progress&) -> base::Result<bridge::SessionPointer> {
+                const std::string& path = std::get<std::string>(origin);
+                if (path.find("bad") != std::string::npos) {
+                    return base::Error{base::ErrorCode::not_a_table, {path, 3, ""}, "this is no table", "export again"};
+                }
+                return fixture::session(path, "Driver", "car", 90.0);
+            },
+            [this](const Wanted& wanted, const base::Progress& progress) -> base::Result<workspace::ComparedPointer> {
+                while (!release) {
+                    if (!base::go_on(progress, "comparing", 0.5)) {
+                        ++called_off;
+                        return base::cancelled();
                     }
-                    return fixture::session(path, "Driver", "car", 90.0);
-                },
-                [this](const Wanted& wanted, const base::Progress& progress) -> base::Result<models::ComparedPointer> {
-                    while (!release) {
-                        if (!base::go_on(progress, "comparing", 0.5)) {
-                            ++called_off;
-                            return base::cancelled();
-                        }
-                        QThread::msleep(1);
-                    }
-                    auto compared = std::make_shared<models::Compared>();
-                    auto pairing = std::make_shared<analysis::Pairing>();
-                    pairing->a.lap.number = wanted.lap_a.value_or(-1);
-                    compared->pairing = pairing;
-                    return models::ComparedPointer(compared);
-                }};
+                    QThread::msleep(1);
+                }
+                auto compared = std::make_shared<workspace::Compared>();
+                auto pairing = std::make_shared<analysis::Pairing>();
+                pairing->a.lap.number = wanted.lap_a.value_or(-1);
+                compared->pairing = pairing;
+                return workspace::ComparedPointer(compared);
+            }};
     }
 };
 
@@ -53,13 +54,14 @@ TEST(Worker, AnswersOnTheOwnersThreadWithSessionOrSentence) {
     Worker worker(slow.stages());
     QStringList come;
     std::string refused;
-    QObject::connect(&worker, &Worker::session_ready, &worker, [&](const QString& path, const bridge::SessionPointer&) {
-        EXPECT_EQ(QThread::currentThread(), worker.thread());
-        come << path;
-    });
+    QObject::connect(&worker, &Worker::session_ready, &worker,
+                     [&](const workspace::Origin& origin, const bridge::SessionPointer&) {
+                         EXPECT_EQ(QThread::currentThread(), worker.thread());
+                         come << QString::fromStdString(std::get<std::string>(origin));
+                     });
     QObject::connect(&worker, &Worker::file_refused, &worker,
-                     [&](const QString&, const base::Error& error) { refused = base::one_line(error); });
-    worker.load({QStringLiteral("one"), QStringLiteral("bad"), QStringLiteral("two")});
+                     [&](const workspace::Origin&, const base::Error& error) { refused = base::one_line(error); });
+    worker.load({"one", "bad", "two"});
     EXPECT_TRUE(worker.busy());
     ASSERT_TRUE(fixture::wait_for([&] { return !worker.busy(); }));
     fixture::settle();
@@ -72,7 +74,7 @@ TEST(Worker, TheNewestComparisonWinsAndTheOlderIsCalledOff) {
     SlowStages slow;
     Worker worker(slow.stages());
     std::vector<int> answered;
-    QObject::connect(&worker, &Worker::pairing_ready, &worker, [&](const models::ComparedPointer& compared) {
+    QObject::connect(&worker, &Worker::pairing_ready, &worker, [&](const workspace::ComparedPointer& compared) {
         answered.push_back(compared->pairing->a.lap.number);
     });
     worker.compare({nullptr, nullptr, 1, 1, {}});

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/models/segment_table.h"
 
+#include "core/workspace/compared.h"
 #include "tests/ui/fixture/pairing_fixture.h"
 #include "ui/models/channels.h"
-#include "ui/models/compared.h"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
@@ -80,7 +80,7 @@ TEST(Channels, TheSameMeaningIsOneChannelAndAnUnknownOneGoesByItsName) {
 
 TEST(Compared, SummedSegmentsWinTheSameTimeAndTheMapFollowsTheGap) {
     const auto pairing = fixture::pairing();
-    const auto compared = models::compared(pairing);
+    const auto compared = workspace::compared(pairing);
     double all = 0.0;
     for (const auto& row : compared->summed)
         all += row.gain_s.value;

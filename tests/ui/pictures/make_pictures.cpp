@@ -250,6 +250,6 @@ int main(int argc, char** argv) {
     press(window.actions().show_debrief);
     Q_EMIT window.debrief_page().notes_changed();
     shoot("debrief");
-    if (window.debriefing().save(shoot.stem + QStringLiteral("sheet.pdf"))) std::cerr << "no sheet was written\n";
+    if (!window.debriefing().save(shoot.stem + QStringLiteral("sheet.pdf"))) std::cerr << "no sheet was written\n";
     return 0;
 }

@@ -6,7 +6,7 @@
 #include "core/book/sessions.h"
 #include "tests/ui/fixture/invented_season.h"
 #include "tests/ui/fixture/paired_window.h"
-#include "ui/bridge/book_keeper.h"
+#include "ui/bridge/book_queue.h"
 #include "ui/models/book_list.h"
 #include "ui/models/pairing_list.h"
 #include "ui/pages/causes/causes_page.h"
@@ -41,11 +41,11 @@ class BookCare : public fixture::PairedWindowWithBook {
     [[nodiscard]] bridge::Stages stages() const override {
         bridge::Stages with_book = PairedWindowWithBook::stages();
         with_book.compare = [](const bridge::Wanted& wanted,
-                               const base::Progress&) -> base::Result<models::ComparedPointer> {
+                               const base::Progress&) -> base::Result<workspace::ComparedPointer> {
             auto pairing = std::make_shared<analysis::Pairing>(*fixture::pairing());
             pairing->a.session = wanted.a;
             pairing->b.session = wanted.b;
-            return models::compared(std::move(pairing));
+            return workspace::compared(std::move(pairing));
         };
         return with_book;
     }
@@ -92,7 +92,7 @@ TEST_F(BookCare, AFriendsBookIsMergedAndTheListFollows) {
 }
 
 TEST_F(BookCare, ARemovedSessionIsListedAndComesBackUndoTakesItAgain) {
-    window->book().remove_session(ids[2]);
+    window->book().edit([id = ids[2]](auto& own) { return own.remove_session(id); });
     key(Qt::Key_L);
     pages::BookView& view = window->sessions_page().book();
     const auto rows = [&](int count) { return fixture::wait_for([&] { return view.model().rowCount() == count; }); };
@@ -156,13 +156,14 @@ TEST_F(BookCare, ANewNameReachesTheOpenComparisonAndItsSheet) {
     const auto driver = [this] { return window->compare_page().compared()->pairing->a.session->recording->driver; };
     const std::string before = driver();
     ASSERT_FALSE(before.empty());
-    window->book().rename({1, book::NameTable::driver, before, "Merel Vane", false});
+    window->book().edit_names(
+        [before](auto& kept) { return kept.rename({1, book::NameTable::driver, before, "Merel Vane", false}); });
     EXPECT_TRUE(fixture::wait_for([&] { return driver() == "Merel Vane"; }));
     EXPECT_TRUE(window->on_compare_page());
     EXPECT_TRUE(window->windowTitle().startsWith(QStringLiteral("Merel Vane lap ")));
     ASSERT_TRUE(window->debriefing().composed());
     EXPECT_THAT(window->debriefing().composed()->side_a, HasSubstr("Merel Vane"));
-    window->book().undo_rename(1);
+    window->book().edit_names([](auto& own) { return own.undo_rename(1); });
     EXPECT_TRUE(fixture::wait_for([&] { return driver() == before; }));
 }
 
@@ -179,7 +180,8 @@ TEST_F(BookCare, AVeryLongNameWidensNoPage) {
         details.car = long_name;
         ASSERT_FALSE(book::change_details(own, session.id, details));
     }
-    window->book().put_start(sessions->front().id, 1.7e9); // tells what the sessions are called
+    // Tells what the sessions are called.
+    window->book().edit_names([id = sessions->front().id](auto& kept) { return kept.put_start(id, 1.7e9); });
     ASSERT_TRUE(fixture::wait_for([&] { return driver() == long_name; }));
     for (const auto key_of_page : {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4}) {
         key(key_of_page, Qt::ControlModifier);

@@ -183,10 +183,8 @@ TEST_F(BookEditing, AKeptPairingOpensWithBothItsSessions) {
     EXPECT_THAT(pairings.chosen().toStdString(), HasSubstr("Wren Alder, Plover, lap 1, "));
     ASSERT_TRUE(pairings.list().hasFocus());
     press(Qt::Key_Return);
-    ASSERT_TRUE(fixture::wait_for([&] { return window->on_compare_page() && window->shelf().entries().size() == 4; }));
-    const auto number = [](book::SessionId id) { return static_cast<qlonglong>(id); };
-    EXPECT_EQ(window->shelf().picked(models::Side::a),
-              (models::LapPick{QStringLiteral("book:%1/run-3.csv").arg(number(ids[2])), 1}));
-    EXPECT_EQ(window->shelf().picked(models::Side::b),
-              (models::LapPick{QStringLiteral("book:%1/run-4.csv").arg(number(ids[3])), 1}));
+    ASSERT_TRUE(
+        fixture::wait_for([&] { return window->on_compare_page() && window->sessions().now().entries().size() == 4; }));
+    EXPECT_EQ(window->sessions().now().picks().a, (workspace::LapPick{fixture::key_of_file("run-3.csv"), 1}));
+    EXPECT_EQ(window->sessions().now().picks().b, (workspace::LapPick{fixture::key_of_file("run-4.csv"), 1}));
 }

@@ -51,7 +51,7 @@ TEST_F(BookLooking, WordsNarrowTheListAndEscapeGoesBack) {
 }
 
 TEST_F(BookLooking, ANoteThatIsWrittenIsFoundAtOnce) {
-    window->notes().put({path("one.csv")}, QStringLiteral("wet patch"));
+    window->notes().put({key_of("one.csv")}, QStringLiteral("wet patch"));
     key(Qt::Key_L);
     ASSERT_TRUE(wait_for_rows(2));
     type(QStringLiteral("patch"));
@@ -68,20 +68,20 @@ TEST_F(BookLooking, ASessionThatIsOpenIsShownAndNotOpenedTwice) {
     press(Qt::Key_Return);
     EXPECT_FALSE(view().isVisible());
     fixture::settle();
-    EXPECT_EQ(window->shelf().entries().size(), 2U);
+    EXPECT_EQ(window->sessions().now().entries().size(), 2U);
     const auto& cards = window->sessions_page().cards();
     EXPECT_TRUE(std::ranges::any_of(cards, [](pages::SessionCard* card) { return card->laps().hasFocus(); }));
 }
 
 TEST_F(BookLooking, AFileThatIsOpenUnderAnotherNameIsOneSessionWithIt) {
-    const models::LapPick before = *window->shelf().picked(models::Side::a);
+    const auto before = window->sessions().now().picks().a;
     ASSERT_TRUE(QFile::copy(path("one.csv"), path("one again.csv")));
     window->open({path("one again.csv")});
-    ASSERT_TRUE(fixture::wait_for([&] { return window->shelf().session(path("one again.csv")) != nullptr; }));
-    ASSERT_TRUE(fixture::wait_for([&] { return window->shelf().session(path("one.csv")) == nullptr; }));
-    EXPECT_EQ(window->shelf().entries().size(), 2U);
-    EXPECT_EQ(window->shelf().entries()[0].path, path("one again.csv"));
-    EXPECT_EQ(window->shelf().picked(models::Side::a), (models::LapPick{path("one again.csv"), before.lap}));
+    const auto first = [this] { return window->sessions().now().entries()[0]; };
+    ASSERT_TRUE(fixture::wait_for([&] { return *first().file() == path("one again.csv").toStdString(); }));
+    EXPECT_EQ(window->sessions().now().entries().size(), 2U);
+    EXPECT_EQ(first().key, key_of("one.csv"));
+    EXPECT_EQ(window->sessions().now().picks().a, before);
 }
 
 TEST_F(BookLooking, WithoutABookThereIsNoWayToIt) {
@@ -113,8 +113,8 @@ TEST_F(BookSession, OpensWithItsLapsAndNotesWithoutItsFile) {
     ASSERT_TRUE(QFile::copy(QStringLiteral(SAMPLE_SESSIONS "/plover-saturday-2.csv"), file));
     window->open({file});
     ASSERT_TRUE(wait_for_session(file));
-    const std::vector<lap::Lap> laps = window->shelf().session(file)->laps;
-    window->notes().put({file}, QStringLiteral("new pads"));
+    const std::vector<lap::Lap> laps = session(file)->laps;
+    window->notes().put({workspace::key_of(*session(file))}, QStringLiteral("new pads"));
     open_with_book();
     ASSERT_TRUE(QFile::remove(file));
     QTest::keyClick(window.get(), Qt::Key_L);
@@ -123,15 +123,16 @@ TEST_F(BookSession, OpensWithItsLapsAndNotesWithoutItsFile) {
     QTest::keyClick(&view.words(), Qt::Key_Down);
     ASSERT_TRUE(view.list().hasFocus());
     QTest::keyClick(&view.list(), Qt::Key_Return);
-    ASSERT_TRUE(fixture::wait_for([&] { return window->shelf().entries().size() == 1; }, fixture::patience_ms));
+    ASSERT_TRUE(
+        fixture::wait_for([&] { return window->sessions().now().entries().size() == 1; }, fixture::patience_ms));
     EXPECT_FALSE(view.isVisible());
-    const auto& entry = window->shelf().entries().front();
+    const auto& entry = window->sessions().now().entries().front();
     ASSERT_EQ(entry.session->laps.size(), laps.size());
     for (std::size_t i = 0; i < laps.size(); ++i)
         EXPECT_EQ(entry.session->laps[i].time_s(), laps[i].time_s());
-    EXPECT_TRUE(fixture::wait_for([&] { return window->notes().text({entry.path}) == QStringLiteral("new pads"); },
+    EXPECT_TRUE(fixture::wait_for([&] { return window->notes().text({entry.key}) == QStringLiteral("new pads"); },
                                   fixture::patience_ms));
-    Q_EMIT window->sessions_page().columns_asked(entry.path);
+    Q_EMIT window->sessions_page().columns_asked(entry.key);
     EXPECT_THAT(window->notices().sentences().join(QLatin1Char(' ')).toStdString(),
                 testing::HasSubstr("run.csv came out of the book"));
 }
@@ -140,13 +141,13 @@ TEST_F(BookSession, ATrackFileThatWasGivenOnceTimesTheSessionsThatComeLater) {
     const QString file = QStringLiteral(SAMPLE_SESSIONS "/plover-saturday-2.csv");
     window->open({file, QStringLiteral(SAMPLE_SESSIONS "/ternbank.track.json")});
     ASSERT_TRUE(wait_for_session(file));
-    const double with_file_s = window->shelf().session(file)->fastest()->time_s();
+    const double with_file_s = session(file)->fastest()->time_s();
     open_with_book();
     window->open({file});
     ASSERT_TRUE(wait_for_session(file));
-    EXPECT_EQ(window->shelf().session(file)->gate_origin, "Ternbank, as the book knows it");
-    EXPECT_EQ(window->shelf().session(file)->fastest()->time_s(), with_file_s);
-    const auto knows_track = [&] { return window->shelf().session(file)->known_track.has_value(); };
+    EXPECT_EQ(session(file)->gate_origin, "Ternbank, as the book knows it");
+    EXPECT_EQ(session(file)->fastest()->time_s(), with_file_s);
+    const auto knows_track = [&] { return session(file)->known_track.has_value(); };
     ASSERT_TRUE(window->actions().forget_track->isEnabled());
     window->actions().forget_track->trigger();
     ASSERT_TRUE(fixture::wait_for([&] { return !knows_track(); }, fixture::patience_ms));
@@ -162,7 +163,7 @@ TEST_F(BookLooking, ThePairingOfAnotherBookIsNotReopened) {
     window = std::make_unique<window::MainWindow>(friends, settings);
     window->start({});
     fixture::settle();
-    EXPECT_TRUE(window->shelf().entries().empty());
+    EXPECT_TRUE(window->sessions().now().entries().empty());
     window = std::make_unique<window::MainWindow>(stages(), settings);
     window->start({});
     EXPECT_TRUE(fixture::wait_for([&] { return window->on_compare_page(); }));

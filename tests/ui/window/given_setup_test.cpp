@@ -3,7 +3,7 @@
 // and the names that they give.
 #include "tests/ui/fixture/invented_stages.h"
 #include "tests/ui/fixture/waiting.h"
-#include "ui/bridge/book_keeper.h"
+#include "ui/bridge/book_queue.h"
 #include "ui/window/actions.h"
 #include "ui/window/explaining.h"
 #include "ui/window/main_window.h"
@@ -31,8 +31,9 @@ class GivenSetup : public testing::TestWithParam<bool> {
     }
     void open_window() {
         bridge::Stages stages = fixture::invented_stages();
-        stages.load = [](const std::string& path, const std::optional<track::TrackRecord>&,
+        stages.load = [](const workspace::Origin& origin, const std::optional<track::TrackRecord>&,
                          const base::Progress&) -> base::Result<bridge::SessionPointer> {
+            const std::string& path = std::get<std::string>(origin);
             QThread::msleep(30); // a sheet is there before its session
             return fixture::session(path, "", "", 90.0);
         };
@@ -48,6 +49,9 @@ class GivenSetup : public testing::TestWithParam<bool> {
         file.write(content);
     }
     [[nodiscard]] QString path(const char* name) const { return folder.filePath(QLatin1String(name)); }
+    [[nodiscard]] workspace::SessionKey key_of(const char* name) const {
+        return fixture::key_of_file(path(name).toStdString());
+    }
     // Opened or dropped, it is the same.
     void drop(const std::vector<const char*>& names) {
         QStringList files;
@@ -56,7 +60,7 @@ class GivenSetup : public testing::TestWithParam<bool> {
         window->open(files);
     }
     [[nodiscard]] std::string title(const char* name) const {
-        const auto session = window->shelf().session(path(name));
+        const auto session = window->sessions().now().session(key_of(name));
         return session ? session->title() : std::string();
     }
     [[nodiscard]] bool named(const char* name, const std::string& expected) const {
@@ -76,7 +80,7 @@ TEST_P(GivenSetup, GoesToTheSessionThatIsDroppedWithIt) {
     write("of-today.json", sheet);
     drop({"of-today.json", "two.csv"});
     EXPECT_TRUE(named("two.csv", "Wren Alder — Plover")) << title("two.csv");
-    EXPECT_EQ(window->explaining().known_setup(path("two.csv")).tyre, "soft");
+    EXPECT_EQ(window->explaining().known_setup(key_of("two.csv")).tyre, "soft");
     fixture::settle();
     EXPECT_TRUE(window->notices()
                     .sentences()
@@ -89,14 +93,8 @@ TEST_P(GivenSetup, GoesToTheSessionThatIsDroppedWithIt) {
     open_window();
     window->open({path("two.csv")});
     EXPECT_TRUE(named("two.csv", "Wren Alder — Plover")) << title("two.csv");
-    EXPECT_TRUE(fixture::wait_for([this] { return window->explaining().known_setup(path("two.csv")).tyre == "soft"; }));
-}
-
-TEST_P(GivenSetup, OfSeveralSessionsGoesToTheOneOfItsName) {
-    write("two.setup.json", sheet);
-    drop({"one.csv", "two.setup.json", "two.csv"});
-    EXPECT_TRUE(named("two.csv", "Wren Alder — Plover"));
-    EXPECT_EQ(title("one.csv"), "one.csv");
+    EXPECT_TRUE(
+        fixture::wait_for([this] { return window->explaining().known_setup(key_of("two.csv")).tyre == "soft"; }));
 }
 
 TEST_P(GivenSetup, OfSeveralSessionsWithoutNamesGoesToNone) {
@@ -118,26 +116,11 @@ TEST_P(GivenSetup, DroppedLaterGoesToTheOnlyOpenSessionAndIsUndone) {
     fixture::settle();
     write("of-today.json", R"({"tyre": "soft"})");
     drop({"of-today.json"});
-    EXPECT_TRUE(fixture::wait_for([this] { return window->explaining().known_setup(path("one.csv")).tyre == "soft"; }));
+    EXPECT_TRUE(
+        fixture::wait_for([this] { return window->explaining().known_setup(key_of("one.csv")).tyre == "soft"; }));
     EXPECT_EQ(window->edits().undoText(), QStringLiteral("setup of one.csv"));
     window->actions().undo->trigger();
-    EXPECT_TRUE(fixture::wait_for([this] { return window->explaining().known_setup(path("one.csv")).tyre.empty(); }));
-}
-
-TEST_P(GivenSetup, ThatSpeaksOfAnotherCarIsNotTaken) {
-    drop({"one.csv"});
-    ASSERT_TRUE(named("one.csv", "one.csv"));
-    write("of-today.json", sheet);
-    drop({"of-today.json"});
-    ASSERT_TRUE(named("one.csv", "Wren Alder — Plover"));
-    write("other.json", R"({"car": "Dunlin", "tyre": "hard"})");
-    drop({"other.json"});
-    fixture::settle();
-    EXPECT_TRUE(window->notices()
-                    .sentences()
-                    .join(QLatin1Char(32))
-                    .contains(QStringLiteral("other.json is a setup sheet, but no single open")));
-    EXPECT_EQ(window->explaining().known_setup(path("one.csv")).tyre, "soft");
+    EXPECT_TRUE(fixture::wait_for([this] { return window->explaining().known_setup(key_of("one.csv")).tyre.empty(); }));
 }
 
 INSTANTIATE_TEST_SUITE_P(Book, GivenSetup, testing::Bool(),

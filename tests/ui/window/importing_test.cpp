@@ -90,7 +90,7 @@ TEST_F(ImportingTest, AFileWithoutLapsShowsItsColumns) {
         open_window();
         window->start({path});
         ASSERT_TRUE(wait_for_session(path));
-        EXPECT_TRUE(window->shelf().session(path)->laps.empty());
+        EXPECT_TRUE(session(path)->laps.empty());
         if (!guessed) {
             fixture::settle();
             EXPECT_EQ(dialog(), nullptr);
@@ -111,7 +111,7 @@ TEST_F(ImportingTest, AQuestionThatIsNotAnsweredIsNotAskedAgainInThisRun) {
     window->open({path});
     QTest::qWait(2000);
     EXPECT_EQ(dialog(), nullptr);
-    ASSERT_NE(window->shelf().session(path), nullptr);
+    ASSERT_NE(session(path), nullptr);
 }
 
 TEST_F(ImportingTest, KeyboardAlone) {
@@ -143,8 +143,8 @@ TEST_F(ImportingTest, KeyboardAlone) {
     QTest::keyClick(dialog(), Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_TRUE(table.is_changed(row));
     QTest::keyClick(dialog(), Qt::Key_Return);
-    ASSERT_TRUE(fixture::wait_for(
-        [&] { return window->shelf().session(path)->recording->find(Meaning::throttle) != nullptr; }, patience_ms));
+    ASSERT_TRUE(
+        fixture::wait_for([&] { return session(path)->recording->find(Meaning::throttle) != nullptr; }, patience_ms));
 }
 
 TEST_F(ImportingTest, TheWholeTrustReportStandsOnThePage) {

@@ -26,8 +26,8 @@
 #include <gmock/gmock.h>
 
 using namespace lapwright;
-using models::Side;
 using testing::HasSubstr;
+using workspace::Side;
 
 namespace {
 
@@ -72,21 +72,6 @@ class Keeping : public fixture::PairedWindow {
 
 } // namespace
 
-TEST_F(Keeping, BothSessionsAndTheirPairingAreInTheBookWithLapsAndSamples) {
-    book::Book book = closed_book();
-    const auto sessions = book::search(book);
-    ASSERT_TRUE(sessions.ok());
-    ASSERT_EQ(sessions->size(), 2U);
-    for (const auto& session : sessions.value()) {
-        EXPECT_EQ(session.laps, 8);
-        EXPECT_EQ(session.clean_laps, 5);
-        EXPECT_EQ(book::read_recording(book, session.id)->channels.size(), 1U);
-    }
-    const auto pairings = book::pairings(book);
-    ASSERT_EQ(pairings->size(), 1U);
-    EXPECT_THAT(pairings->front().pairing.sentence, HasSubstr("ahead by"));
-}
-
 TEST_F(Keeping, NotesComeBackFromTheBookForTheSameFileUnderAnotherName) {
     ASSERT_TRUE(fixture::wait_for([this] { return window->debriefing().in_book(); }));
     note(QStringLiteral("felt planted"));
@@ -108,27 +93,11 @@ TEST_F(Keeping, NotesComeBackFromTheBookForTheSameFileUnderAnotherName) {
     EXPECT_EQ(book::search(book)->size(), 2U);
 }
 
-TEST_F(Keeping, ANoteThatIsUndoneIsOutOfTheBook) {
-    note(QStringLiteral("wrong"));
-    key(Qt::Key_Z, Qt::ControlModifier);
-    note(QStringLiteral("right"));
-    key(Qt::Key_Z, Qt::ControlModifier);
-    key(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
-    book::Book book = closed_book();
-    book::Filter filter;
-    filter.words = "wrong";
-    EXPECT_TRUE(book::search(book, filter)->empty());
-    filter.words = "right";
-    const auto found = book::search(book, filter);
-    ASSERT_EQ(found->size(), 1U);
-    EXPECT_EQ(book::notes_of_session(book, found->front().id)->size(), 1U);
-}
-
 TEST_F(Keeping, ASetupComesBackFromTheBookAndSoDoesItsUndoing) {
     car::SetupSheet sheet;
     sheet.tyre = "soft";
     sheet.items = {{"wing angle", "7 deg"}};
-    ASSERT_TRUE(fixture::wait_for([&] { return window->explaining().in_book(path("one.csv")); }));
+    ASSERT_TRUE(fixture::wait_for([&] { return window->explaining().in_book(key_of("one.csv")); }));
     window->explaining().enter_setups(sheet, {});
     EXPECT_EQ(window->actions().undo->text(), QStringLiteral("&Undo setup of A"));
     forget_settings();
@@ -149,7 +118,7 @@ TEST_F(Keeping, NotesFromARunWithoutTheBookMoveIntoIt) {
     window = std::make_unique<window::MainWindow>(fixture::invented_stages(), settings);
     window->start({path("one.csv"), path("two.csv")});
     ASSERT_TRUE(fixture::wait_for([this] { return window->on_compare_page(); }));
-    window->notes().put({path("one.csv")}, QStringLiteral("typed without a book"));
+    window->notes().put({key_of("one.csv")}, QStringLiteral("typed without a book"));
     open_window();
     book::Book book = closed_book();
     book::Filter filter;

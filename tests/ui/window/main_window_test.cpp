@@ -26,7 +26,7 @@
 #include <gtest/gtest.h>
 
 using namespace lapwright;
-using models::Side;
+using workspace::Side;
 
 namespace {
 
@@ -52,6 +52,7 @@ class MainWindow : public testing::Test {
         fixture::settle();
     }
     static QString path(const char* name) { return QDir::tempPath() + QLatin1Char('/') + QLatin1String(name); }
+    static workspace::SessionKey key_of(const char* name) { return fixture::key_of_file(path(name).toStdString()); }
     plots::PlotStack& stack() { return window->compare_page().stack(); }
     // The middle of the speed panel, some part of its width from the left.
     QPoint on_plots(double part) {
@@ -72,14 +73,14 @@ class MainWindow : public testing::Test {
 
 TEST_F(MainWindow, TwoFilesOpenStraightIntoTheirComparison) {
     start_pairing();
-    EXPECT_EQ(window->shelf().picked(Side::a)->path, path("one.csv"));
-    EXPECT_EQ(window->shelf().picked(Side::b)->path, path("two.csv"));
+    EXPECT_EQ(window->sessions().now().picks().a->session, key_of("one.csv"));
+    EXPECT_EQ(window->sessions().now().picks().b->session, key_of("two.csv"));
     EXPECT_GE(window->compare_page().chosen_segment(), 0);
 }
 
 TEST_F(MainWindow, OneFileOpensTheSessionsPage) {
     start({path("one.csv")});
-    ASSERT_TRUE(fixture::wait_for([this] { return window->shelf().entries().size() == 1; }));
+    ASSERT_TRUE(fixture::wait_for([this] { return window->sessions().now().entries().size() == 1; }));
     EXPECT_FALSE(window->on_compare_page());
     EXPECT_FALSE(window->actions().show_compare->isEnabled());
 }
@@ -87,7 +88,7 @@ TEST_F(MainWindow, OneFileOpensTheSessionsPage) {
 TEST_F(MainWindow, ARefusedFileIsOnePlainSentenceAndTheOthersStay) {
     start({path("one.csv"), path("bad.csv"), path("two.csv")});
     ASSERT_TRUE(fixture::wait_for([this] { return window->notices().isVisible(); }));
-    ASSERT_TRUE(fixture::wait_for([this] { return window->shelf().entries().size() == 2; }));
+    ASSERT_TRUE(fixture::wait_for([this] { return window->sessions().now().entries().size() == 2; }));
     const auto* label = window->notices().findChild<QLabel*>();
     EXPECT_EQ(label->textFormat(), Qt::PlainText);
     EXPECT_EQ(label->text(), path("bad.csv") + QStringLiteral(":7: <b>no table</b> — export again"));
@@ -103,9 +104,9 @@ TEST_F(MainWindow, DroppedFilesAreOpened) {
     EXPECT_TRUE(enter.isAccepted());
     QDropEvent drop(QPointF(200, 300), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
     QApplication::sendEvent(window.get(), &drop);
-    ASSERT_TRUE(fixture::wait_for([this] { return window->shelf().complete(); }));
+    ASSERT_TRUE(fixture::wait_for([this] { return window->sessions().now().picks().complete(); }));
     EXPECT_FALSE(window->on_compare_page());
-    EXPECT_EQ(window->shelf().entries()[0].path, path("one.csv"));
+    EXPECT_EQ(window->sessions().now().entries()[0].key, key_of("one.csv"));
 }
 
 TEST_F(MainWindow, LapsArePickedWithMouseAndKeyboard) {
@@ -115,13 +116,13 @@ TEST_F(MainWindow, LapsArePickedWithMouseAndKeyboard) {
     ASSERT_EQ(window->sessions_page().cards().size(), 2U);
     pages::LapList& laps = window->sessions_page().cards()[1]->laps();
     QTest::mouseClick(&laps, Qt::LeftButton, {}, laps.mark_rect(2, false).center());
-    EXPECT_EQ(window->shelf().picked(Side::b), (models::LapPick{path("two.csv"), 2}));
+    EXPECT_EQ(window->sessions().now().picks().b, (workspace::LapPick{key_of("two.csv"), 2}));
     laps.setFocus();
     QTest::keyClick(&laps, Qt::Key_Down);
     QTest::keyClick(&laps, Qt::Key_A);
-    EXPECT_EQ(window->shelf().picked(Side::a), (models::LapPick{path("two.csv"), 3}));
+    EXPECT_EQ(window->sessions().now().picks().a, (workspace::LapPick{key_of("two.csv"), 3}));
     key(Qt::Key_X);
-    EXPECT_EQ(window->shelf().picked(Side::a), (models::LapPick{path("two.csv"), 2}));
+    EXPECT_EQ(window->sessions().now().picks().a, (workspace::LapPick{key_of("two.csv"), 2}));
     key(Qt::Key_Return);
     EXPECT_TRUE(fixture::wait_for([this] { return window->on_compare_page(); }));
 }
@@ -131,8 +132,8 @@ TEST_F(MainWindow, AClosedSessionFreesItsSide) {
     key(Qt::Key_1, Qt::ControlModifier);
     window->sessions_page().cards()[0]->laps().setFocus();
     key(Qt::Key_Delete);
-    EXPECT_EQ(window->shelf().entries().size(), 1U);
-    EXPECT_FALSE(window->shelf().picked(Side::a));
+    EXPECT_EQ(window->sessions().now().entries().size(), 1U);
+    EXPECT_FALSE(window->sessions().now().picks().a);
 }
 
 TEST_F(MainWindow, TheWheelZoomsAtThePointerAndDoubleClickFits) {
@@ -254,14 +255,14 @@ TEST_F(MainWindow, SettingsAndPairingComeBack) {
     EXPECT_TRUE(window->actions().look->actions()[1]->isChecked());
     start({});
     ASSERT_TRUE(fixture::wait_for([this] { return window->on_compare_page(); }));
-    EXPECT_EQ(window->shelf().picked(Side::a)->path, path("one.csv"));
+    EXPECT_EQ(window->sessions().now().picks().a->session, key_of("one.csv"));
     EXPECT_TRUE(window->actions().channels_menu->actions()[1]->isChecked());
 }
 
 TEST_F(MainWindow, ATrackFileIsNoSession) {
     start({QStringLiteral(SAMPLE_SESSIONS "/ternbank.track.json"), path("one.csv"), path("two.csv")});
     ASSERT_TRUE(fixture::wait_for([this] { return window->on_compare_page(); }));
-    EXPECT_EQ(window->shelf().entries().size(), 2U);
+    EXPECT_EQ(window->sessions().now().entries().size(), 2U);
     EXPECT_FALSE(window->notices().isVisible());
     EXPECT_TRUE(window->actions().forget_track->isEnabled());
     window->actions().forget_track->trigger();

@@ -3,7 +3,7 @@
 #include "ui/window/my_car.h"
 
 #include "tests/ui/fixture/paired_window.h"
-#include "ui/bridge/book_keeper.h"
+#include "ui/bridge/book_queue.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/causes/finding_list.h"
 #include "ui/window/debriefing.h"
@@ -18,11 +18,12 @@ namespace {
 // Both fixtures' window with the sessions that were asked for, so that a swap is one; of the findings those that
 // advise.
 bridge::Stages with_their_sessions(bridge::Stages stages) {
-    stages.compare = [](const bridge::Wanted& wanted, const base::Progress&) -> base::Result<models::ComparedPointer> {
+    stages.compare = [](const bridge::Wanted& wanted,
+                        const base::Progress&) -> base::Result<workspace::ComparedPointer> {
         auto pairing = std::make_shared<analysis::Pairing>(*fixture::pairing());
         pairing->a.session = wanted.a;
         pairing->b.session = wanted.b;
-        return models::compared(pairing);
+        return workspace::compared(pairing);
     };
     return stages;
 }

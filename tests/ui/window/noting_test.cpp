@@ -22,9 +22,9 @@
 
 using namespace lapwright;
 using models::SegmentTable;
-using models::Side;
 using testing::HasSubstr;
 using testing::Not;
+using workspace::Side;
 
 namespace {
 
@@ -42,7 +42,7 @@ class Noting : public fixture::PairedWindow {
         press(Qt::Key_Return);
     }
     std::string html() {
-        EXPECT_FALSE(window->debriefing().save(path("sheet.html")));
+        EXPECT_TRUE(window->debriefing().save(path("sheet.html")));
         QFile file(path("sheet.html"));
         EXPECT_TRUE(file.open(QIODevice::ReadOnly));
         return file.readAll().toStdString();
@@ -157,12 +157,12 @@ TEST_F(Noting, ALapsNoteIsShownUnderTheLapsWhenItIsChosen) {
     EXPECT_NE(laps.current_lap(), lap);
     EXPECT_FALSE(card(0).lap_note().isVisible());
     EXPECT_THAT(laps.accessibleName().toStdString(), Not(HasSubstr("traffic")));
-    EXPECT_EQ(window->notes().text({card(0).path(), lap}), QStringLiteral("traffic"));
+    EXPECT_EQ(window->notes().text({card(0).key(), lap}), QStringLiteral("traffic"));
 }
 
 TEST_F(Noting, TheLapsOfThePairingBringTheirNotesToTheSheet) {
     const int lap = window->compare_page().compared()->pairing->a.lap.number;
-    const QString session = window->shelf().picked(Side::a)->path;
+    const workspace::SessionKey session = window->sessions().now().picks().a->session;
     window->notes().put({session, lap}, QStringLiteral("hot"));
     window->notes().put({session, lap - 1}, QStringLiteral("another lap"));
     EXPECT_THAT(html(), HasSubstr("A, lap " + base::integer_text(lap) + ": hot"));
@@ -173,18 +173,18 @@ TEST_F(Noting, TheChoiceOfLapsIsUndoneToo) {
     go_to_sessions();
     pages::LapList& laps = card(1).laps();
     laps.setFocus();
-    const auto before = window->shelf().picked(Side::b);
+    const auto before = window->sessions().now().picks().b;
     QTest::keyClick(&laps, Qt::Key_Up);
     key(Qt::Key_B);
-    EXPECT_NE(window->shelf().picked(Side::b), before);
+    EXPECT_NE(window->sessions().now().picks().b, before);
     EXPECT_EQ(window->actions().undo->text(), QStringLiteral("&Undo choice of lap B"));
     key(Qt::Key_Z, Qt::ControlModifier);
-    EXPECT_EQ(window->shelf().picked(Side::b), before);
-    const auto a = window->shelf().picked(Side::a);
+    EXPECT_EQ(window->sessions().now().picks().b, before);
+    const auto a = window->sessions().now().picks().a;
     key(Qt::Key_X);
-    EXPECT_EQ(window->shelf().picked(Side::b), a);
+    EXPECT_EQ(window->sessions().now().picks().b, a);
     EXPECT_EQ(window->actions().undo->text(), QStringLiteral("&Undo swap of A and B"));
     key(Qt::Key_Z, Qt::ControlModifier);
-    EXPECT_EQ(window->shelf().picked(Side::a), a);
+    EXPECT_EQ(window->sessions().now().picks().a, a);
     EXPECT_FALSE(window->actions().undo->isEnabled());
 }

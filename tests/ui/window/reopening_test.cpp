@@ -30,14 +30,14 @@ class Reopening : public fixture::PairedWindowWithBook {
     // Files can be held back until they are let go.
     [[nodiscard]] bridge::Stages stages() const override {
         bridge::Stages stages = PairedWindowWithBook::stages();
-        stages.load = [this,
-                       load = stages.load](const std::string& file, const std::optional<track::TrackRecord>& track,
-                                           const base::Progress& progress) -> base::Result<bridge::SessionPointer> {
+        stages.load =
+            [this, load = stages.load](const workspace::Origin& origin, const std::optional<track::TrackRecord>& track,
+                                       const base::Progress& progress) -> base::Result<bridge::SessionPointer> {
             while (held) {
                 if (!base::go_on(progress, "held", 0.5)) return base::cancelled();
                 QThread::msleep(1);
             }
-            return load(file, track, progress);
+            return load(origin, track, progress);
         };
         return stages;
     }
@@ -85,8 +85,9 @@ TEST_F(Reopening, SaysWhatItSaidNotesAndAll) {
     open_from_book();
     ASSERT_TRUE(wait_for_page());
     window->compare_page().choose(chosen);
-    EXPECT_TRUE(fixture::wait_for(
-        [this] { return window->compare_page().card().note(models::Side::a).note() == QStringLiteral("too early"); }));
+    EXPECT_TRUE(fixture::wait_for([this] {
+        return window->compare_page().card().note(workspace::Side::a).note() == QStringLiteral("too early");
+    }));
     EXPECT_EQ(shown(), before);
     EXPECT_TRUE(window->notices().sentences().isEmpty());
 }

@@ -89,8 +89,8 @@ TEST_F(Season, APointAndItsRowAreOneSessionAndReturnOpensIt) {
     EXPECT_EQ(view().plot().chosen(), 3);
     press(Qt::Key_Up);
     press(Qt::Key_Return);
-    const QString opened = QStringLiteral("book:%1/run-3.csv").arg(static_cast<qlonglong>(ids[2]));
-    EXPECT_TRUE(fixture::wait_for([&] { return window->shelf().session(opened) != nullptr; }));
+    const workspace::SessionKey opened = fixture::key_of_file("run-3.csv");
+    EXPECT_TRUE(fixture::wait_for([&] { return window->sessions().now().session(opened) != nullptr; }));
     EXPECT_FALSE(panel().isVisible());
 }
 

@@ -51,7 +51,7 @@ class TryingTest : public testing::Test {
         QApplication::setActiveWindow(window.get());
         window->open({folder.filePath(QStringLiteral("one.csv")), folder.filePath(QStringLiteral("two.csv")),
                       folder.filePath(QStringLiteral("three.csv"))});
-        ASSERT_TRUE(fixture::wait_for([this] { return window->shelf().entries().size() == 3; }));
+        ASSERT_TRUE(fixture::wait_for([this] { return window->sessions().now().entries().size() == 3; }));
         fixture::settle();
     }
     // Until it is called off or let go; whether it was let go.
@@ -65,6 +65,9 @@ class TryingTest : public testing::Test {
             QThread::msleep(5);
         }
         return true;
+    }
+    [[nodiscard]] workspace::SessionKey key_of(const char* name) const {
+        return fixture::key_of_file(folder.filePath(QLatin1String(name)).toStdString());
     }
     dialogs::TrialDialog* dialog() { return window->trying().dialog(); }
     void open_by_key() {
@@ -178,7 +181,7 @@ TEST_F(TryingTest, ButtonAndMenuOpenItTooAndItGoesWithItsSessions) {
     EXPECT_TRUE(window->actions().pairing_menu->actions().contains(window->actions().trial));
     window->actions().trial->trigger();
     ASSERT_TRUE(fixture::wait_for([this] { return dialog() != nullptr; }));
-    window->shelf().remove(folder.filePath(QStringLiteral("two.csv")));
+    window->sessions().edit([this](auto& open) { open.remove(key_of("two.csv")); });
     EXPECT_TRUE(fixture::wait_for([this] { return dialog() == nullptr; }));
 }
 

@@ -151,7 +151,7 @@ QWidget* CausesPage::make_right() {
     return scroll;
 }
 
-void CausesPage::show_pairing(models::ComparedPointer compared) {
+void CausesPage::show_pairing(workspace::ComparedPointer compared) {
     compared_ = std::move(compared);
     explanation_.reset();
     without_ = tr("Working out why…");

@@ -6,7 +6,7 @@
 #include "core/analysis/my_side.h"
 #include "core/base/display.h"
 #include "core/causes/explanation.h"
-#include "ui/models/compared.h"
+#include "core/workspace/compared.h"
 #include "ui/plots/picture.h"
 #include "ui/theme/palette.h"
 
@@ -38,7 +38,7 @@ class CausesPage : public QWidget {
     explicit CausesPage(QWidget* parent = nullptr);
 
     // A new pairing, not yet explained: the page says that it is being worked on.
-    void show_pairing(models::ComparedPointer compared);
+    void show_pairing(workspace::ComparedPointer compared);
     void show_explanation(std::shared_ptr<const causes::Explanation> explanation);
     void show_refusal(const QString& sentence);               // instead of an explanation
     void set_setup_words(const QString& words);               // where the setup of both cars comes from
@@ -68,7 +68,7 @@ class CausesPage : public QWidget {
     QWidget* make_left();
     QWidget* make_right();
 
-    models::ComparedPointer compared_;
+    workspace::ComparedPointer compared_;
     std::shared_ptr<const causes::Explanation> explanation_;
     theme::Palette palette_ = theme::paper();
     QString without_; // the sentence while there is no explanation

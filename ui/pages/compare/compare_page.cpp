@@ -72,13 +72,13 @@ ComparePage::ComparePage(QWidget* parent)
     connect(stack_, &plots::PlotStack::segment_clicked, this, &ComparePage::choose);
     connect(map_, &plots::TrackMap::place_clicked, this, &ComparePage::go_to);
     connect(view_, &SegmentView::row_chosen, this, &ComparePage::choose);
-    connect(card_, &SegmentCard::note_kept, this, [this](models::Side side, const QString& note) {
+    connect(card_, &SegmentCard::note_kept, this, [this](workspace::Side side, const QString& note) {
         if (chosen_ >= 0) Q_EMIT note_kept(side, segments_of(static_cast<std::size_t>(chosen_)).first, note);
     });
     connect(card_, &SegmentCard::note_ended, stack_, [this] { stack_->setFocus(); });
 }
 
-void ComparePage::show_pairing(models::ComparedPointer compared) {
+void ComparePage::show_pairing(workspace::ComparedPointer compared) {
     keep_notes();
     compared_ = std::move(compared);
     const auto& pairing = compared_->pairing;
@@ -186,17 +186,17 @@ std::pair<std::size_t, std::size_t> ComparePage::segments_of(std::size_t row) co
     return {place(stretch.start_m), place(stretch.end_m)};
 }
 
-void ComparePage::set_notes(std::vector<models::SegmentNotes> notes) {
+void ComparePage::set_notes(std::vector<workspace::SegmentNotes> notes) {
     notes_ = std::move(notes);
     fill_notes();
     fill_card();
 }
 
 void ComparePage::fill_notes() {
-    std::vector<models::SegmentNotes> of_rows;
+    std::vector<workspace::SegmentNotes> of_rows;
     for (std::size_t row = 0; row < rows().size() && !notes_.empty(); ++row) {
         const auto [first, last] = segments_of(row);
-        models::SegmentNotes joined = notes_[first];
+        workspace::SegmentNotes joined = notes_[first];
         for (std::size_t i = first + 1; i < last; ++i)
             joined.add(notes_[i]);
         of_rows.push_back(joined);
@@ -204,7 +204,7 @@ void ComparePage::fill_notes() {
     table_->set_notes(std::move(of_rows));
 }
 
-void ComparePage::write_note(models::Side side) {
+void ComparePage::write_note(workspace::Side side) {
     if (chosen_ >= 0) card_->write_note(side);
 }
 
@@ -222,7 +222,7 @@ void ComparePage::fill_card() {
     const bool known = !summed_ && index < repeatability.size();
     card_->show_segment(rows()[index], known ? &repeatability[index] : nullptr, units_);
     const auto [first, last] = segments_of(index);
-    card_->set_notes(first < notes_.size() ? notes_[first] : models::SegmentNotes{},
+    card_->set_notes(first < notes_.size() ? notes_[first] : workspace::SegmentNotes{},
                      models::text(compared_->pairing->comparison.segments[first].segment.name));
 }
 

@@ -3,10 +3,10 @@
 #pragma once
 
 #include "core/base/display.h"
-#include "ui/models/compared.h"
-#include "ui/models/segment_notes.h"
+#include "core/workspace/compared.h"
+#include "core/workspace/pairing_notes.h"
+#include "core/workspace/session_key.h"
 #include "ui/models/segment_table.h"
-#include "ui/models/session_shelf.h"
 #include "ui/theme/palette.h"
 
 #include <QStringList>
@@ -34,7 +34,7 @@ class ComparePage : public QWidget {
   public:
     explicit ComparePage(QWidget* parent = nullptr);
 
-    void show_pairing(models::ComparedPointer compared);
+    void show_pairing(workspace::ComparedPointer compared);
     void set_palette(const theme::Palette& palette);
     void set_units(base::UnitSystem units);
     void set_channels(const QStringList& ids); // those that this pairing does not have are left out
@@ -42,11 +42,11 @@ class ComparePage : public QWidget {
     void set_values_filled(bool filled); // value axes fit what is in view
     void set_summed(bool summed);        // corners with the straights they feed
     // One for each segment of the comparison, whether they are shown joined or not.
-    void set_notes(std::vector<models::SegmentNotes> notes);
-    void write_note(models::Side side); // on the chosen segment
-    void keep_notes();                  // what is being typed
+    void set_notes(std::vector<workspace::SegmentNotes> notes);
+    void write_note(workspace::Side side); // on the chosen segment
+    void keep_notes();                     // what is being typed
 
-    [[nodiscard]] const models::ComparedPointer& compared() const { return compared_; }
+    [[nodiscard]] const workspace::ComparedPointer& compared() const { return compared_; }
     [[nodiscard]] plots::PlotStack& stack() { return *stack_; }
     // The rows of the segment table as it is shown, corners with their straights where they are joined.
     [[nodiscard]] const std::vector<comparison::SegmentComparison>& rows() const;
@@ -60,7 +60,7 @@ class ComparePage : public QWidget {
 
   Q_SIGNALS:
     // `segment`: of the comparison.
-    void note_kept(lapwright::models::Side side, std::size_t segment, const QString& note);
+    void note_kept(lapwright::workspace::Side side, std::size_t segment, const QString& note);
 
   private:
     void fill_notes();
@@ -71,14 +71,14 @@ class ComparePage : public QWidget {
     void follow_cursor(double place_m);
     [[nodiscard]] int row_at(double place_m) const;
 
-    models::ComparedPointer compared_;
+    workspace::ComparedPointer compared_;
     models::SegmentTable* table_;
     PairingHeader* header_;
     plots::PlotStack* stack_;
     SegmentView* view_;
     plots::TrackMap* map_;
     SegmentCard* card_;
-    std::vector<models::SegmentNotes> notes_;
+    std::vector<workspace::SegmentNotes> notes_;
     QStringList channels_;
     base::UnitSystem units_ = base::UnitSystem::metric;
     bool band_shown_ = true;

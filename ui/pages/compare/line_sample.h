@@ -2,7 +2,7 @@
 // A short piece of a lap's line, as the plots draw it: A solid, B dashed.
 #pragma once
 
-#include "ui/models/session_shelf.h"
+#include "core/workspace/session_key.h"
 #include "ui/theme/palette.h"
 
 #include <QWidget>
@@ -13,14 +13,14 @@ class LineSample : public QWidget {
     Q_OBJECT
 
   public:
-    explicit LineSample(models::Side side, QWidget* parent = nullptr);
+    explicit LineSample(workspace::Side side, QWidget* parent = nullptr);
     void set_palette(const theme::Palette& palette);
 
   protected:
     void paintEvent(QPaintEvent* event) override;
 
   private:
-    models::Side side_;
+    workspace::Side side_;
     QColor colour_;
 };
 

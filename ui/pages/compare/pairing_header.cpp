@@ -66,8 +66,8 @@ PairingHeader::PairingHeader(QWidget* parent)
 }
 
 PairingHeader::SideLabels PairingHeader::add_side(QGridLayout& grid, bool is_a) {
-    SideLabels labels{new LineSample(is_a ? models::Side::a : models::Side::b, this), new theme::ElidedLabel(this),
-                      new theme::ElidedLabel(this)};
+    SideLabels labels{new LineSample(is_a ? workspace::Side::a : workspace::Side::b, this),
+                      new theme::ElidedLabel(this), new theme::ElidedLabel(this)};
     labels.who->setFont(theme::strong(theme::body()));
     labels.which->setFont(theme::small());
     const Qt::Alignment side = is_a ? Qt::AlignLeft : Qt::AlignRight;

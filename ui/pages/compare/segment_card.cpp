@@ -97,7 +97,7 @@ SegmentCard::SegmentCard(QWidget* parent)
     column->addWidget(dots_);
     column->addWidget(verdict_);
     column->addSpacing(2);
-    for (const models::Side side : {models::Side::a, models::Side::b}) {
+    for (const workspace::Side side : {workspace::Side::a, workspace::Side::b}) {
         column->addWidget(&note(side));
         connect(&note(side), &theme::NoteField::kept, this,
                 [this, side](const QString& words) { Q_EMIT note_kept(side, words); });
@@ -120,9 +120,9 @@ void SegmentCard::show_nothing() {
     note_b_->set_invitation({});
 }
 
-void SegmentCard::set_notes(const models::SegmentNotes& notes, const QString& name) {
-    note_a_->set_note(notes.a);
-    note_b_->set_note(notes.b);
+void SegmentCard::set_notes(const workspace::SegmentNotes& notes, const QString& name) {
+    note_a_->set_note(text(notes.a));
+    note_b_->set_note(text(notes.b));
     note_a_->set_what(tr("Note of A on %1").arg(name));
     note_b_->set_what(tr("Note of B on %1").arg(name));
     note_a_->set_invitation(notes.any() ? QString() : tr("M: write a note here"));
@@ -132,8 +132,8 @@ void SegmentCard::set_one_session(bool one) {
     one_session_ = one;
 }
 
-void SegmentCard::write_note(models::Side side) {
-    note(one_session_ ? models::Side::a : side).begin();
+void SegmentCard::write_note(workspace::Side side) {
+    note(one_session_ ? workspace::Side::a : side).begin();
 }
 
 void SegmentCard::keep_notes() {

@@ -4,8 +4,8 @@
 
 #include "core/analysis/analysis.h"
 #include "core/base/display.h"
-#include "ui/models/segment_notes.h"
-#include "ui/models/session_shelf.h"
+#include "core/workspace/pairing_notes.h"
+#include "core/workspace/session_key.h"
 #include "ui/theme/palette.h"
 
 #include <QFrame>
@@ -37,14 +37,16 @@ class SegmentCard : public QFrame {
     void show_nothing();
     void set_palette(const theme::Palette& palette);
     // Of both drivers on this segment; `name`: of the segment.
-    void set_notes(const models::SegmentNotes& notes, const QString& name);
+    void set_notes(const workspace::SegmentNotes& notes, const QString& name);
     void set_one_session(bool one); // both laps of one session have one note
-    void write_note(models::Side side);
+    void write_note(workspace::Side side);
     void keep_notes(); // what is being typed
-    [[nodiscard]] theme::NoteField& note(models::Side side) { return side == models::Side::a ? *note_a_ : *note_b_; }
+    [[nodiscard]] theme::NoteField& note(workspace::Side side) {
+        return side == workspace::Side::a ? *note_a_ : *note_b_;
+    }
 
   Q_SIGNALS:
-    void note_kept(lapwright::models::Side side, const QString& note);
+    void note_kept(lapwright::workspace::Side side, const QString& note);
     void note_ended(); // the focus may go back to where it was
 
   private:

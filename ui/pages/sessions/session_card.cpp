@@ -11,7 +11,6 @@
 #include "ui/theme/fonts.h"
 #include "ui/theme/note_field.h"
 
-#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
@@ -25,8 +24,9 @@ namespace {
 using models::text;
 using recording::Meaning;
 
-QString facts_words(const QString& path, const recording::Recording& recording) {
-    QStringList facts{QFileInfo(path).fileName()};
+QString facts_words(const analysis::Session& session) {
+    const recording::Recording& recording = *session.recording;
+    QStringList facts{text(session.source.file_name)};
     if (recording.start_unix_s) facts << text(base::date_text(*recording.start_unix_s));
     if (!recording.track.empty()) facts << text(recording.track);
     facts << text(base::duration_text(recording.duration_s));
@@ -72,8 +72,8 @@ QString trust_words(const analysis::Session& session) {
 
 } // namespace
 
-SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* parent)
-    : QFrame(parent), path_(entry.path), session_(entry.session), title_(new theme::ElidedLabel(this)),
+SessionCard::SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* parent)
+    : QFrame(parent), key_(entry.key), session_(entry.session), title_(new theme::ElidedLabel(this)),
       facts_(new theme::ElidedLabel(this)), trust_(new QLabel(this)), report_(new QToolButton(this)),
       laps_(new LapList(entry.session, this)), session_note_(new theme::NoteField(tr("Note on this session"), this)),
       lap_note_(new theme::NoteField(tr("Note on this lap"), this)) {
@@ -93,7 +93,7 @@ SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* pare
     title_->setFont(theme::strong(theme::body()));
     title_->set_text(text(entry.session->title()));
     facts_->setFont(theme::small());
-    facts_->set_text(facts_words(entry.path, *entry.session->recording));
+    facts_->set_text(facts_words(*entry.session));
     trust_->setFont(theme::small());
     trust_->setTextFormat(Qt::PlainText);
     trust_->setWordWrap(true);
@@ -119,18 +119,18 @@ SessionCard::SessionCard(const models::SessionShelf::Entry& entry, QWidget* pare
     follow_lap();
     connect(laps_, &LapList::moved, this, &SessionCard::follow_lap);
     connect(session_note_, &theme::NoteField::kept, this,
-            [this](const QString& note) { Q_EMIT note_kept({path_}, note); });
+            [this](const QString& note) { Q_EMIT note_kept({key_}, note); });
     connect(lap_note_, &theme::NoteField::kept, this,
-            [this](const QString& note) { Q_EMIT note_kept({path_, noted_lap_}, note); });
+            [this](const QString& note) { Q_EMIT note_kept({key_, noted_lap_}, note); });
     for (const theme::NoteField* field : {session_note_, lap_note_})
         connect(field, &theme::NoteField::ended, laps_, [this] { laps_->setFocus(); });
-    connect(laps_, &LapList::picked, this, [this](int lap, bool as_a) { Q_EMIT picked(path_, lap, as_a); });
+    connect(laps_, &LapList::picked, this, [this](int lap, bool as_a) { Q_EMIT picked(key_, lap, as_a); });
     connect(report_, &QToolButton::toggled, this, [this](bool shown) {
         follow_report();
-        Q_EMIT report_toggled(path_, shown);
+        Q_EMIT report_toggled(key_, shown);
     });
-    connect(columns, &QToolButton::clicked, this, [this] { Q_EMIT columns_asked(path_); });
-    connect(close, &QToolButton::clicked, this, [this] { Q_EMIT close_asked(path_); });
+    connect(columns, &QToolButton::clicked, this, [this] { Q_EMIT columns_asked(key_); });
+    connect(close, &QToolButton::clicked, this, [this] { Q_EMIT close_asked(key_); });
 }
 
 void SessionCard::set_units(base::UnitSystem units) {
@@ -138,11 +138,11 @@ void SessionCard::set_units(base::UnitSystem units) {
     follow_report();
 }
 
-void SessionCard::show_notes(const models::NoteShelf& notes) {
-    session_note_->set_note(notes.text({path_}));
+void SessionCard::show_notes(const workspace::Notes& notes) {
+    session_note_->set_note(text(notes.text({key_})));
     lap_notes_.clear();
-    for (const models::Note& note : notes.of_session(path_))
-        if (note.about.lap && note.about.segment.isEmpty()) lap_notes_[*note.about.lap] = note.text;
+    for (const workspace::Note& note : notes.of_session(key_))
+        if (note.about.lap && note.about.segment.empty()) lap_notes_[*note.about.lap] = text(note.text);
     laps_->set_notes(lap_notes_);
     follow_lap();
 }

@@ -3,8 +3,8 @@
 #pragma once
 
 #include "core/base/display.h"
-#include "ui/models/notes.h"
-#include "ui/models/session_shelf.h"
+#include "core/workspace/notes.h"
+#include "core/workspace/open_sessions.h"
 #include "ui/theme/palette.h"
 
 #include <QFrame>
@@ -28,11 +28,11 @@ class SessionCard : public QFrame {
     Q_OBJECT
 
   public:
-    explicit SessionCard(const models::SessionShelf::Entry& entry, QWidget* parent = nullptr);
+    explicit SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* parent = nullptr);
 
     void set_palette(const theme::Palette& palette);
     void set_units(base::UnitSystem units);
-    void show_notes(const models::NoteShelf& notes);
+    void show_notes(const workspace::Notes& notes);
     void write_session_note();
     void write_lap_note(); // on the lap with the focus
     void keep_notes();     // what is being typed
@@ -41,20 +41,20 @@ class SessionCard : public QFrame {
     void show_report(bool shown);
     [[nodiscard]] bool report_shown() const;
     [[nodiscard]] LapList& laps() { return *laps_; }
-    [[nodiscard]] const QString& path() const { return path_; }
+    [[nodiscard]] const workspace::SessionKey& key() const { return key_; }
 
   Q_SIGNALS:
-    void picked(const QString& path, int lap, bool as_a);
-    void report_toggled(const QString& path, bool shown);
-    void close_asked(const QString& path);
-    void note_kept(const lapwright::models::NoteAbout& about, const QString& note);
-    void columns_asked(const QString& path);
+    void picked(const lapwright::workspace::SessionKey& key, int lap, bool as_a);
+    void report_toggled(const lapwright::workspace::SessionKey& key, bool shown);
+    void close_asked(const lapwright::workspace::SessionKey& key);
+    void note_kept(const lapwright::workspace::NoteAbout& about, const QString& note);
+    void columns_asked(const lapwright::workspace::SessionKey& key);
 
   private:
     void follow_lap();
     void follow_report();
 
-    QString path_;
+    workspace::SessionKey key_;
     std::shared_ptr<const analysis::Session> session_;
     base::UnitSystem units_ = base::UnitSystem::metric;
     QVBoxLayout* column_ = nullptr;

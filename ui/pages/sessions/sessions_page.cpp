@@ -22,17 +22,17 @@
 namespace lapwright::pages {
 namespace {
 
-using models::Side;
 using models::text;
+using workspace::Side;
 
 constexpr int card_width_px = 540;
 constexpr double longest_bar = 1.5; // of the slowest flying lap; longer laps fill the row
 
 } // namespace
 
-SessionsPage::SessionsPage(models::SessionShelf* shelf, const models::NoteShelf* notes, QWidget* parent)
-    : QWidget(parent), shelf_(shelf), notes_(notes), palette_(theme::paper()), hint_(new QLabel(this)),
-      scroll_(new QScrollArea(this)), shelf_view_(new QWidget), grid_(new QGridLayout(shelf_view_)),
+SessionsPage::SessionsPage(models::OpenSessions* sessions, const models::Notes* notes, QWidget* parent)
+    : QWidget(parent), sessions_(sessions), notes_(notes), palette_(theme::paper()), hint_(new QLabel(this)),
+      scroll_(new QScrollArea(this)), cards_view_(new QWidget), grid_(new QGridLayout(cards_view_)),
       words_a_(new theme::ElidedLabel(this)), words_b_(new theme::ElidedLabel(this)),
       swap_(new QPushButton(tr("Swap A and B"), this)), compare_(new QPushButton(tr("Compare A and B"), this)),
       trial_(new QPushButton(tr("Setup trial…"), this)), book_button_(new QPushButton(tr("The book…"), this)),
@@ -48,7 +48,7 @@ SessionsPage::SessionsPage(models::SessionShelf* shelf, const models::NoteShelf*
 
     grid_->setContentsMargins(0, 0, 0, 0);
     grid_->setSpacing(10);
-    scroll_->setWidget(shelf_view_);
+    scroll_->setWidget(cards_view_);
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setFocusPolicy(Qt::NoFocus);
@@ -75,9 +75,9 @@ SessionsPage::SessionsPage(models::SessionShelf* shelf, const models::NoteShelf*
     connect(compare_, &QPushButton::clicked, this, &SessionsPage::compare_asked);
     connect(trial_, &QPushButton::clicked, this, &SessionsPage::trial_asked);
     trial_->setToolTip(tr("What is a change worth? Sessions without it and with it, compared segment by segment"));
-    connect(shelf_, &models::SessionShelf::sessions_changed, this, &SessionsPage::rebuild);
-    connect(shelf_, &models::SessionShelf::picks_changed, this, &SessionsPage::show_picks);
-    connect(notes_, &models::NoteShelf::changed, this, &SessionsPage::show_notes);
+    connect(sessions_, &models::OpenSessions::sessions_changed, this, &SessionsPage::rebuild);
+    connect(sessions_, &models::OpenSessions::picks_changed, this, &SessionsPage::show_picks);
+    connect(notes_, &models::Notes::changed, this, &SessionsPage::show_notes);
     rebuild();
 }
 
@@ -121,34 +121,34 @@ void SessionsPage::set_units(base::UnitSystem units) {
 
 void SessionsPage::rebuild() {
     const SessionCard* before = focused();
-    const QString focused_path = before != nullptr ? before->path() : QString();
+    const auto focused_key = before != nullptr ? std::optional(before->key()) : std::nullopt;
     keep_notes();
     for (SessionCard* card : cards_)
         delete card;
     cards_.clear();
     const double scale = full_scale_s();
-    for (const auto& entry : shelf_->entries()) {
-        auto* card = new SessionCard(entry, shelf_view_);
+    for (const auto& entry : sessions_->now().entries()) {
+        auto* card = new SessionCard(entry, cards_view_);
         card->set_palette(palette_);
         card->laps().set_scale(scale);
         card->set_units(units_);
-        card->show_report(reported_.contains(entry.path));
-        connect(card, &SessionCard::report_toggled, this, [this](const QString& path, bool shown) {
+        card->show_report(reported_.contains(entry.key));
+        connect(card, &SessionCard::report_toggled, this, [this](const workspace::SessionKey& key, bool shown) {
             if (shown)
-                reported_.insert(path);
+                reported_.insert(key);
             else
-                reported_.remove(path);
+                reported_.erase(key);
         });
-        connect(card, &SessionCard::picked, this, [this](const QString& path, int lap, bool as_a) {
-            Q_EMIT pick_asked(as_a ? Side::a : Side::b, {path, lap});
+        connect(card, &SessionCard::picked, this, [this](const workspace::SessionKey& key, int lap, bool as_a) {
+            Q_EMIT pick_asked(as_a ? Side::a : Side::b, {key, lap});
         });
         connect(card, &SessionCard::columns_asked, this, &SessionsPage::columns_asked);
         connect(card, &SessionCard::note_kept, this, &SessionsPage::note_kept);
-        card->show_notes(*notes_);
+        card->show_notes(notes_->now());
         // The card is deleted by what it asks for: only after its signal has returned.
-        connect(card, &SessionCard::close_asked, shelf_, &models::SessionShelf::remove, Qt::QueuedConnection);
+        connect(card, &SessionCard::close_asked, this, &SessionsPage::close_session, Qt::QueuedConnection);
         cards_.push_back(card);
-        if (entry.path == focused_path) card->laps().setFocus();
+        if (entry.key == focused_key) card->laps().setFocus();
     }
     arrange();
     show_picks();
@@ -157,7 +157,7 @@ void SessionsPage::rebuild() {
 double SessionsPage::full_scale_s() const {
     double slowest = 1.0;
     double longest = 1.0;
-    for (const auto& entry : shelf_->entries()) {
+    for (const auto& entry : sessions_->now().entries()) {
         for (const lap::Lap& lap : entry.session->laps) {
             longest = std::max(longest, lap.time_s());
             if (lap.kind == lap::LapKind::flying && lap.clean) slowest = std::max(slowest, lap.time_s());
@@ -187,23 +187,24 @@ void SessionsPage::resizeEvent(QResizeEvent* event) {
 
 void SessionsPage::show_picks() {
     for (SessionCard* card : cards_) {
-        const auto lap_of = [card](const std::optional<models::LapPick>& pick) {
-            return pick && pick->path == card->path() ? std::optional(pick->lap) : std::nullopt;
+        const auto lap_of = [card](const std::optional<workspace::LapPick>& pick) {
+            return pick && pick->session == card->key() ? std::optional(pick->lap) : std::nullopt;
         };
-        card->laps().set_picked(lap_of(shelf_->picked(Side::a)), lap_of(shelf_->picked(Side::b)));
+        card->laps().set_picked(lap_of(sessions_->now().picks().a), lap_of(sessions_->now().picks().b));
     }
+    const workspace::Picks& picks = sessions_->now().picks();
     words_a_->set_text(pick_words(Side::a));
     words_b_->set_text(pick_words(Side::b));
-    swap_->setEnabled(shelf_->picked(Side::a).has_value() || shelf_->picked(Side::b).has_value());
-    compare_->setEnabled(shelf_->complete());
-    trial_->setEnabled(shelf_->entries().size() > 1);
+    swap_->setEnabled(picks.a || picks.b);
+    compare_->setEnabled(picks.complete());
+    trial_->setEnabled(sessions_->now().entries().size() > 1);
 }
 
 QString SessionsPage::pick_words(Side side) const {
     const QString letter = side == Side::a ? QStringLiteral("A") : QStringLiteral("B");
-    const auto& pick = shelf_->picked(side);
+    const auto& pick = sessions_->now().picks().of(side);
     if (!pick) return tr("%1: no lap yet").arg(letter);
-    const auto session = shelf_->session(pick->path);
+    const auto session = sessions_->now().session(pick->session);
     const lap::Lap* lap = session->lap(pick->lap);
     // The name stands last: it is what gives way where there is no room.
     return tr("%1: lap %2, %3, %4")
@@ -217,11 +218,11 @@ SessionCard* SessionsPage::focused() const {
 }
 
 void SessionsPage::pick_focused(Side side) {
-    if (SessionCard* card = focused()) Q_EMIT pick_asked(side, {card->path(), card->laps().current_lap()});
+    if (SessionCard* card = focused()) Q_EMIT pick_asked(side, {card->key(), card->laps().current_lap()});
 }
 
 void SessionsPage::ask_for_columns() {
-    if (const SessionCard* card = focused_or_only()) Q_EMIT columns_asked(card->path());
+    if (const SessionCard* card = focused_or_only()) Q_EMIT columns_asked(card->key());
 }
 
 void SessionsPage::toggle_report() {
@@ -235,7 +236,7 @@ SessionCard* SessionsPage::focused_or_only() const {
 
 void SessionsPage::show_notes() {
     for (SessionCard* card : cards_)
-        card->show_notes(*notes_);
+        card->show_notes(notes_->now());
 }
 
 void SessionsPage::write_session_note() {
@@ -260,9 +261,9 @@ BookView& SessionsPage::book() {
     return book_->sessions();
 }
 
-void SessionsPage::focus_session(const QString& path) {
+void SessionsPage::focus_session(const workspace::SessionKey& key) {
     for (SessionCard* card : cards_) {
-        if (card->path() != path) continue;
+        if (card->key() != key) continue;
         card->laps().setFocus();
         scroll_->ensureWidgetVisible(card);
     }
@@ -279,7 +280,11 @@ void SessionsPage::keep_notes() {
 }
 
 void SessionsPage::close_focused() {
-    if (const SessionCard* card = focused()) shelf_->remove(card->path());
+    if (const SessionCard* card = focused()) close_session(card->key());
+}
+
+void SessionsPage::close_session(const workspace::SessionKey& key) {
+    sessions_->edit([&key](workspace::OpenSessions& open) { open.remove(key); });
 }
 
 } // namespace lapwright::pages

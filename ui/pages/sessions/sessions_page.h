@@ -4,11 +4,11 @@
 
 #include "core/base/display.h"
 #include "ui/models/notes.h"
-#include "ui/models/session_shelf.h"
+#include "ui/models/open_sessions.h"
 #include "ui/theme/palette.h"
 
-#include <QSet>
 #include <QWidget>
+#include <set>
 #include <vector>
 
 class QGridLayout;
@@ -30,14 +30,14 @@ class SessionsPage : public QWidget {
     Q_OBJECT
 
   public:
-    SessionsPage(models::SessionShelf* shelf, const models::NoteShelf* notes, QWidget* parent = nullptr);
+    SessionsPage(models::OpenSessions* sessions, const models::Notes* notes, QWidget* parent = nullptr);
 
     void set_palette(const theme::Palette& palette);
     void set_units(base::UnitSystem units);
     // The track file in use; empty: none.
     void set_track(const QString& name, const QString& file);
     // The lap with the focus becomes A or B; without one nothing happens.
-    void pick_focused(models::Side side);
+    void pick_focused(workspace::Side side);
     void close_focused();
     // All: of the session with the focus, or the only one.
     void ask_for_columns();
@@ -47,21 +47,21 @@ class SessionsPage : public QWidget {
     void set_book_usable(bool usable); // without one nothing speaks of it
     [[nodiscard]] BookPanel& book_panel() { return *book_; }
     [[nodiscard]] BookView& book(); // its list of sessions
-    void focus_session(const QString& path);
+    void focus_session(const workspace::SessionKey& key);
     void write_session_note();
     void write_lap_note(); // on the lap with the focus
     void keep_notes();     // what is being typed
     [[nodiscard]] const std::vector<SessionCard*>& cards() const { return cards_; }
 
   Q_SIGNALS:
-    void pick_asked(lapwright::models::Side side, const lapwright::models::LapPick& pick);
+    void pick_asked(lapwright::workspace::Side side, const lapwright::workspace::LapPick& pick);
     void swap_asked();
     void open_asked();
     void compare_asked();
     void trial_asked();
     void book_asked();
-    void columns_asked(const QString& path);
-    void note_kept(const lapwright::models::NoteAbout& about, const QString& note);
+    void columns_asked(const lapwright::workspace::SessionKey& key);
+    void note_kept(const lapwright::workspace::NoteAbout& about, const QString& note);
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -69,22 +69,23 @@ class SessionsPage : public QWidget {
   private:
     QWidget* make_pairing_bar();
     void rebuild();
+    void close_session(const workspace::SessionKey& key);
     void arrange();
     void show_picks();
     void show_notes();
-    [[nodiscard]] QString pick_words(models::Side side) const;
+    [[nodiscard]] QString pick_words(workspace::Side side) const;
     [[nodiscard]] SessionCard* focused() const;
     [[nodiscard]] SessionCard* focused_or_only() const;
     [[nodiscard]] double full_scale_s() const;
 
-    models::SessionShelf* shelf_;
-    const models::NoteShelf* notes_;
+    models::OpenSessions* sessions_;
+    const models::Notes* notes_;
     theme::Palette palette_;
     base::UnitSystem units_ = base::UnitSystem::metric;
-    QSet<QString> reported_; // sessions whose whole report is shown
+    std::set<workspace::SessionKey> reported_; // sessions whose whole report is shown
     QLabel* hint_;
     QScrollArea* scroll_;
-    QWidget* shelf_view_;
+    QWidget* cards_view_;
     QGridLayout* grid_;
     std::vector<SessionCard*> cards_;
     theme::ElidedLabel* words_a_;

@@ -31,12 +31,13 @@ class CausesInWindow : public testing::Test {
     void open_window() {
         window.reset();
         bridge::Stages stages;
-        stages.load = [](const std::string& path, const std::optional<track::TrackRecord>&,
+        stages.load = [](const workspace::Origin& origin, const std::optional<track::TrackRecord>&,
                          const base::Progress&) -> base::Result<bridge::SessionPointer> {
+            const std::string& path = std::get<std::string>(origin);
             return fixture::session(path, path.find("one") != std::string::npos ? "Ines" : "Tomas", "hatch", 90.0);
         };
-        stages.compare = [](const bridge::Wanted&, const base::Progress&) -> base::Result<models::ComparedPointer> {
-            return models::compared(fixture::pairing());
+        stages.compare = [](const bridge::Wanted&, const base::Progress&) -> base::Result<workspace::ComparedPointer> {
+            return workspace::compared(fixture::pairing());
         };
         stages.explain = [this](const bridge::Question& question,
                                 const base::Progress& progress) -> base::Result<bridge::ExplanationPointer> {

@@ -32,7 +32,7 @@ class CausesPage : public testing::Test {
     void SetUp() override { show({}); }
 
     void show(const fixture::ExplanationOptions& options) {
-        compared = models::compared(fixture::pairing());
+        compared = workspace::compared(fixture::pairing());
         explanation = fixture::explanation(*compared->pairing, options);
         page = std::make_unique<pages::CausesPage>();
         page->resize(1366, 700);
@@ -46,7 +46,7 @@ class CausesPage : public testing::Test {
     QString cell(int row, int column) { return page->matrix().model()->index(row, column).data().toString(); }
     [[nodiscard]] int segments() const { return static_cast<int>(explanation->segments.size()); }
 
-    models::ComparedPointer compared;
+    workspace::ComparedPointer compared;
     std::shared_ptr<const causes::Explanation> explanation;
     std::unique_ptr<pages::CausesPage> page;
 };

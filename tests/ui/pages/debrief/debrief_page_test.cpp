@@ -35,12 +35,13 @@ class Debrief : public testing::Test {
     void open_window() {
         window.reset();
         bridge::Stages stages;
-        stages.load = [](const std::string& path, const std::optional<track::TrackRecord>&,
+        stages.load = [](const workspace::Origin& origin, const std::optional<track::TrackRecord>&,
                          const base::Progress&) -> base::Result<bridge::SessionPointer> {
+            const std::string& path = std::get<std::string>(origin);
             return fixture::session(path, path.find("one") != std::string::npos ? "Ines" : "Tomas", "hatch", 90.0);
         };
-        stages.compare = [](const bridge::Wanted&, const base::Progress&) -> base::Result<models::ComparedPointer> {
-            return models::compared(fixture::pairing());
+        stages.compare = [](const bridge::Wanted&, const base::Progress&) -> base::Result<workspace::ComparedPointer> {
+            return workspace::compared(fixture::pairing());
         };
         stages.explain = [](const bridge::Question& question,
                             const base::Progress&) -> base::Result<bridge::ExplanationPointer> {
@@ -61,7 +62,7 @@ class Debrief : public testing::Test {
     [[nodiscard]] QString path(const char* name) const { return folder.filePath(QLatin1String(name)); }
     pages::DebriefPage& page() { return window->debrief_page(); }
     std::string saved() {
-        EXPECT_FALSE(window->debriefing().save(path("sheet.pdf")));
+        EXPECT_TRUE(window->debriefing().save(path("sheet.pdf")));
         return read({QStringLiteral("pdftotext"), QStringLiteral("-layout"), path("sheet.pdf"), QStringLiteral("-")});
     }
     static std::string read(QStringList command) {
@@ -91,7 +92,7 @@ TEST_F(Debrief, NotesTypedHereStandOnTheSheetAndAreKeptForThePairing) {
 TEST_F(Debrief, TheEndingMakesItHtmlWithTheSameNotesAndPages) {
     QTest::keyClicks(&page().notes_field(), QStringLiteral("Pin: <missed> & lost"));
     QTest::keyClick(&page().all_segments_field(), Qt::Key_Space);
-    ASSERT_FALSE(window->debriefing().save(path("sheet.html")));
+    ASSERT_TRUE(window->debriefing().save(path("sheet.html")));
     QFile file(path("sheet.html"));
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     const std::string html = file.readAll().toStdString();
@@ -125,7 +126,6 @@ TEST_F(Debrief, TheSheetFillsTheWidthAndIsNotWiderThanItsRoom) {
 }
 
 TEST_F(Debrief, AFolderThatDoesNotExistIsSaidOnThePage) {
-    const auto problem = window->debriefing().save(path("missing/sheet.pdf"));
-    ASSERT_TRUE(problem);
+    EXPECT_FALSE(window->debriefing().save(path("missing/sheet.pdf")));
     EXPECT_FALSE(QDir(folder.path()).exists(QStringLiteral("missing")));
 }

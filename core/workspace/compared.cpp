@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/models/compared.h"
+#include "core/workspace/compared.h"
 
 #include "core/comparison/compare_laps.h"
 #include "core/comparison/summed_segments.h"
@@ -8,7 +8,7 @@
 #include <cmath>
 #include <utility>
 
-namespace lapwright::models {
+namespace lapwright::workspace {
 namespace {
 
 // The rate that is shown in full colour: nine tenths of the lap stay below it, so that one hairpin does not pale the
@@ -46,4 +46,4 @@ ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing) {
     return result;
 }
 
-} // namespace lapwright::models
+} // namespace lapwright::workspace

@@ -8,7 +8,7 @@
 #include <memory>
 #include <vector>
 
-namespace lapwright::models {
+namespace lapwright::workspace {
 
 struct Compared {
     std::shared_ptr<const analysis::Pairing> pairing;
@@ -21,4 +21,4 @@ using ComparedPointer = std::shared_ptr<const Compared>;
 // May take a while: off the UI thread.
 [[nodiscard]] ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing);
 
-} // namespace lapwright::models
+} // namespace lapwright::workspace

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sessions that are open, and which of their laps are A and B.
+#pragma once
+
+#include "core/workspace/session_key.h"
+
+#include <cstddef>
+#include <vector>
+
+namespace lapwright::workspace {
+
+class OpenSessions {
+  public:
+    struct Entry {
+        SessionKey key;
+        std::vector<Origin> origins; // all from which it was read; the first is where it is read anew
+        SessionPointer session;
+
+        [[nodiscard]] const Origin& origin() const { return origins.front(); }
+        [[nodiscard]] const std::string* file() const { return std::get_if<std::string>(&origins.front()); }
+        [[nodiscard]] const std::string& file_name() const { return session->source.file_name; }
+        [[nodiscard]] bool came_from(const Origin& origin) const;
+        bool operator==(const Entry&) const = default;
+    };
+
+    // What is being read, in the order in which it shall stand, whichever is ready first.
+    void expect(const std::vector<Origin>& origins);
+    // One that is open already, from wherever, takes its old place, and so does a file that has other bytes than
+    // before; both keep picks that still exist.  It is read anew from the file that came last, else from the book.
+    void add(const Origin& origin, SessionPointer session);
+    void rename(const SessionKey& key, SessionPointer session); // the same under other names
+    void remove(SessionKey key);
+
+    [[nodiscard]] const std::vector<Entry>& entries() const { return entries_; }
+    [[nodiscard]] const Entry* find(const SessionKey& key) const; // null when it is not open
+    [[nodiscard]] const Entry* find(const Origin& origin) const;
+    [[nodiscard]] SessionPointer session(const SessionKey& key) const;
+    // The driven order, by the clock of their files where all have one.
+    [[nodiscard]] std::vector<Entry> as_driven() const;
+
+    void pick(Side side, const LapPick& pick); // a lap that does not exist is not picked
+    void pick_fastest(Side side, const SessionKey& key);
+    void swap();
+    void put_picks(const Picks& picks); // both at once
+    // The laps that a comparison took where nobody chose one.
+    void take_fastest(int lap_a, int lap_b);
+    // Where a side is free: the fastest lap of the first session that the other side does not use.
+    void pick_defaults();
+    [[nodiscard]] const Picks& picks() const { return picks_; }
+
+  private:
+    [[nodiscard]] bool exists(const LapPick& pick) const;
+    void stand_as_expected();
+    void drop_lost_picks();
+
+    std::vector<Origin> order_;
+    std::vector<Entry> entries_;
+    Picks picks_;
+};
+
+} // namespace lapwright::workspace

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where the person's own book and recipes lie, for both front ends (XDG Base Directory Specification 0.8:
+// $XDG_DATA_HOME, else ~/.local/share).  Nothing of it need exist.
+#pragma once
+
+#include "core/base/result.h"
+
+#include <string>
+
+namespace lapwright::workspace {
+
+[[nodiscard]] base::Result<std::string> own_book();
+[[nodiscard]] std::string own_recipe_folder(); // empty: there is no home folder
+
+} // namespace lapwright::workspace

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/workspace/reading.h"
+
+#include "core/analysis/kept_recording.h"
+#include "core/analysis/run.h"
+#include "core/book/book.h"
+#include "core/book/search.h"
+#include "core/book/sessions.h"
+#include "core/book/tracks.h"
+#include "core/car/setup_beside.h"
+
+#include <filesystem>
+#include <utility>
+
+namespace lapwright::workspace {
+namespace {
+
+using base::Result;
+
+std::vector<track::TrackRecord> tracks_of(book::Book& book) {
+    auto tracks = book::tracks(book);
+    return tracks ? std::move(tracks).value() : std::vector<track::TrackRecord>();
+}
+
+// None where there is no book or it cannot be read: whoever keeps it says so.
+std::vector<track::TrackRecord> tracks_of_book(const std::string& book_file) {
+    if (book_file.empty() || !std::filesystem::exists(book_file)) return {};
+    auto opened = book::Book::open(book_file);
+    if (!opened) return {};
+    book::Book book = std::move(opened).value();
+    return tracks_of(book);
+}
+
+SessionPointer with_source(const analysis::Session& session, book::Source source) {
+    auto known = std::make_shared<analysis::Session>(session);
+    known->source = std::move(source);
+    return known;
+}
+
+Result<SessionPointer> read_file(const std::string& path, const ReadingOptions& options,
+                                 const base::Progress& progress) {
+    if (const auto problem = book::refuse_as_file(options.book_file, path)) return *problem;
+    analysis::SessionOptions how;
+    how.track = options.track;
+    if (!options.track) how.known_tracks = tracks_of_book(options.book_file);
+    how.import.recipe = import::recipe_for(path, options.recipes);
+    if (options.setup)
+        how.setup = *options.setup;
+    else if (const auto beside = car::setup_beside(path); beside && *beside)
+        how.setup = **beside;
+    const auto session = analysis::load_session(path, how, progress);
+    if (!session) return session.error();
+    const auto source = book::source_of_file(path);
+    if (!source) return source.error();
+    return with_source(**session, *source);
+}
+
+Result<SessionPointer> read_from_book(book::SessionId id, const ReadingOptions& options,
+                                      const base::Progress& progress) {
+    if (options.book_file.empty())
+        return base::Error{base::ErrorCode::book_not_usable,
+                           {},
+                           "this session is in the book, and the window has none",
+                           "start it with the book, or open the session's file"};
+    auto opened = book::Book::open(options.book_file);
+    if (!opened) return opened.error();
+    book::Book book = std::move(opened).value();
+    if (!base::go_on(progress, "reading from the book", 0.05)) return base::cancelled();
+    const auto summary = book::read_summary(book, id);
+    if (!summary) return summary.error();
+    auto recording = analysis::kept_recording(book, id);
+    if (!recording) return recording.error();
+    analysis::SessionOptions how;
+    how.track = options.track;
+    if (!options.track) how.known_tracks = tracks_of(book);
+    const auto session = analysis::understand(std::move(recording).value(), how, progress);
+    if (!session) return session.error();
+    return with_source(**session, summary->source);
+}
+
+} // namespace
+
+Result<SessionPointer> read_session(const Origin& origin, const ReadingOptions& options,
+                                    const base::Progress& progress) {
+    if (const auto* file = std::get_if<std::string>(&origin)) return read_file(*file, options, progress);
+    return read_from_book(std::get<book::SessionId>(origin), options, progress);
+}
+
+SessionPointer named(const SessionPointer& session, const book::SessionDetails& details) {
+    const recording::Recording& before = *session->recording;
+    const auto other = [](const std::string& name, const std::string& now) { return !name.empty() && name != now; };
+    // A track that the file does not name was found by the gate, and is known to the session already.
+    const bool other_track = !before.track.empty() && other(details.track, before.track);
+    if (!other(details.driver, before.driver) && !other(details.car, before.car) && !other_track &&
+        details.start_unix_s == before.start_unix_s)
+        return session;
+    auto recording = std::make_shared<recording::Recording>(before);
+    analysis::take_over(*recording, details);
+    auto renamed = std::make_shared<analysis::Session>(*session);
+    renamed->recording = std::move(recording);
+    return renamed;
+}
+
+} // namespace lapwright::workspace

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/workspace/setups.h"
+
+#include "core/analysis/setup_owner.h"
+#include "core/base/error.h"
+#include "core/car/setup_beside.h"
+#include "core/car/setup_change.h"
+#include "core/car/write_setup_sheet.h"
+#include "core/track/track_record.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <utility>
+
+namespace lapwright::workspace {
+namespace {
+
+std::string place_name(const std::string& file) {
+    return std::filesystem::path(car::setup_path_beside(file)).filename().string();
+}
+
+KnownSetup known_beside(const std::optional<car::SetupSheet>& in_book, const std::string& file) {
+    const auto beside = car::setup_beside(file);
+    if (!beside)
+        return in_book ? KnownSetup{*in_book, "from the book"} : KnownSetup{{}, base::one_line(beside.error())};
+    if (!*beside) return in_book ? KnownSetup{*in_book, "from the book"} : KnownSetup{};
+    if (!in_book) return {**beside, "from " + place_name(file) + ", which lies beside it"};
+    return {*in_book, same_setup(**beside, *in_book)
+                          ? "from the book, as " + place_name(file) + " beside the file has it"
+                          : "from the book; " + place_name(file) + " beside the file says otherwise"};
+}
+
+} // namespace
+
+bool same_setup(const car::SetupSheet& one, const car::SetupSheet& other) {
+    return car::setup_sheet_text(one) == car::setup_sheet_text(other);
+}
+
+void Setups::enter(const SessionKey& key, const std::optional<car::SetupSheet>& sheet) {
+    if (const auto kept = in_book_.find(key); kept != in_book_.end())
+        kept->second = sheet.value_or(car::SetupSheet{});
+    else if (sheet)
+        entered_[key] = {*sheet, true};
+    else
+        entered_.erase(key);
+}
+
+std::optional<car::SetupSheet> Setups::take_from_book(const SessionKey& key, const car::SetupSheet& sheet) {
+    const auto given = entered_.extract(key);
+    const bool newer = !given.empty() && given.mapped().in_this_run;
+    in_book_[key] = newer ? given.mapped().sheet : sheet;
+    return newer ? std::optional(given.mapped().sheet) : std::nullopt;
+}
+
+std::optional<car::SetupSheet> Setups::entered(const SessionKey& key) const {
+    if (const auto kept = in_book_.find(key); kept != in_book_.end())
+        return same_setup(kept->second, {}) ? std::nullopt : std::optional(kept->second);
+    const auto found = entered_.find(key);
+    return found == entered_.end() ? std::nullopt : std::optional(found->second.sheet);
+}
+
+KnownSetup Setups::known(const SessionKey& key, const OpenSessions& sessions) const {
+    const auto said = entered(key);
+    if (said && !in_book(key)) return {*said, "as entered here"};
+    const OpenSessions::Entry* open = sessions.find(key);
+    if (open && open->file()) return known_beside(said, *open->file());
+    return said ? KnownSetup{*said, "from the book"} : KnownSetup{};
+}
+
+std::optional<GivenSetup> read_given_setup(const std::string& file, std::vector<Origin> together) {
+    if (track::read_track_record(file)) return std::nullopt;
+    const auto sheet = car::read_setup_sheet(file);
+    if (!sheet || (car::says_nothing(*sheet) && sheet->driver.empty() && sheet->car.empty())) return std::nullopt;
+    return GivenSetup{file, *sheet, std::move(together)};
+}
+
+const OpenSessions::Entry* owner_of(const GivenSetup& given, const OpenSessions& sessions) {
+    for (const bool together : {true, false}) {
+        std::vector<analysis::SetupCandidate> candidates;
+        std::vector<const OpenSessions::Entry*> entries;
+        for (const OpenSessions::Entry& entry : sessions.entries()) {
+            const auto came = [&](const Origin& origin) { return entry.came_from(origin); };
+            if (together && std::ranges::none_of(given.together, came)) continue;
+            candidates.push_back({entry.file() ? *entry.file() : entry.file_name(), entry.session->recording.get()});
+            entries.push_back(&entry);
+        }
+        if (const auto owner = analysis::setup_owner(given.file, given.sheet, candidates, together))
+            return entries[*owner];
+    }
+    return nullptr;
+}
+
+} // namespace lapwright::workspace

@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bridge/book_queue.h"
+
+#include "ui/models/text.h"
+
+#include <QMetaObject>
+#include <utility>
+
+namespace lapwright::bridge {
+namespace {
+
+template <typename Value>
+base::Result<void> outcome(const base::Result<Value>& result) {
+    return result ? base::Result<void>() : result.error();
+}
+
+} // namespace
+
+BookQueue::BookQueue(std::string file, QObject* parent)
+    : QObject(parent), usable_(!file.empty()), edits_(file), questions_(file) {
+    edit_pool_.setMaxThreadCount(1);
+    question_pool_.setMaxThreadCount(1);
+    if (usable_) add([](Book&) { return Done{}; }); // what is wrong with it is told at once
+}
+
+BookQueue::~BookQueue() {
+    ++*newest_find_;
+    ++*newest_season_;
+    question_pool_.clear();
+    question_pool_.waitForDone();
+    edit_pool_.waitForDone();
+}
+
+void BookQueue::tell(Answer answer) {
+    if (answer) QMetaObject::invokeMethod(this, std::move(answer), Qt::QueuedConnection);
+}
+
+bool BookQueue::open_for_edits() {
+    if (const auto opened = edits_.open(); !opened) {
+        tell([this, error = opened.error()] {
+            if (std::exchange(usable_, false)) Q_EMIT unusable(error);
+        });
+        return false;
+    }
+    if (edits_.read_only() && !std::exchange(told_read_only_, true)) {
+        tell([this] {
+            read_only_ = true;
+            Q_EMIT opened_read_only(models::text(edits_.file()));
+        });
+    }
+    return true;
+}
+
+void BookQueue::add(Edit edit) {
+    if (!usable_) return;
+    edit_pool_.start([this, edit = std::move(edit)]() mutable {
+        if (!open_for_edits()) return;
+        waiting_.push_back(std::move(edit));
+        take_up();
+    });
+}
+
+// In their order: what comes later may build on what waits.
+void BookQueue::take_up() {
+    while (!waiting_.empty()) {
+        Done done = waiting_.front()(edits_);
+        if (!done.result && !edits_.read_only() && book::may_succeed_later(done.result.error())) {
+            told_waiting_ = true;
+            tell([this, edits = static_cast<int>(waiting_.size()), reason = done.result.error()] {
+                Q_EMIT waits(edits, reason);
+            });
+            return;
+        }
+        waiting_.pop_front();
+        tell(std::move(done.answer));
+    }
+    if (std::exchange(told_waiting_, false)) tell([this] { Q_EMIT caught_up(); });
+}
+
+void BookQueue::try_again() {
+    edit_pool_.start([this] { take_up(); });
+}
+
+std::size_t BookQueue::finish() {
+    edit_pool_.waitForDone();
+    return waiting_.size();
+}
+
+void BookQueue::ask(std::function<Answer(Book&)> work) {
+    if (!usable_) return;
+    question_pool_.start([this, work = std::move(work)] {
+        if (!questions_.open()) return; // the edits' thread says so
+        tell(work(questions_));
+    });
+}
+
+void BookQueue::keep(const workspace::SessionToKeep& wanted) {
+    add([this, wanted](Book& book) -> Done {
+        const auto keep = [&]() -> base::Result<std::optional<workspace::KeptSession>> {
+            if (book.read_only()) return book.look_up(wanted);
+            auto kept = book.keep(wanted);
+            if (!kept) return kept.error();
+            return std::optional(std::move(kept).value());
+        };
+        auto kept = keep();
+        const auto result = outcome(kept);
+        return {result, [this, key = workspace::key_of(*wanted.session), kept = std::move(kept)] {
+                    if (!kept) {
+                        Q_EMIT refused(kept.error());
+                    } else if (*kept) {
+                        Q_EMIT session_kept(key, **kept);
+                        Q_EMIT changed();
+                    }
+                }};
+    });
+}
+
+void BookQueue::keep_pairing(const workspace::PairingToKeep& wanted) {
+    add([this, wanted](Book& book) -> Done {
+        if (book.read_only()) return {};
+        auto note = book.keep_pairing(wanted);
+        const auto result = outcome(note);
+        return {result, [this, laps = wanted.laps, note = std::move(note)] {
+                    if (note)
+                        Q_EMIT pairing_kept(laps, models::text(*note));
+                    else
+                        Q_EMIT refused(note.error());
+                }};
+    });
+}
+
+void BookQueue::tell_edit(const base::Result<void>& result) {
+    if (!result) Q_EMIT refused(result.error());
+    Q_EMIT changed();
+}
+
+void BookQueue::put_note(const workspace::Note& note) {
+    add([this, note](Book& book) -> Done {
+        const auto result = book.put_note(note);
+        return {result, [this, session = note.about.session, result] {
+                    tell_edit(result);
+                    if (!result) Q_EMIT note_refused(session);
+                }};
+    });
+}
+
+void BookQueue::edit(Work work) {
+    add([this, work = std::move(work)](Book& book) -> Done {
+        const auto result = work(book);
+        return {result, [this, result] { tell_edit(result); }};
+    });
+}
+
+void BookQueue::edit_names(Work work) {
+    add([this, work = std::move(work)](Book& book) -> Done {
+        const auto result = work(book);
+        return {result, [this, result, details = book.details(), mine = book.my_car()] {
+                    if (mine) Q_EMIT my_car_found(*mine);
+                    tell_edit(result);
+                    for (const auto& [key, own] : details)
+                        Q_EMIT details_changed(key, own);
+                }};
+    });
+}
+
+void BookQueue::edit_tracks(Work work) {
+    add([this, work = std::move(work)](Book& book) -> Done {
+        const auto result = work(book);
+        return {result, [this, result] {
+                    tell_edit(result);
+                    Q_EMIT tracks_changed();
+                }};
+    });
+}
+
+void BookQueue::edit_unasked(Work work) {
+    edit([work = std::move(work)](Book& book) { return book.read_only() ? base::Result<void>() : work(book); });
+}
+
+void BookQueue::find_my_car() {
+    add([this](Book& book) -> Done {
+        return {{}, [this, mine = book.my_car()] { tell(mine, &BookQueue::my_car_found); }};
+    });
+}
+
+void BookQueue::open_again() {
+    usable_ = true;
+    add([this](Book&) { return Done{{}, [this] { Q_EMIT opened_again(); }}; });
+}
+
+void BookQueue::find(const book::Filter& filter) {
+    ask_newest(newest_find_, [filter](book::Book& book) { return book::search(book, filter); }, &BookQueue::found);
+}
+
+void BookQueue::find_season(models::SeasonOf of, const QString& name) {
+    const auto season = [of, name = name.toStdString()](book::Book& book) {
+        return of == models::SeasonOf::track ? book::season_of_track(book, name) : book::season_of_car(book, name);
+    };
+    ask_newest(newest_season_, season, &BookQueue::season_found);
+}
+
+void BookQueue::find_removed() {
+    ask([this](Book& book) -> Answer {
+        return [this, removed = book::removed_sessions(book.book())] { tell(removed, &BookQueue::removed_found); };
+    });
+}
+
+void BookQueue::find_names() {
+    ask([this](Book& book) -> Answer {
+        return [this, names = book::names(book.book())] { tell(names, &BookQueue::names_found); };
+    });
+}
+
+void BookQueue::find_pairings() {
+    ask([this](Book& book) -> Answer {
+        return [this, pairings = book::pairing_list(book.book())] { tell(pairings, &BookQueue::pairings_found); };
+    });
+}
+
+} // namespace lapwright::bridge

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window's book, off the UI thread: what is opened and edited goes into it in the order in which it was asked for,
+// and what it knows comes back.  Questions have a thread of their own, so that none waits for a long session to be
+// written.  A book that cannot be used is told once; after that every call does nothing.  One that can only be read is
+// told once too: it answers, and takes what a person edits for refused.  An edit that the disk or another window did
+// not let through waits, with all that come after it, until the next edit or try_again().  All signals arrive on the
+// thread that owns the queue.
+#pragma once
+
+#include "core/book/names.h"
+#include "core/book/pairings.h"
+#include "core/book/removed.h"
+#include "core/book/search.h"
+#include "core/book/season.h"
+#include "core/workspace/book_connection.h"
+#include "ui/models/season_list.h"
+
+#include <QObject>
+#include <QString>
+#include <QThreadPool>
+#include <atomic>
+#include <cstddef>
+#include <deque>
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace lapwright::bridge {
+
+class BookQueue : public QObject {
+    Q_OBJECT
+
+  public:
+    using Book = workspace::BookConnection;
+    using Work = std::function<base::Result<void>(Book&)>;
+
+    // An empty name: there is no book.  Opens the file, or begins a book there with its folder.
+    explicit BookQueue(std::string file, QObject* parent = nullptr);
+    ~BookQueue() override; // after all that was asked for is in the book
+
+    [[nodiscard]] bool usable() const { return usable_; } // until it turns out not to be
+    [[nodiscard]] bool takes_edits() const { return usable_ && !read_only_; }
+    void try_again();
+    // Waits until all that was asked for was tried; so many edits still are not in the book.
+    [[nodiscard]] std::size_t finish();
+
+    void keep(const workspace::SessionToKeep& wanted);
+    void keep_pairing(const workspace::PairingToKeep& wanted);
+    void put_note(const workspace::Note& note); // an empty text removes it
+    // Any other edit; only a refusal is told.
+    void edit(Work work);
+    void edit_names(Work work);   // changes what sessions are called, or whose car is mine
+    void edit_tracks(Work work);  // changes what times the laps
+    void edit_unasked(Work work); // which nobody asked for: a book that can only be read does without it
+
+    // Of several only the newest is answered.
+    void find(const book::Filter& filter);
+    void find_season(models::SeasonOf of, const QString& name);
+    void find_names();
+    void find_my_car(); // in its order among the edits
+    void find_pairings();
+    void find_removed();
+    void open_again(); // after it was not usable
+
+  Q_SIGNALS:
+    void session_kept(const lapwright::workspace::SessionKey& key, const lapwright::workspace::KeptSession& kept);
+    void pairing_kept(const lapwright::workspace::TwoLaps& laps, const QString& note);
+    void found(const std::vector<lapwright::book::SessionSummary>& sessions);
+    void season_found(const std::vector<lapwright::book::SeasonSession>& season);
+    void names_found(const lapwright::book::Names& names);
+    void my_car_found(const std::optional<lapwright::car::Names>& mine);
+    void pairings_found(const std::vector<lapwright::book::PairingSummary>& pairings);
+    void removed_found(const std::vector<lapwright::book::RemovedSession>& sessions);
+    // Of a session that is or was open.
+    void details_changed(const lapwright::workspace::SessionKey& key, const lapwright::book::SessionDetails& details);
+    void tracks_changed();
+    void changed();                                                     // by an edit of this window
+    void refused(const lapwright::base::Error& error);                  // one edit
+    void note_refused(const lapwright::workspace::SessionKey& session); // is not in the book
+    void unusable(const lapwright::base::Error& error);                 // the whole book
+    void opened_again();
+    void opened_read_only(const QString& file);
+    void waits(int edits, const lapwright::base::Error& reason); // are not in the book yet
+    void caught_up();                                            // all that waited is
+
+  private:
+    using Answer = std::function<void()>;
+    struct Done {
+        base::Result<void> result;
+        Answer answer; // of both outcomes
+    };
+    using Edit = std::function<Done(Book&)>;
+
+    void add(Edit edit);
+    [[nodiscard]] bool open_for_edits(); // on the edits' thread; tells when it cannot be, or only read
+    void take_up();                      // on the edits' thread
+    void ask(std::function<Answer(Book&)> work);
+    void tell(Answer answer);
+    void tell_edit(const base::Result<void>& result);
+    // Tells the answer by its signal, or the refusal.
+    template <typename Value>
+    void tell(const base::Result<Value>& answer, void (BookQueue::*signal)(const Value&)) {
+        if (answer)
+            Q_EMIT(this->*signal)(*answer);
+        else
+            Q_EMIT refused(answer.error());
+    }
+    // A question with a newer one behind it is not answered.
+    template <typename Ask, typename Value>
+    void ask_newest(const std::shared_ptr<std::atomic<int>>& newest, Ask question,
+                    void (BookQueue::*signal)(const Value&)) {
+        const int number = ++*newest;
+        ask([this, number, newest, question, signal](Book& book) -> Answer {
+            if (*newest != number) return {};
+            return [this, number, newest, signal, answer = question(book.book())] {
+                if (*newest == number) tell(answer, signal);
+            };
+        });
+    }
+
+    bool usable_;
+    bool read_only_ = false;
+    Book edits_; // used by the thread of its pool alone, as the next one
+    Book questions_;
+    std::deque<Edit> waiting_; // used by the edits' thread
+    bool told_waiting_ = false;
+    bool told_read_only_ = false;
+    std::shared_ptr<std::atomic<int>> newest_find_ = std::make_shared<std::atomic<int>>(0);
+    std::shared_ptr<std::atomic<int>> newest_season_ = std::make_shared<std::atomic<int>>(0);
+    QThreadPool edit_pool_;
+    QThreadPool question_pool_;
+};
+
+} // namespace lapwright::bridge
