@@ -5,6 +5,7 @@
 #include "core/base/plain_text.h"
 #include "core/base/wording.h"
 #include "core/findings/trial_words.h"
+#include "core/presentation/figures.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,26 +15,10 @@ namespace {
 
 using base::Quantity;
 using base::UnitSystem;
-using comparison::MaybeFigure;
-
-std::string speeds(const MaybeFigure& a, const MaybeFigure& b, UnitSystem units) {
-    const auto one = [&](const MaybeFigure& f) {
-        return f ? base::figure_text(f->value, Quantity::speed, units, 1) : std::string("—");
-    };
-    return one(a) + " · " + one(b);
-}
 
 std::string title(const analysis::Side& side) {
     return side.session->title() + ", lap " + base::integer_text(side.lap.number) + ", " +
-           base::lap_time_with_margin(side.trace.best.lap_time_s(), side.lap.time_sd_s);
-}
-
-// "A 97 %": who is likelier to win the segment on any lap, over all clean laps of both.
-std::string chance_text(const comparison::Repeatability& r) {
-    if (!r.chance_a_wins) return "—";
-    const bool a = *r.chance_a_wins >= 0.5;
-    return std::string(a ? "A " : "B ") + base::fixed_text(100.0 * (a ? *r.chance_a_wins : 1.0 - *r.chance_a_wins), 0) +
-           " %";
+           presentation::lap_time_text(side.trace.best, side.lap);
 }
 
 std::string ideal_line(const comparison::IdealLap& ideal, const char* name) {
@@ -133,11 +118,12 @@ std::string compare_table(const analysis::Pairing& pairing, UnitSystem units) {
     for (std::size_t i = 0; i < pairing.comparison.segments.size(); ++i) {
         const comparison::SegmentComparison& s = pairing.comparison.segments[i];
         rows.push_back({s.segment.name, base::figure_text(s.segment.start_m, Quantity::length, units, 0),
-                        base::gain_with_margin(s.gain_s.value, s.gain_s.sd), chance_text(pairing.repeatability[i]),
-                        speeds(s.a.entry_speed_mps, s.b.entry_speed_mps, units),
-                        speeds(s.a.min_speed_mps, s.b.min_speed_mps, units),
-                        speeds(s.a.exit_speed_mps, s.b.exit_speed_mps, units),
-                        speeds(s.a.top_speed_mps, s.b.top_speed_mps, units)});
+                        base::gain_with_margin(s.gain_s.value, s.gain_s.sd),
+                        presentation::chance_text(pairing.repeatability[i]),
+                        presentation::both_speeds(s.a.entry_speed_mps, s.b.entry_speed_mps, units),
+                        presentation::both_speeds(s.a.min_speed_mps, s.b.min_speed_mps, units),
+                        presentation::both_speeds(s.a.exit_speed_mps, s.b.exit_speed_mps, units),
+                        presentation::both_speeds(s.a.top_speed_mps, s.b.top_speed_mps, units)});
     }
     const comparison::Figure& gap = pairing.comparison.gap_at_end_s;
     rows.push_back({"whole lap", "", base::gain_with_margin(gap.value, gap.sd), "", "", "", "", ""});

@@ -4,6 +4,7 @@
 #include "core/base/check.h"
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "core/presentation/figures.h"
 
 #include <algorithm>
 #include <cmath>
@@ -34,16 +35,16 @@ std::string letter(double seconds) {
 }
 
 std::string speed(const MaybeFigure& figure, UnitSystem units) {
-    return figure ? base::figure_text(figure->value, Quantity::speed, units, 0) : "—";
+    return presentation::speed_text(figure, units, presentation::Margin::without);
 }
 
 std::string both(const MaybeFigure& a, const MaybeFigure& b, UnitSystem units) {
-    return a || b ? speed(a, units) + " · " + speed(b, units) : "";
+    return a || b ? presentation::both_speeds(a, b, units) : "";
 }
 
 std::string side_text(const SideFacts& side, const char* name) {
     std::string text = std::string(name) + ": " + side.title + ", lap " + base::integer_text(side.lap->number) + ", " +
-                       base::lap_time_with_margin(side.trace->lap_time_s(), side.lap->time_sd_s);
+                       presentation::lap_time_text(*side.trace, *side.lap);
     text += ", " + base::integer_text(static_cast<std::int64_t>(side.clean_laps)) + " clean laps";
     return side.conditions.empty() ? text : text + ", " + side.conditions;
 }

@@ -2,6 +2,7 @@
 #include "ui/models/segment_table.h"
 
 #include "core/base/wording.h"
+#include "core/presentation/figures.h"
 #include "ui/models/text.h"
 
 #include <algorithm>
@@ -94,20 +95,18 @@ QVariant SegmentTable::data(const QModelIndex& index, int role) const {
 }
 
 QString SegmentTable::cell(const comparison::SegmentComparison& row, int column) const {
-    const auto speed = [this](const comparison::Figure& figure) {
-        return text(
-            base::known_figure(figure.value, figure.sd, base::Quantity::speed, units_, figure.sd ? 1 : 0, false));
+    const auto speed = [this](const comparison::MaybeFigure& figure) {
+        return text(presentation::speed_text(figure, units_, presentation::Margin::without));
     };
-    const auto maybe_speed = [&](const comparison::MaybeFigure& figure) { return figure ? speed(*figure) : dash; };
     switch (column) {
     case name_column:
         return text(row.segment.name);
     case gain_column:
         return text(base::gain_text(row.gain_s.value, row.gain_s.sd));
     case slow_a_column:
-        return maybe_speed(slow_or_top(row.a, is_corner(row)));
+        return speed(slow_or_top(row.a, is_corner(row)));
     case slow_b_column:
-        return maybe_speed(slow_or_top(row.b, is_corner(row)));
+        return speed(slow_or_top(row.b, is_corner(row)));
     case exit_a_column:
         return speed(row.a.exit_speed_mps);
     case exit_b_column:

@@ -101,8 +101,8 @@ double paint_table(QPainter& painter, double x, double y, double width, const sh
                    const std::vector<sheet::Row>& rows) {
     const double start = y;
     constexpr double row_height = 13;
-    constexpr double bar_width = 36;
-    const std::vector<double> shares{0.24, 0.30, 0.28, 0.18};
+    constexpr double bar_width = 28;
+    const std::vector<double> shares{0.20, 0.24, 0.28, 0.28};
     const double for_text = width - bar_width;
     const double largest = largest_gain(rows);
     const auto cell = [&](std::size_t column, double top) {
@@ -252,7 +252,7 @@ void paint_first(QPainter& painter, const QSizeF& page, const sheet::Sheet& shee
     y += paint_findings(painter, margin_pt, y, width, sheet);
     paint_rule(painter, margin_pt, y, width);
     y += 10;
-    const double column = 0.57 * width;
+    const double column = 0.60 * width;
     const double heading = paint_heading(painter, margin_pt, y, column, QStringLiteral("Corners"));
     const double corners = paint_table(painter, margin_pt, y + heading, column, sheet, sheet.corners);
     const double right = margin_pt + column + 24;

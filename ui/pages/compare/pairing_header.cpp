@@ -2,8 +2,8 @@
 #include "ui/pages/compare/pairing_header.h"
 
 #include "core/base/number_text.h"
-#include "core/base/wording.h"
 #include "core/findings/trial_words.h"
+#include "core/presentation/figures.h"
 #include "ui/models/text.h"
 #include "ui/pages/compare/line_sample.h"
 #include "ui/theme/elided_label.h"
@@ -22,7 +22,7 @@ using models::text;
 
 QString lap_words(const analysis::Side& side) {
     const QString number = text(base::integer_text(side.lap.number));
-    const QString time = text(base::lap_time_with_margin(side.lap.time_s(), side.lap.time_sd_s));
+    const QString time = text(presentation::lap_time_text(side.trace.best, side.lap));
     const QString own = text(analysis::own_time_text(side));
     return own.isEmpty() ? PairingHeader::tr("lap %1 · %2").arg(number, time)
                          : PairingHeader::tr("lap %1 · %2 (%3)").arg(number, time, own);

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "core/presentation/figures.h"
 #include "ui/models/text.h"
 #include "ui/plots/dot_strip.h"
 #include "ui/theme/elided_label.h"
@@ -23,16 +24,12 @@ using base::Quantity;
 using comparison::MaybeFigure;
 using models::text;
 
-const QString absent = QStringLiteral("—");
-
 QString speed(const MaybeFigure& figure, base::UnitSystem units) {
-    if (!figure) return absent;
-    return text(base::known_figure(figure->value, figure->sd, Quantity::speed, units, figure->sd ? 1 : 0, true));
+    return text(presentation::speed_text(figure, units, presentation::Margin::with));
 }
 
 QString place(const MaybeFigure& figure, base::UnitSystem units) {
-    if (!figure) return absent;
-    return text(base::known_figure(figure->value, figure->sd, Quantity::length, units, figure->sd ? 1 : 0, true));
+    return text(presentation::place_text(figure, units, presentation::Margin::with));
 }
 
 QString shape_words(const track::Segment& segment, base::UnitSystem units) {
