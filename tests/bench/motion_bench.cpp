@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Smoothing with an ensemble of 32: a session of so many minutes at 25 Hz with accelerations at 100 Hz.
-// Bars on two cores: 20 minutes under 1 s, an hour under 3 s.
+// What of comparison_bench.cpp's bars goes into the smoother.
 #include "core/motion/estimate_motion.h"
 #include "tests/support/recording_of.h"
 #include "tests/truth/drive.h"
