@@ -18,7 +18,7 @@ constexpr double steady_log = 0.02;     // and changes less than this in gear
 constexpr double apart_log = 0.03;
 constexpr double widest_log = 0.08; // of one gear's ratios
 constexpr double near_log = 0.035;
-constexpr double least_held_s = 0.4; // in all
+constexpr double min_held_s = 0.4; // in all
 
 // ln of engine speed over speed; NaN where there is none.
 std::vector<double> log_ratios(const lap::LapTrace& trace, const lap::TraceChannel& engine) {
@@ -60,7 +60,7 @@ std::vector<double> gear_ratios(const std::vector<Held>& held) {
         double time_s = 0.0;
         for (std::size_t j = first; j < i; ++j)
             time_s += held[j].time_s;
-        if (time_s >= least_held_s) {
+        if (time_s >= min_held_s) {
             if (held[i - 1].log_ratio - held[first].log_ratio > widest_log) return {};
             gears.push_back(held[(first + i) / 2].log_ratio);
         }

@@ -17,13 +17,13 @@ using lap::LapTrace;
 using recording::Meaning;
 
 // Common practice, no source.
-constexpr double reach_s = 0.55;        // a shift and what smoothing makes of it, to either side
-constexpr double other_reach_s = 0.60;  // of a shift before or after, whose missing push is not summed up here
-constexpr double beside_s = 1.00;       // from there to here the push is undisturbed
-constexpr double least_beside_s = 0.15; // less says nothing of the push
-constexpr double least_push_mps2 = 0.4; // a car that hardly gains speed loses nothing that can be seen
-constexpr double open_share = 0.95;     // less is a car held back by its tyres, whose push is not the engine's
-constexpr double slowing_mps2 = -0.5;   // the end of an acceleration
+constexpr double reach_s = 0.55;       // a shift and what smoothing makes of it, to either side
+constexpr double other_reach_s = 0.60; // of a shift before or after, whose missing push is not summed up here
+constexpr double beside_s = 1.00;      // from there to here the push is undisturbed
+constexpr double min_beside_s = 0.15;  // less says nothing of the push
+constexpr double min_push_mps2 = 0.4;  // a car that hardly gains speed loses nothing that can be seen
+constexpr double open_share = 0.95;    // less is a car held back by its tyres, whose push is not the engine's
+constexpr double slowing_mps2 = -0.5;  // the end of an acceleration
 
 struct Change {
     std::size_t at = 0; // first grid point in the new gear
@@ -68,19 +68,19 @@ struct Push {
 };
 
 std::optional<Push> push_between(const LapTrace& motion, const Throttle& throttle, double from_s, double to_s) {
-    if (from_s < 0.0 || to_s > motion.lap_time_s() || to_s - from_s < least_beside_s) return std::nullopt;
+    if (from_s < 0.0 || to_s > motion.lap_time_s() || to_s - from_s < min_beside_s) return std::nullopt;
     Push push;
     double weight = 0.0;
     const auto first = std::ranges::lower_bound(motion.time_s, from_s) - motion.time_s.begin();
     for (auto i = static_cast<std::size_t>(first); i + 1 < motion.size() && motion.time_s[i] <= to_s; ++i) {
-        if (motion.longitudinal_mps2[i] < least_push_mps2) return std::nullopt;
+        if (motion.longitudinal_mps2[i] < min_push_mps2) return std::nullopt;
         if (!throttle.is_open(i)) return std::nullopt;
         const double dt = motion.time_s[i + 1] - motion.time_s[i];
         push.mean_w_per_kg += motion.longitudinal_mps2[i] * motion.speed_mps[i] * dt;
         push.time_s += motion.time_s[i] * dt;
         weight += dt;
     }
-    if (weight < 0.5 * least_beside_s) return std::nullopt;
+    if (weight < 0.5 * min_beside_s) return std::nullopt;
     push.mean_w_per_kg /= weight;
     push.time_s /= weight;
     return push;

@@ -9,11 +9,11 @@ namespace {
 
 // The parabola takes the samples that lie within a small rise of the extreme speed, and at most this far from it: few,
 // for the bottom of a corner is no parabola for long, but more where the samples scatter.
-constexpr double least_rise_share = 0.004;
-constexpr double most_rise_share = 0.015;
+constexpr double min_rise_share = 0.004;
+constexpr double max_rise_share = 0.015;
 constexpr double rise_of_scatter = 6.0;
 constexpr double furthest_m = 25.0;
-constexpr std::size_t least_points = 5;
+constexpr std::size_t min_points = 5;
 
 // Least-squares parabola through (x, y), x centred by the caller: y = c0 + c1 x + c2 x².
 struct Parabola {
@@ -59,7 +59,7 @@ Extreme extreme(const lap::LapTrace& trace, double from_m, double to_m, double s
     if (best == first) return {from_m, trace.speed_at(from_m)};
     if (best == last) return {to_m, trace.speed_at(to_m)};
     const double rise_mps = std::clamp(rise_of_scatter * scatter(trace.speed_mps, first, last),
-                                       least_rise_share * sample.speed_mps, most_rise_share * sample.speed_mps);
+                                       min_rise_share * sample.speed_mps, max_rise_share * sample.speed_mps);
     const auto belongs = [&](std::size_t i) {
         return std::abs(trace.speed_mps[i] - sample.speed_mps) <= rise_mps &&
                std::abs(trace.distance_m[i] - sample.distance_m) <= furthest_m;
@@ -70,7 +70,7 @@ Extreme extreme(const lap::LapTrace& trace, double from_m, double to_m, double s
     std::size_t right = best;
     while (right + 1 < trace.size() && belongs(right + 1))
         ++right;
-    if (right - left + 1 < least_points) return sample;
+    if (right - left + 1 < min_points) return sample;
     std::vector<double> x;
     std::vector<double> y;
     for (std::size_t i = left; i <= right; ++i) {

@@ -23,9 +23,9 @@ using track::Vec2;
 
 constexpr double sample_spacing_m = 8.0;
 constexpr double furthest_tie_m = 25.0;
-constexpr double least_cell_m = 20.0; // a lap is averaged in these
-constexpr std::size_t fewest_cells = 16;
-constexpr std::size_t most_cells = 300;
+constexpr double min_cell_m = 20.0; // a lap is averaged in these
+constexpr std::size_t min_cells = 16;
+constexpr std::size_t max_cells = 300;
 constexpr double widest_gap = 0.2; // share of the lap that may be missing
 
 // A stamp of the path beside the line.
@@ -153,7 +153,7 @@ struct Seen {
 
 Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>& laps,
              const track::ReferenceLine& line) {
-    const auto cells = std::clamp(static_cast<std::size_t>(line.length_m / least_cell_m), fewest_cells, most_cells);
+    const auto cells = std::clamp(static_cast<std::size_t>(line.length_m / min_cell_m), min_cells, max_cells);
     const RoadShift road = road_of(line, cells);
     const auto n = static_cast<Eigen::Index>(laps.size());
     Seen seen;

@@ -47,8 +47,8 @@ double distance_at(const motion::Path& path, const std::vector<double>& distance
 Cornering cornering_of(const motion::Path& path, const std::vector<double>& distance_m, double start_s, double end_s,
                        double length_m, std::size_t points) {
     const double from = distance_at(path, distance_m, start_s);
-    constexpr double least_driven_m = 1.0; // a car that stood has no place to be scaled to
-    const double scale = length_m / std::max(least_driven_m, distance_at(path, distance_m, end_s) - from);
+    constexpr double min_driven_m = 1.0; // a car that stood has no place to be scaled to
+    const double scale = length_m / std::max(min_driven_m, distance_at(path, distance_m, end_s) - from);
     Cornering lap;
     lap.step_m = length_m / static_cast<double>(points);
     std::size_t i = path.index_before(start_s);

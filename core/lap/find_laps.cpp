@@ -119,15 +119,15 @@ std::vector<Lap> pieces(const motion::Path& path, const std::vector<double>& pas
         lap.end_s = to;
         laps.push_back(lap);
     };
-    constexpr double least_piece_s = 0.5;
-    if (passings.front() - path.start_s() > least_piece_s) {
+    constexpr double min_piece_s = 0.5;
+    if (passings.front() - path.start_s() > min_piece_s) {
         add(path.start_s(), passings.front(), LapKind::out);
         laps.back().kind =
             end_kind(path, laps.back(), path.start_s(), std::min(passings.front(), path.start_s() + 5.0), LapKind::out);
     }
     for (std::size_t i = 0; i + 1 < passings.size(); ++i)
         add(passings[i], passings[i + 1], LapKind::flying);
-    if (path.end_s() - passings.back() > least_piece_s) {
+    if (path.end_s() - passings.back() > min_piece_s) {
         add(passings.back(), path.end_s(), LapKind::in);
         laps.back().kind =
             end_kind(path, laps.back(), std::max(passings.back(), path.end_s() - 5.0), path.end_s(), LapKind::in);

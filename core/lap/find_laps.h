@@ -24,12 +24,12 @@ namespace lapwright::lap {
 
 // What a lap must stay within to say something about car and driver.  All common practice, no source.
 struct CleanLimits {
-    double least_loss_in_section_s = 0.35; // lost in one of the sections against the session's median there
-    double section_spreads = 6.0;          // … and at least so many robust standard deviations
-    double lap_share = 0.02;               // slower than the median lap by this share
-    double lap_spreads = 4.0;              // … and at least so many robust standard deviations
-    double length_share = 0.02;            // driven length against the median
-    double alone_share = 0.07;             // with fewer than three flying laps: slower than the fastest by this share
+    double min_loss_in_section_s = 0.35; // lost in one of the sections against the session's median there
+    double section_spreads = 6.0;        // … and at least so many robust standard deviations
+    double lap_share = 0.02;             // slower than the median lap by this share
+    double lap_spreads = 4.0;            // … and at least so many robust standard deviations
+    double length_share = 0.02;          // driven length against the median
+    double alone_share = 0.07;           // with fewer than three flying laps: slower than the fastest by this share
     std::size_t sections = 24;
 };
 

@@ -39,7 +39,7 @@ std::string lost_in_a_section(const std::vector<double>& times, const std::vecto
     double most = 0.0;
     for (std::size_t i = 0; i < times.size(); ++i) {
         const double lost = times[i] - usual[i].median;
-        const double limit = std::max(limits.least_loss_in_section_s, limits.section_spreads * usual[i].spread);
+        const double limit = std::max(limits.min_loss_in_section_s, limits.section_spreads * usual[i].spread);
         if (lost > limit && lost > most) {
             most = lost;
             worst = i;

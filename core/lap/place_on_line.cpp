@@ -22,7 +22,7 @@ constexpr double grid_m = 2.0;
 constexpr double odd_length = 0.06;     // a lap whose distance is so far from the middle one's is not like the others
 constexpr double line_error_sd = 0.002; // driven length against the line's, a lap; ours, no source
 constexpr double cutoff_wave_m = 25.0;  // shorter waves of a curvature are noise, as in track/build_line.h
-constexpr double least_agreement = 0.6; // of two drives round one track
+constexpr double min_agreement = 0.6;   // of two drives round one track
 constexpr double clearly_better = 0.05; // of agreement, for another timing line than the line's own
 constexpr double same_place_m = 25.0;
 
@@ -108,11 +108,11 @@ double unwrapped_station(const Placing& placing, const Shifts& shifts, double ti
 }
 
 std::vector<double> stations(const Placing& placing, const Shifts& shifts, const Path& path) {
-    constexpr double least_advance_m = 1e-6;
+    constexpr double min_advance_m = 1e-6;
     std::vector<double> result(path.size());
     for (std::size_t i = 0; i < path.size(); ++i) {
         result[i] = unwrapped_station(placing, shifts, (*path.time_s)[i], placing.laps.distance_m[i]);
-        if (i > 0) result[i] = std::max(result[i], result[i - 1] + least_advance_m);
+        if (i > 0) result[i] = std::max(result[i], result[i - 1] + min_advance_m);
     }
     return result;
 }
@@ -271,7 +271,7 @@ std::optional<Start> start_on_line(const Reckoned& session, const track::Referen
     if (laps.middle_m < track::shortest_lap_m) return std::nullopt;
     const Cornering middle = cornering(session, laps, laps.middle, line.length_m);
     const Offset offset = best_offset(middle, curvature_on(line, 0.0, middle.size()));
-    if (offset.agreement < least_agreement) return std::nullopt;
+    if (offset.agreement < min_agreement) return std::nullopt;
     Start start{offset.offset_m, 0.0,
                 std::abs(offset.offset_m) < same_place_m ||
                     offset.agreement - offset.agreement_at_zero < clearly_better};

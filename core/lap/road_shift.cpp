@@ -21,7 +21,7 @@ constexpr std::array noise_shares{1e-4, 1e-3, 1e-2, 1e-1, 0.5};
 constexpr Eigen::Index pieces = 10;   // of the jackknife
 constexpr double shift_figures = 2.0; // east and north are fitted
 // Better than so much is not believed: cells are means, and a line through laps is smoothed.  Ours, no source.
-constexpr double least_sd_m = 0.05;
+constexpr double min_sd_m = 0.05;
 
 // Orthonormal waves on n cells: a constant, pairs of cosine and sine, and for even n the alternation.
 Eigen::MatrixXd waves_on(Eigen::Index n) {
@@ -140,7 +140,7 @@ Shift RoadShift::of(std::span<const double> offsets_m) const {
     const Eigen::MatrixX2d x = waves_ * (best.whitening.matrix().asDiagonal() * coefficients_);
     const Eigen::VectorXd rest =
         waves_ * (best.whitening.matrix().asDiagonal() * (offsets - coefficients_ * best.shift));
-    const Eigen::Matrix2d model_error = least_sd_m * least_sd_m * Eigen::Matrix2d::Identity();
+    const Eigen::Matrix2d model_error = min_sd_m * min_sd_m * Eigen::Matrix2d::Identity();
     return {best.shift, jackknife(x, rest, best.information) + model_error,
             static_cast<double>(pieces) - shift_figures};
 }

@@ -12,9 +12,9 @@ namespace lapwright::lap {
 namespace {
 
 constexpr double furthest_offset_m = 40.0;
-constexpr double least_advance_m = 1e-4; // a stamp that does not move on along the line carries no time
-constexpr double nearest_m = 0.5;        // stations nearer than this say nothing new
-constexpr double lost_after_m = 120.0;   // this much of the lap may pass without a usable projection
+constexpr double min_advance_m = 1e-4; // a stamp that does not move on along the line carries no time
+constexpr double nearest_m = 0.5;      // stations nearer than this say nothing new
+constexpr double lost_after_m = 120.0; // this much of the lap may pass without a usable projection
 
 // s(t) at one stamp.
 struct Station {
@@ -54,8 +54,8 @@ std::vector<Station> stations(const motion::Path& path, double start_s, double e
         hint = p->station_m;
         advance = 0.0;
         const Station here = station_of(m, *p, line);
-        if (here.station_m > result.back().station_m + least_advance_m &&
-            here.station_m < line.length_m - least_advance_m && here.rate_mps > 0.0)
+        if (here.station_m > result.back().station_m + min_advance_m &&
+            here.station_m < line.length_m - min_advance_m && here.rate_mps > 0.0)
             result.push_back(here);
     }
     const motion::Moment last = path.at(end_s);

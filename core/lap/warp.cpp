@@ -24,15 +24,15 @@ constexpr double distance_course_sd = 0.02;
 constexpr double braking_course_sd = 0.1;
 constexpr double wave_course_sd = 0.01; // a slow wave of the slip, one a lap
 // Variance of the walk against what is usual: doublings thought of, and their spread beforehand.
-constexpr int fewest_doublings = -4;
-constexpr int most_doublings = 8;
+constexpr int min_doublings = -4;
+constexpr int max_doublings = 8;
 constexpr int doublings_step = 2;
 constexpr double doublings_sd = 2.0;
-constexpr double least_hard_braking_mps2 = 4.0;
+constexpr double min_hard_braking_mps2 = 4.0;
 constexpr double start_sd_m = 20.0; // beforehand
 // What is left over hangs together (a driver's way through a corner), over so much at the most.
 constexpr double longest_rest_m = 40.0;
-constexpr double least_rest_mps2 = 0.05;
+constexpr double min_rest_mps2 = 0.05;
 // From coarse to fine, so that a corner finds its own from far.
 constexpr std::array blur_m{60.0, 60.0, 30.0, 30.0, 12.0, 12.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0};
 constexpr double longest_step_m = 15.0;
@@ -54,7 +54,7 @@ double at_place(std::span<const double> closed, double place) {
 std::vector<double> braking(const Cornering& lap) {
     std::vector<double> slowing(lap.size());
     std::ranges::transform(lap.longitudinal_mps2, slowing.begin(), [](double a) { return std::max(0.0, -a); });
-    const double hard = std::max(least_hard_braking_mps2, math::quantile(slowing, 0.95));
+    const double hard = std::max(min_hard_braking_mps2, math::quantile(slowing, 0.95));
     for (double& value : slowing)
         value = std::pow(std::min(1.0, value / hard), 2);
     return slowing;
@@ -112,7 +112,7 @@ struct Before {
     std::vector<double> log_weight; // chance, and what makes the evidence a density
 
     explicit Before(SlipPrior known) : prior(std::move(known)) {
-        for (int doublings = fewest_doublings; doublings <= most_doublings; doublings += doublings_step) {
+        for (int doublings = min_doublings; doublings <= max_doublings; doublings += doublings_step) {
             factor.push_back(std::ldexp(1.0, doublings));
             log_weight.push_back(-0.5 * std::pow(doublings / doublings_sd, 2) -
                                  slip_posterior(prior, factor.back(), nothing_seen(prior)).log_evidence);
@@ -220,7 +220,7 @@ Rest rest_of(const std::vector<double>& left, const std::vector<double>& slope, 
     // A mean square, nothing robust: where two drivers' lines part, the fit must not be believed.
     const double own = products(0);
     const auto places = static_cast<double>(std::ranges::count_if(steepness, [&](double s) { return s >= steep; }));
-    Rest rest{std::max(least_rest_mps2 * least_rest_mps2, own / places), step_m};
+    Rest rest{std::max(min_rest_mps2 * min_rest_mps2, own / places), step_m};
     for (std::size_t lag = 1; static_cast<double>(lag) * step_m < longest_rest_m && own > 0.0; ++lag) {
         const double correlation = products(lag) / own;
         if (correlation <= 0.0) break;

@@ -11,8 +11,8 @@
 namespace lapwright::math {
 
 // Beyond, draws are not to be relied on: bounds of that paper, the size for two chains' worth of fifty each.
-inline constexpr double most_r_hat = 1.05;
-inline constexpr double least_effective_draws = 100.0;
+inline constexpr double max_r_hat = 1.05;
+inline constexpr double min_effective_draws = 100.0;
 
 struct Convergence {
     double r_hat = 0.0;          // the greater of bulk and folded; 1 when settled, infinite where nothing moves
@@ -20,8 +20,7 @@ struct Convergence {
     double effective_tail = 0.0; // the lesser one for the 5 and 95 % quantiles
 
     [[nodiscard]] bool settled() const {
-        return r_hat <= most_r_hat && effective_bulk >= least_effective_draws &&
-               effective_tail >= least_effective_draws;
+        return r_hat <= max_r_hat && effective_bulk >= min_effective_draws && effective_tail >= min_effective_draws;
     }
 };
 

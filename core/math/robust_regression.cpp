@@ -8,7 +8,7 @@
 namespace lapwright::math {
 namespace {
 
-constexpr int most_rounds = 100;
+constexpr int max_rounds = 100;
 constexpr double settled = 1e-10; // relative change of the residuals
 
 double weight(RobustLoss loss, double u) {
@@ -30,7 +30,7 @@ double residual_scale(const Eigen::VectorXd& residuals, const Eigen::VectorXd& p
 void reweight(RobustFit& robust, const Eigen::MatrixXd& design, const Eigen::VectorXd& y, Intercept intercept,
               RobustLoss loss, const Eigen::VectorXd& prior) {
     robust.status = FitStatus::not_converged;
-    for (int round = 0; round < most_rounds; ++round) {
+    for (int round = 0; round < max_rounds; ++round) {
         const Eigen::VectorXd before = robust.fit.residuals;
         robust.scale = residual_scale(before, prior);
         // A perfect fit has no scale; there is nothing to reweight.

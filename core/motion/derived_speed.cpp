@@ -11,7 +11,7 @@
 namespace lapwright::motion {
 namespace {
 
-constexpr std::size_t fewest_pairs = 40;
+constexpr std::size_t min_pairs = 40;
 constexpr double harmless_noise_mps = 0.005; // positions so exact may count twice
 constexpr double shared_roughness = 0.25;    // of the difference against that of the positions' own speed
 
@@ -49,7 +49,7 @@ Pairs pairs(const Series& speed, std::span<const double> time_s, std::span<const
 bool is_derived(const Series& speed, std::span<const double> time_s, std::span<const Vec2> position_m) {
     return std::ranges::any_of(schemes, [&](const Scheme& scheme) {
         const Pairs found = pairs(speed, time_s, position_m, scheme);
-        if (found.less.size() < fewest_pairs) return false;
+        if (found.less.size() < min_pairs) return false;
         const double noise = roughness(found.by_positions);
         return noise > harmless_noise_mps && roughness(found.less) < shared_roughness * noise;
     });

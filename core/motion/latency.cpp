@@ -10,9 +10,9 @@ namespace {
 constexpr double farthest_s = 0.6;
 constexpr double coarse_step_s = 0.03;
 constexpr double fine_step_s = 0.01;
-constexpr std::size_t most_samples = 12000;
+constexpr std::size_t max_samples = 12000;
 constexpr std::size_t coarse_share = 4; // the first look takes one sample in so many
-constexpr std::size_t fewest_samples = 100;
+constexpr std::size_t min_samples = 100;
 // Errors of path and readings hang together over some tenths of a second, so that samples count for fewer.
 constexpr double correlated_samples = 8.0;
 constexpr double longest_step_s = 1.5; // of the path, to be read between
@@ -47,7 +47,7 @@ class Readings {
         std::vector<std::size_t> holes(time_s.size(), 0); // before each stamp
         for (std::size_t k = 0; k + 1 < time_s.size(); ++k)
             holes[k + 1] = holes[k] + (is_hole(k) ? 1 : 0);
-        const std::size_t stride = 1 + series.size() / most_samples;
+        const std::size_t stride = 1 + series.size() / max_samples;
         std::size_t first = 0;
         std::size_t near = 0;
         std::size_t last = 0;
@@ -127,9 +127,9 @@ struct Best {
     Fit fit;
 };
 
-Best search(const Readings& readings, double middle_s, double most_s, double step_s, std::size_t stride) {
+Best search(const Readings& readings, double middle_s, double max_s, double step_s, std::size_t stride) {
     Best best{middle_s, readings.line(middle_s, stride)};
-    const int steps = static_cast<int>(std::lround(most_s / step_s));
+    const int steps = static_cast<int>(std::lround(max_s / step_s));
     for (int i = -steps; i <= steps; ++i) {
         const Fit fit = readings.line(middle_s + i * step_s, stride);
         if (fit.count > 0.0 && (best.fit.count == 0.0 || fit.left_over < best.fit.left_over))
@@ -140,7 +140,7 @@ Best search(const Readings& readings, double middle_s, double most_s, double ste
 
 // Coarse, then finer, with the weights of each round about the best of the one before.
 Best search(Readings& readings) {
-    const std::size_t stride = readings.size() > coarse_share * fewest_samples * 2 ? coarse_share : 1;
+    const std::size_t stride = readings.size() > coarse_share * min_samples * 2 ? coarse_share : 1;
     Best best = search(readings, 0.0, farthest_s, coarse_step_s, stride);
     if (best.fit.count == 0.0) return best;
     readings.weigh(best.fit, best.latency_s);
@@ -160,9 +160,9 @@ bool Relation::has_latency() const {
 }
 
 std::optional<Relation> relation(const Series& series, std::span<const double> time_s, std::span<const double> truth) {
-    if (series.size() < fewest_samples || time_s.size() < fewest_samples) return std::nullopt;
+    if (series.size() < min_samples || time_s.size() < min_samples) return std::nullopt;
     Readings readings(series, time_s, truth);
-    if (readings.size() < fewest_samples) return std::nullopt;
+    if (readings.size() < min_samples) return std::nullopt;
     const auto [best_s, best] = search(readings);
     if (best.count == 0.0 || std::fabs(best.correlation) < 0.5) return std::nullopt;
 

@@ -16,7 +16,7 @@ namespace {
 
 constexpr std::size_t block = 64;                  // third differences
 constexpr std::size_t frequencies = block / 2 - 1; // without 0 and the last
-constexpr std::size_t fewest_blocks = 5;
+constexpr std::size_t min_blocks = 5;
 constexpr double even = 0.1; // steps within so much of the median are evenly spaced
 constexpr double slowest_step_s = 0.25;
 constexpr double median_of_exponential = 0.6931471805599453; // over its mean
@@ -155,11 +155,11 @@ std::array<double, 3> sizes_of(const Spectrum& seen, const std::array<Spectrum, 
 } // namespace
 
 std::optional<PositionNoise> position_noise(std::span<const Node> nodes) {
-    if (nodes.size() < fewest_blocks * block) return std::nullopt;
+    if (nodes.size() < min_blocks * block) return std::nullopt;
     const double step_s = median_step(nodes);
     if (step_s > slowest_step_s) return std::nullopt;
     const std::vector<Spectrum> all = periodograms(nodes, step_s);
-    if (all.size() < 2 * fewest_blocks) return std::nullopt;
+    if (all.size() < 2 * min_blocks) return std::nullopt;
     std::array<Spectrum, 3> shapes;
     std::ranges::transform(autocovariances, shapes.begin(), expected);
     const std::array<double, 3> sizes = sizes_of(typical(all), shapes);
@@ -169,12 +169,12 @@ std::optional<PositionNoise> position_noise(std::span<const Node> nodes) {
 NoiseLevels levels_of_positions(std::span<const Node> nodes) {
     NoiseLevels levels;
     // A receiver that smooths its positions walks further over a lap than its steps say.  Ours, no source.
-    constexpr double least_bias_sd_m = 0.2;
-    constexpr double least_white_sd_m = 0.01;
+    constexpr double min_bias_sd_m = 0.2;
+    constexpr double min_white_sd_m = 0.01;
     const auto noise = position_noise(nodes);
     if (!noise) return levels;
-    levels.sd[by_position] = std::max(least_white_sd_m, noise->white_sd_m);
-    levels.bias_sd_m = std::max(least_bias_sd_m, noise->walk_m_per_root_s * std::sqrt(0.5 * levels.bias_correlation_s));
+    levels.sd[by_position] = std::max(min_white_sd_m, noise->white_sd_m);
+    levels.bias_sd_m = std::max(min_bias_sd_m, noise->walk_m_per_root_s * std::sqrt(0.5 * levels.bias_correlation_s));
     return levels;
 }
 

@@ -24,10 +24,10 @@ constexpr double jerk_prior_weight = 2.0;
 constexpr double shortest_jerk_window_s = 0.35;
 constexpr double longest_jerk_window_s = 2.0;
 constexpr double jerk_window_worth = 16.0;
-constexpr double least_jerk = 0.01;
-constexpr double most_jerk = 1e5;
+constexpr double min_jerk = 0.01;
+constexpr double max_jerk = 1e5;
 // Finer than the resolution of usual files (1e-7 degrees, 0.01 km/h, 0.01 degrees) no noise is believed.
-constexpr std::array<double, sensors> least_sd{0.01, 0.01, 3e-4, 0.1, 0.1, 0.03, 0.1};
+constexpr std::array<double, sensors> min_sd{0.01, 0.01, 3e-4, 0.1, 0.1, 0.03, 0.1};
 
 // A variance's evidence: Σ θ û² and Σ θ d.
 struct Evidence {
@@ -174,7 +174,7 @@ void learn_sensors(Estimation& estimation, const std::vector<PieceResult>& resul
         const Evidence sum = robust_sum(samples);
         double& sd = estimation.levels.sd[sensor];
         const double prior_over_now = std::pow(prior.sd[sensor] / sd, 2);
-        sd = std::max(least_sd[sensor], sd * std::sqrt(sum.factor(prior_over_now, sensor_prior_weight)));
+        sd = std::max(min_sd[sensor], sd * std::sqrt(sum.factor(prior_over_now, sensor_prior_weight)));
         estimation.samples_worth[sensor] = sum.worth;
     }
 }
@@ -190,10 +190,10 @@ void learn_walks(Estimation& estimation, const std::vector<PieceResult>& results
         walk.add(result.walk);
     }
     NoiseLevels& levels = estimation.levels;
-    constexpr double least_bias_sd_m = 0.01;
+    constexpr double min_bias_sd_m = 0.01;
     if (knows_velocity)
         levels.bias_sd_m =
-            std::max(least_bias_sd_m,
+            std::max(min_bias_sd_m,
                      levels.bias_sd_m *
                          std::sqrt(bias.factor(std::pow(prior.bias_sd_m / levels.bias_sd_m, 2), walk_prior_weight)));
     levels.accelerometer_walk *=
@@ -237,7 +237,7 @@ void learn_jerk(Estimation& estimation, std::vector<Evidence> evidence) {
     double weight = 0.0;
     for (std::size_t i = 0; i < evidence.size(); ++i) {
         const double jerk = (evidence[i].seen + jerk_prior_weight * typical) / (evidence[i].worth + jerk_prior_weight);
-        situations[i].jerk = std::clamp(jerk, least_jerk, most_jerk);
+        situations[i].jerk = std::clamp(jerk, min_jerk, max_jerk);
         sum_log += evidence[i].worth * std::log(situations[i].jerk);
         weight += evidence[i].worth;
     }

@@ -14,11 +14,11 @@ constexpr double chord_s = 1.0;
 constexpr double longest_chord_s = 2.5;
 constexpr double slowest_mps = 5.0;
 constexpr double fastest_mps = 120.0; // faster is a jump of the positions
-constexpr std::size_t fewest_chords = 20;
+constexpr std::size_t min_chords = 20;
 // A latency of some tenths shows as 3 m/s under full braking; a chord over a bend is a few per cent short.
 constexpr double agree_mps = 3.0;
 constexpr double agree_share = 0.06;
-constexpr double least_share = 0.6;
+constexpr double min_share = 0.6;
 constexpr double scale_of_a_wheel = 0.25; // no tyre is further off
 constexpr double scale_of_a_receiver = 0.03;
 
@@ -70,7 +70,7 @@ void drop_speed(Measurements& measured, const std::string& why) {
 
 std::optional<SpeedAgreement> speed_agreement(const Measurements& measured) {
     const Chords found = chords(measured);
-    if (found.readings_mps.size() < fewest_chords) return std::nullopt;
+    if (found.readings_mps.size() < min_chords) return std::nullopt;
     std::vector<double> ratios;
     for (std::size_t i = 0; i < found.readings_mps.size(); ++i)
         ratios.push_back(found.readings_mps[i] / found.by_positions_mps[i]);
@@ -91,7 +91,7 @@ void settle_speed(Measurements& measured) {
     const std::string per_cent = base::fixed_text(100.0 * std::fabs(off), 0) + " % too " + (off > 0.0 ? "high" : "low");
     if (!(std::fabs(off) <= scale_of_a_wheel)) {
         drop_speed(measured, "the recorded speed reads " + per_cent + " against the positions");
-    } else if (found->share < least_share) {
+    } else if (found->share < min_share) {
         drop_speed(measured, "the recorded speed does not follow the positions");
     } else if (std::fabs(off) > scale_of_a_receiver) {
         if (measured.wheel_speed.empty()) measured.wheel_speed = measured.speed;

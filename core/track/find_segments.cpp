@@ -71,13 +71,13 @@ std::vector<Turn> joined(const std::vector<Turn>& turns, const ReferenceLine& li
             result.push_back(turn);
         }
     }
-    std::erase_if(result, [&](const Turn& t) { return std::abs(t.turned_rad) < options.least_turned_rad; });
+    std::erase_if(result, [&](const Turn& t) { return std::abs(t.turned_rad) < options.min_turned_rad; });
     return result;
 }
 
 void share_short_straights(std::vector<Turn>& turns, const SegmentOptions& options) {
     for (std::size_t i = 1; i < turns.size(); ++i) {
-        if (turns[i].start_m - turns[i - 1].end_m >= options.least_straight_m) continue;
+        if (turns[i].start_m - turns[i - 1].end_m >= options.min_straight_m) continue;
         const double middle = 0.5 * (turns[i].start_m + turns[i - 1].end_m);
         turns[i - 1].end_m = middle;
         turns[i].start_m = middle;

@@ -14,11 +14,11 @@ struct SegmentOptions {
     double enter_per_m = 1.0 / 450.0;
     double leave_per_m = 1.0 / 900.0;
     // The smallest turned angle that is a corner.
-    double least_turned_rad = 0.14;
+    double min_turned_rad = 0.14;
     // Two turns in the same direction with less than this between them are one corner to the driver.
     double join_m = 45.0;
     // A straight shorter than this between two turns in opposite directions belongs half to each.
-    double least_straight_m = 25.0;
+    double min_straight_m = 25.0;
 };
 
 // In order, without holes, from 0 to the line's length.  Named by number: "Corner 1", "1 to 2"; the straight with the

@@ -11,7 +11,7 @@ namespace lapwright::track {
 namespace {
 
 // Laps of a file's own count are further apart than this.
-constexpr double least_mark_apart_s = 10.0;
+constexpr double min_mark_apart_s = 10.0;
 
 struct Across {
     double along_m; // signed distance behind (−) or past (+) the gate
@@ -95,7 +95,7 @@ RecordedPassings lap_changes(const recording::Channel& channel) {
         const double before = (*channel.time_s)[i - 1];
         const double after = (*channel.time_s)[i];
         const double middle = 0.5 * (before + after);
-        if (!passings.time_s.empty() && middle - passings.time_s.back() < least_mark_apart_s) {
+        if (!passings.time_s.empty() && middle - passings.time_s.back() < min_mark_apart_s) {
             ++too_near;
             continue;
         }
@@ -137,13 +137,13 @@ std::optional<Gate> middle_gate(const motion::Path& path, const std::vector<doub
 
 } // namespace
 
-std::vector<double> crossings(const motion::Path& path, const Gate& gate, double least_apart_s) {
+std::vector<double> crossings(const motion::Path& path, const Gate& gate, double min_apart_s) {
     const Line line(gate);
     std::vector<double> times;
     for (std::size_t i = 0; i + 1 < path.size(); ++i) {
         if (!passes(path, line, i)) continue;
         const double t = root_between(path, line, i);
-        if (times.empty() || t - times.back() >= least_apart_s) times.push_back(t);
+        if (times.empty() || t - times.back() >= min_apart_s) times.push_back(t);
     }
     return times;
 }

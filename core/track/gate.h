@@ -13,8 +13,8 @@
 
 namespace lapwright::track {
 
-// Times at which the path passes the gate in its direction, increasing, at least `least_apart_s` apart.
-[[nodiscard]] std::vector<double> crossings(const motion::Path& path, const Gate& gate, double least_apart_s = 10.0);
+// Times at which the path passes the gate in its direction, increasing, at least `min_apart_s` apart.
+[[nodiscard]] std::vector<double> crossings(const motion::Path& path, const Gate& gate, double min_apart_s = 10.0);
 
 // The passing closest to `guess_s`, sought so near it: where the ensemble's draws pass.
 inline constexpr double crossing_search_s = 2.0;

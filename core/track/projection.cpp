@@ -10,7 +10,7 @@ namespace {
 
 // A tenth of a micrometre: far below what any receiver sees, reached in three or four steps.
 constexpr double station_tolerance_m = 1e-7;
-constexpr int most_steps = 30;
+constexpr int max_steps = 30;
 constexpr double near_hint_m = 4.0;
 
 double dot(Vec2 a, Vec2 b) {
@@ -39,7 +39,7 @@ double distance_squared_to_node(const ReferenceLine& line, Vec2 point, std::size
 // curvature.
 std::optional<Projection> refine(const ReferenceLine& line, Vec2 point, double start_m, double window_m) {
     Foot foot = foot_at(line, point, start_m);
-    for (int step = 0; step < most_steps; ++step) {
+    for (int step = 0; step < max_steps; ++step) {
         const double slope = std::max(0.2, 1.0 - foot.curvature_per_m * foot.offset_m);
         const double change = std::clamp(foot.along_m / slope, -window_m, window_m);
         foot = foot_at(line, point, foot.station_m + change);

@@ -11,10 +11,10 @@ namespace lapwright::track {
 namespace {
 
 constexpr double spot_spacing_m = 6.0;
-constexpr double least_candidate_spacing_m = 25.0;
-constexpr std::size_t most_candidates = 500;
-constexpr double least_candidate_mps = 8.0;
-constexpr double least_apart_s = 10.0;
+constexpr double min_candidate_spacing_m = 25.0;
+constexpr std::size_t max_candidates = 500;
+constexpr double min_candidate_mps = 8.0;
+constexpr double min_apart_s = 10.0;
 constexpr double fastest_mps = 150.0; // what lies further apart was not driven
 constexpr double alike = 0.06;        // laps of one track, in length
 constexpr double nearly_all = 0.95;
@@ -59,13 +59,12 @@ std::vector<double> passings_m(const std::vector<Spot>& spots, const Spot& at, d
     const auto along = [&](Vec2 p) { return c * (p.east - at.position_m.east) + s * (p.north - at.position_m.north); };
     const auto aside = [&](Vec2 p) { return c * (p.north - at.position_m.north) - s * (p.east - at.position_m.east); };
     std::vector<double> passings;
-    double last_s = -least_apart_s;
+    double last_s = -min_apart_s;
     double before = along(spots.front().position_m);
     for (std::size_t i = 1; i < spots.size(); ++i) {
         const double here = along(spots[i].position_m);
         const bool passes = before < 0.0 && here >= 0.0 && spots[i].joined;
-        if (passes && spots[i].time_s - last_s >= least_apart_s &&
-            std::abs(aside(spots[i].position_m)) <= half_width_m) {
+        if (passes && spots[i].time_s - last_s >= min_apart_s && std::abs(aside(spots[i].position_m)) <= half_width_m) {
             last_s = spots[i].time_s;
             passings.push_back(spots[i].driven_m - here);
         }
@@ -126,11 +125,11 @@ struct CandidateGate {
 
 std::vector<CandidateGate> candidates(const std::vector<Spot>& spots, double half_width_m) {
     const double spacing_m =
-        std::max(least_candidate_spacing_m, spots.back().driven_m / static_cast<double>(most_candidates));
+        std::max(min_candidate_spacing_m, spots.back().driven_m / static_cast<double>(max_candidates));
     std::vector<CandidateGate> found;
     double next_m = 0.0;
     for (std::size_t i = 0; i < spots.size(); ++i) {
-        if (spots[i].driven_m < next_m || spots[i].speed_mps < least_candidate_mps) continue;
+        if (spots[i].driven_m < next_m || spots[i].speed_mps < min_candidate_mps) continue;
         next_m = spots[i].driven_m + spacing_m;
         const Explained explained = explained_by(passings_m(spots, spots[i], half_width_m));
         if (explained.sum_m > 0.0) found.push_back({i, explained});
@@ -147,12 +146,12 @@ std::optional<ProposedGate> propose_gate(const motion::Path& path) {
     const auto sum = [](const CandidateGate& one) { return one.explained.sum_m; };
     const double enough = enough_m(std::ranges::max(found, {}, sum).explained);
     const CandidateGate* best = nullptr;
-    double least_cost = 0.0;
+    double min_cost = 0.0;
     for (const CandidateGate& one : found) {
         const double cost = cost_of(spots, one.spot);
-        if (sum(one) < enough || (best && cost >= least_cost)) continue;
+        if (sum(one) < enough || (best && cost >= min_cost)) continue;
         best = &one;
-        least_cost = cost;
+        min_cost = cost;
     }
     const Spot& at = spots[best->spot];
     return ProposedGate{{at.position_m, at.heading_rad}, "proposed by the program on a fast straight at steady speed"};

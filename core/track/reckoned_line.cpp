@@ -12,7 +12,7 @@
 namespace lapwright::track {
 namespace {
 
-constexpr double least_turned_rad = 1.0;
+constexpr double min_turned_rad = 1.0;
 
 double turned_in_all(std::span<const double> curvature_per_m, double step_m) {
     double sum = 0.0;
@@ -30,7 +30,7 @@ std::vector<double> headings(std::span<const double> curvature_per_m, double ste
     constexpr double turn = 2.0 * base::pi;
     double whole = turn * std::round(heading[n] / turn);
     // A figure of eight turns as much to either side; a lap that nobody saw turn at all is drawn as a circle.
-    if (whole == 0.0 && turned_in_all(curvature_per_m, step_m) < least_turned_rad) whole = turn;
+    if (whole == 0.0 && turned_in_all(curvature_per_m, step_m) < min_turned_rad) whole = turn;
     const double miss = heading[n] - whole;
     for (std::size_t i = 0; i <= n; ++i)
         heading[i] -= miss * static_cast<double>(i) / static_cast<double>(n);

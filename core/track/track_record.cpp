@@ -13,9 +13,9 @@ namespace {
 using nlohmann::json;
 constexpr double degree = base::pi / 180.0;
 constexpr double widest_gate_m = 60.0;
-constexpr std::size_t most_segments = 500;
-constexpr std::size_t most_bytes = 1'000'000;
-constexpr std::size_t most_letters = 1000; // of a name
+constexpr std::size_t max_segments = 500;
+constexpr std::size_t max_bytes = 1'000'000;
+constexpr std::size_t max_letters = 1000; // of a name
 
 base::Error unreadable(const std::string& file, const std::string& what) {
     return {base::ErrorCode::track_not_readable, {file, {}, {}}, what, "see README.md for what a track file holds"};
@@ -68,12 +68,12 @@ std::optional<Segment> segment(const json& object) {
 } // namespace
 
 base::Result<TrackRecord> parse_track_record(std::string_view bytes, const std::string& name) {
-    if (bytes.size() > most_bytes) return unreadable(name, "this is too long for a track file");
+    if (bytes.size() > max_bytes) return unreadable(name, "this is too long for a track file");
     const json document = json::parse(bytes, nullptr, false);
     if (!document.is_object()) return unreadable(name, "the track file is not a JSON object");
     TrackRecord record;
     record.name = text(document, "name");
-    if (record.name.size() > most_letters) return unreadable(name, "the track's name is too long");
+    if (record.name.size() > max_letters) return unreadable(name, "the track's name is too long");
     const auto gate = document.find("gate");
     if (gate == document.end() || !gate->is_object()) return unreadable(name, "the track file has no \"gate\"");
     const auto latitude = number(*gate, "latitude_deg", -90.0, 90.0);
@@ -90,7 +90,7 @@ base::Result<TrackRecord> parse_track_record(std::string_view bytes, const std::
         return unreadable(name, "\"length_m\" is not a number from 0 to 50000");
     if (const auto list = document.find("segments"); list != document.end()) {
         if (!list->is_array()) return unreadable(name, "\"segments\" is not a list");
-        if (list->size() > most_segments)
+        if (list->size() > max_segments)
             return unreadable(name, "\"segments\" has more than 500 entries, too many to tell anything of one");
         double at = 0.0;
         for (const json& entry : *list) {
@@ -113,7 +113,7 @@ base::Result<TrackRecord> read_track_record(const std::string& path) {
                            {path, {}, {}},
                            "the track file cannot be opened",
                            "check the name and that it may be read"};
-    std::string content(most_bytes + 1, '\0');
+    std::string content(max_bytes + 1, '\0');
     file.read(content.data(), static_cast<std::streamsize>(content.size()));
     content.resize(static_cast<std::size_t>(file.gcount()));
     return parse_track_record(content, path);
