@@ -13,6 +13,9 @@ namespace {
 
 constexpr double g = base::standard_gravity_mps2;
 constexpr double half_window_s = 0.15;
+// A mean over twice the window is lower by what the peak falls off: a kink by as much again as the mean over the window
+// is, a parabola by three times that.  Between the two the peak is told back, and known to half of it.
+constexpr double part_of_fall = 2.0 / 3.0;
 constexpr double nominal_k = 6e-4; // only to find the peak, 1/m
 constexpr double braking_mps2 = 3.0;
 constexpr double usual_braking_share = 0.92;
@@ -58,11 +61,25 @@ struct Window {
     double along = 0.0; // what the tyres give along the path
     double throttle = std::nan("");
     double hardest_braking_before = 0.0; // in the four seconds before
+    double fall = 0.0;                   // of the lateral acceleration, from this window to one twice as long
 };
 
 double along_of(const lap::LapTrace& lap, std::size_t i, const DrivingForceDraw& d) {
     const double v = lap.speed_mps[i];
     return (1.0 + d.rotating_share) * lap.longitudinal_mps2[i] + d.drag_per_kg * v * v + d.rolling_resistance * g;
+}
+
+// Mean of the lateral acceleration's magnitude within `half_width_s` of a place in one lap.
+double mean_lateral(const lap::LapTrace& lap, std::size_t place, double half_width_s) {
+    const double t = lap.time_s[place];
+    std::size_t i = place;
+    while (i > 0 && t - lap.time_s[i - 1] <= half_width_s)
+        --i;
+    double sum = 0.0;
+    double count = 0.0;
+    for (; i < lap.size() && lap.time_s[i] - t <= half_width_s; ++i, count += 1.0)
+        sum += std::abs(lap.lateral_mps2[i]);
+    return sum / count;
 }
 
 // What the tyres give altogether, as lateral acceleration: braking and driving take their parts of the ellipse.
@@ -112,7 +129,9 @@ std::vector<Window> windows_of(const CarData& data, const track::Segment& segmen
     std::vector<Window> windows;
     for (std::size_t l = 0; l < data.laps.size(); ++l) {
         const Window w = window_at(data.laps[l], peaks[l % 2], driving);
-        if (w.lateral > 2.0) windows.push_back(w);
+        if (w.lateral <= 2.0) continue;
+        windows.push_back(w);
+        windows.back().fall = w.lateral - mean_lateral(data.laps[l], peaks[l % 2], 2.0 * half_window_s);
     }
     return windows;
 }
@@ -124,15 +143,19 @@ std::optional<LimitCorner> corner_evidence(const CarData& data, const track::Seg
     const std::vector<Window> windows = windows_of(data, segment, driving);
     // The mean over laps, because the square of noise along the path would pass for grip.
     double along = 0.0;
-    for (const Window& w : windows)
+    double fall = 0.0;
+    for (const Window& w : windows) {
         along += w.along / static_cast<double>(windows.size());
+        fall += w.fall / static_cast<double>(windows.size());
+    }
+    const double lost = std::max(0.0, part_of_fall * fall);
     std::vector<double> logs;
     std::vector<double> squares;
     std::vector<double> throttles;
     std::vector<double> pushes;
     std::vector<double> brakings;
     for (const Window& w : windows) {
-        const double lateral = combined(w.lateral, along);
+        const double lateral = combined(w.lateral + lost, along);
         corner.lap_speed_mps.push_back(w.speed);
         corner.lap_lateral_mps2.push_back(lateral);
         logs.push_back(std::log(lateral));
@@ -144,7 +167,7 @@ std::optional<LimitCorner> corner_evidence(const CarData& data, const track::Seg
     if (logs.empty()) return std::nullopt;
     corner.log_lateral = math::mean(logs);
     corner.speed_squared = math::mean(squares);
-    corner.error = sd_of_mean(logs);
+    corner.error = std::hypot(sd_of_mean(logs), 0.5 * lost / std::exp(corner.log_lateral));
     const bool open = !throttles.empty() && math::median(throttles) > 0.9;
     const bool pushing = math::median(pushes) > 0.75;
     corner.flat = open || (throttles.empty() && pushing && math::median(brakings) < braking_mps2);
