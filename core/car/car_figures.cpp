@@ -20,16 +20,15 @@ namespace {
 
 constexpr double g = base::standard_gravity_mps2;
 // Stated priors (common practice, no source): a club car weighs about 1250 kg; CdA 0.9 m² ± 40 %; ClA 1.5 ± 2.0 m²; a
-// driver's limit corners use 95 % ± 2.2 % of the tyres (nobody uses all of them lap after lap, and who is practised not
-// much less than nine tenths); one downforce area for all speeds and attitudes is true to 8
-// %.
+// driver's limit corners use 95 % ± 1.8 % of the tyres (nobody uses all of them lap after lap, and who is practised
+// more than nine tenths); one downforce area for all speeds and attitudes is true to 8 %.
 constexpr double usual_mass_kg = 1250.0;
 constexpr double usual_drag_area = 0.9;
 constexpr double drag_area_share_sd = 0.4;
 constexpr double usual_downforce_area = 1.5;
 constexpr double downforce_area_sd = 2.0;
 constexpr double usual_share = 0.95;
-constexpr double share_sd = 0.022;
+constexpr double share_sd = 0.018;
 constexpr double attitude_sd = 0.08;
 constexpr double traction_sd = 0.07;         // relative, of the traction share: exits differ
 constexpr double least_usual_traction = 0.5; // share of the grip: of a car that drives its lighter axle,

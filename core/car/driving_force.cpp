@@ -24,10 +24,14 @@ constexpr double usual_rolling = 0.014;
 constexpr double rolling_sd = 0.003;
 constexpr double usual_rotating = 0.03;
 constexpr double rotating_sd = 0.01;
-constexpr double power_tilt_sd = 0.02; // relative change of power for a change of speed of its own size: gears, tyres
+// Relative change of power for a change of speed of its own size: a driven tyre slips 1 % where it pushes with 0.3 of
+// its load and less at speed, and gears differ by half a per cent in what they lose.
+constexpr double power_tilt_sd = 0.012;
 constexpr std::size_t fewest_samples = 30;
 constexpr double samples_alike = 7.0; // neighbours share their error: the motion is smoothed over some 20 m
 constexpr double least_noise_mps2 = 0.02;
+constexpr double normal_sd_over_mad = 1.4826; // of the median magnitude of normal errors
+constexpr int noise_rounds = 3;
 // Along a straight wind and gradient that nobody measured act alike: 0.03 m/s² is a gradient of 0.3 %.  That
 // prior counts as much as four straights.
 constexpr double straight_sd_mps2 = 0.03;
@@ -171,32 +175,49 @@ double samples_alike_in(const std::map<Key, Mean>& groups, double variance, std:
 
 // Errors are shared by neighbours, by all of a straight, and, where one power does not do, by all of a speed: the means
 // of the residuals tell how far.
-Noise noise_of(const std::vector<ThrottleSample>& samples, const math::RobustFit& robust) {
+Noise noise_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& weights,
+               const Eigen::VectorXd& residuals, std::size_t unknowns) {
     std::map<std::size_t, Mean> straights;
     std::map<std::pair<std::size_t, std::size_t>, Mean> passes;
     std::map<long, Mean> speeds;
+    std::vector<double> sizes;
     for (std::size_t i = 0; i < samples.size(); ++i) {
         const auto at = static_cast<Eigen::Index>(i);
-        const double w = robust.weights[at];
+        const double w = weights[at];
         if (!(w > 0.0)) continue;
+        sizes.push_back(std::abs(residuals[at]));
         const ThrottleSample& s = samples[i];
         for (Mean* mean :
              {&straights[s.segment], &passes[{s.segment, s.lap}], &speeds[std::lround(s.speed_mps / 2.0)]}) {
-            mean->sum += w * robust.fit.residuals[at];
+            mean->sum += w * residuals[at];
             mean->weight += w;
         }
     }
     for (auto& [place, mean] : passes)
         mean.sum -= mean.weight * straights[place.first].value();
-    const double variance = std::max(least_noise_mps2 * least_noise_mps2, robust.scale * robust.scale);
+    const double scale = std::max(least_noise_mps2, normal_sd_over_mad * math::median(sizes));
+    const double variance = scale * scale;
     Noise noise;
     noise.variance = variance * std::max({samples_alike, samples_alike_in(passes, variance, straights.size()),
-                                          samples_alike_in(speeds, variance, 2)});
+                                          samples_alike_in(speeds, variance, unknowns)});
     double squares = straight_prior_weight * straight_sd_mps2 * straight_sd_mps2;
     for (const auto& [segment, mean] : straights)
         squares += std::max(0.0, mean.value() * mean.value() - noise.variance / mean.weight);
     noise.straight_variance = squares / (straight_prior_weight + static_cast<double>(straights.size()));
     return noise;
+}
+
+Unknowns centre_of(const Information& data, const Prior& prior) {
+    const Normal precision = data.matrix + Normal(prior.precision.asDiagonal());
+    return precision.ldlt().solve(data.right_side({}) + prior.precision.cwiseProduct(prior.mean));
+}
+
+Eigen::VectorXd residuals_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& y, const Unknowns& x,
+                             const std::optional<CurveScale>& scale) {
+    Eigen::VectorXd residuals = y;
+    for (Eigen::Index i = 0; i < y.size(); ++i)
+        residuals[i] -= columns(samples[static_cast<std::size_t>(i)], scale).dot(x);
+    return residuals;
 }
 
 CurveTerms curve_of(const Unknowns& x) {
@@ -329,9 +350,13 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
     const std::optional<CurveScale> scale = CurveScale::of(samples, weights);
     const auto straights = straights_of(samples, robust.weights, scale);
     fit.straights = straights.size();
-    const Information information = information_of(straights, noise_of(samples, robust));
     const double first_power = std::max(least_power_per_kg, robust.fit.coefficients[0]);
     const Prior pull = prior_of(prior, scale, first_power);
+    Information information = information_of(straights, noise_of(samples, robust.weights, robust.fit.residuals, 2));
+    for (int i = 0; i < noise_rounds; ++i)
+        information = information_of(straights, noise_of(samples, robust.weights,
+                                                         residuals_of(samples, y, centre_of(information, pull), scale),
+                                                         2 + (scale ? curve_terms : 0)));
     math::Random random(seed, 11);
     const auto by_speed = scale ? std::optional<CurveBySpeed>(CurveBySpeed(samples, weights, *scale)) : std::nullopt;
     draw_posterior(fit, information, pull, prior, speed_sum / static_cast<double>(y.size()), by_speed,
@@ -345,10 +370,7 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
     fit.power_sd = sd_of(fit.draws, &DrivingForceDraw::power_per_kg);
     fit.drag_sd = sd_of(fit.draws, &DrivingForceDraw::drag_per_kg);
     if (scale && scale->over_engine_speed()) {
-        const Normal precision = information.matrix + Normal(pull.precision.asDiagonal());
-        const Unknowns centre =
-            precision.ldlt().solve(information.right_side({}) + pull.precision.cwiseProduct(pull.mean));
-        fit.curve = curve_seen(*scale, centre);
+        fit.curve = curve_seen(*scale, centre_of(information, pull));
     }
     fit.status = math::FitStatus::converged;
     return fit;

@@ -6,7 +6,7 @@
 // w with or against the straight: two more unknowns, 0 ± 1.8 m/s each.  Robust regression (Tukey's biweight) finds the
 // samples that count; the posterior of a linear model with an offset of its own for each straight is then drawn
 // exactly, under proper priors and within what cars can be, and with what no lap can tell: rolling resistance 0.014 ±
-// 0.003, rotating parts 3 ± 1 %, a tilt of the power over speed of ± 2 % (stated priors; common practice, no source).
+// 0.003, rotating parts 3 ± 1 %, a tilt of the power over speed of ± 1.2 % (stated priors; common practice, no source).
 #pragma once
 
 #include "core/car/car_figures.h"

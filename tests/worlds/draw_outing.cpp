@@ -18,7 +18,8 @@ truth::CarTruth draw_car(std::uint64_t seed, std::uint64_t stream) {
     truth::CarTruth car;
     car.mass_kg = class_mass_kg * between(random, 0.88, 1.12);
     car.mu = class_mu * between(random, 0.95, 1.05);
-    car.load_exponent = between(random, 0.80, 1.0);
+    // Milliken and Milliken 1995, fig. 2.9, and what handbooks say of lateral force over load: 0.7 to 0.9; slicks to 1.
+    car.load_exponent = between(random, 0.72, 1.0);
     const bool winged = chance(random, 0.5);
     car.downforce_area_m2 = winged ? between(random, 1.0, 3.6) : between(random, -0.1, 0.5);
     car.drag_area_m2 = between(random, 0.55, 0.75) + std::max(0.0, car.downforce_area_m2) * between(random, 0.08, 0.2);
@@ -91,6 +92,15 @@ truth::SessionPlan draw_outing(std::uint64_t seed, std::uint64_t stream, const t
     }
     if (chance(random, 0.3)) plan.standing_s = between(random, 2.0, 60.0);
     return plan;
+}
+
+Stated draw_stated(std::uint64_t seed, std::uint64_t stream, double mass_kg, double air_density) {
+    constexpr double dry_air_j_per_kg_k = 287.05;
+    constexpr double temperature_k = 293.15;
+    truth::Random random(seed, 42'000 + stream);
+    return {mass_kg + 10.0 * random.normal(), temperature_k + random.normal(),
+            air_density * dry_air_j_per_kg_k * temperature_k + 200.0 * random.normal(),
+            std::abs(0.1 * random.normal())};
 }
 
 } // namespace worlds

@@ -16,6 +16,7 @@ Entry draw_entry(std::uint64_t seed, std::uint64_t stream, const std::shared_ptr
     entry.car = draw_car(seed, stream);
     entry.driver = draw_driver(seed, stream, track->corners().size());
     entry.plan = draw_outing(seed, stream, *track);
+    entry.stated = draw_stated(seed, stream, entry.car.mass_kg, entry.plan.air_density);
     entry.logger = draw_logger(seed, stream);
     entry.file_name = std::string(stream == 0 ? "a" : "b") + ending(entry.logger.form);
     entry.session = std::make_shared<const truth::Session>(

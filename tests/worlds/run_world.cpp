@@ -31,14 +31,12 @@ PairingPointer compared(const SessionPointer& a, const SessionPointer& b, Outcom
     return nullptr;
 }
 
-// A person knows the mass to some kilograms, and the weather.
 car::SetupSheet setup_of(const Entry& entry) {
     car::SetupSheet sheet;
-    sheet.mass = car::Mass{entry.car.mass_kg, 10.0};
-    constexpr double dry_air_j_per_kg_k = 287.05;
-    sheet.conditions.temperature_k = 293.15;
-    sheet.conditions.pressure_pa = entry.plan.air_density * dry_air_j_per_kg_k * 293.15;
-    sheet.conditions.humidity = 0.0;
+    sheet.mass = car::Mass{entry.stated.mass_kg, 10.0};
+    sheet.conditions.temperature_k = entry.stated.temperature_k;
+    sheet.conditions.pressure_pa = entry.stated.pressure_pa;
+    sheet.conditions.humidity = entry.stated.humidity;
     return sheet;
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What was learned of the cars and of the causes, against the cars that were drawn.
+#include <algorithm>
 #include <cmath>
 
 #include "tests/truth/true_causes.h"
@@ -33,11 +34,34 @@ void add(Score& score, const std::string& kind, const std::optional<car::CarFigu
         ++score.untold[kind];
 }
 
-void score_car(const truth::CarTruth& car, const car::CarFigures& figures, Score& score) {
+// Mean power where the foot is down on the straights, as the program says it: over metres, each weighted by the speed
+// that its power gives.
+double mean_power_w(const Entry& entry) {
+    const truth::CarTruth& car = entry.car;
+    if (car.power_curve.empty()) return car.power_w;
+    constexpr double open = 0.99;
+    constexpr double slowest_share = 0.45;
+    constexpr double rate_hz = 10.0;
+    const auto samples = entry.session->dense(rate_hz);
+    double fastest = 0.0;
+    for (const auto& s : samples)
+        fastest = std::max(fastest, s.speed_mps);
+    double sum = 0.0;
+    double weights = 0.0;
+    for (const auto& s : samples) {
+        if (s.throttle < open || s.speed_mps < slowest_share * fastest) continue;
+        sum += truth::power_at(car, s.gear, s.speed_mps) / s.speed_mps;
+        weights += 1.0 / s.speed_mps;
+    }
+    return sum / weights;
+}
+
+void score_car(const Entry& entry, const car::CarFigures& figures, Score& score) {
+    const truth::CarTruth& car = entry.car;
     add(score, "grip", figures.grip, car.mu);
     if (car.downforce_area_m2 > 0.8) add(score, "downforce", figures.downforce_area_m2, car.downforce_area_m2);
     add(score, "drag", figures.drag_area_m2, car.drag_area_m2);
-    if (car.power_curve.empty()) add(score, "power", figures.power_w, car.power_w);
+    add(score, "power", figures.power_w, mean_power_w(entry));
 }
 
 // Halves of both drivers' views, since neither car's driver has more right than the other's.
@@ -56,8 +80,8 @@ truth::CauseSeconds true_totals(const World& world) {
 void score_causes(const World& world, const Outcome& outcome, Score& score) {
     if (!outcome.explanation) return;
     const causes::Explanation& e = *outcome.explanation;
-    score_car(world.a.car, e.car_a, score);
-    score_car(world.b.car, e.car_b, score);
+    score_car(world.a, e.car_a, score);
+    score_car(world.b, e.car_b, score);
     const truth::CauseSeconds truly = true_totals(world);
     const auto of = [&](causes::Cause cause) { return truly[static_cast<std::size_t>(cause)]; };
     const double gap = std::abs(outcome.pairing->comparison.gap_at_end_s.value);

@@ -31,8 +31,17 @@ struct LoggerPlan {
     bool has_lap_column = false;
 };
 
+// What the person says of mass and air, each off by what the program takes such figures to be good to.
+struct Stated {
+    double mass_kg = 0.0;
+    double temperature_k = 0.0;
+    double pressure_pa = 0.0;
+    double humidity = 0.0;
+};
+
 struct Entry {
     truth::CarTruth car;
+    Stated stated;
     truth::DriverTruth driver;
     truth::SessionPlan plan;
     LoggerPlan logger;
@@ -62,6 +71,8 @@ struct World {
 // Weather is that of the day, the same for both.
 [[nodiscard]] truth::SessionPlan draw_outing(std::uint64_t seed, std::uint64_t stream, const truth::TrackShape& track);
 [[nodiscard]] LoggerPlan draw_logger(std::uint64_t seed, std::uint64_t stream);
+// True: dry air of 20 °C at the pressure that gives it the density of the day.
+[[nodiscard]] Stated draw_stated(std::uint64_t seed, std::uint64_t stream, double mass_kg, double air_density);
 // What the logger writes, its drop-outs, frozen fixes and clock in it; sets text and first_stamp_s.
 void write_file(Entry& entry, const truth::LoggedSession& logged);
 
