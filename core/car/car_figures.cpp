@@ -20,7 +20,7 @@ namespace {
 
 constexpr double g = base::standard_gravity_mps2;
 // Stated priors (common practice, no source): a club car weighs about 1250 kg; CdA 0.9 m² ± 40 %; ClA 1.5 ± 2.0 m²; a
-// driver's limit corners use 95 % ± 1.8 % of the tyres (nobody uses all of them lap after lap, and who is practised
+// driver's limit corners use 95 % ± 2 % of the tyres (nobody uses all of them lap after lap, and who is practised
 // more than nine tenths); one downforce area for all speeds and attitudes is true to 8 %.
 constexpr double usual_mass_kg = 1250.0;
 constexpr double usual_drag_area = 0.9;
@@ -28,7 +28,7 @@ constexpr double drag_area_share_sd = 0.4;
 constexpr double usual_downforce_area = 1.5;
 constexpr double downforce_area_sd = 2.0;
 constexpr double usual_share = 0.95;
-constexpr double share_sd = 0.018;
+constexpr double share_sd = 0.02;
 constexpr double attitude_sd = 0.08;
 constexpr double traction_sd = 0.07;         // relative, of the traction share: exits differ
 constexpr double least_usual_traction = 0.5; // share of the grip: of a car that drives its lighter axle,
@@ -132,8 +132,12 @@ CarDraw typical_of(const std::vector<CarDraw>& draws, double traction) {
 void add_evidence(CarFigures& figures, const Fits& fits) {
     for (std::size_t i = 0; i < fits.evidence.corners.size(); ++i) {
         const LimitCorner& c = fits.evidence.corners[i];
-        figures.corners.push_back({c.corner, std::sqrt(c.speed_squared), std::exp(c.log_lateral), c.lap_speed_mps,
-                                   c.lap_lateral_mps2, c.flat, fits.grip.chance_at_limit[i]});
+        const double told_back = std::exp(fits.grip.peak_part * c.fall); // of the peak, as the fit takes it
+        std::vector<double> laps = c.lap_lateral_mps2;
+        for (double& lateral : laps)
+            lateral *= told_back;
+        figures.corners.push_back({c.corner, std::sqrt(c.speed_squared), told_back * std::exp(c.log_lateral),
+                                   c.lap_speed_mps, std::move(laps), c.flat, fits.grip.chance_at_limit[i]});
     }
     for (const LimitZone& z : fits.evidence.zones) {
         figures.braking.push_back({z.corner, std::sqrt(z.slow_speed_squared), std::exp(z.slow_log), false});

@@ -16,12 +16,12 @@ namespace lapwright::car {
 namespace {
 
 constexpr double g = base::standard_gravity_mps2;
-constexpr int dimensions = 8;
+constexpr int dimensions = 9;
 using Parameters = Eigen::Matrix<double, dimensions, 1>;
 using Square = Eigen::Matrix<double, dimensions, dimensions>;
 
 // Places in the parameter vector; k is in units of 1e-3/m so that all are of similar size.
-enum Place { place_m, place_k, place_n, place_beta, place_drift, place_b, place_d, place_delta };
+enum Place { place_m, place_k, place_n, place_beta, place_drift, place_b, place_d, place_delta, place_peak };
 
 constexpr double deficit = 0.10;      // mean of the exponential below the limit
 constexpr double zone_scale = 1500.0; // m²/s² over which δ acts
@@ -32,6 +32,10 @@ constexpr double least_exponent = 0.6;
 constexpr double braking_mean = -0.0834; // ln 0.92
 constexpr double braking_sd = 0.06;
 constexpr double drift_sd = 0.06;
+constexpr double peak_mean = 1.0 / 3.0; // a parabola
+constexpr double peak_sd = 0.5;
+constexpr double least_peak = -0.5;
+constexpr double most_peak = 2.0;
 // Medians and logarithmic spreads of σ_b and σ_d; σ_δ is half-normal.
 constexpr double usual_spread[2] = {0.025, 0.035};
 constexpr double usual_spread_sd = 0.3;
@@ -61,10 +65,11 @@ class Posterior {
         const double n = p[place_n];
         const double k = 1e-3 * p[place_k];
         if (n > 1.0 || n < least_exponent || k < least_downforce_factor || k > 4e-3) return -1e300;
+        if (p[place_peak] < least_peak || p[place_peak] > most_peak) return -1e300;
         double sum = log_prior(p);
         const double sigma = std::exp(p[place_b]);
         for (const LimitCorner& c : evidence_.corners)
-            sum += corner_log(c, p[place_m] + lift(k, n, c.speed_squared), sigma);
+            sum += corner_log(c, p[place_m] + lift(k, n, c.speed_squared) - p[place_peak] * c.fall, sigma);
         for (const LimitZone& z : evidence_.zones)
             sum += zone_log(z, p, k, n);
         return sum;
@@ -73,7 +78,8 @@ class Posterior {
     // Chance that a corner was at its limit, given the parameters.
     [[nodiscard]] double at_limit(const LimitCorner& c, const Parameters& p) const {
         if (c.flat) return 0.0;
-        const double residual = c.log_lateral - p[place_m] - lift(1e-3 * p[place_k], p[place_n], c.speed_squared);
+        const double limit = p[place_m] + lift(1e-3 * p[place_k], p[place_n], c.speed_squared);
+        const double residual = c.log_lateral + p[place_peak] * c.fall - limit;
         const double sd = std::hypot(std::exp(p[place_b]), c.error);
         const double at = std::log1p(-c.chance_below) + normal_log(residual, sd);
         const double below = std::log(c.chance_below) + below_log(residual, sd);
@@ -114,6 +120,7 @@ class Posterior {
         sum += normal_log(p[place_n] - exponent_mean, exponent_sd);
         sum += normal_log(p[place_beta] - braking_mean, braking_sd);
         sum += normal_log(p[place_drift], drift_sd);
+        sum += normal_log(p[place_peak] - peak_mean, peak_sd);
         for (int i = 0; i < 2; ++i)
             sum += normal_log(p[place_b + i] - std::log(usual_spread[i]), usual_spread_sd);
         const double x = std::exp(p[place_delta]) / drift_spread;
@@ -129,7 +136,7 @@ class Posterior {
 Parameters start_at(const GripPrior& prior) {
     Parameters p;
     p << std::log(1.2 * g), 1e3 * prior.k_mean, exponent_mean, braking_mean, 0.0, std::log(0.015), std::log(0.03),
-        std::log(0.03);
+        std::log(0.03), peak_mean;
     return p;
 }
 
@@ -152,7 +159,7 @@ class Chain {
     Chain(const Posterior& posterior, Parameters start, std::uint64_t seed, std::uint64_t stream)
         : posterior_(posterior), random_(seed, stream), place_(start), mean_(start) {
         density_ = posterior_.log_density(place_);
-        spread_.diagonal() << 0.02, 0.3, 0.03, 0.04, 0.04, 0.3, 0.3, 0.4;
+        spread_.diagonal() << 0.02, 0.3, 0.03, 0.04, 0.04, 0.3, 0.3, 0.4, 0.4;
         spread_ = spread_.cwiseProduct(spread_).eval();
         root_ = Square(spread_.llt().matrixL());
     }
@@ -251,6 +258,7 @@ GripPosterior fit_grip(const LimitEvidence& evidence, const GripPrior& prior, st
         const std::size_t in_chain = (draws + chain_count - 1) / chain_count;
         const Parameters& p = chain[(i / chain_count) * chain.size() / in_chain];
         result.draws.push_back({p[place_m], 1e-3 * p[place_k], p[place_n], p[place_beta]});
+        result.peak_part += p[place_peak] / static_cast<double>(draws);
         for (std::size_t k = 0; k < evidence.corners.size(); ++k)
             result.chance_at_limit[k] += posterior.at_limit(evidence.corners[k], p) / static_cast<double>(draws);
     }

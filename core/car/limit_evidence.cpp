@@ -13,9 +13,6 @@ namespace {
 
 constexpr double g = base::standard_gravity_mps2;
 constexpr double half_window_s = 0.15;
-// A mean over twice the window is lower by what the peak falls off: a kink by as much again as the mean over the window
-// is, a parabola by three times that.  Between the two the peak is told back, and known to half of it.
-constexpr double part_of_fall = 2.0 / 3.0;
 constexpr double nominal_k = 6e-4; // only to find the peak, 1/m
 constexpr double braking_mps2 = 3.0;
 constexpr double usual_braking_share = 0.92;
@@ -148,14 +145,13 @@ std::optional<LimitCorner> corner_evidence(const CarData& data, const track::Seg
         along += w.along / static_cast<double>(windows.size());
         fall += w.fall / static_cast<double>(windows.size());
     }
-    const double lost = std::max(0.0, part_of_fall * fall);
     std::vector<double> logs;
     std::vector<double> squares;
     std::vector<double> throttles;
     std::vector<double> pushes;
     std::vector<double> brakings;
     for (const Window& w : windows) {
-        const double lateral = combined(w.lateral + lost, along);
+        const double lateral = combined(w.lateral, along);
         corner.lap_speed_mps.push_back(w.speed);
         corner.lap_lateral_mps2.push_back(lateral);
         logs.push_back(std::log(lateral));
@@ -167,7 +163,8 @@ std::optional<LimitCorner> corner_evidence(const CarData& data, const track::Seg
     if (logs.empty()) return std::nullopt;
     corner.log_lateral = math::mean(logs);
     corner.speed_squared = math::mean(squares);
-    corner.error = std::hypot(sd_of_mean(logs), 0.5 * lost / std::exp(corner.log_lateral));
+    corner.error = sd_of_mean(logs);
+    corner.fall = std::max(0.0, fall / std::exp(corner.log_lateral));
     const bool open = !throttles.empty() && math::median(throttles) > 0.9;
     const bool pushing = math::median(pushes) > 0.75;
     corner.flat = open || (throttles.empty() && pushing && math::median(brakings) < braking_mps2);

@@ -17,8 +17,11 @@ struct LimitCorner {
     double speed_squared = 0.0; // mean over laps, m²/s²
     double log_lateral = 0.0;   // ln of m/s², mean over laps
     double error = 0.0;         // standard error of that mean
-    bool flat = false;          // full throttle there: the limit is somewhere above
-    double chance_below = 0.1;  // prior chance that the driver stayed below the limit by choice
+    // How far the mean over twice the window is below it, relative.  A top like a parabola is above the mean by a third
+    // of that, a sharp one by all of it; a corner that is held loses nothing.
+    double fall = 0.0;
+    bool flat = false;         // full throttle there: the limit is somewhere above
+    double chance_below = 0.1; // prior chance that the driver stayed below the limit by choice
     std::vector<double> lap_speed_mps;
     std::vector<double> lap_lateral_mps2;
 };

@@ -3,14 +3,19 @@
 // said.  Truth from the simulator (tests/truth), noise like that of satellite receivers.
 #include "core/car/car_figures.h"
 
+#include "core/base/constants.h"
 #include "core/car/known_car.h"
 #include "core/car/recovery.h"
+#include "core/math/statistics.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
 #include <memory>
+#include <string>
+#include <vector>
 
 using namespace lapwright;
 using namespace lapwright::car;
@@ -88,6 +93,53 @@ TEST(CarFigures, TyresThatLoseFrictionWithLoad) {
     r.print("load-sensitive:");
     for (const Coverage* c : {&r.grip, &r.downforce, &r.drag, &r.power})
         EXPECT_GE(c->inside, 10) << c->name;
+}
+
+// Six corners of 60 degrees and some two seconds, in which the tyres are at their limit for a moment only;
+// invented.
+truth::TrackShape ring_of_short_corners(truth::Random& random) {
+    truth::CircuitPlan plan;
+    plan.name = "Ring of short corners";
+    const double radius_m = 30.0 + 30.0 * random.uniform();
+    const double straight_m = 150.0 + 150.0 * random.uniform();
+    const double turn_deg = 60.0;
+    const double arc_m = turn_deg / 180.0 * base::pi * radius_m;
+    plan.first_straight_name = "Start";
+    plan.first_straight_m = 0.5 * straight_m;
+    for (int i = 0; i < 6; ++i) {
+        truth::CornerPlan corner;
+        corner.name = "Bend " + std::to_string(i + 1);
+        corner.straight_name = "After bend " + std::to_string(i + 1);
+        corner.turn_deg = turn_deg;
+        corner.radius_m = radius_m;
+        corner.transition_m = 0.35 * arc_m;
+        corner.straight_after_m = i < 5 ? straight_m : 0.5 * straight_m;
+        plan.corners.push_back(corner);
+    }
+    plan.length_m = 6.0 * (straight_m + arc_m + plan.corners.front().transition_m);
+    return truth::build_circuit(plan);
+}
+
+// No corner is long enough to tell how much of a peak a window of 0.3 s loses: the interval has to allow for it.
+TEST(CarFigures, ShortCornersAloneLeaveRoomForAPeakThatIsNotSeen) {
+    truth::Random random(91, 1);
+    int inside = 0;
+    for (std::uint64_t seed = 0; seed < 8; ++seed) {
+        const truth::TrackShape shape = ring_of_short_corners(random);
+        truth::DriverTruth driver;
+        driver.style_seed = seed;
+        test::KnownNoise noise;
+        noise.engine_speed = true;
+        const truth::CarTruth car = truth::light_aero_hatch();
+        const CarData data = known_data(shape, car, driver, noise, seed);
+        const auto figures = car_figures(data, {200, seed + 1});
+        ASSERT_TRUE(figures.ok());
+        const double share = math::mean(truth::habitual_grip_shares(shape, driver));
+        const Curve limit = limit_curve(*figures, figures->corners.front().speed_mps);
+        const double used = share * truth::tyre_limit_mps2(car, 1.2, std::pow(limit.speed_mps.back(), 2));
+        inside += limit.low.back() <= used && used <= limit.high.back() ? 1 : 0;
+    }
+    EXPECT_GE(inside, 6);
 }
 
 TEST(CarFigures, SaysWhichFigureTheDataDecided) {
