@@ -32,8 +32,8 @@ constexpr double least_exponent = 0.6;
 constexpr double braking_mean = -0.0834; // ln 0.92
 constexpr double braking_sd = 0.06;
 constexpr double drift_sd = 0.06;
-constexpr double peak_mean = 1.0 / 3.0; // a parabola
-constexpr double peak_sd = 0.5;
+constexpr double peak_mean = 0.4;
+constexpr double peak_sd = 0.6;
 constexpr double least_peak = -0.5;
 constexpr double most_peak = 2.0;
 // Medians and logarithmic spreads of σ_b and σ_d; σ_δ is half-normal.
@@ -234,8 +234,8 @@ Parameters spread_start(const GripPrior& prior, std::size_t chain) {
 
 GripPosterior fit_grip(const LimitEvidence& evidence, const GripPrior& prior, std::size_t draws, std::uint64_t seed) {
     constexpr std::size_t chain_count = 4;
-    constexpr int warm_up = 6000;
-    constexpr int steps = 16000; // of each chain
+    constexpr int warm_up = 8000;
+    constexpr int steps = 20000; // of each chain
     constexpr int kept = 250;    // of them
     const Posterior posterior(evidence, prior);
     GripPosterior result;
