@@ -8,6 +8,7 @@
 #include "core/base/number_text.h"
 #include "core/findings/cause_display.h"
 #include "core/findings/wording.h"
+#include "core/recording/warning_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -255,7 +256,7 @@ std::string causes_table(const analysis::Pairing& pairing, const Explanation& ex
     }
     if (!pairing.warnings.empty() || !explanation.warnings.empty()) text += "\nto keep in mind\n";
     for (const recording::Warning& w : pairing.warnings)
-        text += "  " + w.message + "\n";
+        text += "  " + recording::words(w) + "\n";
     for (const std::string& words : explanation.warnings)
         text += "  " + words + "\n";
     return text;

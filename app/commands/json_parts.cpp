@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/json_parts.h"
+#include "core/recording/warning_words.h"
 
 #include <cmath>
 
@@ -26,9 +27,9 @@ ordered_json moment_json(std::optional<double> unix_s) {
 ordered_json warnings_json(const std::vector<recording::Warning>& warnings) {
     ordered_json list = ordered_json::array();
     for (const recording::Warning& warning : warnings)
-        list.push_back({{"code", warning.code},
-                        {"message", warning.message},
-                        {"line", warning.line ? ordered_json(*warning.line) : ordered_json(nullptr)}});
+        list.push_back({{"code", recording::name(warning.kind)},
+                        {"message", recording::words(warning)},
+                        {"line", warning.line() ? ordered_json(*warning.line()) : ordered_json(nullptr)}});
     return list;
 }
 

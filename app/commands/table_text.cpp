@@ -6,6 +6,7 @@
 #include "core/base/wording.h"
 #include "core/findings/trial_words.h"
 #include "core/presentation/figures.h"
+#include "core/recording/warning_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -30,8 +31,8 @@ std::string warnings_text(const std::vector<recording::Warning>& warnings) {
     std::string text;
     for (const recording::Warning& w : warnings)
         text += "  " +
-                (w.line ? "line " + base::integer_text(static_cast<std::int64_t>(*w.line)) + ": " : std::string()) +
-                w.message + "\n";
+                (w.line() ? "line " + base::integer_text(static_cast<std::int64_t>(*w.line())) + ": " : std::string()) +
+                recording::words(w) + "\n";
     return text;
 }
 

@@ -24,6 +24,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
+using recording::WarningKind;
 
 // Seconds that two laps share.
 double shared_s(const lap::Lap& a, const lap::Lap& b) {
@@ -120,11 +121,9 @@ const lap::Lap* perhaps_faster(const Side& side) {
 }
 
 recording::Warning fastest_not_sure(const Side& side, const lap::Lap& other, const std::string& name) {
-    const double sd = std::hypot(*other.time_sd_s, *side.lap.time_sd_s);
-    return {"fastest_not_sure",
-            name + ": which of its laps was the fastest cannot be told: another one is slower by " +
-                base::fixed_text(other.time_s() - side.lap.time_s(), 2) + " s " + base::gain_margin_text(sd),
-            std::nullopt};
+    return {.kind = WarningKind::fastest_not_sure,
+            .of = name,
+            .figures = {other.time_s() - side.lap.time_s(), std::hypot(*other.time_sd_s, *side.lap.time_sd_s)}};
 }
 
 // Said in the headline itself: an answer from a spoiled lap is another answer.
@@ -142,22 +141,15 @@ std::vector<recording::Warning> warnings_of(const Pairing& pairing, const Pairin
         const lap::Lap* other = asked_for ? nullptr : perhaps_faster(*side);
         if (other) warnings.push_back(fastest_not_sure(*side, *other, name));
         if (!side->lap.clean)
-            warnings.push_back({"lap_not_clean",
-                                name + ": lap " + base::integer_text(side->lap.number) + " is not clean" +
-                                    (side->lap.why_not_clean.empty() ? "" : ": " + side->lap.why_not_clean),
-                                std::nullopt});
+            warnings.push_back({.kind = WarningKind::lap_not_clean,
+                                .of = name,
+                                .figures = {static_cast<double>(side->lap.number)},
+                                .texts = {side->lap.why_not_clean}});
         if (side->clean_laps.size() < 3)
-            warnings.push_back({"few_clean_laps",
-                                name + ": " + base::integer_text(static_cast<std::int64_t>(side->clean_laps.size())) +
-                                    " clean laps say little about what repeats",
-                                std::nullopt});
-        if (is_reckoned(*side->session->motion))
-            warnings.push_back({"no_positions",
-                                name + " has no positions: aligned on cornering, so its error bars are wider",
-                                std::nullopt});
-        if (side->trace.draws.empty())
             warnings.push_back(
-                {"no_uncertainty", name + ": the uncertainty of this recording is not known", std::nullopt});
+                {.kind = WarningKind::few_clean_laps, .of = name, .seen = {side->clean_laps.size(), {}}});
+        if (is_reckoned(*side->session->motion)) warnings.push_back({.kind = WarningKind::no_positions, .of = name});
+        if (side->trace.draws.empty()) warnings.push_back({.kind = WarningKind::no_uncertainty, .of = name});
     }
     return warnings;
 }

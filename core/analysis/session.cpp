@@ -60,11 +60,7 @@ Result<void> find_laps_reckoned(Session& session, const motion::MotionEstimate& 
     session.gate_origin = track::recorded_passings(recording)->origin;
     session.laps = judged_laps(lap::laps_between(placed.passings_s, *session.motion, session.gate, recording),
                                *session.motion, *line);
-    session.warnings.push_back({"no_positions",
-                                "no positions: distance is integrated speed, brought to the lap's length and aligned "
-                                "on cornering, so error bars "
-                                "are wider and the map is a sketch",
-                                std::nullopt});
+    session.warnings.push_back({.kind = recording::WarningKind::no_positions});
     return {};
 }
 
@@ -84,7 +80,7 @@ void hold_against_file(Session& session) {
     const auto marks = track::recorded_passings(*session.recording);
     if (!marks) return;
     const auto words = lap::against_file(track::crossings(session.motion->best, session.gate), *marks);
-    if (words) session.warnings.push_back({"laps_contradict_file", *words, std::nullopt});
+    if (words) session.warnings.push_back({.kind = recording::WarningKind::laps_contradict_file, .texts = {*words}});
 }
 
 Result<void> find_laps_on_map(Session& session, const SessionOptions& options) {
@@ -115,12 +111,19 @@ Result<void> find_motion_and_laps(Session& session, const SessionOptions& option
     return find_laps_on_map(session, options);
 }
 
+recording::WarningKind kind_of(base::ErrorCode code) {
+    if (code == base::ErrorCode::no_motion) return recording::WarningKind::no_motion;
+    return code == base::ErrorCode::no_laps ? recording::WarningKind::no_laps
+                                            : recording::WarningKind::cannot_be_computed;
+}
+
 // A recording without laps is a session too: its channels and warnings are what a person needs to mend it.
 void keep_without_laps(Session& session, const base::Error& why) {
     session.laps.clear();
     session.why_no_laps = why;
-    session.warnings.push_back(
-        {base::code_name(why.code), why.what + (why.remedy.empty() ? "" : ": " + why.remedy), why.place.line});
+    recording::Warning warning{.kind = kind_of(why.code), .texts = {why.what, why.remedy}};
+    if (why.place.line) warning.seen = {1, {static_cast<std::uint32_t>(*why.place.line)}};
+    session.warnings.push_back(std::move(warning));
 }
 
 } // namespace

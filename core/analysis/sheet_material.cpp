@@ -6,6 +6,7 @@
 #include "core/base/number_text.h"
 #include "core/findings/findings.h"
 #include "core/findings/wording.h"
+#include "core/recording/warning_words.h"
 #include "core/sheet/compose_sheet.h"
 #include "core/sheet/setup_difference.h"
 
@@ -98,7 +99,7 @@ sheet::Sheet debrief_sheet(const Pairing& pairing, base::UnitSystem units, const
     material.b = facts(pairing.b);
     material.date = date_of(pairing);
     for (const recording::Warning& warning : pairing.warnings)
-        material.remarks.push_back(warning.message);
+        material.remarks.push_back(recording::words(warning));
     material.version = version;
     material.notes = extras.notes;
     material.setup = sheet::setup_difference(extras.setup_a, extras.setup_b, units);

@@ -184,10 +184,7 @@ void read_samples(Database& database, SessionId id, Recording& recording) {
         if (fill(row, blocks))
             recording.channels.push_back(std::move(row.channel));
         else
-            recording.warnings.push_back(
-                {"channel_damaged",
-                 "channel \"" + row.channel.name + "\" is damaged in the book and was left out: import the file again",
-                 std::nullopt});
+            recording.warnings.push_back({.kind = recording::WarningKind::channel_damaged, .of = row.channel.name});
     }
 }
 

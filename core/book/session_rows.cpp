@@ -3,6 +3,7 @@
 
 #include "core/book/names.h"
 #include "core/car/write_setup_sheet.h"
+#include "core/recording/warning_words.h"
 
 #include <array>
 #include <chrono>
@@ -126,9 +127,9 @@ void write_recording(Database& database, SessionId id, const recording::Recordin
         database.run("INSERT INTO fact VALUES (?, ?, ?, ?)", {number(id), place, fact.first, fact.second});
     });
     for_each_placed(recording.warnings, [&](std::int64_t place, const recording::Warning& warning) {
-        const auto line = warning.line ? std::optional(static_cast<std::int64_t>(*warning.line)) : std::nullopt;
+        const auto line = warning.line() ? std::optional(static_cast<std::int64_t>(*warning.line())) : std::nullopt;
         database.run("INSERT INTO warning VALUES (?, ?, ?, ?, ?)",
-                     {number(id), place, warning.code, warning.message, line});
+                     {number(id), place, std::string(recording::name(warning.kind)), recording::words(warning), line});
     });
     for_each_placed(recording.splits_s, [&](std::int64_t place, double time_s) {
         database.run("INSERT INTO split VALUES (?, ?, ?)", {number(id), place, time_s});
@@ -163,9 +164,9 @@ recording::Recording recording_rows(Database& database, SessionId id) {
     Rows warnings(database, "SELECT code, message, line FROM warning WHERE session_id = ? ORDER BY place",
                   {number(id)});
     while (warnings.next()) {
-        const auto line = warnings.maybe_whole(2);
-        recording.warnings.push_back({warnings.text(0), warnings.text(1),
-                                      line ? std::optional(static_cast<std::uint64_t>(*line)) : std::nullopt});
+        recording::Warning warning{.kind = recording::parse_warning_kind(warnings.text(0)), .told = warnings.text(1)};
+        if (const auto line = warnings.maybe_whole(2)) warning.seen = {1, {static_cast<std::uint32_t>(*line)}};
+        recording.warnings.push_back(std::move(warning));
     }
     Rows splits(database, "SELECT time_s FROM split WHERE session_id = ? ORDER BY place", {number(id)});
     while (splits.next())

@@ -2,7 +2,6 @@
 #include "core/motion/measurements.h"
 
 #include "core/base/constants.h"
-#include "core/base/number_text.h"
 #include "core/math/local_polynomial.h"
 #include "core/motion/derived_speed.h"
 #include "core/motion/frozen.h"
@@ -100,10 +99,7 @@ std::vector<double> leave_out_frozen_fixes(Measurements& result, double resoluti
     result.position_m.resize(kept);
     result.positions_left_out += moments.size();
     if (!moments.empty())
-        result.warnings.push_back({"fixes_frozen",
-                                   base::integer_text(static_cast<std::int64_t>(moments.size())) +
-                                       " positions only repeat another while the car drove on: they were left out",
-                                   {}});
+        result.warnings.push_back({.kind = recording::WarningKind::fixes_frozen, .seen = {moments.size(), {}}});
     return moments;
 }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/motion/speed_agreement.h"
 
-#include "core/base/number_text.h"
 #include "core/math/statistics.h"
 
 #include <algorithm>
@@ -9,6 +8,8 @@
 
 namespace lapwright::motion {
 namespace {
+
+using recording::WarningKind;
 
 constexpr double chord_s = 1.0;
 constexpr double longest_chord_s = 2.5;
@@ -61,9 +62,9 @@ Chords chords(const Measurements& measured) {
     return found;
 }
 
-void drop_speed(Measurements& measured, const std::string& why) {
+void drop_speed(Measurements& measured, std::vector<double> ratio) {
     measured.speed = {};
-    measured.warnings.push_back({"speed_contradicts_positions", why + ": it was not used", {}});
+    measured.warnings.push_back({.kind = WarningKind::speed_contradicts_positions, .figures = std::move(ratio)});
 }
 
 } // namespace
@@ -88,18 +89,14 @@ void settle_speed(Measurements& measured) {
     const auto found = speed_agreement(measured);
     if (!found) return;
     const double off = found->ratio - 1.0;
-    const std::string per_cent = base::fixed_text(100.0 * std::fabs(off), 0) + " % too " + (off > 0.0 ? "high" : "low");
     if (!(std::fabs(off) <= scale_of_a_wheel)) {
-        drop_speed(measured, "the recorded speed reads " + per_cent + " against the positions");
+        drop_speed(measured, {found->ratio});
     } else if (found->share < min_share) {
-        drop_speed(measured, "the recorded speed does not follow the positions");
+        drop_speed(measured, {});
     } else if (std::fabs(off) > scale_of_a_receiver) {
         if (measured.wheel_speed.empty()) measured.wheel_speed = measured.speed;
         measured.speed = {};
-        measured.warnings.push_back({"speed_scale_off",
-                                     "the recorded speed reads " + per_cent +
-                                         " against the positions, as a wheel's does: its scale was estimated",
-                                     {}});
+        measured.warnings.push_back({.kind = WarningKind::speed_scale_off, .figures = {found->ratio}});
     }
 }
 

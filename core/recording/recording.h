@@ -7,6 +7,7 @@
 #pragma once
 
 #include "core/recording/meaning.h"
+#include "core/recording/warning.h"
 
 #include <cstdint>
 #include <memory>
@@ -34,13 +35,6 @@ struct Channel {
     [[nodiscard]] std::size_t size() const { return values.size(); }
     // Median rate over the channel's stamps; 0 with fewer than two.
     [[nodiscard]] double rate_hz() const;
-};
-
-// Something that the import or a later stage found, mended, guessed or threw away.
-struct Warning {
-    std::string code; // stable, for tools: "stamps_duplicated"
-    std::string message;
-    std::optional<std::uint64_t> line;
 };
 
 struct Recording {

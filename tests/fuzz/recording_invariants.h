@@ -6,6 +6,7 @@
 
 #include "core/base/check.h"
 #include "core/recording/recording.h"
+#include "core/recording/warning_words.h"
 
 #include <cmath>
 
@@ -32,7 +33,7 @@ inline void check_recording(const recording::Recording& recording) {
     for (std::size_t i = 1; i < recording.splits_s.size(); ++i)
         base::check(recording.splits_s[i] > recording.splits_s[i - 1], "splits are out of order");
     for (const auto& warning : recording.warnings)
-        base::check(!warning.code.empty() && !warning.message.empty(), "a warning says nothing");
+        base::check(!recording::words(warning).empty(), "a warning says nothing");
 }
 
 } // namespace lapwright::fuzz

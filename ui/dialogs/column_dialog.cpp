@@ -3,6 +3,7 @@
 #include "ui/dialogs/column_dialog.h"
 
 #include "core/base/number_text.h"
+#include "core/recording/warning_words.h"
 #include "ui/dialogs/column_form.h"
 #include "ui/models/text.h"
 
@@ -162,7 +163,7 @@ void ColumnDialog::tell_outcome(const import::Preview& preview) {
                           text(base::integer_text(static_cast<std::int64_t>(preview.recording->channels.size()))),
                           text(base::fixed_text(preview.recording->duration_s, 1)));
         for (const recording::Warning& warning : preview.recording->warnings)
-            lines << text(warning.message);
+            lines << text(recording::words(warning));
     }
     outcome_->setPlainText(lines.join(QLatin1Char('\n')));
 }

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/channels/absent_codes.h"
 
-#include "core/base/number_text.h"
 #include "core/import/columns/sentinels.h"
-#include "core/import/text/wording.h"
 
 #include <algorithm>
 #include <array>
@@ -62,10 +60,10 @@ std::vector<recording::Warning> blank_codes(Table& table, const std::vector<Colu
         for (std::size_t row = 0; row < values.size(); ++row)
             if (std::isnan(as_written[row])) values[row] = as_written[row];
         table.columns[i].absent += blanked;
-        warnings.push_back({"no_value_code",
-                            "column \"" + guess.name + "\": " + counted(blanked, "cell of ", "cells of ") +
-                                base::exact_text(*code) + " taken as \"no value\" and left out",
-                            {}});
+        warnings.push_back({.kind = recording::WarningKind::no_value_code,
+                            .of = guess.name,
+                            .seen = {blanked, {}},
+                            .figures = {*code}});
     }
     return warnings;
 }

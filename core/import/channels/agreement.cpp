@@ -5,7 +5,6 @@
 #include "core/base/number_text.h"
 #include "core/import/channels/axis_check.h"
 #include "core/import/columns/speed_check.h"
-#include "core/import/text/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -19,6 +18,7 @@ using recording::Channel;
 using recording::Meaning;
 using recording::Recording;
 using recording::Warning;
+using recording::WarningKind;
 
 constexpr double chord_s = 1.0;
 constexpr double longest_chord_s = 3.0;
@@ -97,22 +97,20 @@ class Speeds {
         if (off < agrees && ratio->spread <= unrelated && !same) return settle_doubt(guess, *ratio);
         const auto unit = steady && fit.misfit < good_fit ? std::optional(fit.unit) : std::nullopt;
         if (unit && !guess.unit_written && !guess.settled) return rescale(channel, guess, *unit);
-        const std::string what = "column \"" + guess.name + "\": " + contradiction(guess, *ratio, steady, unit);
-        if (guess.settled) return warnings.push_back({"speed_said", what + ", as a person has said", {}});
+        Warning warning{.kind = WarningKind::speed_contradicts, .of = guess.name};
+        if (unit)
+            warning.texts = {guess.settled ? std::string(base::symbol(guess.unit)) : guess.unit_text,
+                             std::string(base::symbol(*unit))};
+        else if (steady)
+            warning.figures = {ratio->middle};
+        if (guess.settled) {
+            warning.kind = WarningKind::speed_said;
+            return warnings.push_back(std::move(warning));
+        }
+        warnings.push_back(std::move(warning));
         if (unit) rescale(channel, guess, *unit);
         if (!unit) guess.meaning = channel.meaning = Meaning::other;
         guess.doubt.clear();
-        warnings.push_back({"speed_contradicts", what + (unit ? "" : ": not used as a speed"), {}});
-    }
-
-    static std::string contradiction(const ColumnGuess& guess, const Ratio& ratio, bool steady,
-                                     std::optional<Unit> unit) {
-        if (!steady) return "it does not follow the speed between the positions";
-        if (unit && guess.settled)
-            return "it fits the positions in " + std::string(base::symbol(*unit)) + ", but is taken in " +
-                   std::string(base::symbol(guess.unit));
-        if (unit) return written_otherwise(guess.unit_text, *unit);
-        return "it reads " + base::fixed_text(ratio.middle, 2) + " times the speed between the positions";
     }
 
     static void settle_doubt(ColumnGuess& guess, const Ratio& ratio) {
@@ -151,8 +149,7 @@ void settle_laps(Channel& channel, ColumnGuess& guess, double duration_s, std::v
         guess.meaning = Meaning::other;
         channel.meaning = Meaning::other;
     } else if (down > 0) {
-        warnings.push_back(
-            {"lap_numbers_backwards", "the number of the lap goes down " + counted(down, "time", "times"), {}});
+        warnings.push_back({.kind = WarningKind::lap_numbers_backwards, .seen = {down, {}}});
     }
 }
 

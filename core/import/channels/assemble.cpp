@@ -12,7 +12,6 @@
 #include "core/import/columns/time_choice.h"
 #include "core/import/tables/facts.h"
 #include "core/import/text/moment.h"
-#include "core/import/text/wording.h"
 #include "core/import/text/words.h"
 
 #include <algorithm>
@@ -25,46 +24,32 @@ namespace {
 
 using base::ErrorCode;
 using recording::Channel;
+using recording::LineTally;
 using recording::Meaning;
 using recording::Recording;
 using recording::Warning;
+using recording::WarningKind;
 
 // A reading beyond this is a moment since 1970, not the time since the session began.
 constexpr double moment_from_s = 1e8;
 
 constexpr std::string_view assembling = "putting channels together";
 
-void warn(Recording& recording, const std::string& code, const std::string& message, const LineTally& tally) {
-    if (tally.count > 0)
-        recording.warnings.push_back({code, message + " (" + lines_text(tally) + ")", tally.first_lines.front()});
-}
-
-std::string left_out(const LineTally& tally) {
-    return tally.count == 1 ? " was left out" : " were left out";
-}
-
 void tell_damage(Recording& recording, const Table& table, const Layout& layout,
                  const std::vector<ColumnGuess>& guesses) {
-    warn(recording, "rows_wrong_width",
-         counted(table.wrong_width.count, "row has", "rows have") + " too few or too many cells and" +
-             left_out(table.wrong_width),
-         table.wrong_width);
-    warn(recording, "rows_without_values",
-         counted(table.text_rows.count, "line holds", "lines hold") + " no values and" + left_out(table.text_rows),
-         table.text_rows);
+    const auto tell = [&](WarningKind kind, const LineTally& seen, const std::string& of = "") {
+        if (seen.count > 0) recording.warnings.push_back({.kind = kind, .of = of, .seen = seen});
+    };
+    tell(WarningKind::rows_wrong_width, table.wrong_width);
+    tell(WarningKind::rows_without_values, table.text_rows);
     LineTally headers;
     for (const std::uint32_t line : layout.headers_before)
         headers.add(line);
     headers.add(table.repeated_headers);
-    warn(recording, "header_repeated", "the header stands again " + counted(headers.count, "time", "times"), headers);
-    warn(recording, "comments_skipped",
-         counted(table.comments.count, "line is a comment", "lines are comments") + " and left out", table.comments);
+    tell(WarningKind::header_repeated, headers);
+    tell(WarningKind::comments_skipped, table.comments);
     for (std::size_t i = 0; i < guesses.size(); ++i)
-        warn(recording, "cells_not_readable",
-             "column \"" + guesses[i].name +
-                 "\": " + counted(table.columns[i].unreadable.count, "cell is", "cells are") + " not readable and" +
-                 left_out(table.columns[i].unreadable),
-             table.columns[i].unreadable);
+        tell(WarningKind::cells_not_readable, table.columns[i].unreadable, guesses[i].name);
 }
 
 std::string spoken(Meaning meaning) {
@@ -75,7 +60,7 @@ std::string spoken(Meaning meaning) {
 
 // What was taken for granted though the file does not say it.
 void tell_guessed_units(Recording& recording, const std::vector<ColumnGuess>& guesses) {
-    std::string told;
+    Warning told{.kind = WarningKind::units_guessed};
     for (const auto& guess : guesses) {
         const bool read = guess.role == Role::time || (guess.role == Role::channel && guess.meaning != Meaning::other);
         const bool guessed =
@@ -84,40 +69,31 @@ void tell_guessed_units(Recording& recording, const std::vector<ColumnGuess>& gu
         // Degrees are how positions are written, unless they are written in an unusual way.
         const bool position = guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude;
         if (position && guess.unit == base::Unit::degree && guess.scale == 1.0) continue;
-        const std::string symbol(base::symbol(guess.unit));
-        told += (told.empty() ? "\"" : ", \"") + guess.name + "\" in " + (symbol.empty() ? "parts of one" : symbol);
+        told.texts.push_back(guess.name);
+        told.texts.emplace_back(base::symbol(guess.unit));
     }
-    if (!told.empty())
-        recording.warnings.push_back(
-            {"units_guessed", "units that are not written were told from the values: " + told, {}});
+    if (!told.texts.empty()) recording.warnings.push_back(std::move(told));
 }
 
 void tell_doubts(Recording& recording, const Layout& layout, const std::vector<ColumnGuess>& guesses) {
-    if (layout.decimal_mark_unsure)
-        recording.warnings.push_back(
-            {"decimal_mark_unsure", "every comma stands before three digits: taken as decimal commas", {}});
-    if (!layout.has_names)
-        recording.warnings.push_back(
-            {"no_header", "no line names the columns: their meanings are guessed by their values", {}});
+    const auto tell = [&](WarningKind kind, const std::string& of = "", std::vector<std::string> texts = {}) {
+        recording.warnings.push_back({.kind = kind, .of = of, .texts = std::move(texts)});
+    };
+    if (layout.decimal_mark_unsure) tell(WarningKind::decimal_mark_unsure);
+    if (!layout.has_names) tell(WarningKind::no_header);
     for (const auto& guess : guesses) {
         if (guess.settled) continue;
-        if (guess.role == Role::skip && !guess.left_out.empty())
-            recording.warnings.push_back({"column_left_out", "column \"" + guess.name + "\": " + guess.left_out, {}});
-        if (guess.role == Role::skip) continue;
+        if (guess.role == Role::skip) {
+            if (!guess.left_out.empty()) tell(WarningKind::column_left_out, guess.name, {guess.left_out});
+            continue;
+        }
         if (!guess.doubt.empty())
-            recording.warnings.push_back({"column_unsure", "column \"" + guess.name + "\": " + guess.doubt, {}});
+            tell(WarningKind::column_unsure, guess.name, {guess.doubt});
         else if (is_doubtful(guess))
-            recording.warnings.push_back({"column_unsure",
-                                          "column \"" + guess.name + "\": taken for " + spoken(guess.meaning) +
-                                              ", which its name does not say for sure",
-                                          {}});
+            tell(WarningKind::column_unsure, guess.name,
+                 {"taken for " + spoken(guess.meaning) + ", which its name does not say for sure"});
         else if (!guess.unit_text.empty() && !guess.unit_written && guess.form == CellForm::number)
-            recording.warnings.push_back(
-                {"unit_unknown",
-                 "column \"" + guess.name + "\": the unit \"" + guess.unit_text + "\" is not known, " +
-                     (guess.unit == base::Unit::none ? std::string("values are kept as written")
-                                                     : "taken as " + std::string(base::symbol(guess.unit))),
-                 {}});
+            tell(WarningKind::unit_unknown, guess.name, {guess.unit_text, std::string(base::symbol(guess.unit))});
     }
 }
 
@@ -159,25 +135,20 @@ std::optional<double> moment_beside(const Table& table, const std::vector<Column
 void set_start(Recording& recording, const SessionFacts& session, const ColumnGuess* time, double first_reading_s,
                std::optional<double> date, std::optional<double> moment) {
     const auto day = date ? date : session.date_unix_s;
+    bool zone_unknown = false;
+    bool date_unsure = session.day_and_month_unsure;
     if (time && (is_moment(*time) || first_reading_s > moment_from_s)) {
         recording.start_unix_s = first_reading_s;
         const auto written = time->first_values.empty() ? std::nullopt : read_moment(time->first_values.front());
-        if (time->form == CellForm::moment && written && !written->zone_known)
-            recording.warnings.push_back(
-                {"zone_unknown", "the moments are written without a time zone: taken as UTC", {}});
-        if (written && written->day_and_month_unsure)
-            recording.warnings.push_back(
-                {"date_unsure", "dates can be read as day/month or month/day: taken as day/month", {}});
+        zone_unknown = time->form == CellForm::moment && written && !written->zone_known;
+        date_unsure = date_unsure || (written && written->day_and_month_unsure);
     } else {
         recording.start_unix_s = session.start_unix_s ? session.start_unix_s : moment;
         if (is_clock(time) && day) recording.start_unix_s = *day + first_reading_s;
-        if (recording.start_unix_s && !session.zone_known)
-            recording.warnings.push_back(
-                {"zone_unknown", "the start is written without a time zone: taken as UTC", {}});
+        zone_unknown = recording.start_unix_s && !session.zone_known;
     }
-    if (session.day_and_month_unsure)
-        recording.warnings.push_back(
-            {"date_unsure", "the date can be read as day/month or month/day: taken as day/month", {}});
+    if (zone_unknown) recording.warnings.push_back({.kind = WarningKind::zone_unknown});
+    if (date_unsure) recording.warnings.push_back({.kind = WarningKind::date_unsure});
 }
 
 // "hour", "minute" and "second" in columns of their own: seconds since midnight.

@@ -73,10 +73,7 @@ void add_derived_speed(Recording& recording) {
     speed.source_lines = latitude->source_lines;
     speed.values = derived_speed(*latitude, *longitude, recording.splits_s);
     recording.channels.push_back(std::move(speed));
-    recording.warnings.push_back(
-        {"speed_derived",
-         "the file holds no speed: it was derived from the positions, and is no finer than they are",
-         {}});
+    recording.warnings.push_back({.kind = recording::WarningKind::speed_derived});
 }
 
 // A speed in another unit than the standard's, or of another thing, shows beside the positions.

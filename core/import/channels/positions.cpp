@@ -3,7 +3,6 @@
 
 #include "core/base/constants.h"
 #include "core/import/channels/find_column.h"
-#include "core/import/text/wording.h"
 
 #include <cmath>
 #include <limits>
@@ -22,9 +21,9 @@ void apply_letters(TableColumn* position, const TableColumn* letters) {
 }
 
 struct Findings {
-    LineTally beyond;
-    LineTally zero;
-    LineTally half;
+    recording::LineTally beyond;
+    recording::LineTally zero;
+    recording::LineTally half;
 };
 
 Findings check_pairs(TableColumn& latitude, TableColumn& longitude, const std::vector<std::uint32_t>& lines) {
@@ -41,7 +40,9 @@ Findings check_pairs(TableColumn& latitude, TableColumn& longitude, const std::v
             continue;
         }
         if (both && lat == 0.0 && lon != 0.0 && std::abs(lon) <= base::pi) continue;
-        LineTally& tally = !both ? findings.half : lat == 0.0 && lon == 0.0 ? findings.zero : findings.beyond;
+        recording::LineTally& tally = !both                      ? findings.half
+                                      : lat == 0.0 && lon == 0.0 ? findings.zero
+                                                                 : findings.beyond;
         tally.add(lines[i]);
         lat = absent;
         lon = absent;
@@ -49,14 +50,6 @@ Findings check_pairs(TableColumn& latitude, TableColumn& longitude, const std::v
         ++longitude.absent;
     }
     return findings;
-}
-
-void tell(std::vector<recording::Warning>& warnings, const LineTally& tally, const std::string& code,
-          const std::string& why) {
-    if (tally.count == 0) return;
-    warnings.push_back(
-        {code, counted(tally.count, "position", "positions") + " " + why + ": left out (" + lines_text(tally) + ")",
-         tally.first_lines.front()});
 }
 
 } // namespace
@@ -69,9 +62,12 @@ std::vector<recording::Warning> mend_positions(Table& table, const std::vector<C
     std::vector<recording::Warning> warnings;
     if (!latitude || !longitude) return warnings;
     const Findings findings = check_pairs(*latitude, *longitude, table.lines);
-    tell(warnings, findings.beyond, "positions_off_the_globe", "beyond 90° of latitude or 360° of longitude");
-    tell(warnings, findings.zero, "positions_zero", "of exactly 0, 0, as receivers write without a fix");
-    tell(warnings, findings.half, "positions_half", "with only one of latitude and longitude");
+    const auto tell = [&](recording::WarningKind kind, const recording::LineTally& seen) {
+        if (seen.count > 0) warnings.push_back({.kind = kind, .seen = seen});
+    };
+    tell(recording::WarningKind::positions_off_the_globe, findings.beyond);
+    tell(recording::WarningKind::positions_zero, findings.zero);
+    tell(recording::WarningKind::positions_half, findings.half);
     return warnings;
 }
 

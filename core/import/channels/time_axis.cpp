@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/channels/time_axis.h"
 
-#include "core/base/number_text.h"
-#include "core/import/text/wording.h"
 #include "core/math/statistics.h"
 
 #include <algorithm>
@@ -34,16 +32,6 @@ bool is_plain(std::span<const double> reading_s) {
         if (!(reading_s[i] > reading_s[i - 1] && reading_s[i] - reading_s[i - 1] <= pause_s)) return false;
     return !reading_s.empty() && std::isfinite(reading_s.front());
 }
-
-// A tally of one kind of finding, with the first line at which it was seen.
-struct Tally {
-    std::size_t count = 0;
-    std::uint32_t first_line = 0;
-
-    void add(std::uint32_t line) {
-        if (count++ == 0) first_line = line;
-    }
-};
 
 class Builder {
   public:
@@ -147,30 +135,19 @@ class Builder {
         axis_.rows.push_back(static_cast<std::uint32_t>(i));
     }
 
-    void warn(const Tally& tally, std::string code, const std::string& message) {
-        if (tally.count > 0) axis_.warnings.push_back({std::move(code), message, tally.first_line});
+    void tell() {
+        using enum recording::WarningKind;
+        warn(rows_without_time, without_time_);
+        warn(stamps_duplicated, repeated_);
+        warn(stamps_backwards, backwards_);
+        warn(midnight_passed, midnight_);
+        warn(clock_jumped, jumps_);
+        warn(time_per_lap, laps_, {step_s_});
+        warn(recording_paused, pauses_);
     }
 
-    void tell() {
-        warn(without_time_, "rows_without_time",
-             counted(without_time_.count, "row has", "rows have") + " no readable time and " +
-                 (without_time_.count == 1 ? "was" : "were") + " left out");
-        warn(repeated_, "stamps_duplicated",
-             counted(repeated_.count, "row repeats", "rows repeat") + " the time of the row before and " +
-                 (repeated_.count == 1 ? "was" : "were") + " left out");
-        warn(backwards_, "stamps_backwards",
-             counted(backwards_.count, "row is", "rows are") + " out of order in time and " +
-                 (backwards_.count == 1 ? "was" : "were") + " left out");
-        warn(midnight_, "midnight_passed", "the clock passes midnight here: the time goes on");
-        warn(jumps_, "clock_jumped",
-             "the clock jumps " + counted(jumps_.count, "time", "times") +
-                 ": the recording is split there, nothing is joined across");
-        warn(laps_, "time_per_lap",
-             "the time starts again with each lap: the laps are put end to end, each " + base::fixed_text(step_s_, 3) +
-                 " s after the last row of the one before");
-        warn(pauses_, "recording_paused",
-             "the recording pauses " + counted(pauses_.count, "time", "times") +
-                 " for more than a minute: nothing is joined across");
+    void warn(recording::WarningKind kind, const recording::LineTally& seen, std::vector<double> figures = {}) {
+        if (seen.count > 0) axis_.warnings.push_back({.kind = kind, .seen = seen, .figures = std::move(figures)});
     }
 
     std::span<const double> reading_s_;
@@ -180,7 +157,7 @@ class Builder {
     double step_s_;
     double offset_s_ = 0.0;
     TimeAxis axis_;
-    Tally without_time_, repeated_, backwards_, midnight_, laps_, jumps_, pauses_;
+    recording::LineTally without_time_, repeated_, backwards_, midnight_, laps_, jumps_, pauses_;
 };
 
 // Rows that share a stamp, spread evenly to the next one.
@@ -221,8 +198,7 @@ TimeAxis make_time_axis(std::span<const double> reading_s, std::span<const std::
         return Builder(reading_s, lines, kind, lap_numbers).build();
     const std::vector<double> spread_s = spread(reading_s);
     TimeAxis axis = Builder(spread_s, lines, kind, lap_numbers).build();
-    axis.warnings.push_back(
-        {"stamps_coarse", "the clock is coarser than the rows: rows of one stamp were spread evenly", {}});
+    axis.warnings.push_back({.kind = recording::WarningKind::stamps_coarse});
     return axis;
 }
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/channels/trust.h"
 
-#include "core/base/number_text.h"
-#include "core/import/text/wording.h"
 #include "core/math/statistics.h"
 
 #include <algorithm>
@@ -19,6 +17,7 @@ using recording::Channel;
 using recording::Meaning;
 using recording::Recording;
 using recording::Warning;
+using recording::WarningKind;
 
 constexpr double scale_speed_mps = 10.0;
 constexpr double scale_told_from = 0.01;
@@ -80,14 +79,12 @@ void tell_gaps(const Recording& recording, std::vector<Warning>& warnings) {
         if (!channel.time_s || std::exchange(told[channel.time_s.get()], true)) continue;
         const Gaps gaps = find_gaps(recording, *channel.time_s, channel.rate_hz());
         if (gaps.count == 0) continue;
-        std::optional<std::uint64_t> line;
-        if (channel.source_lines) line = (*channel.source_lines)[gaps.longest_index];
-        warnings.push_back({"gaps",
-                            counted(gaps.count, "gap", "gaps") + " in \"" + channel.name +
-                                "\" and what was sampled with it, the longest of " +
-                                base::fixed_text(gaps.longest_s, 2) + " s at " +
-                                base::fixed_text(gaps.longest_at_s, 1) + " s",
-                            line});
+        Warning warning{.kind = WarningKind::gaps,
+                        .of = channel.name,
+                        .seen = {gaps.count, {}},
+                        .figures = {gaps.longest_s, gaps.longest_at_s}};
+        if (channel.source_lines) warning.seen.first_lines = {(*channel.source_lines)[gaps.longest_index]};
+        warnings.push_back(std::move(warning));
     }
 }
 
@@ -104,11 +101,13 @@ void tell_repeats(const Recording& recording, std::vector<Warning>& warnings) {
     }
     if (moving < 100 || 2 * same < moving) return;
     const double rate = channel->rate_hz() * static_cast<double>(moving - same) / static_cast<double>(moving);
-    warnings.push_back({"positions_repeated",
-                        "the positions stand in rows of " + base::fixed_text(channel->rate_hz(), 0) +
-                            " Hz but change at about " + base::fixed_text(rate, 0) +
-                            " Hz: repeated values are no measurements",
-                        {}});
+    warnings.push_back({.kind = WarningKind::positions_repeated, .figures = {channel->rate_hz(), rate}});
+}
+
+bool tells(const Recording& recording, std::initializer_list<WarningKind> kinds) {
+    return std::ranges::any_of(recording.warnings, [&](const Warning& warning) {
+        return std::ranges::find(kinds, warning.kind) != kinds.end();
+    });
 }
 
 } // namespace
@@ -159,18 +158,12 @@ std::optional<double> wheel_speed_scale(const Recording& recording) {
 }
 
 bool asks(const Recording& recording) {
-    static constexpr std::array<std::string_view, 5> questions{"column_unsure", "column_left_out", "speed_contradicts",
-                                                               "decimal_mark_unsure", "no_header"};
-    return std::ranges::any_of(recording.warnings, [](const Warning& warning) {
-        return std::ranges::find(questions, warning.code) != questions.end();
-    });
+    using enum WarningKind;
+    return tells(recording, {column_unsure, column_left_out, speed_contradicts, decimal_mark_unsure, no_header});
 }
 
 bool guessed_columns(const Recording& recording) {
-    static constexpr std::array<std::string_view, 2> guesses{"units_guessed", "unit_unknown"};
-    return asks(recording) || std::ranges::any_of(recording.warnings, [](const Warning& warning) {
-               return std::ranges::find(guesses, warning.code) != guesses.end();
-           });
+    return asks(recording) || tells(recording, {WarningKind::units_guessed, WarningKind::unit_unknown});
 }
 
 std::vector<Warning> tell_trust(const Recording& recording) {
@@ -179,10 +172,7 @@ std::vector<Warning> tell_trust(const Recording& recording) {
     tell_repeats(recording, warnings);
     const auto scale = wheel_speed_scale(recording);
     if (scale && std::abs(*scale - 1.0) >= scale_told_from)
-        warnings.push_back({"wheel_speed_scale",
-                            "wheel speed reads " + base::fixed_text(100.0 * std::abs(*scale - 1.0), 1) + " % " +
-                                (*scale > 1.0 ? "high" : "low") + " against the speed over the ground",
-                            {}});
+        warnings.push_back({.kind = WarningKind::wheel_speed_scale, .figures = {*scale}});
     return warnings;
 }
 

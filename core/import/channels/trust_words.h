@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The trust report in words: what each channel is, how often and how far it was sampled, where it pauses; what was
-// guessed, left out and mended.  Window and command line show the same.
+// The trust report in words: what each channel is, how often and how far it was sampled, where it pauses.  Window and
+// command line show the same.
 #pragma once
 
 #include "core/base/display.h"
@@ -24,15 +24,6 @@ struct ChannelWords {
 // One entry a channel, in their order; rate, range and gaps are empty where `trust` does not know them.
 [[nodiscard]] std::vector<ChannelWords> channel_words(const recording::Recording& recording, const Trust& trust,
                                                       base::UnitSystem system);
-
-enum class Remark { recipe, guessed, left_out, mended, seen };
-
-[[nodiscard]] Remark remark_of(const recording::Warning& warning);
-// "Read by", "Guessed", "Left out", "Mended", "Seen".
-[[nodiscard]] std::string words(Remark remark);
-
-// The message as a sentence, with its line where it does not name lines itself.
-[[nodiscard]] std::string sentence(const recording::Warning& warning);
 
 // How wheel speed and satellite speed agree; empty where they cannot be compared.
 [[nodiscard]] std::string wheel_words(const Trust& trust);

@@ -2,7 +2,6 @@
 #include "core/import/channels/zeros_in_motion.h"
 
 #include "core/import/channels/find_column.h"
-#include "core/import/text/wording.h"
 
 #include <cmath>
 #include <limits>
@@ -101,7 +100,7 @@ std::vector<recording::Warning> blank_zeros_in_motion(Table& table, const std::v
     if (const auto* const speed = find_column(table, guesses, Role::channel, Meaning::speed))
         for (const std::size_t row : impossible_zeros(speed->values, rows))
             without_fix[row] = true;
-    LineTally blanked;
+    recording::LineTally blanked;
     for (std::size_t i = 0; i < guesses.size(); ++i) {
         const Meaning meaning = guesses[i].meaning;
         const bool by_satellite =
@@ -116,11 +115,7 @@ std::vector<recording::Warning> blank_zeros_in_motion(Table& table, const std::v
         }
     }
     if (blanked.count == 0) return {};
-    return {{"speeds_without_fix",
-             counted(blanked.count, "speed", "speeds") +
-                 " of exactly 0 between rows of a moving car, as receivers write without a fix: left out (" +
-                 lines_text(blanked) + ")",
-             blanked.first_lines.front()}};
+    return {{.kind = recording::WarningKind::speeds_without_fix, .seen = blanked}};
 }
 
 } // namespace lapwright::import

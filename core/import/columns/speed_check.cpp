@@ -125,11 +125,6 @@ std::optional<Ratio> growth_over_speed(const Samples& samples, std::span<const d
     return ratio_to_speed(growth, speed_mps);
 }
 
-std::string written_otherwise(const std::string& unit_text, Unit fitting) {
-    const std::string symbol(base::symbol(fitting));
-    return "its unit is written as " + unit_text + ", but it fits the positions in " + symbol + ": taken as " + symbol;
-}
-
 std::optional<Unit> unit_of_growth(const Ratio& ratio) {
     constexpr double fits = 0.1;
     constexpr double same_motion = 0.2;

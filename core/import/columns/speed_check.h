@@ -8,7 +8,6 @@
 
 #include <optional>
 #include <span>
-#include <string>
 #include <vector>
 
 namespace lapwright::import {
@@ -55,9 +54,6 @@ struct UnitFit {
 
 // The unit of speed that makes the ratio one, nearest.
 [[nodiscard]] UnitFit unit_of_ratio(double ratio);
-
-// "its unit is written as mph, but it fits the positions in km/h: taken as km/h"
-[[nodiscard]] std::string written_otherwise(const std::string& unit_text, base::Unit fitting);
 
 // The unit of length that makes the ratio of a distance's growth to the speed one; nothing where none does.
 [[nodiscard]] std::optional<base::Unit> unit_of_growth(const Ratio& ratio);

@@ -6,6 +6,7 @@
 #include "core/import/columns/speed_check.h"
 #include "core/import/columns/time_choice.h"
 #include "core/math/statistics.h"
+#include "core/recording/warning_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -202,7 +203,8 @@ class Relations {
         if (misfit < bad_fit || ratio->spread > same_motion || fit.unit == guess.unit || fit.misfit > good_fit) return;
         guess.confidence = 0.4;
         guess.unit = fit.unit;
-        guess.doubt = written_otherwise(guess.unit_text, fit.unit);
+        const std::string fitting(base::symbol(fit.unit));
+        guess.doubt = recording::fits_otherwise(guess.unit_text, fitting) + ": taken as " + fitting;
     }
 
     [[nodiscard]] bool only_exchanged_fits() const {

@@ -8,7 +8,6 @@
 #include "core/import/text/encoding.h"
 #include "core/import/text/limits.h"
 #include "core/import/text/moment.h"
-#include "core/import/text/wording.h"
 
 #include <expat.h>
 
@@ -22,6 +21,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using recording::Recording;
+using recording::WarningKind;
 
 constexpr std::size_t xml_piece_bytes = std::size_t{64} << 10U;
 constexpr std::size_t deepest = 64;
@@ -45,7 +45,7 @@ struct Document {
     bool hostile = false; // entity declarations, or nested beyond reason
     bool too_many = false;
     bool zone_missing = false;
-    LineTally without_position;
+    recording::LineTally without_position;
     std::vector<std::pair<std::string, std::string>> facts;
 
     [[nodiscard]] std::uint32_t line() const { return static_cast<std::uint32_t>(XML_GetCurrentLineNumber(parser)); }
@@ -202,19 +202,14 @@ base::Result<Recording> read_gpx(std::string_view text, const std::string& name,
                          "the file holds more points than can be held",
                          "export one session alone"};
         // What was read before the damage is still good.
-        recording.warnings.push_back({"xml_broken",
-                                      std::string("the XML is broken here (") +
-                                          XML_ErrorString(XML_GetErrorCode(parser.get())) +
-                                          "): what comes behind is lost",
-                                      document.line()});
+        recording.warnings.push_back({.kind = WarningKind::xml_broken,
+                                      .seen = {1, {document.line()}},
+                                      .texts = {XML_ErrorString(XML_GetErrorCode(parser.get()))}});
         break;
     }
     recording.facts = std::move(document.facts);
     if (document.without_position.count > 0)
-        recording.warnings.push_back({"positions_off_the_globe",
-                                      counted(document.without_position.count, "point has", "points have") +
-                                          " no usable position (" + lines_text(document.without_position) + ")",
-                                      document.without_position.first_lines.front()});
+        recording.warnings.push_back({.kind = WarningKind::positions_off_the_globe, .seen = document.without_position});
     double first_reading_s = 0.0;
     if (!add_fixes(recording, document.fixes, ClockKind::elapsed, first_reading_s))
         return Error{ErrorCode::time_not_usable,
@@ -222,8 +217,7 @@ base::Result<Recording> read_gpx(std::string_view text, const std::string& name,
                      "fewer than two track points have a time and a position",
                      "export the track with times"};
     recording.start_unix_s = first_reading_s;
-    if (document.zone_missing)
-        recording.warnings.push_back({"zone_unknown", "times are written without a time zone: taken as UTC", {}});
+    if (document.zone_missing) recording.warnings.push_back({.kind = WarningKind::zone_unknown});
     return recording;
 }
 

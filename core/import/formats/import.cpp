@@ -15,6 +15,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using recording::Recording;
+using recording::WarningKind;
 
 base::Result<Recording> import_table(const TextSource& source, const std::string& name, const Options& options,
                                      const base::Progress& progress) {
@@ -29,14 +30,8 @@ base::Result<Recording> import_table(const TextSource& source, const std::string
     auto recording = assemble(std::move(table).value(), known->layout, known->guesses, options, name, progress);
     if (!recording || !options.recipe) return recording;
     Recording told = std::move(recording).value();
-    const std::string recipe = words(*options.recipe);
-    if (known->recipe_fits)
-        told.warnings.insert(told.warnings.begin(), {"recipe_used", "columns are read as " + recipe + " says", {}});
-    else
-        told.warnings.insert(told.warnings.begin(),
-                             {"recipe_unfit",
-                              recipe + " was made for files of another shape: only columns of the same name follow it",
-                              {}});
+    const auto kind = known->recipe_fits ? WarningKind::recipe_used : WarningKind::recipe_unfit;
+    told.warnings.insert(told.warnings.begin(), {.kind = kind, .of = words(*options.recipe)});
     return told;
 }
 

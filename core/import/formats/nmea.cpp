@@ -9,7 +9,6 @@
 #include "core/import/text/limits.h"
 #include "core/import/text/line_scan.h"
 #include "core/import/text/moment.h"
-#include "core/import/text/wording.h"
 
 #include <algorithm>
 #include <array>
@@ -20,7 +19,9 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using recording::LineTally;
 using recording::Recording;
+using recording::WarningKind;
 
 constexpr double day_s = 86400.0;
 constexpr double knot_mps = 1852.0 / 3600.0;
@@ -136,13 +137,6 @@ class SentenceReader {
     std::size_t without_fix_ = 0;
 };
 
-void tell(Recording& recording, const LineTally& tally, const std::string& code, std::string_view one,
-          std::string_view many) {
-    if (tally.count == 0) return;
-    recording.warnings.push_back({code, counted(tally.count, one, many) + " and skipped (" + lines_text(tally) + ")",
-                                  tally.first_lines.front()});
-}
-
 } // namespace
 
 bool looks_like_nmea(std::string_view head) {
@@ -197,14 +191,18 @@ base::Result<Recording> read_nmea(std::string_view text, const std::string& name
     }
     Recording recording;
     recording.source_file = name;
-    tell(recording, wrong_sums, "checksum_wrong", "sentence has a wrong checksum", "sentences have a wrong checksum");
-    tell(recording, others, "not_a_sentence", "line is no sentence", "lines are no sentences");
+    const auto tell = [&](WarningKind kind, const LineTally& seen) {
+        if (seen.count > 0) recording.warnings.push_back({.kind = kind, .seen = seen});
+    };
+    tell(WarningKind::checksum_wrong, wrong_sums);
+    tell(WarningKind::not_a_sentence, others);
     double first_reading_s = 0.0;
     if (!add_fixes(recording, reader.fixes(), ClockKind::time_of_day, first_reading_s)) {
         if (wrong_sums.count > right_sums)
             return Error{ErrorCode::no_motion,
                          {name, wrong_sums.first_lines.front(), ""},
-                         counted(wrong_sums.count, "of its sentences has", "of its sentences have") +
+                         base::integer_text(static_cast<std::int64_t>(wrong_sums.count)) +
+                             (wrong_sums.count == 1 ? " of its sentences has" : " of its sentences have") +
                              " a wrong checksum, so that no two give a time and a position",
                          "copy the file from the logger again"};
         return Error{ErrorCode::no_motion,
@@ -215,12 +213,9 @@ base::Result<Recording> read_nmea(std::string_view text, const std::string& name
     if (reader.date_s())
         recording.start_unix_s = *reader.date_s() + first_reading_s;
     else
-        recording.warnings.push_back({"date_unknown", "no RMC or ZDA sentence gives the date", {}});
+        recording.warnings.push_back({.kind = WarningKind::date_unknown});
     if (reader.without_fix() > 0)
-        recording.warnings.push_back(
-            {"without_fix",
-             counted(reader.without_fix(), "sentence was", "sentences were") + " written without a fix",
-             {}});
+        recording.warnings.push_back({.kind = WarningKind::without_fix, .seen = {reader.without_fix(), {}}});
     return recording;
 }
 

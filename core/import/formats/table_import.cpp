@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/formats/table_import.h"
 
-#include "core/base/number_text.h"
 #include "core/import/formats/gpx.h"
 #include "core/import/formats/nmea.h"
 #include "core/import/tables/samples.h"
@@ -131,10 +130,8 @@ base::Result<TextSource> open_text(const ByteSource& bytes, const std::string& n
         if (!read) return read.error();
         Utf8Text converted = std::move(read).value();
         if (converted.damaged > 0)
-            source.warnings.push_back({"encoding_damaged",
-                                       base::integer_text(static_cast<std::int64_t>(converted.damaged)) +
-                                           " characters of UTF-16 are cut or damaged",
-                                       {}});
+            source.warnings.push_back(
+                {.kind = recording::WarningKind::encoding_damaged, .seen = {converted.damaged, {}}});
         source.owned = std::make_shared<const std::string>(std::move(converted.text));
         source.bytes = ByteSource(*source.owned);
         source.encoding = Encoding::utf8;
@@ -142,10 +139,7 @@ base::Result<TextSource> open_text(const ByteSource& bytes, const std::string& n
         return unreadable(name);
     } else if (*size < bytes.size()) {
         source.bytes = bytes.first(*size);
-        source.warnings.push_back({"tail_empty",
-                                   base::integer_text(static_cast<std::int64_t>(bytes.size() - *size)) +
-                                       " bytes of zeros at the end were left out: the logger may have lost power",
-                                   {}});
+        source.warnings.push_back({.kind = recording::WarningKind::tail_empty, .seen = {bytes.size() - *size, {}}});
     }
     std::string kind_buffer;
     auto start = source.bytes.piece(0, std::min(source.bytes.size(), head_bytes), kind_buffer);

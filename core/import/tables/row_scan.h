@@ -15,12 +15,12 @@ namespace lapwright::import {
 // What one piece held besides its values.
 struct PieceTally {
     std::size_t rows = 0;
-    std::vector<std::size_t> absent;   // a column
-    std::vector<LineTally> unreadable; // a column
-    LineTally wrong_width;
-    LineTally text_rows;
-    LineTally repeated_headers;
-    LineTally comments;
+    std::vector<std::size_t> absent;              // a column
+    std::vector<recording::LineTally> unreadable; // a column
+    recording::LineTally wrong_width;
+    recording::LineTally text_rows;
+    recording::LineTally repeated_headers;
+    recording::LineTally comments;
     // A quote near the end was not closed before it: behind the piece it may be.
     bool open_quote = false;
 };

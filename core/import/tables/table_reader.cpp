@@ -3,12 +3,13 @@
 // reads them straight into their place.  Nothing is held but the columns and one piece a thread.
 #include "core/import/tables/table_reader.h"
 
+#include "core/base/parallel.h"
 #include "core/import/tables/row_scan.h"
 #include "core/import/text/limits.h"
 #include "core/import/text/line_scan.h"
-#include "core/import/text/parallel.h"
 
 #include <algorithm>
+#include <atomic>
 #include <limits>
 #include <optional>
 
@@ -48,10 +49,7 @@ std::size_t values_of_bytes(std::size_t bytes) {
     return bytes + bytes / 2 + (std::size_t{36} << 20U);
 }
 
-Error error_of(WorkEnd end) {
-    if (end == WorkEnd::cancelled) return base::cancelled();
-    if (end == WorkEnd::out_of_memory)
-        return {ErrorCode::file_too_large, {}, "the memory does not suffice for this file", "export one session alone"};
+Error unreadable() {
     return {ErrorCode::file_not_readable, {}, "the file cannot be read to its end", "check the disk or card"};
 }
 
@@ -59,31 +57,34 @@ class TableReader {
   public:
     TableReader(const ByteSource& source, const Layout& layout, const std::vector<ColumnPlan>& plans, unsigned threads,
                 const base::Progress& progress)
-        : source_(source), layout_(layout), plans_(plans), threads_(usable_threads(threads)), buffers_(threads_),
+        : source_(source), layout_(layout), plans_(plans), threads_(base::thread_count(threads)), buffers_(threads_),
           progress_(progress) {}
 
     base::Result<Table> read() {
         if (const auto problem = survey()) return *problem;
         if (const auto problem = make_room()) return *problem;
-        const WorkEnd end = run_pieces(
-            threads_, pieces_.size(),
-            [this](std::size_t i, std::size_t worker) { return read_piece(i, buffers_[worker]); }, progress_, stage,
-            0.2, 0.9);
-        if (end != WorkEnd::done) return error_of(end);
+        if (const auto problem = for_each_piece(0.2, 0.9, &TableReader::read_piece)) return *problem;
         if (const auto problem = join_cut_pieces()) return *problem;
         return gather();
     }
 
   private:
+    std::optional<Error> for_each_piece(double from, double to, bool (TableReader::*work)(std::size_t, std::string&)) {
+        base::TaskProgress done(progress_, stage, pieces_.size(), from, to);
+        std::atomic<bool> readable = true;
+        const bool whole = base::parallel_for(pieces_.size(), threads_, [&](std::size_t i, std::size_t worker) {
+            readable = readable && (this->*work)(i, buffers_[worker]);
+            return readable && done.done();
+        });
+        if (!readable) return unreadable();
+        return whole ? std::nullopt : std::optional(base::cancelled());
+    }
+
     // Finds the pieces and counts their lines.
     std::optional<Error> survey() {
         const std::size_t bytes = source_.size() - layout_.data_offset;
         pieces_.resize(std::max<std::size_t>(1, (bytes + piece_bytes - 1) / piece_bytes));
-        const WorkEnd end = run_pieces(
-            threads_, pieces_.size(),
-            [this](std::size_t i, std::size_t worker) { return survey_piece(i, buffers_[worker]); }, progress_, stage,
-            0.0, 0.2);
-        if (end != WorkEnd::done) return error_of(end);
+        if (auto problem = for_each_piece(0.0, 0.2, &TableReader::survey_piece)) return problem;
         if (std::ranges::any_of(pieces_, &Piece::line_too_long))
             return Error{
                 ErrorCode::not_a_table, {}, "a line is longer than 1 MiB", "export the session as delimited text"};
@@ -114,7 +115,7 @@ class TableReader {
             for (std::size_t more = 1; tallies_[i].open_quote && last_of(i) + 1 < pieces_.size(); more *= 2) {
                 if (!base::go_on(progress_, stage, 0.9)) return base::cancelled();
                 join(i, more);
-                if (!read_piece(i, buffers_.front())) return error_of(WorkEnd::failed);
+                if (!read_piece(i, buffers_.front())) return unreadable();
             }
             i = last_of(i);
         }
@@ -157,17 +158,12 @@ class TableReader {
         table_.columns.resize(plans_.size());
         tallies_.resize(pieces_.size());
         rows_ = rows;
-        const WorkEnd end = run_pieces(
-            threads_, plans_.size() + 1,
-            [this](std::size_t i, std::size_t) {
-                if (i == plans_.size())
-                    table_.lines.resize(rows_);
-                else if (plans_[i].form != CellForm::text)
-                    table_.columns[i].values.resize(rows_);
-                return true;
-            },
-            {}, stage, 0.2, 0.2);
-        if (end != WorkEnd::done) return error_of(end);
+        base::parallel_for(plans_.size() + 1, threads_, [this](std::size_t i) {
+            if (i == plans_.size())
+                table_.lines.resize(rows_);
+            else if (plans_[i].form != CellForm::text)
+                table_.columns[i].values.resize(rows_);
+        });
         return std::nullopt;
     }
 
@@ -195,17 +191,12 @@ class TableReader {
 
     // Closes the holes that lines without a row left between the pieces, and adds up the tallies.
     base::Result<Table> gather() {
-        const WorkEnd end = run_pieces(
-            threads_, plans_.size() + 1,
-            [&](std::size_t i, std::size_t) {
-                if (i == plans_.size())
-                    close_holes(table_.lines);
-                else
-                    close_holes(table_.columns[i].values);
-                return true;
-            },
-            {}, stage, 0.9, 0.9);
-        if (end != WorkEnd::done) return error_of(end);
+        base::parallel_for(plans_.size() + 1, threads_, [this](std::size_t i) {
+            if (i == plans_.size())
+                close_holes(table_.lines);
+            else
+                close_holes(table_.columns[i].values);
+        });
         for (const PieceTally& tally : tallies_) {
             table_.wrong_width.add(tally.wrong_width);
             table_.text_rows.add(tally.text_rows);

@@ -8,7 +8,7 @@
 #include "core/import/tables/cell_form.h"
 #include "core/import/tables/layout.h"
 #include "core/import/text/byte_source.h"
-#include "core/import/text/line_tally.h"
+#include "core/recording/warning.h"
 
 #include <cstdint>
 #include <vector>
@@ -25,16 +25,16 @@ struct ColumnPlan {
 struct TableColumn {
     std::vector<double> values; // one a row, NaN where absent; empty for a column that is not read
     std::size_t absent = 0;
-    LineTally unreadable; // cells that are neither a value nor a word for its absence
+    recording::LineTally unreadable; // cells that are neither a value nor a word for its absence
 };
 
 struct Table {
     std::vector<TableColumn> columns;
     std::vector<std::uint32_t> lines; // of each row
-    LineTally wrong_width;            // rows with too few or too many cells
-    LineTally text_rows;              // rows without a single value
-    LineTally repeated_headers;
-    LineTally comments;
+    recording::LineTally wrong_width; // rows with too few or too many cells
+    recording::LineTally text_rows;   // rows without a single value
+    recording::LineTally repeated_headers;
+    recording::LineTally comments;
 };
 
 // The source is UTF-8 or of a single-byte encoding; `plans` has one entry a column of the layout.

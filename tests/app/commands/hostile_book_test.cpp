@@ -72,7 +72,8 @@ class HostileBook : public testing::Test {
             r.start_unix_s = 1.77e9;
             r.duration_s = 4.0;
             r.facts = {{"Logger", "seven"}};
-            r.warnings = {{"gap", "a gap", 3}};
+            r.warnings = {
+                {.kind = recording::WarningKind::gaps, .of = "Speed", .seen = {1, {3}}, .figures = {2.0, 2.0}}};
             r.splits_s = {1.5};
             const auto stamps = std::make_shared<const std::vector<double>>(std::vector<double>{0.0, 1.0, 2.0, 4.0});
             r.channels = {{"Speed",

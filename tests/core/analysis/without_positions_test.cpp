@@ -172,7 +172,7 @@ TEST(WithoutPositions, SaysSoAndNeedsALapColumn) {
     const auto session = understood(recording);
     ASSERT_TRUE(session);
     ASSERT_FALSE(session->warnings.empty());
-    EXPECT_EQ(session->warnings.front().code, "no_positions");
+    EXPECT_EQ(session->warnings.front().kind, recording::WarningKind::no_positions);
     EXPECT_EQ(session->gate_origin, "lap column of the file");
     std::erase_if(recording.channels,
                   [](const recording::Channel& channel) { return channel.meaning == recording::Meaning::lap_number; });

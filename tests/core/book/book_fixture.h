@@ -7,6 +7,7 @@
 #include "core/book/sessions.h"
 #include "core/book/sha256.h"
 #include "core/recording/recording.h"
+#include "core/recording/warning_words.h"
 
 #include <gtest/gtest.h>
 
@@ -66,7 +67,8 @@ inline recording::Recording small_recording(std::uint64_t seed = 1, std::size_t 
     recording.track = "Ternbank";
     recording.start_unix_s = 1.778926803e9 + 3600.0 * static_cast<double>(seed);
     recording.facts = {{"Logger", "seven"}, {"", "a line of its own"}};
-    recording.warnings = {{"stamps_duplicated", "two rows have one stamp", 17}, {"zone_unknown", "taken as UTC", {}}};
+    recording.warnings = {{.kind = recording::WarningKind::stamps_duplicated, .seen = {2, {17, 19}}},
+                          {.kind = recording::WarningKind::zone_unknown}};
     recording.splits_s = {3.25, 7.5};
     std::vector<double> time_s(rows);
     std::vector<std::uint32_t> lines(rows);
@@ -129,9 +131,9 @@ inline void expect_same(const recording::Recording& read, const recording::Recor
     EXPECT_EQ(read.duration_s, written.duration_s);
     ASSERT_EQ(read.warnings.size(), written.warnings.size());
     for (std::size_t i = 0; i < read.warnings.size(); ++i) {
-        EXPECT_EQ(read.warnings[i].code, written.warnings[i].code);
-        EXPECT_EQ(read.warnings[i].message, written.warnings[i].message);
-        EXPECT_EQ(read.warnings[i].line, written.warnings[i].line);
+        EXPECT_EQ(read.warnings[i].kind, written.warnings[i].kind);
+        EXPECT_EQ(recording::words(read.warnings[i]), recording::words(written.warnings[i]));
+        EXPECT_EQ(read.warnings[i].line(), written.warnings[i].line());
     }
     const auto same_bits = [](double a, double b) {
         return std::bit_cast<std::uint64_t>(a) == std::bit_cast<std::uint64_t>(b);

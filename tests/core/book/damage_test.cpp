@@ -64,7 +64,7 @@ void expect_true_samples(Book& book, int& read, int& said) {
             ++read;
         }
         for (const recording::Warning& warning : recording->warnings)
-            said += warning.code == "channel_damaged" ? 1 : 0;
+            said += warning.kind == recording::WarningKind::channel_damaged ? 1 : 0;
     }
 }
 

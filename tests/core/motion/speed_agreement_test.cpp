@@ -16,7 +16,6 @@ using recording::Meaning;
 using recording::Recording;
 using test::channel;
 using test::Drive;
-using testing::HasSubstr;
 
 constexpr double length_s = 150.0;
 
@@ -66,7 +65,8 @@ TEST(SpeedAgreement, ASpeedThatReadsHighIsAWheels) {
     const auto motion = estimate_motion(recorded([&](double t) { return 1.07 * drive.speed(t); }, 2));
     ASSERT_TRUE(motion);
     ASSERT_EQ(motion->warnings.size(), 1U);
-    EXPECT_THAT(motion->warnings.front().message, HasSubstr("7 % too high"));
+    EXPECT_EQ(motion->warnings.front().kind, recording::WarningKind::speed_scale_off);
+    EXPECT_NEAR(motion->warnings.front().figures.at(0), 1.07, 0.005);
     EXPECT_EQ(report(*motion, "speed"), nullptr);
     ASSERT_NE(report(*motion, "wheel speed"), nullptr);
     EXPECT_NEAR(*report(*motion, "wheel speed")->scale, 1.07, 0.01);
@@ -88,7 +88,7 @@ TEST(SpeedAgreement, ASpeedThatContradictsThePositionsDoesNotWin) {
         ASSERT_TRUE(motion);
         EXPECT_LT(worst_position_error_m(*motion), 0.15) << seed;
         ASSERT_FALSE(motion->warnings.empty()) << seed;
-        EXPECT_EQ(motion->warnings.front().code, "speed_contradicts_positions") << seed;
+        EXPECT_EQ(motion->warnings.front().kind, recording::WarningKind::speed_contradicts_positions) << seed;
         EXPECT_EQ(report(*motion, "speed"), nullptr) << seed;
     }
 }

@@ -4,6 +4,7 @@
 #include "core/base/number_text.h"
 #include "core/findings/trial_words.h"
 #include "core/presentation/figures.h"
+#include "core/recording/warning_words.h"
 #include "ui/models/text.h"
 #include "ui/pages/compare/line_sample.h"
 #include "ui/theme/elided_label.h"
@@ -92,7 +93,7 @@ void PairingHeader::set_pairing(const analysis::Pairing& pairing) {
     sentence_->setText(text(pairing.headline.sentence));
     QStringList doubts;
     for (const auto& warning : pairing.warnings)
-        doubts << text(warning.message);
+        doubts << text(recording::words(warning));
     doubts_->set_text(doubts.join(QStringLiteral(" · ")));
     doubts_->setVisible(!doubts.isEmpty());
     QStringList ideal;

@@ -3,7 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
-#include "core/import/channels/trust_words.h"
+#include "core/recording/warning_words.h"
 #include "ui/models/text.h"
 #include "ui/pages/sessions/lap_list.h"
 #include "ui/pages/sessions/trust_report.h"
@@ -59,7 +59,7 @@ QString trust_words(const analysis::Session& session) {
     QString words = source_words(session);
     const auto append = [&words](const std::vector<recording::Warning>& warnings) {
         for (const recording::Warning& warning : warnings) {
-            const QString sentence = text(import::sentence(warning));
+            const QString sentence = text(recording::sentence(warning));
             if (!sentence.isEmpty()) words += QLatin1Char(' ') + sentence;
         }
     };

@@ -2,6 +2,7 @@
 #include "ui/pages/sessions/trust_report.h"
 
 #include "core/import/channels/trust_words.h"
+#include "core/recording/warning_words.h"
 #include "ui/models/text.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
@@ -10,16 +11,15 @@
 #include <QLabel>
 #include <QVBoxLayout>
 #include <array>
-#include <string_view>
 
 namespace lapwright::pages {
 namespace {
 
-using import::Remark;
 using models::text;
+using recording::Remark;
 
-constexpr int most_channels = 200;                               // a file may have thousands
-constexpr std::string_view told_by_itself = "wheel_speed_scale"; // wheel_words say it, also where they agree
+constexpr int most_channels = 200;                                         // a file may have thousands
+constexpr auto told_by_itself = recording::WarningKind::wheel_speed_scale; // wheel_words say it, also where they agree
 constexpr std::array remarks{Remark::recipe, Remark::guessed, Remark::left_out, Remark::mended, Remark::seen};
 
 // A cell of the table: what is too long for its column is cut and shown as its tool tip.
@@ -75,11 +75,11 @@ TrustReport::TrustReport(const analysis::Session& session, base::UnitSystem unit
     for (const Remark remark : remarks) {
         QStringList sentences;
         for (const recording::Warning& warning : all)
-            if (import::remark_of(warning) == remark && warning.code != told_by_itself)
-                sentences << text(import::sentence(warning));
+            if (recording::remark_of(warning.kind) == remark && warning.kind != told_by_itself)
+                sentences << text(recording::sentence(warning));
         if (sentences.isEmpty()) continue;
         column->addWidget(
-            paragraph(text(import::words(remark)) + QStringLiteral(": ") + sentences.join(QLatin1Char(' ')), this));
+            paragraph(text(recording::words(remark)) + QStringLiteral(": ") + sentences.join(QLatin1Char(' ')), this));
     }
     if (all.empty()) column->addWidget(paragraph(tr("Nothing was guessed, left out or mended."), this));
 }

@@ -3,8 +3,8 @@
 // rows under the name of a lap.
 #include "core/import/drawn_tables.h"
 
-#include "core/import/formats/import.h"
 #include "core/import/channels/trust.h"
+#include "core/import/formats/import.h"
 
 #include <gtest/gtest.h>
 
@@ -44,7 +44,8 @@ std::vector<Cells> placed() {
 }
 
 bool is_told(const Recording& recording, const std::string& code) {
-    return std::ranges::any_of(recording.warnings, [&](const auto& warning) { return warning.code == code; });
+    return std::ranges::any_of(recording.warnings,
+                               [&](const auto& warning) { return recording::name(warning.kind) == code; });
 }
 
 constexpr std::array rates{1.0, 5.0, 10.0, 25.0, 100.0};

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Whatever a person says of a column, the recipe that comes out can be written, read back and used.
-#include "core/import/formats/preview.h"
 #include "core/import/columns/recipe_edit.h"
+#include "core/import/formats/preview.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Recipes: kept as JSON, fitted by the file's shape, stronger than any guess.
+#include "core/import/columns/recipe.h"
 #include "core/import/formats/import.h"
 #include "core/import/formats/preview.h"
-#include "core/import/columns/recipe.h"
 
 #include <gtest/gtest.h>
 
@@ -44,7 +44,7 @@ TEST(Recipe, OverridesTheGuesses) {
     EXPECT_DOUBLE_EQ(recording->find(Meaning::air_temperature)->values[0], 293.15);
     EXPECT_EQ(recording->channels.size(), 2U);
     ASSERT_EQ(recording->warnings.size(), 1U) << "no doubt is told of what a person said";
-    EXPECT_EQ(recording->warnings[0].code, "recipe_used");
+    EXPECT_EQ(recording->warnings[0].kind, recording::WarningKind::recipe_used);
     const auto again = preview_bytes(file, "x.csv", options);
     ASSERT_TRUE(again.ok());
     EXPECT_TRUE(again->recipe_fits);

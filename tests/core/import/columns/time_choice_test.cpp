@@ -134,8 +134,8 @@ TEST(TimeChoice, TakesTheTimeOfTheLapWhereNothingElseTellsTheTime) {
             const auto recording = import_bytes(text, "laps.csv");
             ASSERT_TRUE(recording.ok()) << header << base::one_line(recording.error());
             EXPECT_NEAR(recording->duration_s, step_s * static_cast<double>(rows - 1), 1e-2) << header;
-            EXPECT_TRUE(
-                std::ranges::any_of(recording->warnings, [](const auto& w) { return w.code == "time_per_lap"; }));
+            EXPECT_TRUE(std::ranges::any_of(
+                recording->warnings, [](const auto& w) { return w.kind == recording::WarningKind::time_per_lap; }));
         }
     }
 }

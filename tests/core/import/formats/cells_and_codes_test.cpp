@@ -3,9 +3,9 @@
 #include "core/import/formats/import.h"
 
 #include "core/base/number_text.h"
+#include "core/import/columns/sentinels.h"
 #include "core/import/text/limits.h"
 #include "core/import/vocabulary/measured_text.h"
-#include "core/import/columns/sentinels.h"
 
 #include <gtest/gtest.h>
 
@@ -22,7 +22,7 @@ using recording::Recording;
 
 bool is_told(const Recording& recording, const std::string& code, std::optional<std::uint64_t> line = {}) {
     return std::ranges::any_of(recording.warnings, [&](const auto& warning) {
-        return warning.code == code && (!line || warning.line == line);
+        return recording::name(warning.kind) == code && (!line || warning.line() == line);
     });
 }
 

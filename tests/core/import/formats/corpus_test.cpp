@@ -11,6 +11,7 @@
 #include "core/import/formats/import.h"
 
 #include "core/base/number_text.h"
+#include "core/recording/warning_words.h"
 
 #include <gtest/gtest.h>
 
@@ -117,10 +118,11 @@ void expect_warnings(const Recording& recording, const std::vector<Expected>& al
         wanted.push_back(expected.words.at(0) + (with_line ? ":" + expected.words[1] : ""));
     }
     for (const auto& warning : recording.warnings) {
-        const std::string with_line =
-            warning.code + (warning.line ? ":" + base::integer_text(static_cast<std::int64_t>(*warning.line)) : "");
-        found.push_back(std::ranges::find(wanted, with_line) != wanted.end() ? with_line : warning.code);
-        told += warning.code + ": " + warning.message + "\n";
+        const std::string kind(recording::name(warning.kind));
+        const auto line = warning.line();
+        const std::string with_line = kind + (line ? ":" + base::integer_text(static_cast<std::int64_t>(*line)) : "");
+        found.push_back(std::ranges::find(wanted, with_line) != wanted.end() ? with_line : kind);
+        told += kind + ": " + recording::words(warning) + "\n";
     }
     std::ranges::sort(found);
     std::ranges::sort(wanted);

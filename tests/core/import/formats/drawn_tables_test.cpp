@@ -5,6 +5,7 @@
 #include "core/import/drawn_layout.h"
 
 #include "core/import/formats/import.h"
+#include "core/recording/warning_words.h"
 
 #include <gtest/gtest.h>
 
@@ -15,6 +16,8 @@
 namespace lapwright::import {
 namespace {
 
+using recording::WarningKind;
+
 using drawn::Column;
 using drawn::Table;
 using recording::Channel;
@@ -24,16 +27,16 @@ using recording::Recording;
 std::string told(const Recording& recording) {
     std::string all;
     for (const auto& warning : recording.warnings)
-        all += "\n    " + warning.code + ": " + warning.message;
+        all += "\n    " + std::string(recording::name(warning.kind)) + ": " + recording::words(warning);
     return all;
 }
 
 // A doubt that a person is asked about, of a column whose header begins like this channel's name.
 bool is_doubted(const Recording& recording, const std::string& name) {
     return std::ranges::any_of(recording.warnings, [&](const auto& warning) {
-        const bool doubt =
-            warning.code == "column_unsure" || warning.code == "column_left_out" || warning.code == "speed_contradicts";
-        return doubt && warning.message.find("\"" + name + "\"") != std::string::npos;
+        const bool doubt = warning.kind == WarningKind::column_unsure || warning.kind == WarningKind::column_left_out ||
+                           warning.kind == WarningKind::speed_contradicts;
+        return doubt && warning.of == name;
     });
 }
 
@@ -94,7 +97,7 @@ void check_one(std::uint64_t seed, std::map<std::string, int>& counts) {
         ++counts["columns"];
         if (recording.find(column.meaning)) continue;
         const bool told_of = std::ranges::any_of(recording.warnings, [&](const auto& warning) {
-            return warning.code == "column_unsure" || warning.code == "column_left_out";
+            return warning.kind == WarningKind::column_unsure || warning.kind == WarningKind::column_left_out;
         });
         if (!told_of) ADD_FAILURE() << where << "\n  " << column.header << " is not known" << told(recording);
     }

@@ -22,7 +22,7 @@ Recording read(std::string_view text) {
 std::vector<std::string> codes(const Recording& recording) {
     std::vector<std::string> found;
     for (const auto& warning : recording.warnings)
-        found.push_back(warning.code);
+        found.emplace_back(recording::name(warning.kind));
     return found;
 }
 
@@ -91,8 +91,8 @@ TEST(Import, LeavesOutADamagedRowAndSaysWhere) {
     const Recording recording = read("time (s),speed (m/s)\n0.0,10\n0.1,11,99\n0.2,12\n0.3,oops\n0.4,14\n");
     EXPECT_THAT(recording.find(Meaning::speed)->values, testing::ElementsAre(10.0, 12.0, 14.0));
     ASSERT_THAT(codes(recording), testing::ElementsAre("rows_wrong_width", "cells_not_readable"));
-    EXPECT_EQ(recording.warnings[0].line, 3U);
-    EXPECT_EQ(recording.warnings[1].line, 5U);
+    EXPECT_EQ(recording.warnings[0].line(), 3U);
+    EXPECT_EQ(recording.warnings[1].line(), 5U);
 }
 
 TEST(Import, RefusesInOneSentence) {

@@ -73,7 +73,7 @@ TEST(Nmea, WrongSumsAreTheReasonWhereNothingIsLeft) {
         << base::one_line(refused.error());
     const auto mended = import_bytes(text + fix("GP", "GGA", 100) + fix("GP", "GGA", 101), "two.nmea");
     ASSERT_TRUE(mended.ok());
-    EXPECT_EQ(mended->warnings.front().code, "checksum_wrong");
+    EXPECT_EQ(mended->warnings.front().kind, recording::WarningKind::checksum_wrong);
 }
 
 TEST(Nmea, ATableWithADollarIsATable) {

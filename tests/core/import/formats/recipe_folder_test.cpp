@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Recipes that are kept in a folder: one a shape, found again by the shape, whole or not at all.
+#include "core/import/columns/recipe_file.h"
 #include "core/import/formats/import.h"
 #include "core/import/formats/preview.h"
-#include "core/import/columns/recipe_file.h"
 #include "core/import/formats/recipe_folder.h"
 
 #include <algorithm>
@@ -178,8 +178,8 @@ TEST_F(RecipeFolderTest, TheTrustReportSaysThatARecipeWasUsed) {
     const auto recording = import_file(file, options);
     ASSERT_TRUE(recording.ok());
     ASSERT_FALSE(recording->warnings.empty());
-    EXPECT_EQ(recording->warnings[0].code, "recipe_used");
-    EXPECT_EQ(recording->warnings[0].message, "columns are read as the recipe \"my dash\" says");
+    EXPECT_EQ(recording->warnings[0].kind, recording::WarningKind::recipe_used);
+    EXPECT_EQ(recording->warnings[0].of, "the recipe \"my dash\"");
 }
 
 } // namespace

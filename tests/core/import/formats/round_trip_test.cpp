@@ -3,6 +3,7 @@
 #include "core/import/formats/import.h"
 
 #include "core/base/number_text.h"
+#include "core/recording/warning_words.h"
 
 #include <gtest/gtest.h>
 
@@ -167,7 +168,7 @@ TEST(RoundTrip, ThreadsChangeNothing) {
     EXPECT_EQ(a->channels[0].size(), 200'000U);
     EXPECT_EQ(a->channels[0].source_lines->back(), 200'001U + 3U * 200U);
     EXPECT_EQ(a->warnings.size(), b->warnings.size());
-    EXPECT_EQ(a->warnings.front().message, b->warnings.front().message);
+    EXPECT_EQ(recording::words(a->warnings.front()), recording::words(b->warnings.front()));
 }
 
 } // namespace

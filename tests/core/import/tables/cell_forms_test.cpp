@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Clock readings, dates, moments, angles and sentences, each by itself.  Positions and checksums of the NMEA examples
 // are published ones.
-#include "core/import/text/angle_text.h"
 #include "core/import/columns/column_values.h"
+#include "core/import/formats/nmea_sentence.h"
+#include "core/import/tables/facts.h"
+#include "core/import/text/angle_text.h"
 #include "core/import/text/day.h"
 #include "core/import/text/encoding.h"
-#include "core/import/tables/facts.h"
 #include "core/import/text/moment.h"
-#include "core/import/formats/nmea_sentence.h"
 
 #include "core/base/constants.h"
 

@@ -4,6 +4,7 @@
 #include "core/import/formats/import.h"
 
 #include "core/base/number_text.h"
+#include "core/recording/warning_words.h"
 
 #include <gtest/gtest.h>
 #include <random>
@@ -56,7 +57,7 @@ void expect_every_row(const Written& written, unsigned threads) {
         ASSERT_EQ(speed->values[i], static_cast<double>(i % 90));
         ASSERT_EQ((*speed->source_lines)[i], written.lines[i]) << i;
     }
-    EXPECT_TRUE(recording->warnings.empty()) << recording->warnings[0].message;
+    EXPECT_TRUE(recording->warnings.empty()) << recording::words(recording->warnings[0]);
 }
 
 TEST(QuotedRows, LineEndsInQuotesCrossTheEdgesOfPieces) {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Names and units as headers write them.
-#include "core/import/vocabulary/column_names.h"
 #include "core/import/formats/import.h"
-#include "core/import/vocabulary/units_in_text.h"
 #include "core/import/text/words.h"
+#include "core/import/vocabulary/column_names.h"
+#include "core/import/vocabulary/units_in_text.h"
 
 #include <gtest/gtest.h>
 
