@@ -83,6 +83,9 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
             ->add_option("sessions", arguments.sessions, "ids as the list has them")
             ->required();
 
+    add_one(*book, arguments, BookCommand::forget, "forget",
+            "deletes for good what was removed, and gives its room in the file back");
+
     CLI::App* add =
         add_one(*book, arguments, BookCommand::add, "add",
                 "puts sessions into the book, each once; what is given with one that is there is put to it");

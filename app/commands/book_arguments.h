@@ -25,6 +25,7 @@ enum class BookCommand {
     date,
     remove,
     restore,
+    forget,
     add,
     write_export,
     merge,

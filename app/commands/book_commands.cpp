@@ -236,6 +236,14 @@ int merge(const BookArguments& arguments, book::Book& book, std::ostream& out, s
     return 0;
 }
 
+int forget(book::Book& book, std::ostream& out, std::ostream& err) {
+    const auto forgotten = forget_removed(book);
+    if (!forgotten) return refused(forgotten.error(), err);
+    out << base::integer_text(*forgotten) << (*forgotten == 1 ? " removed session is" : " removed sessions are")
+        << " gone for good\n";
+    return 0;
+}
+
 int check(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
     const auto health = book.check();
     if (!health) return refused(health.error(), err);
@@ -273,6 +281,8 @@ int run_book(const BookArguments& arguments, std::ostream& out, std::ostream& er
                                 out, err);
     case BookCommand::restore:
         return for_each_session(arguments, book, &book::restore_session, "is in the book again", out, err);
+    case BookCommand::forget:
+        return forget(book, out, err);
     case BookCommand::date:
         return put_date(arguments, book, out, err);
     case BookCommand::my_car:

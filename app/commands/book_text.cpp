@@ -271,15 +271,13 @@ std::string merged_json(const book::Merged& merged) {
                           {"removed", removed},
                           {"notes", merged.notes},
                           {"pairings", merged.pairings},
-                          {"tracks", merged.tracks},
-                          {"recipes", merged.recipes}});
+                          {"tracks", merged.tracks}});
 }
 
 std::string merged_table(const book::Merged& merged) {
     std::string text = counted(merged.sessions, "new session") + " (" + base::integer_text(merged.known_sessions) +
                        " known already), " + counted(merged.notes, "note") + ", " +
-                       counted(merged.pairings, "pairing") + ", " + counted(merged.tracks, "track") + ", " +
-                       counted(merged.recipes, "recipe") + "\n";
+                       counted(merged.pairings, "pairing") + ", " + counted(merged.tracks, "track") + "\n";
     for (const book::RemovedSession& one : merged.removed)
         text += one.file_name + " " + was_removed(one.id, one.removed_unix_s) + "\n";
     return text;

@@ -93,13 +93,6 @@ struct KeptPairing {
     Pairing pairing;
 };
 
-// How files of one shape are read: the text of core/import/recipe.h.
-struct KeptRecipe {
-    std::string shape; // what tells files of this shape, the key; the caller's own words
-    std::string title;
-    std::string text;
-};
-
 // A figure that was fitted to a session's laps: "grip", "downforce_area_m2"; low..high is its 95 % interval.
 struct KeptFigure {
     std::string name;

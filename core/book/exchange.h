@@ -30,7 +30,6 @@ struct Merged {
     int notes = 0;                       // new or newer
     int pairings = 0;
     int tracks = 0; // whose record was not known
-    int recipes = 0;
 };
 
 // The other file is read and never changed.  What both know stays as this book has it.

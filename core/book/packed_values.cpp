@@ -2,7 +2,7 @@
 #include "core/book/packed_values.h"
 
 #include "core/book/deflate.h"
-#include "core/book/lattice.h"
+#include "core/book/quantisation.h"
 #include "core/book/varint.h"
 
 #include <algorithm>
@@ -151,55 +151,55 @@ std::optional<std::vector<double>> out_of_planes(std::string_view bytes, std::si
     return values;
 }
 
-void put_form(std::string& bytes, const Lattice& lattice) {
-    bytes.push_back(lattice.bits ? binary_form : decimal_form);
-    if (lattice.bits) return put_plain(bytes, static_cast<std::uint16_t>(*lattice.bits));
-    put_plain(bytes, std::bit_cast<std::uint64_t>(lattice.factor));
-    put_plain(bytes, std::bit_cast<std::uint64_t>(lattice.offset));
-    bytes.push_back(static_cast<char>(lattice.decimals));
+void put_form(std::string& bytes, const Quantisation& quantisation) {
+    bytes.push_back(quantisation.bits ? binary_form : decimal_form);
+    if (quantisation.bits) return put_plain(bytes, static_cast<std::uint16_t>(*quantisation.bits));
+    put_plain(bytes, std::bit_cast<std::uint64_t>(quantisation.factor));
+    put_plain(bytes, std::bit_cast<std::uint64_t>(quantisation.offset));
+    bytes.push_back(static_cast<char>(quantisation.decimals));
 }
 
-std::optional<Lattice> take_form(char form, std::string_view& bytes) {
-    Lattice lattice;
+std::optional<Quantisation> take_form(char form, std::string_view& bytes) {
+    Quantisation quantisation;
     if (form == binary_form) {
         const auto bits = take_plain<std::uint16_t>(bytes);
         if (!bits || *bits > most_bits) return std::nullopt;
-        lattice.bits = *bits;
-        return lattice;
+        quantisation.bits = *bits;
+        return quantisation;
     }
     const auto factor = take_plain<std::uint64_t>(bytes);
     const auto offset = take_plain<std::uint64_t>(bytes);
     const auto decimals = take_plain<std::uint8_t>(bytes);
     if (form != decimal_form || !factor || !offset || !decimals || *decimals > most_decimals) return std::nullopt;
-    lattice.factor = std::bit_cast<double>(*factor);
-    lattice.offset = std::bit_cast<double>(*offset);
-    lattice.decimals = *decimals;
-    return lattice;
+    quantisation.factor = std::bit_cast<double>(*factor);
+    quantisation.offset = std::bit_cast<double>(*offset);
+    quantisation.decimals = *decimals;
+    return quantisation;
 }
 
-// The values on the lattice, or nothing when one of them has no place there.
-std::optional<std::string> on_lattice(std::span<const double> values, const Lattice& lattice) {
+// The values as whole numbers of steps, or nothing when one of them has no place there.
+std::optional<std::string> quantised(std::span<const double> values, const Quantisation& quantisation) {
     Whole numbers(values.size());
     Whole off(values.size());
     bool exact = true;
     for (std::size_t i = 0; i < values.size(); ++i) {
-        const auto n = lattice.nearest(values[i]);
+        const auto n = quantisation.nearest(values[i]);
         if (!n) return std::nullopt;
         numbers[i] = static_cast<std::uint64_t>(*n);
-        off[i] = std::bit_cast<std::uint64_t>(values[i]) - std::bit_cast<std::uint64_t>(lattice.value(*n));
+        off[i] = std::bit_cast<std::uint64_t>(values[i]) - std::bit_cast<std::uint64_t>(quantisation.value(*n));
         exact = exact && off[i] == 0;
     }
     std::string bytes;
-    put_form(bytes, lattice);
+    put_form(bytes, quantisation);
     put_differences(bytes, std::move(numbers));
     bytes.push_back(exact ? '\0' : '\1');
     if (!exact) put_whole(bytes, off);
     return bytes;
 }
 
-std::optional<std::vector<double>> off_lattice(char form, std::string_view bytes, std::size_t count) {
-    const auto lattice = take_form(form, bytes);
-    const auto numbers = lattice ? take_differences(bytes, count) : std::nullopt;
+std::optional<std::vector<double>> restored(char form, std::string_view bytes, std::size_t count) {
+    const auto quantisation = take_form(form, bytes);
+    const auto numbers = quantisation ? take_differences(bytes, count) : std::nullopt;
     if (!numbers || bytes.empty()) return std::nullopt;
     const bool exact = bytes.front() == '\0';
     bytes.remove_prefix(1);
@@ -207,7 +207,7 @@ std::optional<std::vector<double>> off_lattice(char form, std::string_view bytes
     if (!off || !bytes.empty()) return std::nullopt;
     std::vector<double> values(count);
     for (std::size_t i = 0; i < count; ++i) {
-        values[i] = lattice->value(static_cast<std::int64_t>((*numbers)[i]));
+        values[i] = quantisation->value(static_cast<std::int64_t>((*numbers)[i]));
         if (!exact) values[i] = std::bit_cast<double>(std::bit_cast<std::uint64_t>(values[i]) + (*off)[i]);
     }
     return values;
@@ -221,8 +221,8 @@ std::optional<std::string> inflated_numbers(std::string_view bytes, std::size_t 
 } // namespace
 
 std::string packed(std::span<const double> values) {
-    if (const auto lattice = find_lattice(values))
-        if (const auto bytes = on_lattice(values, *lattice)) return deflated(*bytes);
+    if (const auto quantisation = find_quantisation(values))
+        if (const auto bytes = quantised(values, *quantisation)) return deflated(*bytes);
     return deflated(in_planes(values));
 }
 
@@ -238,7 +238,7 @@ std::optional<std::vector<double>> unpacked_values(std::string_view bytes, std::
     const char form = plain->front();
     const std::string_view rest = std::string_view(*plain).substr(1);
     if (form == planes_form) return out_of_planes(rest, count, 0);
-    if (form != smooth_form) return off_lattice(form, rest, count);
+    if (form != smooth_form) return restored(form, rest, count);
     return rest.empty() ? std::nullopt : out_of_planes(rest.substr(1), count, static_cast<unsigned char>(rest.front()));
 }
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A channel's numbers in few bytes that give back every bit.  Values become whole numbers (lattice.h), these their
-// first or second differences, these varints (varint.h), and all of it is deflated; values on no lattice are deflated
-// as eight planes of bytes: of their patterns, or of the differences of these.
+// A channel's numbers in few bytes that give back every bit.  Values become whole numbers (quantisation.h), these their
+// first or second differences, these varints (varint.h), and all of it is deflated; values that are not quantised are
+// deflated as eight planes of bytes: of their patterns, or of the differences of these.
 //
-// Layout before deflating: one byte for the form ('d' decimal lattice, 'b' binary lattice, 'p' planes, 's' planes of
+// Layout before deflating: one byte for the form ('d' decimal steps, 'b' binary steps, 'p' planes, 's' planes of
 // differences); for 'd' factor and offset (8 bytes each, little-endian IEEE 754) and decimals (1 byte), for 'b' bits
 // (2 bytes), then order of differences (1 byte), the varints, and 0, or 1 and as many varints of what each value is
 // off, in units of the last place; for 'p' the planes, for 's' the order of differences (1 byte) and the planes.

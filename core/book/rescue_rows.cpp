@@ -34,7 +34,6 @@ constexpr std::array tables{
     Table{"figure", "session_id, name", "session_id DESC, name DESC", false, "fitted figures"},
     Table{"pairing", "id", "id DESC", true, "pairings"},
     Table{"note", "id", "id DESC", true, "notes"},
-    Table{"recipe", "id", "id DESC", true, "recipes"},
 };
 
 // Numbers beyond the highest one that was seen are not tried.

@@ -160,15 +160,18 @@ std::optional<Error> restore_session(Book& book, SessionId id) {
     });
 }
 
-std::optional<Error> forget_removed(Book& book) {
-    auto problem = edit(book.database(), [](Database& database) {
+Result<int> forget_removed(Book& book) {
+    int forgotten = 0;
+    const auto problem = edit(book.database(), [&](Database& database) {
         database.run("DELETE FROM words WHERE rowid IN (SELECT id FROM session WHERE removed_unix_s IS NOT NULL)");
         database.run("DELETE FROM session WHERE removed_unix_s IS NOT NULL");
+        forgotten = static_cast<int>(database.changed_rows());
         forget_unused_names(database);
     });
-    if (problem) return problem;
+    if (problem) return *problem;
     book.database().run("VACUUM");
-    return book.database().take_problem();
+    if (const auto full = book.database().take_problem()) return *full;
+    return forgotten;
 }
 
 } // namespace lapwright::book

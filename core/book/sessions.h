@@ -56,7 +56,7 @@ struct Added {
 // A removed session with its notes and pairings is out of every list, and comes back whole by restore_session.
 [[nodiscard]] std::optional<base::Error> remove_session(Book& book, SessionId id);
 [[nodiscard]] std::optional<base::Error> restore_session(Book& book, SessionId id);
-// Removed sessions are gone for good, and the file gives their room back.
-[[nodiscard]] std::optional<base::Error> forget_removed(Book& book);
+// Removed sessions are gone for good, and the file gives their room back; how many there were.
+[[nodiscard]] base::Result<int> forget_removed(Book& book);
 
 } // namespace lapwright::book

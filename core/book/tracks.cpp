@@ -87,28 +87,4 @@ std::optional<Error> bring_back_track(Book& book, const std::string& name, const
     });
 }
 
-std::optional<Error> put_recipe(Book& book, const KeptRecipe& recipe) {
-    return edit(book.database(), [&](Database& database) {
-        database.run("INSERT INTO recipe (shape, title, text) VALUES (?, ?, ?) ON CONFLICT (shape) DO UPDATE SET "
-                     "title = excluded.title, text = excluded.text",
-                     {recipe.shape, recipe.title, recipe.text});
-    });
-}
-
-std::optional<Error> remove_recipe(Book& book, const std::string& shape) {
-    return edit(book.database(),
-                [&](Database& database) { database.run("DELETE FROM recipe WHERE shape = ?", {shape}); });
-}
-
-Result<std::vector<KeptRecipe>> recipes(Book& book) {
-    std::vector<KeptRecipe> all;
-    const auto problem = look(book.database(), [&](Database& database) {
-        Rows rows(database, "SELECT shape, title, text FROM recipe ORDER BY title, shape", {});
-        while (rows.next())
-            all.push_back({rows.text(0), rows.text(1), rows.text(2)});
-    });
-    if (problem) return *problem;
-    return all;
-}
-
 } // namespace lapwright::book

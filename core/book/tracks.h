@@ -33,9 +33,4 @@ struct KeptLine {
 [[nodiscard]] base::Result<TrackParts> forget_track(Book& book, const std::string& name);
 [[nodiscard]] std::optional<base::Error> bring_back_track(Book& book, const std::string& name, const TrackParts& parts);
 
-// One for each shape.
-[[nodiscard]] std::optional<base::Error> put_recipe(Book& book, const KeptRecipe& recipe);
-[[nodiscard]] std::optional<base::Error> remove_recipe(Book& book, const std::string& shape);
-[[nodiscard]] base::Result<std::vector<KeptRecipe>> recipes(Book& book); // by title
-
 } // namespace lapwright::book

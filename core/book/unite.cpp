@@ -122,11 +122,6 @@ int bring_notes(Database& database) {
     return notes;
 }
 
-int bring_recipes(Database& database) {
-    database.run("INSERT OR IGNORE INTO main.recipe (shape, title, text) SELECT shape, title, text FROM other.recipe");
-    return static_cast<int>(database.changed_rows());
-}
-
 void index_coming(Database& database) {
     database.run("DELETE FROM words WHERE rowid IN (SELECT ours FROM coming)");
     database.run("INSERT INTO words (rowid, text) SELECT session_id, text FROM found_by "
@@ -147,7 +142,6 @@ Merged unite(Database& database, const std::optional<std::span<const SessionId>>
     merged.removed = removed_rows(database, "session.id IN (SELECT ours FROM coming)");
     merged.pairings = bring_pairings(database);
     merged.notes = bring_notes(database);
-    if (!chosen) merged.recipes = bring_recipes(database);
     index_coming(database);
     database.run("DROP TABLE coming");
     return merged;

@@ -55,6 +55,7 @@ TEST_F(BookCommands, OnlyAddAndMergeBeginABook) {
                                                        {"export", "--out", file("out")},
                                                        {"remove", "1"},
                                                        {"restore", "1"},
+                                                       {"forget"},
                                                        {"rename", "car", "a", "b"},
                                                        {"date", "1", "2026-05-16"}};
     for (const auto& words : others) {
@@ -147,6 +148,8 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_NE(out.str().find("is in the book again, as 1 (it was removed on "), std::string::npos) << out.str();
     ASSERT_EQ(call({"list", "--json"}), 0);
     EXPECT_EQ(answer()["sessions"][0]["conditions"], "dry, light wind") << "as it was";
+    ASSERT_EQ(call({"forget"}), 0) << err.str();
+    EXPECT_EQ(out.str(), "0 removed sessions are gone for good\n");
 
     // The track that came with the first one times another, whose file names no track; files that cannot be read keep
     // it out as little as one that is there already.

@@ -101,7 +101,6 @@ class HostileBook : public testing::Test {
         record.name = "Ternbank";
         record.gate = {{0.95, 0.04, 12.0}, 1.25, 18.0};
         ASSERT_FALSE(book::put_track(book, record));
-        ASSERT_FALSE(book::put_recipe(book, {"a,b", "dash", "{}"}));
         ASSERT_FALSE(book::put_my_car(book, car::Names{"Wren Alder", "Plover"}));
     }
 

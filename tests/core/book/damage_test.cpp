@@ -41,7 +41,6 @@ std::string good_book(const Folder& folder) {
                 add_session(book, source_named(base::integer_text(i)), recording, details_of(recording), some_laps());
             static_cast<void>(put_note(book, {"", {.session = added->id}, "note " + base::integer_text(i), 1.0}));
         }
-        EXPECT_FALSE(put_recipe(book, {"a,b", "dash", "{}"}));
     }
     return bytes_of(path);
 }

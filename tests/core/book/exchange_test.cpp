@@ -39,7 +39,6 @@ class Exchange : public testing::Test {
         static_cast<void>(put_note(mine, {"", {.session = two}, "damp", 10.0}));
         EXPECT_FALSE(put_track(mine, record_named("Ternbank")));
         EXPECT_FALSE(put_track(mine, record_named("Gull Head")));
-        EXPECT_FALSE(put_recipe(mine, {"a,b", "dash", "{}"}));
         EXPECT_FALSE(put_figures(mine, one, {{"grip", 1.2, 1.1, 1.3, "data"}}));
     }
 
@@ -68,7 +67,6 @@ TEST_F(Exchange, OneSessionGoesWithWhatBelongsToIt) {
     ASSERT_EQ(notes_of_session(theirs, summary.id)->size(), 1U);
     EXPECT_EQ(notes_of_session(theirs, summary.id)->at(0).uid, on_session);
     EXPECT_TRUE(pairings(theirs)->empty());
-    EXPECT_TRUE(recipes(theirs)->empty());
     ASSERT_EQ(tracks(theirs)->size(), 1U); // and no name of anybody else
     EXPECT_EQ(names(theirs)->drivers.size(), 1U);
     EXPECT_EQ(season_of_car(theirs, "Plover")->at(0).figures.at(0).value, 1.2);
@@ -111,13 +109,12 @@ TEST_F(Exchange, AWholeBookIntoAnEmptyOneIsTheSameBook) {
     EXPECT_EQ(merged->notes, 2);
     EXPECT_EQ(merged->pairings, 1);
     EXPECT_EQ(merged->tracks, 2);
-    EXPECT_EQ(merged->recipes, 1);
     EXPECT_TRUE(theirs.check()->whole());
     const auto again = merge_from(theirs, part());
     ASSERT_TRUE(again.ok());
     EXPECT_EQ(again->sessions, 0);
     EXPECT_EQ(again->known_sessions, 2);
-    EXPECT_EQ(again->notes + again->pairings + again->tracks + again->recipes, 0);
+    EXPECT_EQ(again->notes + again->pairings + again->tracks, 0);
     EXPECT_EQ(search(theirs)->size(), 2U);
 }
 

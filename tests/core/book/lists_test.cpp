@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Notes, pairings, tracks, recipes, search and season.
+// Notes, pairings, tracks, search and season.
 #include "core/book/book_fixture.h"
 #include "core/book/notes.h"
 #include "core/book/pairings.h"
@@ -220,17 +220,6 @@ TEST_F(Lists, ATrackKeepsItsRecordAndItsLine) {
     ASSERT_FALSE(bring_back_track(book, "Ternbank", *gone));
     EXPECT_EQ((*read_track(book, "Ternbank"))->segments.size(), 2U);
     EXPECT_TRUE(*read_line(book, "Ternbank"));
-}
-
-TEST_F(Lists, ARecipeIsOneForItsShape) {
-    ASSERT_FALSE(put_recipe(book, {"a,b", "dash", "{}"}));
-    ASSERT_FALSE(put_recipe(book, {"a;b", "box", "{}"}));
-    ASSERT_FALSE(put_recipe(book, {"a,b", "my dash", "{\"x\": 1}"}));
-    ASSERT_EQ(recipes(book)->size(), 2U);
-    EXPECT_EQ(recipes(book)->at(1).title, "my dash");
-    EXPECT_EQ(recipes(book)->at(1).text, "{\"x\": 1}");
-    ASSERT_FALSE(remove_recipe(book, "a,b"));
-    EXPECT_EQ(recipes(book)->size(), 1U);
 }
 
 TEST_F(Lists, TheSeasonOfATrackRunsThroughTime) {

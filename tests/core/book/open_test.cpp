@@ -42,7 +42,8 @@ TEST(Migrations, AReleasedStepIsNeverChanged) {
     const std::array released{"02e7f86acbcc4cc0b1cf87c1b707f42a66ef269bd296b3ae1a7cc09e3f02a08c",
                               "8340f19461ff3700ec01ca181b1f8e08b4fb58f3f9458fbaafef6e9fe444960b",
                               "4e1de2c76b0a961b2623ef2d95c5e883809ff516802d9b97380506c89f2d92ba",
-                              "970e4c0104cb39bd0ca8655f918ebe2d96a8798ec49adf4d116d4195baaac484"};
+                              "970e4c0104cb39bd0ca8655f918ebe2d96a8798ec49adf4d116d4195baaac484",
+                              "0ede714aaf578b5fd420f19aecf2828a8afd9a658c5b7c20d2e656b509dfedb7"};
     ASSERT_EQ(known_migrations().size(), released.size());
     for (std::size_t i = 0; i < released.size(); ++i)
         EXPECT_EQ(hex_text(sha256_of(known_migrations()[i].sql)), released[i]);

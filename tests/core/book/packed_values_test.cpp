@@ -5,7 +5,7 @@
 
 #include "core/base/constants.h"
 #include "core/book/book_fixture.h"
-#include "core/book/lattice.h"
+#include "core/book/quantisation.h"
 #include "core/book/varint.h"
 
 #include <gtest/gtest.h>
@@ -61,7 +61,7 @@ TEST(PackedValues, StampsThatAreADifferenceOfClockReadingsNeedLittle) {
     }
 }
 
-TEST(PackedValues, WhatLiesOnNoLatticeComesBackToo) {
+TEST(PackedValues, WhatIsNotQuantisedComesBackToo) {
     std::mt19937_64 engine(11);
     std::vector<double> bits(many);
     for (double& value : bits)
@@ -87,7 +87,7 @@ TEST(PackedValues, ASmoothCourseNeedsFewerThanItsPatterns) {
     EXPECT_LT(packed_size(speed), 5.2);
 }
 
-TEST(PackedValues, ANumberOffTheLatticeKeepsItsDifference) {
+TEST(PackedValues, ANumberBesideItsStepKeepsItsDifference) {
     std::vector<double> values = column(many, 120.0, 60.0, 2, base::Unit::kilometre_per_hour, 5);
     values[many / 3] = std::nextafter(values[many / 3], 1000.0);
     values[many / 2] = -0.0;

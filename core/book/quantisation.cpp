@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/book/lattice.h"
+#include "core/book/quantisation.h"
 
 #include "core/base/constants.h"
 #include "core/base/units.h"
@@ -21,7 +21,7 @@ constexpr double largest_whole = 9007199254740992.0; // 2^53
 // Judged on this many values from each of a few places.
 constexpr std::size_t stretch = 48;
 constexpr std::size_t stretches = 4;
-// A lattice from which a value is off by more units in the last place than this is not where it came from.
+// A quantisation from which a value is off by more units in the last place than this is not where it came from.
 constexpr std::uint64_t near_enough = 16;
 
 using Stretches = std::vector<std::span<const double>>;
@@ -38,15 +38,15 @@ std::uint64_t bits_of(double value) {
     return std::bit_cast<std::uint64_t>(value);
 }
 
-// Bits that these values would need, or nothing when they do not lie on the lattice.
-std::optional<double> cost(const Lattice& lattice, const Stretches& some) {
+// Bits that these values would need, or nothing when they do not lie on its steps.
+std::optional<double> cost(const Quantisation& quantisation, const Stretches& some) {
     double bits = 0.0;
     for (const auto values : some) {
         std::int64_t before = 0;
         for (std::size_t i = 0; i < values.size(); ++i) {
-            const auto n = lattice.nearest(values[i]);
+            const auto n = quantisation.nearest(values[i]);
             if (!n) return std::nullopt;
-            const std::uint64_t off = folded(bits_of(values[i]) - bits_of(lattice.value(*n)));
+            const std::uint64_t off = folded(bits_of(values[i]) - bits_of(quantisation.value(*n)));
             // A negative zero is far away in bits, and rare.
             if (off > near_enough && values[i] != 0.0) return std::nullopt;
             const std::uint64_t step = folded(static_cast<std::uint64_t>(*n) - static_cast<std::uint64_t>(before));
@@ -59,18 +59,18 @@ std::optional<double> cost(const Lattice& lattice, const Stretches& some) {
 }
 
 // Units as files write them, and minutes of arc, in which receivers write positions.
-std::vector<Lattice> written_units() {
-    std::vector<Lattice> units{{base::pi / 180.0 / 60.0, 0.0, 0}};
+std::vector<Quantisation> written_units() {
+    std::vector<Quantisation> units{{base::pi / 180.0 / 60.0, 0.0, 0}};
     for (int i = 0; i <= static_cast<int>(base::Unit::ampere); ++i) {
         const auto& unit = base::definition(static_cast<base::Unit>(i));
-        const auto same = [&](const Lattice& l) { return l.factor == unit.factor && l.offset == unit.offset; };
+        const auto same = [&](const Quantisation& l) { return l.factor == unit.factor && l.offset == unit.offset; };
         if (std::ranges::none_of(units, same)) units.push_back({unit.factor, unit.offset, 0});
     }
     return units;
 }
 
 // The fewest binary places that all of these have.
-std::optional<Lattice> binary_places(const Stretches& some) {
+std::optional<Quantisation> binary_places(const Stretches& some) {
     int bits = 0;
     for (const auto values : some) {
         for (const double value : values) {
@@ -83,41 +83,41 @@ std::optional<Lattice> binary_places(const Stretches& some) {
         }
     }
     if (bits > most_bits) return std::nullopt;
-    return Lattice{1.0, 0.0, 0, bits};
+    return Quantisation{1.0, 0.0, 0, bits};
 }
 
 } // namespace
 
-double Lattice::value(std::int64_t n) const {
+double Quantisation::value(std::int64_t n) const {
     const auto whole = static_cast<double>(n);
     if (bits) return std::ldexp(whole, -*bits);
     return whole / powers_of_ten[static_cast<std::size_t>(decimals)] * factor + offset;
 }
 
-std::optional<std::int64_t> Lattice::nearest(double value) const {
+std::optional<std::int64_t> Quantisation::nearest(double value) const {
     const double n =
         bits ? std::ldexp(value, *bits) : (value - offset) / factor * powers_of_ten[static_cast<std::size_t>(decimals)];
     if (!(std::abs(n) < largest_whole)) return std::nullopt;
     return std::llround(n);
 }
 
-std::optional<Lattice> find_lattice(std::span<const double> values) {
+std::optional<Quantisation> find_quantisation(std::span<const double> values) {
     if (values.empty()) return std::nullopt;
-    static const std::vector<Lattice> units = written_units();
+    static const std::vector<Quantisation> units = written_units();
     const Stretches some = some_stretches(values);
-    std::optional<Lattice> best;
+    std::optional<Quantisation> best;
     double least = 40.0 * static_cast<double>(std::min(values.size(), stretch * stretches)); // plain bytes do as well
-    const auto consider = [&](const Lattice& lattice) {
-        const auto bits = cost(lattice, some);
+    const auto consider = [&](const Quantisation& quantisation) {
+        const auto bits = cost(quantisation, some);
         if (bits && *bits < least) {
             least = *bits;
-            best = lattice;
+            best = quantisation;
         }
         return bits.has_value();
     };
-    for (Lattice lattice : units)
-        for (lattice.decimals = 0; lattice.decimals <= most_decimals; ++lattice.decimals)
-            if (consider(lattice)) break; // more decimals only make longer numbers
+    for (Quantisation quantisation : units)
+        for (quantisation.decimals = 0; quantisation.decimals <= most_decimals; ++quantisation.decimals)
+            if (consider(quantisation)) break; // more decimals only make longer numbers
     if (const auto binary = binary_places(some)) consider(*binary);
     return best;
 }

@@ -11,11 +11,11 @@
 
 namespace lapwright::book {
 
-struct Lattice {
+struct Quantisation {
     double factor = 1.0;
     double offset = 0.0;
     int decimals = 0;             // 0..most_decimals
-    std::optional<int> bits = {}; // then the lattice is n / 2^bits and the rest says nothing
+    std::optional<int> bits = {}; // then the step is 1 / 2^bits and the rest says nothing
 
     [[nodiscard]] double value(std::int64_t n) const;
     // The nearest n; nothing where it is not finite or has more than 53 bits.
@@ -25,7 +25,8 @@ struct Lattice {
 inline constexpr int most_decimals = 12;
 inline constexpr int most_bits = 1060;
 
-// The lattice on which the values need the fewest bits, judged on a few stretches of them; nothing when none serves.
-[[nodiscard]] std::optional<Lattice> find_lattice(std::span<const double> values);
+// The quantisation in which the values need the fewest bits, judged on a few stretches of them; nothing when none
+// serves.
+[[nodiscard]] std::optional<Quantisation> find_quantisation(std::span<const double> values);
 
 } // namespace lapwright::book
