@@ -45,6 +45,7 @@ constexpr std::array kinds{
     KindRow{WarningKind::stamps_duplicated, "stamps_duplicated", Remark::left_out},
     KindRow{WarningKind::stamps_backwards, "stamps_backwards", Remark::left_out},
     KindRow{WarningKind::stamps_coarse, "stamps_coarse", Remark::mended},
+    KindRow{WarningKind::rows_turned_over, "rows_turned_over", Remark::mended},
     KindRow{WarningKind::midnight_passed, "midnight_passed", Remark::mended},
     KindRow{WarningKind::clock_jumped, "clock_jumped", Remark::mended},
     KindRow{WarningKind::time_per_lap, "time_per_lap", Remark::mended},

@@ -65,6 +65,7 @@ enum class WarningKind {
     stamps_duplicated,
     stamps_backwards,
     stamps_coarse,
+    rows_turned_over,
     midnight_passed,
     clock_jumped,
     time_per_lap, // figures: step between two laps, s

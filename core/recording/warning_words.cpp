@@ -158,6 +158,8 @@ std::string time_words(const Warning& w) {
         return counted(w, "row is", "rows are") + " out of order in time and" + were(w);
     case WarningKind::stamps_coarse:
         return "the clock is coarser than the rows: rows of one stamp were spread evenly";
+    case WarningKind::rows_turned_over:
+        return "the newest row stands first: the table is read from its end";
     case WarningKind::midnight_passed:
         return "the clock passes midnight here: the time goes on";
     case WarningKind::clock_jumped:

@@ -44,6 +44,7 @@ Result<SessionPointer> read_file(const std::string& path, const ReadingOptions& 
     how.track = options.track;
     if (!options.track) how.known_tracks = tracks_of_book(options.book_file);
     how.import.recipe = import::recipe_for(path, options.recipes);
+    how.import.vocabulary = options.vocabulary;
     if (options.setup)
         how.setup = *options.setup;
     else if (const auto beside = car::setup_beside(path); beside && *beside)

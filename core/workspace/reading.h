@@ -23,6 +23,7 @@ struct ReadingOptions {
     std::vector<import::KeptRecipe> recipes = {};
     // In the place of the one that lies beside the file.  One there that cannot be read is left out.
     std::optional<car::SetupSheet> setup = {};
+    std::shared_ptr<const import::Vocabulary> vocabulary = {}; // the person's own names and units; null: none
 };
 
 // Opens the book for itself: on any thread.  A session out of it bears the names that the book has for it.

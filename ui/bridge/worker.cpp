@@ -41,9 +41,12 @@ std::vector<causes::Prediction> predictions_of(const causes::CarModel& car, cons
 Stages analysis_stages(const std::string& recipe_folder, const std::string& book_file) {
     return {
         [recipe_folder, book_file](const workspace::Origin& origin, const std::optional<track::TrackRecord>& track,
-                                   const base::Progress& progress) {
+                                   const base::Progress& progress) -> base::Result<SessionPointer> {
+            const import::RecipeFolder kept(recipe_folder);
+            auto words = kept.vocabulary();
+            if (!words) return words.error();
             const workspace::ReadingOptions options{
-                book_file, track, import::RecipeFolder(recipe_folder).list().recipes, {}};
+                book_file, track, kept.list().recipes, {}, std::move(words).value()};
             return workspace::read_session(origin, options, progress);
         },
         [](const Wanted& wanted, const base::Progress& progress) -> base::Result<ComparedPointer> {
@@ -61,8 +64,11 @@ Stages analysis_stages(const std::string& recipe_folder, const std::string& book
             options.setup_b = question.setup_b;
             return analysis::explain(*question.compared->pairing, options, progress);
         },
-        [book_file](const std::string& path, const import::Options& options) -> base::Result<PreviewPointer> {
+        [recipe_folder, book_file](const std::string& path, import::Options options) -> base::Result<PreviewPointer> {
             if (const auto problem = book::refuse_as_file(book_file, path)) return *problem;
+            auto words = import::RecipeFolder(recipe_folder).vocabulary();
+            if (!words) return words.error();
+            options.vocabulary = std::move(words).value();
             auto preview = import::preview_file(path, options);
             if (!preview.ok()) return preview.error();
             return PreviewPointer(std::make_shared<const import::Preview>(std::move(preview).value()));

@@ -197,8 +197,8 @@ void ColumnDialog::accept() {
         complain(tr("Multiplied by: a number that is not 0."));
         return;
     }
-    if (const auto problem = keep_(recipe())) {
-        complain(text(base::one_line(*problem)));
+    if (const auto kept = keep_(recipe()); !kept) {
+        complain(text(base::one_line(kept.error())));
         return;
     }
     QDialog::accept();

@@ -28,7 +28,7 @@ namespace lapwright::dialogs {
 class ColumnForm;
 
 // Puts the recipe away; what is wrong, or nothing.
-using Keep = std::function<std::optional<base::Error>(const import::Recipe&)>;
+using Keep = std::function<base::Result<void>(const import::Recipe&)>;
 
 class ColumnDialog : public QDialog {
     Q_OBJECT

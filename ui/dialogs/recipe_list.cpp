@@ -163,9 +163,9 @@ QString RecipeList::said() const {
     return said_->text();
 }
 
-bool RecipeList::said_problem(const std::optional<base::Error>& problem) {
-    if (problem) say(text(base::one_line(*problem)));
-    return problem.has_value();
+bool RecipeList::said_problem(const base::Result<void>& done) {
+    if (!done) say(text(base::one_line(done.error())));
+    return !done;
 }
 
 void RecipeList::rename(int row, const QString& title) {

@@ -41,7 +41,7 @@ class RecipeList : public QDialog {
     void ask_and_write();
     [[nodiscard]] const import::Recipe* chosen() const;
     void say(const QString& sentence);
-    bool said_problem(const std::optional<base::Error>& problem);
+    bool said_problem(const base::Result<void>& done);
 
     import::RecipeFolder folder_;
     base::UnitSystem units_;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/import/channels/absent_codes.h"
+#include "core/import/channels/mend_values.h"
 
 #include "core/import/columns/sentinels.h"
 

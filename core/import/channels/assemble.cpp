@@ -1,18 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/channels/assemble.h"
 
-#include "core/import/channels/absent_codes.h"
 #include "core/import/channels/agreement.h"
 #include "core/import/channels/channel_build.h"
-#include "core/import/channels/find_column.h"
-#include "core/import/channels/positions.h"
+#include "core/import/channels/mend_values.h"
 #include "core/import/channels/time_axis.h"
 #include "core/import/channels/trust.h"
-#include "core/import/channels/zeros_in_motion.h"
 #include "core/import/columns/time_choice.h"
 #include "core/import/tables/facts.h"
 #include "core/import/text/moment.h"
 #include "core/import/text/words.h"
+#include "core/import/vocabulary/column_names.h"
 
 #include <algorithm>
 #include <array>
@@ -151,7 +149,7 @@ void set_start(Recording& recording, const SessionFacts& session, const ColumnGu
     if (date_unsure) recording.warnings.push_back({.kind = WarningKind::date_unsure});
 }
 
-// "hour", "minute" and "second" in columns of their own: seconds since midnight.
+// "minute" and "second" in columns of their own, and perhaps "hour": seconds since midnight.
 bool add_hours_and_minutes(const Table& table, const std::vector<ColumnGuess>& guesses, const ColumnGuess& time,
                            std::vector<double>& reading_s) {
     const auto column_of = [&](std::initializer_list<std::string_view> names) -> const std::vector<double>* {
@@ -165,18 +163,45 @@ bool add_hours_and_minutes(const Table& table, const std::vector<ColumnGuess>& g
     const auto* const minutes = column_of({"minute", "minutes", "min"});
     const auto* const hours = column_of({"hour", "hours"});
     const bool seconds = name == "second" || name == "seconds" || name == "sec";
-    if (!seconds || !minutes || !hours || time.form != CellForm::number) return false;
+    if (!seconds || !minutes || time.form != CellForm::number) return false;
     if (std::ranges::any_of(reading_s, [](double reading) { return reading >= 61.0; })) return false;
     for (std::size_t i = 0; i < reading_s.size(); ++i)
-        reading_s[i] += 60.0 * (*minutes)[i] + 3600.0 * (*hours)[i];
+        reading_s[i] += 60.0 * (*minutes)[i] + (hours ? 3600.0 * (*hours)[i] : 0.0);
     return true;
 }
 
-base::Error without_time(const std::string& name, std::size_t line) {
+base::Error without_time(const std::string& name, std::size_t line, const std::vector<ColumnGuess>& guesses) {
+    for (const ColumnGuess& guess : guesses) {
+        const auto named = guess.left_out.empty() ? std::nullopt : meaning_of_name(guess.name);
+        if (named && named->role == Role::time)
+            return {ErrorCode::time_not_usable,
+                    {name, line, guess.name},
+                    "its name says time, but its cells cannot be read as a time (\"" +
+                        (guess.first_values.empty() ? "" : guess.first_values.front()) + "\")",
+                    "write it as 10:20:03.4 or in seconds"};
+    }
     return {ErrorCode::time_not_usable,
             {name, line, ""},
             "no column of time is found and no rate of rows is stated",
             "name one column \"time\", or state the rate"};
+}
+
+// A table that stands upside down, the newest row first.
+bool runs_backwards(const std::vector<double>& reading_s) {
+    std::size_t down = 0;
+    std::size_t up = 0;
+    for (std::size_t i = 1; i < reading_s.size(); ++i) {
+        if (reading_s[i] < reading_s[i - 1]) ++down;
+        if (reading_s[i] > reading_s[i - 1]) ++up;
+    }
+    return down > 1 && 20 * up < down;
+}
+
+void turn_over(Table& table, std::vector<double>& reading_s) {
+    for (TableColumn& column : table.columns)
+        std::ranges::reverse(column.values);
+    std::ranges::reverse(table.lines);
+    std::ranges::reverse(reading_s);
 }
 
 } // namespace
@@ -200,7 +225,7 @@ std::vector<ColumnPlan> plan_columns(const std::vector<ColumnGuess>& guesses) {
 
 base::Result<Recording> assemble(Table table, const Layout& layout, const std::vector<ColumnGuess>& guesses,
                                  const Options& options, const std::string& name, const base::Progress& progress) {
-    const SessionFacts session = understand(layout.facts);
+    const SessionFacts session = understand(layout.facts, layout.vocabulary());
     Recording recording;
     recording.source_file = name;
     recording.driver = session.driver;
@@ -225,9 +250,13 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
         for (std::size_t i = 0; i < table.lines.size(); ++i)
             reading_s.push_back(static_cast<double>(i) / *rate);
     } else {
-        return without_time(name, layout.data_line);
+        return without_time(name, layout.data_line, guesses);
     }
     const bool in_columns = time && add_hours_and_minutes(table, guesses, *time, reading_s);
+    if (runs_backwards(reading_s)) {
+        turn_over(table, reading_s);
+        recording.warnings.push_back({.kind = WarningKind::rows_turned_over});
+    }
     const ClockKind kind = in_columns || is_clock(time) ? ClockKind::time_of_day : ClockKind::elapsed;
     if (!base::go_on(progress, assembling, 0.95)) return base::cancelled();
     const TableColumn* const laps = find_column(table, guesses, Role::channel, Meaning::lap_number);

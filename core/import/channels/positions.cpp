@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/import/channels/positions.h"
+#include "core/import/channels/mend_values.h"
 
 #include "core/base/constants.h"
-#include "core/import/channels/find_column.h"
 
 #include <cmath>
 #include <limits>
@@ -53,6 +52,13 @@ Findings check_pairs(TableColumn& latitude, TableColumn& longitude, const std::v
 }
 
 } // namespace
+
+TableColumn* find_column(Table& table, const std::vector<ColumnGuess>& guesses, Role role, recording::Meaning meaning) {
+    for (std::size_t i = 0; i < guesses.size(); ++i)
+        if (guesses[i].role == role && guesses[i].meaning == meaning && !table.columns[i].values.empty())
+            return &table.columns[i];
+    return nullptr;
+}
 
 std::vector<recording::Warning> mend_positions(Table& table, const std::vector<ColumnGuess>& guesses) {
     TableColumn* const latitude = find_column(table, guesses, Role::channel, Meaning::latitude);

@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/import/channels/zeros_in_motion.h"
-
-#include "core/import/channels/find_column.h"
+#include "core/import/channels/mend_values.h"
 
 #include <cmath>
 #include <limits>

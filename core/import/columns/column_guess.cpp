@@ -3,7 +3,6 @@
 
 #include "core/import/columns/column_relations.h"
 #include "core/import/columns/column_units.h"
-#include "core/import/columns/hemisphere_letters.h"
 #include "core/import/columns/recipe_edit.h"
 #include "core/import/text/words.h"
 #include "core/import/vocabulary/units_in_text.h"
@@ -37,15 +36,16 @@ Meaning meaning_with_unit(Meaning meaning, Unit unit) {
 
 NameAndUnit part_header(const Layout& layout, std::size_t column) {
     const std::string& header = layout.names[column];
-    const auto whole = meaning_of_name(header);
+    const Vocabulary& known = layout.vocabulary();
+    const auto whole = meaning_of_name(header, Quantity::none, known);
     const bool letters = whole && (whole->role == Role::north_south || whole->role == Role::east_west);
     // The S of "N/S" is no second.
-    NameAndUnit parted = letters ? NameAndUnit{header, "", std::nullopt} : part_name_and_unit(header);
+    NameAndUnit parted = letters ? NameAndUnit{header, "", std::nullopt} : part_name_and_unit(header, known);
     if (parted.unit_text.empty() && !layout.units[column].empty()) {
         parted.unit_text = layout.units[column];
-        parted.unit = parse_unit(parted.unit_text);
+        parted.unit = parse_unit(parted.unit_text, known);
     }
-    if (!parted.unit && !parted.unit_text.empty() && only_says_where(parted.unit_text)) {
+    if (!parted.unit && !parted.unit_text.empty() && only_says_where(parted.unit_text, known)) {
         if (!plain_words(parted.unit_text).empty()) parted.name += " " + parted.unit_text;
         parted.unit_text.clear();
     }
@@ -54,8 +54,8 @@ NameAndUnit part_header(const Layout& layout, std::size_t column) {
 }
 
 // "MPH", "rpm": name and unit at once.
-std::optional<NamedColumn> named_by_unit(const NameAndUnit& parted) {
-    const auto unit = parse_unit(parted.name);
+std::optional<NamedColumn> named_by_unit(const NameAndUnit& parted, const Vocabulary& known) {
+    const auto unit = parse_unit(parted.name, known);
     if (!unit) return std::nullopt;
     if (base::quantity(*unit) == Quantity::speed) return NamedColumn{Role::channel, Meaning::speed, 0.8};
     if (*unit == Unit::revolution_per_minute) return NamedColumn{Role::channel, Meaning::engine_speed, 0.95};
@@ -63,14 +63,14 @@ std::optional<NamedColumn> named_by_unit(const NameAndUnit& parted) {
 }
 
 // The name without its unit, and where that is not known the whole header: "Lateral g", "G(x)".
-std::optional<NamedColumn> known_name(const std::string& header, NameAndUnit& parted) {
+std::optional<NamedColumn> known_name(const std::string& header, NameAndUnit& parted, const Vocabulary& known) {
     const Quantity written = base::quantity(parted.unit.value_or(Unit::none));
-    if (const auto column = named_by_unit(parted)) {
-        if (parted.unit_text.empty()) parted = {parted.name, parted.name, parse_unit(parted.name)};
+    if (const auto column = named_by_unit(parted, known)) {
+        if (parted.unit_text.empty()) parted = {parted.name, parted.name, parse_unit(parted.name, known)};
         return column;
     }
-    if (const auto column = meaning_of_name(parted.name, written)) return column;
-    const auto column = meaning_of_name(header, written);
+    if (const auto column = meaning_of_name(parted.name, written, known)) return column;
+    const auto column = meaning_of_name(header, written, known);
     if (!column) return std::nullopt;
     parted.name = header;
     if (!parted.unit) parted.unit_text.clear();
@@ -81,9 +81,9 @@ ColumnGuess guess_by_name(const Layout& layout, std::size_t column) {
     ColumnGuess guess;
     guess.header = layout.names[column];
     NameAndUnit parted = part_header(layout, column);
-    const auto named = known_name(guess.header, parted);
+    const auto named = known_name(guess.header, parted, layout.vocabulary());
     if (named && parted.unit_text.empty() && recording::quantity(named->meaning) == Quantity::acceleration &&
-        names_gravity(guess.header)) {
+        names_gravity(guess.header, layout.vocabulary())) {
         parted.unit = Unit::standard_gravity;
         parted.unit_text = "g";
     }
@@ -164,7 +164,8 @@ void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& 
             guess.form = CellForm::day_count;
             guess.unit = Unit::second;
             guess.reason += "; days with fractions by its values";
-        } else if (looks_like_packed_clock(values.numbers) && values.largest > 6000.0) {
+        } else if (looks_like_packed_clock(values.numbers, values.leading_zeros) &&
+                   (values.largest > 6000.0 || values.leading_zeros)) {
             guess.form = CellForm::packed_clock;
             guess.unit = Unit::second;
             guess.reason += "; hours, minutes and seconds without marks by its values";

@@ -13,4 +13,24 @@ namespace lapwright::import {
 void relate_columns(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values, const Samples& samples,
                     bool has_names);
 
+// The steps of it, and what letters beside a position say.
+
+// The units in which speeds, positions, distance and time agree where rows stand beside each other.
+void relate_speeds(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values, const Samples& samples);
+
+// Two columns side by side that move like a vehicle on the globe, in a file that names nothing; "X" and "Y" in degrees.
+void find_unnamed_positions(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
+                            const Samples& samples, bool has_names);
+
+// East and north without a written unit that never leave half a unit, with five decimals and more, are degrees.
+void settle_degrees(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values);
+
+// A column of letters beside the numbers of a latitude or longitude belongs to it, whatever it is called: without it a
+// place south or west would be mirrored.
+void find_unnamed_letters(const Samples& samples, const std::vector<ColumnValues>& values,
+                          std::vector<ColumnGuess>& guesses);
+
+// Sets the form of the columns in which O stands, and their doubt.
+void settle_letter_o(const Layout& layout, const Samples& samples, std::vector<ColumnGuess>& guesses);
+
 } // namespace lapwright::import

@@ -16,6 +16,8 @@ namespace {
 
 using recording::Meaning;
 
+constexpr double seconds_a_day = 86400.0;
+
 // The forms in the order in which they are tried: a date or a clock reading is never a number, but a packed one is.
 std::vector<CellForm> forms_for(Role role, Meaning meaning) {
     if (role == Role::date) return {CellForm::date, CellForm::packed_date, CellForm::moment};
@@ -86,19 +88,37 @@ ColumnValues judge_column(const Samples& samples, std::size_t column, NumberStyl
     if (values.form == CellForm::number)
         for (const SampleRow& row : samples.rows)
             values.decimals = std::max(values.decimals, decimals_of(row[column], style.decimal_mark));
+    values.leading_zeros = values.form == CellForm::number && std::ranges::any_of(samples.rows, [&](const auto& row) {
+                               return row[column].size() > 1 && row[column][0] == '0' && is_digit(row[column][1]);
+                           });
     return values;
 }
 
-bool looks_like_packed_clock(const std::vector<double>& numbers) {
-    // Seconds since midnight would show seconds of 60 and more in four places of ten.
+bool looks_like_packed_clock(const std::vector<double>& numbers, bool leading_zeros) {
+    // Seconds since midnight would show seconds of 60 and more in four places of ten: in some of six minutes, or where
+    // samples that stand close reach a full minute by a leap from 59 to 100.
     constexpr std::size_t enough_minutes = 6;
+    constexpr std::size_t enough_samples = 20;
+    constexpr double close_s = 20.0;
     std::set<double> minutes;
+    std::size_t samples = 0;
+    bool past_midnight = false;
+    double widest_step_s = 0.0;
+    double before = std::numeric_limits<double>::quiet_NaN();
     for (const double number : numbers) {
         if (std::isnan(number)) continue;
-        if (number < 100.0 || !unpack_clock(number)) return false;
+        const bool midnight = before > 230000.0 && number < before;
+        past_midnight = past_midnight || midnight;
+        const auto clock_s = unpack_clock(number);
+        if (!clock_s || (number < 100.0 && !past_midnight && !leading_zeros)) return false;
+        const double step_s = *clock_s - unpack_clock(before).value_or(*clock_s) + (midnight ? seconds_a_day : 0.0);
+        widest_step_s = std::max(widest_step_s, std::abs(step_s));
         minutes.insert(std::floor(number / 100.0));
+        before = number;
+        ++samples;
     }
-    return minutes.size() >= enough_minutes;
+    return minutes.size() >= enough_minutes ||
+           (minutes.size() >= 2 && samples >= enough_samples && widest_step_s < close_s);
 }
 
 bool looks_like_day_count(const ColumnValues& values) {

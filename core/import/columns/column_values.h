@@ -18,9 +18,10 @@ struct ColumnValues {
     std::vector<double> numbers;        // a row, NaN where the cell is no value or a code for none
     base::Unit unit = base::Unit::none; // that the cells bear, in which the numbers are
     std::string unit_text;
-    double largest = 0.0;     // by magnitude
-    std::size_t filled = 0;   // cells that hold anything
-    std::size_t decimals = 0; // the most behind a decimal mark
+    double largest = 0.0;       // by magnitude
+    std::size_t filled = 0;     // cells that hold anything
+    std::size_t decimals = 0;   // the most behind a decimal mark
+    bool leading_zeros = false; // "002722": written in a fixed width
 };
 
 // `meaning` is what the name says, which tells a code for "no value" from a value.
@@ -28,7 +29,7 @@ struct ColumnValues {
                                         recording::Meaning meaning = recording::Meaning::other);
 
 // Whether most readings are of the form hhmmss and none can be anything else.
-[[nodiscard]] bool looks_like_packed_clock(const std::vector<double>& numbers);
+[[nodiscard]] bool looks_like_packed_clock(const std::vector<double>& numbers, bool leading_zeros = false);
 
 // Days with the time of day as a fraction, that advance by no more than minutes.
 [[nodiscard]] bool looks_like_day_count(const ColumnValues& values);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/import/columns/hemisphere_letters.h"
+#include "core/import/columns/column_relations.h"
 
 #include "core/import/text/words.h"
 

@@ -4,6 +4,7 @@
 
 #include "core/import/columns/recipe.h"
 
+#include <memory>
 #include <optional>
 
 namespace lapwright::import {
@@ -15,6 +16,8 @@ struct Options {
     std::optional<Recipe> recipe;
     // What a person says of the layout while a recipe is being made; the recipe knows it again by the names.
     LayoutChoice layout;
+    // Names of columns and units of the person's own (RecipeFolder::vocabulary); null: those that are built in.
+    std::shared_ptr<const Vocabulary> vocabulary;
     // Worker threads, 0: as many as the machine has cores.
     unsigned threads = 0;
 };

@@ -7,7 +7,6 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace lapwright::import {
@@ -19,27 +18,9 @@ using Json = nlohmann::ordered_json;
 
 constexpr int format_version = 1;
 
-constexpr std::array<std::pair<Role, std::string_view>, 6> role_names{{
-    {Role::skip, "skip"},
-    {Role::channel, "channel"},
-    {Role::time, "time"},
-    {Role::date, "date"},
-    {Role::north_south, "north_south"},
-    {Role::east_west, "east_west"},
-}};
-
-// Symbols are not unique ("" is none and the part of one), so these two have names of their own here.
-std::string unit_name(base::Unit unit) {
-    if (unit == base::Unit::none) return "";
-    if (unit == base::Unit::fraction) return "0..1";
-    return std::string(base::symbol(unit));
-}
-
 std::optional<base::Unit> parse_unit_name(const std::string& text) {
-    if (text.empty()) return base::Unit::none;
-    for (int i = 0; i <= static_cast<int>(base::Unit::ampere); ++i)
-        if (unit_name(static_cast<base::Unit>(i)) == text) return static_cast<base::Unit>(i);
-    return parse_unit(text);
+    const auto unit = unit_of_name(text);
+    return unit ? unit : parse_unit(text);
 }
 
 // A column that is not read has no meaning, one that is no channel neither.
@@ -95,7 +76,7 @@ class Reader {
         if (columns == json.end() || !columns->is_array() || columns->size() > most_columns)
             return refused("\"columns\" is missing");
         for (const Json& column : *columns) {
-            if (const auto problem = add(recipe, column)) return *problem;
+            if (const auto added = add(recipe, column); !added) return added.error();
         }
         return recipe;
     }
@@ -105,7 +86,7 @@ class Reader {
         return {ErrorCode::recipe_not_readable, {name_, {}, ""}, what, "write the recipe again from the column dialog"};
     }
 
-    std::optional<Error> add(Recipe& recipe, const Json& json) {
+    base::Result<void> add(Recipe& recipe, const Json& json) {
         if (!json.is_object()) return refused("an entry of \"columns\" is no object");
         RecipeColumn column;
         column.header = text_of(json, "header", "");
@@ -130,7 +111,7 @@ class Reader {
         column.unit = *unit;
         column.form = *form;
         recipe.columns.push_back(plain(std::move(column)));
-        return std::nullopt;
+        return {};
     }
 
     const std::string& name_;
@@ -140,15 +121,6 @@ class Reader {
 
 std::string words(const Recipe& recipe) {
     return recipe.title.empty() ? "a recipe without a title" : "the recipe \"" + recipe.title + "\"";
-}
-
-std::string_view name(Role role) {
-    return std::ranges::find(role_names, role, [](const auto& pair) { return pair.first; })->second;
-}
-
-std::optional<Role> parse_role(std::string_view text) {
-    const auto found = std::ranges::find(role_names, text, [](const auto& pair) { return pair.second; });
-    return found == role_names.end() ? std::nullopt : std::optional(found->first);
 }
 
 std::string write_recipe(const Recipe& recipe) {

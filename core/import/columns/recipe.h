@@ -44,9 +44,6 @@ struct Recipe {
 // "the recipe "my dash logger"", or "a recipe without a title".
 [[nodiscard]] std::string words(const Recipe& recipe);
 
-[[nodiscard]] std::string_view name(Role role);
-[[nodiscard]] std::optional<Role> parse_role(std::string_view text);
-
 // JSON, indented, with a line end.
 [[nodiscard]] std::string write_recipe(const Recipe& recipe);
 // `name` stands for the file in errors (recipe_not_readable).

@@ -30,8 +30,9 @@ base::Result<Recipe> read_recipe_file(const std::string& path) {
     return read_recipe(*text, path);
 }
 
-std::optional<Error> write_recipe_file(const std::string& path, const Recipe& recipe) {
-    return base::write_whole_file(path, write_recipe(recipe), "the recipe");
+base::Result<void> write_recipe_file(const std::string& path, const Recipe& recipe) {
+    if (auto problem = base::write_whole_file(path, write_recipe(recipe), "the recipe")) return std::move(*problem);
+    return {};
 }
 
 } // namespace lapwright::import

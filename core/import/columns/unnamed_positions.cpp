@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/import/columns/unnamed_positions.h"
+#include "core/import/columns/column_relations.h"
 
 #include "core/base/constants.h"
 #include "core/import/columns/speed_check.h"

@@ -18,6 +18,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::size_t most_recipes = 10'000;
+constexpr std::size_t largest_vocabulary_bytes = std::size_t{1} << 20U;
 
 // FNV-1a, 64 bits (Fowler, Noll, Vo; RFC 9923), constants from memory: the same shape has the same file name.
 std::string shape_name(const Recipe& recipe) {
@@ -64,25 +65,40 @@ KeptRecipes RecipeFolder::list() const {
     return kept;
 }
 
+base::Result<std::shared_ptr<const Vocabulary>> RecipeFolder::vocabulary() const {
+    const std::string file = (fs::path(path_) / "vocabulary.txt").string();
+    std::error_code none;
+    if (path_.empty() || !fs::exists(file, none)) return std::shared_ptr<const Vocabulary>();
+    const auto source = ByteSource::open(file);
+    if (!source) return source.error();
+    std::string buffer;
+    const auto text = source->piece(0, std::min(source->size(), largest_vocabulary_bytes), buffer);
+    if (!text)
+        return base::Error{base::ErrorCode::file_not_readable, {file, {}, {}}, "it cannot be read", "check the disk"};
+    auto known = with_words(built_in_vocabulary(), *text, file);
+    if (!known) return known.error();
+    return std::make_shared<const Vocabulary>(std::move(known).value());
+}
+
 std::optional<KeptRecipe> RecipeFolder::find(const Recipe& shape) const {
     for (KeptRecipe& kept : list().recipes)
         if (same_shape(kept.recipe, shape)) return std::move(kept);
     return std::nullopt;
 }
 
-std::optional<base::Error> RecipeFolder::keep(const Recipe& recipe) const {
+base::Result<void> RecipeFolder::keep(const Recipe& recipe) const {
     const auto old = find(recipe);
     std::error_code problem;
     fs::create_directories(path_, problem); // what goes wrong is told by the writing
     return write_recipe_file(old ? old->file : (fs::path(path_) / shape_name(recipe)).string(), recipe);
 }
 
-std::optional<base::Error> RecipeFolder::remove(const Recipe& recipe) const {
+base::Result<void> RecipeFolder::remove(const Recipe& recipe) const {
     const auto kept = find(recipe);
-    if (!kept) return std::nullopt;
+    if (!kept) return {};
     std::error_code problem;
     fs::remove(kept->file, problem);
-    if (!problem) return std::nullopt;
+    if (!problem) return {};
     return base::Error{base::ErrorCode::file_not_writable,
                        {kept->file, {}, {}},
                        "the recipe cannot be removed",

@@ -6,6 +6,7 @@
 #include "core/base/result.h"
 #include "core/import/columns/recipe.h"
 
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -29,10 +30,13 @@ class RecipeFolder {
     explicit RecipeFolder(std::string path) : path_(std::move(path)) {}
 
     [[nodiscard]] KeptRecipes list() const;
-    // Takes the place of the recipe that was made for the same shape.  What is wrong (file_not_writable), or nothing.
-    [[nodiscard]] std::optional<base::Error> keep(const Recipe& recipe) const;
+    // Takes the place of the recipe that was made for the same shape.  Error: file_not_writable.
+    [[nodiscard]] base::Result<void> keep(const Recipe& recipe) const;
     // One that is not there is removed already.
-    [[nodiscard]] std::optional<base::Error> remove(const Recipe& recipe) const;
+    [[nodiscard]] base::Result<void> remove(const Recipe& recipe) const;
+    // Words of the person's own, from the file vocabulary.txt beside the recipes (vocabulary.h); null where it is
+    // absent.
+    [[nodiscard]] base::Result<std::shared_ptr<const Vocabulary>> vocabulary() const;
     // The one that was made for the same shape.
     [[nodiscard]] std::optional<KeptRecipe> find(const Recipe& shape) const;
 

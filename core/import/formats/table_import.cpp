@@ -77,7 +77,7 @@ constexpr std::size_t most_header_lines = 8;
 std::vector<LayoutChoice> choices_of(const Recipe& recipe, std::string_view head, Encoding encoding) {
     std::vector<LayoutChoice> choices;
     for (const HeadLine& line : judged_lines(head)) {
-        auto cells = header_cells(line.text, recipe.delimiter, encoding);
+        auto cells = header_cells(line.text, recipe.delimiter, encoding, recipe.columns.size());
         cells.resize(recipe.columns.size()); // as the layout fits them to its columns
         if (!std::ranges::equal(recipe.columns, cells, {}, &RecipeColumn::header)) continue;
         choices.push_back({recipe.delimiter, line.number});
@@ -96,13 +96,14 @@ struct FoundLayout {
 };
 
 // As the person says, else as the recipe says where that makes its shape, else as the program sees it.
-FoundLayout layout_with(std::string_view head, Encoding encoding, const Recipe* recipe, const LayoutChoice& said) {
-    FoundLayout found{find_layout(head, encoding, said), false};
+FoundLayout layout_with(std::string_view head, Encoding encoding, const Recipe* recipe, const LayoutChoice& said,
+                        const std::shared_ptr<const Vocabulary>& own_words) {
+    FoundLayout found{find_layout(head, encoding, said, own_words), false};
     if (!recipe) return found;
     found.recipe_fits = found.layout && fits(*recipe, *found.layout);
     if (found.recipe_fits || said != LayoutChoice{}) return found;
     for (const LayoutChoice& choice : choices_of(*recipe, head, encoding)) {
-        auto own = find_layout(head, encoding, choice);
+        auto own = find_layout(head, encoding, choice, own_words);
         if (own && fits(*recipe, *own)) return {std::move(own), true};
     }
     return found;
@@ -113,7 +114,7 @@ FoundLayout layout_with(std::string_view head, Encoding encoding, const Recipe* 
 bool has_shape_of(const TextSource& source, const Recipe& recipe) {
     std::string buffer;
     const auto head = source.bytes.piece(0, std::min(source.bytes.size(), head_bytes), buffer);
-    return head && layout_with(*head, source.encoding, &recipe, {}).recipe_fits;
+    return head && layout_with(*head, source.encoding, &recipe, {}, nullptr).recipe_fits;
 }
 
 std::optional<std::string_view> whole_text(const ByteSource& bytes, std::string& buffer) {
@@ -157,7 +158,7 @@ base::Result<KnownTable> know_table(const TextSource& source, const std::string&
     const auto head = source.bytes.piece(0, std::min(source.bytes.size(), head_bytes), buffer);
     if (!head) return unreadable(name);
     const Recipe* const recipe = options.recipe ? &*options.recipe : nullptr;
-    auto [layout, recipe_fits] = layout_with(*head, source.encoding, recipe, options.layout);
+    auto [layout, recipe_fits] = layout_with(*head, source.encoding, recipe, options.layout, options.vocabulary);
     if (!layout) return without_table(name);
     if (layout->columns > most_columns)
         return Error{ErrorCode::not_a_table,

@@ -9,39 +9,9 @@
 #include "core/import/text/words.h"
 
 #include <algorithm>
-#include <array>
 
 namespace lapwright::import {
 namespace {
-
-constexpr std::array driver_words =
-    std::to_array<std::string_view>({"driver", "driver name", "fahrer", "fahrername", "pilote", "conducteur", "piloto",
-                                     "conductor", "pilota", "conducente", "coureur", "bestuurder", "rijder", "racer",
-                                     "pilot", "name driver", "recorded by", "driven by", "racer name"});
-constexpr std::array car_words = std::to_array<std::string_view>(
-    {"car", "vehicle", "car name", "vehicle name", "fahrzeug", "auto", "wagen", "voiture", "vehicule", "coche",
-     "vehiculo", "vettura", "veicolo", "macchina", "voertuig", "automobile", "carro", "car type"});
-constexpr std::array track_words =
-    std::to_array<std::string_view>({"track", "circuit", "venue", "track name", "strecke", "rennstrecke", "circuito",
-                                     "pista", "piste", "baan", "racebaan", "parcours", "course", "location"});
-constexpr std::array date_words =
-    std::to_array<std::string_view>({"date", "datum", "fecha", "data", "day", "jour", "session date", "log date",
-                                     "start date", "date utc", "tag", "dia", "giorno", "dag", "recording date"});
-constexpr std::array clock_words =
-    std::to_array<std::string_view>({"time", "start time", "uhrzeit", "startzeit", "heure", "hora", "ora", "tijd",
-                                     "starttijd", "heure debut", "hora inicio", "ora inizio", "log time", "clock"});
-constexpr std::array start_words = std::to_array<std::string_view>(
-    {"start", "start utc", "started", "recorded", "start time utc", "session start", "log start", "beginn",
-     "recorded at", "debut", "inicio", "inizio", "begin", "datetime", "date time"});
-constexpr std::array rate_words =
-    std::to_array<std::string_view>({"sample rate", "rate", "frequency", "sampling rate", "log rate", "abtastrate",
-                                     "frequenz", "frequence", "frecuencia", "frequenza", "frequentie", "sample rate hz",
-                                     "rate hz", "logging rate", "samples per second", "sample frequency"});
-
-template <typename Words>
-bool holds(const Words& words, std::string_view word) {
-    return std::ranges::find(words, word) != words.end();
-}
 
 std::string clipped(std::string_view text) {
     return std::string(whole_characters_of(trimmed(text), longest_fact_bytes));
@@ -95,21 +65,29 @@ std::pair<std::string, std::string> read_fact(std::string_view line, Delimiter d
     return {clipped(single.substr(0, mark)), clipped(single.substr(mark + 1))};
 }
 
-SessionFacts understand(const Facts& facts) {
+SessionFacts understand(const Facts& facts, const Vocabulary& known) {
     SessionFacts session;
     for (const auto& [key, value] : facts) {
-        const std::string words = plain_words(key);
-        if (value.empty()) continue;
-        if (holds(driver_words, words))
+        const auto found = known.facts.find(key_of(split_words(plain_words(key))));
+        if (value.empty() || found == known.facts.end()) continue;
+        switch (found->second) {
+        case FactKey::driver:
             set_once(session.driver, value);
-        else if (holds(car_words, words))
+            break;
+        case FactKey::car:
             set_once(session.car, value);
-        else if (holds(track_words, words))
+            break;
+        case FactKey::track:
             set_once(session.track, value);
-        else if (holds(date_words, words) || holds(clock_words, words) || holds(start_words, words))
+            break;
+        case FactKey::date:
+        case FactKey::clock:
+        case FactKey::start:
             understand_moment(session, value);
-        else if (holds(rate_words, words))
+            break;
+        case FactKey::rate:
             session.row_rate_hz = read_rate(value);
+        }
     }
     if (!session.start_unix_s && session.date_unix_s && session.clock_s)
         session.start_unix_s = *session.date_unix_s + *session.clock_s;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/import/text/cells.h"
+#include "core/import/vocabulary/vocabulary.h"
 
 #include <optional>
 #include <string>
@@ -29,6 +30,6 @@ struct SessionFacts {
     std::optional<double> row_rate_hz;
 };
 
-[[nodiscard]] SessionFacts understand(const Facts& facts);
+[[nodiscard]] SessionFacts understand(const Facts& facts, const Vocabulary& known = built_in_vocabulary());
 
 } // namespace lapwright::import

@@ -21,20 +21,21 @@ bool is_bracketed(std::string_view cell) {
     return (cell.front() == '(' && cell.back() == ')') || (cell.front() == '[' && cell.back() == ']');
 }
 
-bool is_unit_row(const Row& row) {
+bool is_unit_row(const Row& row, const Vocabulary& known) {
     std::size_t filled = 0;
     std::size_t units = 0;
     for (const auto& cell : row.cells) {
         if (cell.empty() || cell == "-") continue;
         ++filled;
-        if (is_bracketed(cell) || parse_unit(cell)) ++units;
+        if (is_bracketed(cell) || parse_unit(cell, known)) ++units;
     }
     return filled > 0 && 2 * units > filled;
 }
 
-std::size_t known_names(const std::vector<std::string>& cells) {
-    return static_cast<std::size_t>(std::ranges::count_if(
-        cells, [](const auto& cell) { return meaning_of_name(part_name_and_unit(cell).name).has_value(); }));
+std::size_t known_names(const std::vector<std::string>& cells, const Vocabulary& known) {
+    return static_cast<std::size_t>(std::ranges::count_if(cells, [&](const auto& cell) {
+        return meaning_of_name(part_name_and_unit(cell, known).name, base::Quantity::none, known).has_value();
+    }));
 }
 
 std::vector<std::string> fitted(std::vector<std::string> cells, std::size_t columns) {
@@ -66,12 +67,12 @@ HeaderRows find_header_rows(const Layout& layout, const std::vector<Row>& rows, 
         // An empty line parts the preamble from the header.
         const bool apart = index + 1 < rows.size() && rows[index + 1].line > row.line + 1;
         if (found.names && apart) break;
-        const bool wide_enough =
-            row.cells.size() >= 2 && (row.cells.size() + 1 >= layout.columns || known_names(row.cells) >= 2);
+        const bool wide_enough = row.cells.size() >= 2 && (row.cells.size() + 1 >= layout.columns ||
+                                                           known_names(row.cells, layout.vocabulary()) >= 2);
         const bool fits = wide_enough && 2 * row.filled >= std::min(row.cells.size(), layout.columns);
-        if (!fits && !is_unit_row(row)) break;
-        const std::size_t known = known_names(row.cells);
-        if (is_unit_row(row) && 2 * known < row.filled + 1) {
+        if (!fits && !is_unit_row(row, layout.vocabulary())) break;
+        const std::size_t known = known_names(row.cells, layout.vocabulary());
+        if (is_unit_row(row, layout.vocabulary()) && 2 * known < row.filled + 1) {
             found.units = index;
             found.first = index;
         } else if (known + 1 > best) {
@@ -90,7 +91,7 @@ void read_commented_header(Layout& layout, const std::vector<HeadLine>& head, st
         if (!is_comment(line)) continue;
         line.remove_prefix(std::min(line.find_first_not_of("#%/ "), line.size()));
         const auto cells = split_cells(to_utf8(line, layout.encoding).text, layout.delimiter);
-        if (cells.size() != layout.columns || known_names(cells) == 0) continue;
+        if (cells.size() != layout.columns || known_names(cells, layout.vocabulary()) == 0) continue;
         layout.has_names = true;
         layout.header_line = head[data_line - back].number;
         layout.names = cells;
@@ -149,6 +150,7 @@ void add_missing_name(std::vector<std::string>& names, const Row& data, const st
 
 void take_names(Layout& layout, const HeadLine& line, std::vector<std::string> cells, const std::vector<Row>& rows,
                 std::size_t data_row) {
+    if (layout.delimiter.blanks) cells = header_cells(line.text, layout.delimiter, layout.encoding, layout.columns);
     const std::size_t width = cells.size();
     layout.has_names = true;
     layout.header_line = line.number;
@@ -189,14 +191,16 @@ void read_named_header(Layout& layout, const std::vector<HeadLine>& head, const 
     std::size_t preamble_lines = rows[data_row].line;
     const auto named = std::ranges::find(head, header_line, &HeadLine::number);
     if (named != head.end() && header_line < head[rows[data_row].line].number) {
-        take_names(layout, *named, header_cells(named->text, layout.delimiter, layout.encoding), rows, data_row);
+        take_names(layout, *named, header_cells(named->text, layout.delimiter, layout.encoding, layout.columns), rows,
+                   data_row);
         preamble_lines = static_cast<std::size_t>(named - head.begin());
     }
     layout.units.resize(layout.columns);
     if (layout.has_names) {
         const auto behind =
             std::ranges::find_if(rows, [&](const Row& row) { return head[row.line].number > header_line; });
-        const bool units_follow = behind != rows.end() && !behind->is_data() && is_unit_row(*behind);
+        const bool units_follow =
+            behind != rows.end() && !behind->is_data() && is_unit_row(*behind, layout.vocabulary());
         if (units_follow) layout.units = fitted(behind->cells, layout.columns);
         const auto first = units_follow ? behind + 1 : behind;
         if (first != rows.end()) {

@@ -149,6 +149,17 @@ std::size_t short_rows(const Candidate& candidate) {
                       [&](const Row& row) { return row.is_data() && row.cells.size() < candidate.block.columns; }));
 }
 
+// Names of several words in a table of aligned columns: two blanks and more stand between them.
+std::vector<std::string> names_of_words(std::string_view text) {
+    std::vector<std::string> names;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min({text.find("  ", at), text.find('\t', at), text.size()});
+        names.emplace_back(trimmed(text.substr(at, end - at)));
+        at = std::min(text.find_first_not_of(" \t", end), text.size());
+    }
+    return names;
+}
+
 } // namespace
 
 bool looks_like_data(std::string_view cell, NumberStyle style) {
@@ -157,16 +168,21 @@ bool looks_like_data(std::string_view cell, NumberStyle style) {
            read_angle(cell, style.decimal_mark, Letters::o_is_east) || read_measured(cell, style);
 }
 
-std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding) {
+std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding,
+                                      std::size_t columns) {
     line = trimmed(line);
     if (is_comment(line)) line.remove_prefix(std::min(line.find_first_not_of("#%/ "), line.size()));
-    auto cells = split_cells(to_utf8(line, encoding).text, delimiter);
+    const std::string text = to_utf8(line, encoding).text;
+    auto cells = split_cells(text, delimiter);
+    if (delimiter.blanks && cells.size() > columns)
+        if (auto names = names_of_words(text); names.size() == columns) cells = std::move(names);
     for (auto& cell : cells)
         std::ranges::replace_if(cell, is_line_end, ' ');
     return cells;
 }
 
-std::optional<Layout> find_layout(std::string_view text, Encoding encoding, const LayoutChoice& choice) {
+std::optional<Layout> find_layout(std::string_view text, Encoding encoding, const LayoutChoice& choice,
+                                  std::shared_ptr<const Vocabulary> own_words) {
     const auto head = judged_lines(text);
     std::optional<Candidate> best;
     for (const Delimiter delimiter : delimiters) {
@@ -186,6 +202,7 @@ std::optional<Layout> find_layout(std::string_view text, Encoding encoding, cons
 
     Layout layout;
     layout.encoding = encoding;
+    layout.own_words = std::move(own_words);
     layout.delimiter = best->delimiter;
     layout.style = best->verdict.style;
     layout.decimal_mark_unsure = best->verdict.unsure;

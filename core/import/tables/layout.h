@@ -7,9 +7,11 @@
 #include "core/import/text/cells.h"
 #include "core/import/text/encoding.h"
 #include "core/import/text/number_scan.h"
+#include "core/import/vocabulary/vocabulary.h"
 
 #include <cstddef>
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -38,6 +40,9 @@ struct Layout {
     std::vector<std::pair<std::string, std::string>> facts; // preamble, key and value
     bool short_rows = false;                                // rows may end early: the cells that are missing are blank
     bool decimal_mark_unsure = false;                       // "1,234" could be a number of thousands too
+    std::shared_ptr<const Vocabulary> own_words;            // by which names are told; null: the built-in ones
+
+    [[nodiscard]] const Vocabulary& vocabulary() const { return own_words ? *own_words : built_in_vocabulary(); }
 };
 
 // What a person or a recipe says of the layout in place of a guess.
@@ -49,12 +54,15 @@ struct LayoutChoice {
 };
 
 // The cells of a line that names columns, UTF-8, without a comment mark before them.
-[[nodiscard]] std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding);
+// Parted by blanks they may be names of several words, where these are as many as there are columns.
+[[nodiscard]] std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding,
+                                                    std::size_t columns);
 
 // Nothing where no table is found; a table of more than most_columns columns has one more than that.  The text is UTF-8
 // (a byte order mark may stand before it) or Windows-1252.
 [[nodiscard]] std::optional<Layout> find_layout(std::string_view text, Encoding encoding = Encoding::utf8,
-                                                const LayoutChoice& choice = {});
+                                                const LayoutChoice& choice = {},
+                                                std::shared_ptr<const Vocabulary> own_words = nullptr);
 
 // A number, a clock reading, a date, a hemisphere letter, degrees with marks, or a word for "absent".
 [[nodiscard]] bool looks_like_data(std::string_view cell, NumberStyle style);

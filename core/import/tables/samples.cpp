@@ -33,22 +33,26 @@ void add_block(Samples& samples, std::string_view text, const Layout& layout, st
 } // namespace
 
 Samples take_samples(const ByteSource& source, const Layout& layout) {
+    constexpr std::size_t all_rows = rows_at_front + other_places * rows_elsewhere;
     Samples samples;
     std::string buffer;
-    const std::size_t front_end = std::min(source.size(), layout.data_offset + bytes_at_front);
-    if (const auto text = source.piece(layout.data_offset, front_end, buffer))
-        add_block(samples, *text, layout, rows_at_front);
     const std::size_t rest = source.size() - layout.data_offset;
+    std::size_t front_bytes = bytes_at_front;
+    std::size_t stretch_bytes = bytes_elsewhere;
     if (rest < 2 * other_places * bytes_elsewhere / 8) {
-        // A small file: all of it, up to as many rows.
-        samples = {};
-        if (const auto text = source.piece(layout.data_offset, source.size(), buffer))
-            add_block(samples, *text, layout, rows_at_front + other_places * rows_elsewhere);
-        return samples;
+        const auto text = source.piece(layout.data_offset, source.size(), buffer);
+        if (text && count_line_ends(*text) <= all_rows) {
+            add_block(samples, *text, layout, all_rows);
+            return samples;
+        }
+        front_bytes = stretch_bytes = rest / (other_places + 1); // no row twice
     }
+    const std::size_t front_end = std::min(source.size(), layout.data_offset + front_bytes);
+    if (const auto text = source.piece(layout.data_offset, front_end, buffer))
+        add_block(samples, text->substr(0, text->find_last_of("\r\n") + 1), layout, rows_at_front);
     for (std::size_t place = 1; place <= other_places; ++place) {
         const std::size_t from = layout.data_offset + rest * place / (other_places + 1);
-        const auto text = source.piece(from, std::min(source.size(), from + bytes_elsewhere), buffer);
+        const auto text = source.piece(from, std::min(source.size(), from + stretch_bytes), buffer);
         if (!text) return samples;
         const std::size_t line_start = behind_line_end(*text, 0);
         // The last line of the stretch may be cut.

@@ -61,15 +61,15 @@ class TableReader {
           progress_(progress) {}
 
     base::Result<Table> read() {
-        if (const auto problem = survey()) return *problem;
-        if (const auto problem = make_room()) return *problem;
-        if (const auto problem = for_each_piece(0.2, 0.9, &TableReader::read_piece)) return *problem;
-        if (const auto problem = join_cut_pieces()) return *problem;
+        if (const auto done = survey(); !done) return done.error();
+        if (const auto done = make_room(); !done) return done.error();
+        if (const auto done = for_each_piece(0.2, 0.9, &TableReader::read_piece); !done) return done.error();
+        if (const auto done = join_cut_pieces(); !done) return done.error();
         return gather();
     }
 
   private:
-    std::optional<Error> for_each_piece(double from, double to, bool (TableReader::*work)(std::size_t, std::string&)) {
+    base::Result<void> for_each_piece(double from, double to, bool (TableReader::*work)(std::size_t, std::string&)) {
         base::TaskProgress done(progress_, stage, pieces_.size(), from, to);
         std::atomic<bool> readable = true;
         const bool whole = base::parallel_for(pieces_.size(), threads_, [&](std::size_t i, std::size_t worker) {
@@ -77,18 +77,19 @@ class TableReader {
             return readable && done.done();
         });
         if (!readable) return unreadable();
-        return whole ? std::nullopt : std::optional(base::cancelled());
+        if (!whole) return base::cancelled();
+        return {};
     }
 
     // Finds the pieces and counts their lines.
-    std::optional<Error> survey() {
+    base::Result<void> survey() {
         const std::size_t bytes = source_.size() - layout_.data_offset;
         pieces_.resize(std::max<std::size_t>(1, (bytes + piece_bytes - 1) / piece_bytes));
-        if (auto problem = for_each_piece(0.0, 0.2, &TableReader::survey_piece)) return problem;
+        if (auto done = for_each_piece(0.0, 0.2, &TableReader::survey_piece); !done) return done;
         if (std::ranges::any_of(pieces_, &Piece::line_too_long))
             return Error{
                 ErrorCode::not_a_table, {}, "a line is longer than 1 MiB", "export the session as delimited text"};
-        return std::nullopt;
+        return {};
     }
 
     bool survey_piece(std::size_t i, std::string& buffer) {
@@ -110,7 +111,7 @@ class TableReader {
 
     // A quoted cell may span lines, and so the edge of two pieces: the piece in which it opens is read again together
     // with what follows.  A piece whose quotes are all closed ends at the end of a row, so the next begins with one.
-    std::optional<Error> join_cut_pieces() {
+    base::Result<void> join_cut_pieces() {
         for (std::size_t i = 0; i + 1 < pieces_.size(); ++i) {
             for (std::size_t more = 1; tallies_[i].open_quote && last_of(i) + 1 < pieces_.size(); more *= 2) {
                 if (!base::go_on(progress_, stage, 0.9)) return base::cancelled();
@@ -119,7 +120,7 @@ class TableReader {
             }
             i = last_of(i);
         }
-        return std::nullopt;
+        return {};
     }
 
     // The last of the pieces that were joined to piece i.
@@ -141,7 +142,7 @@ class TableReader {
         pieces_[i].end = pieces_[end - 1].end;
     }
 
-    std::optional<Error> make_room() {
+    base::Result<void> make_room() {
         std::size_t rows = 0;
         for (std::size_t i = 0; i < pieces_.size(); ++i) {
             first_rows_.push_back(rows);
@@ -164,7 +165,7 @@ class TableReader {
             else if (plans_[i].form != CellForm::text)
                 table_.columns[i].values.resize(rows_);
         });
-        return std::nullopt;
+        return {};
     }
 
     // A row has a delimiter or a line end behind each cell: lines that are shorter are none, unless rows may end early.

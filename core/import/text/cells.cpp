@@ -60,7 +60,9 @@ std::string_view trimmed(std::string_view text) {
 }
 
 Cell next_cell(const char* at, const char* end, Delimiter delimiter, std::string& scratch) {
-    const char* const start = skip_blanks(at, end, delimiter);
+    const char* start = skip_blanks(at, end, delimiter);
+    // ="0.1": a formula that keeps a spreadsheet from reading the cell its own way.
+    if (end - start >= 2 && start[0] == '=' && start[1] == '"') ++start;
     if (start < end && *start == '"')
         if (const auto quoted = quoted_cell(start, end, delimiter, scratch)) return *quoted;
     const char* stop = start;

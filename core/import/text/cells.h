@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A line of a delimited table to its cells: RFC 4180 quotes, a quote that is never closed is an ordinary character.
-// Cells are trimmed of blanks; a doubled quote inside quotes becomes one.
+// Cells are trimmed of blanks; a doubled quote inside quotes becomes one, ="text" is text.
 #pragma once
 
 #include <cstddef>

@@ -154,10 +154,23 @@ Zone cut_zone(std::string_view& text) {
     return zone;
 }
 
+// "10h20m03.4s" as "10:20:03.4"; empty for any other text.
+std::string with_colons(std::string_view text) {
+    const std::size_t h = text.find('h');
+    const std::size_t m = h == std::string_view::npos ? h : text.find('m', h);
+    if (m == std::string_view::npos || h == 0 || !all_digits(text.substr(0, h))) return "";
+    std::string_view seconds = text.substr(m + 1);
+    if (seconds.ends_with('s')) seconds.remove_suffix(1);
+    return std::string(text.substr(0, h)) + ":" + std::string(text.substr(h + 1, m - h - 1)) + ":" +
+           std::string(seconds);
+}
+
 } // namespace
 
 std::optional<double> read_clock(std::string_view text) {
     text = trimmed(text);
+    const std::string marked = with_colons(text);
+    if (!marked.empty()) text = marked;
     if (text.size() < 4 || text.size() > 32 || !is_digit(text.front())) return std::nullopt;
     const HalfDay half = cut_half_day(text);
     const std::size_t first = text.find(':');
