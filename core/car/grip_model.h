@@ -15,7 +15,7 @@
 //
 // Stated priors (common practice, no source, unless named): limit 1.2 g ± 25 %; k from ClA 1.5 ± 2.0 m² on the car's
 // mass; n 0.85 ± 0.10 from 0.6 to 1 (handbooks, from memory: 0.7…0.9 of one tyre over a wide range of load; 1 would be
-// friction that load does not change); β ln 0.92 ± 0.06; δ 0 ± 0.06; τ 0.4 ± 0.6 within −0.5 to 2 (a
+// friction that load does not change); β ln 0.92 ± 0.06; δ 0 ± 0.06; τ 0.25 ± 0.6 within −0.5 to 2 (a
 // parabola's top is 1/3, a sharp one 1, more where the recording has smoothed it; who only passes through the peak
 // need not be at the limit there: 0, or below where it is a jolt);
 // σ_b and σ_d log-normal about 0.025 and 0.035, a third either way; σ_δ half-normal 0.05.  σ_b is a driver's habit of

@@ -164,7 +164,7 @@ TEST_F(ImportingTest, TheWholeTrustReportStandsOnThePage) {
     EXPECT_TRUE(words().contains(QStringLiteral("wheel speed")));
     EXPECT_TRUE(words().contains(QStringLiteral("Wheel, mph")));
     EXPECT_TRUE(words().contains(QStringLiteral("Wheel speed reads 1.8 % high against satellite speed.")));
-    EXPECT_TRUE(words().join(QLatin1Char('\n')).contains(QStringLiteral("Guessed: The start is written without")));
+    EXPECT_TRUE(words().join(QLatin1Char('\n')).contains(QStringLiteral("Guessed: Times are written without")));
     const auto in_miles = [&] { return words().filter(QStringLiteral("mph")).size(); };
     const auto before = in_miles();
     QTest::keyClick(window.get(), Qt::Key_U, Qt::ControlModifier);
