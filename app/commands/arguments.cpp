@@ -123,6 +123,15 @@ Parsed parse(const std::vector<std::string>& words) {
     add_recipes(*trial, arguments);
     trial->add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
 
+    CLI::App* traces = app.add_subcommand("traces", "one lap over distance with every channel, SI units");
+    traces->add_option("files", arguments.files, "logger file")->expected(1)->required();
+    traces->add_option("--lap", arguments.lap_a, "number of the lap (default: the fastest clean one)");
+    traces->add_option("--track", arguments.track_file, "track file with gate and segments");
+    traces->add_option("--step", arguments.step_m, "grid in metres")->check(between(0.2, 20.0))->capture_default_str();
+    add_recipes(*traces, arguments);
+    traces->add_flag("--csv", arguments.csv, "comma-separated text (RFC 4180), which is also the default");
+    traces->add_flag("--json", arguments.json, "one JSON document on standard output")->excludes("--csv");
+
     CLI::App* recipe = app.add_subcommand("recipe", "what the columns of a file are taken for, to be corrected");
     recipe->add_option("files", arguments.files, "logger file")->expected(1)->required();
 
@@ -151,6 +160,8 @@ Parsed parse(const std::vector<std::string>& words) {
         arguments.command = Command::sheet;
     else if (trial->parsed())
         arguments.command = Command::trial;
+    else if (traces->parsed())
+        arguments.command = Command::traces;
     else if (recipe->parsed())
         arguments.command = Command::recipe;
     else if (book->parsed())

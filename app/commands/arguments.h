@@ -12,7 +12,7 @@
 
 namespace lapwright::commands {
 
-enum class Command { laps, compare, causes, sheet, trial, recipe, book, version };
+enum class Command { laps, compare, causes, sheet, trial, traces, recipe, book, version };
 
 struct Arguments {
     Command command{};
@@ -29,7 +29,7 @@ struct Arguments {
     double step_m = 1.0;
     base::UnitSystem units = base::UnitSystem::metric;
     bool json = false;
-    bool csv = false;                 // of compare and causes
+    bool csv = false;                 // of compare, causes and traces
     std::string out_file;             // of the sheet
     std::vector<std::size_t> changed; // of a trial: which of the files, from 1
     bool us_letter = false;

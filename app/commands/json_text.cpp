@@ -145,4 +145,29 @@ std::string compare_json(const analysis::Pairing& pairing) {
          {"warnings", warnings_json(pairing.warnings)}});
 }
 
+std::string traces_json(const analysis::Side& side) {
+    const lap::LapTrace& trace = side.trace.best;
+    const auto numbers = [](const std::vector<double>& values) {
+        ordered_json list = ordered_json::array();
+        for (const double value : values)
+            list.push_back(number_json(value));
+        return list;
+    };
+    ordered_json channels = ordered_json::array();
+    for (const lap::TraceChannel& channel : trace.channels)
+        channels.push_back({{"name", channel.name},
+                            {"meaning", recording::name(channel.meaning)},
+                            {"unit", base::symbol(base::si_unit(recording::quantity(channel.meaning)))},
+                            {"values", numbers(channel.values)}});
+    ordered_json document = side_json(side);
+    document["distance_m"] = numbers(trace.distance_m);
+    document["elapsed_s"] = numbers(trace.time_s);
+    document["speed_mps"] = numbers(trace.speed_mps);
+    document["longitudinal_mps2"] = numbers(trace.longitudinal_mps2);
+    document["lateral_mps2"] = numbers(trace.lateral_mps2);
+    document["offset_m"] = numbers(trace.offset_m);
+    document["channels"] = channels;
+    return document_text(document);
+}
+
 } // namespace lapwright::commands

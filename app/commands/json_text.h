@@ -15,5 +15,7 @@ namespace lapwright::commands {
 [[nodiscard]] nlohmann::ordered_json side_json(const analysis::Side& side);
 [[nodiscard]] std::string laps_json(const std::vector<std::shared_ptr<const analysis::Session>>& sessions);
 [[nodiscard]] std::string compare_json(const analysis::Pairing& pairing);
+// One lap over distance with every channel of its file.
+[[nodiscard]] std::string traces_json(const analysis::Side& side);
 
 } // namespace lapwright::commands

@@ -32,8 +32,8 @@ namespace {
 using base::Result;
 
 // Words that never open the window.
-constexpr std::array<std::string_view, 10> of_the_command_line{"book",   "recipe", "trial",     "laps",   "compare",
-                                                               "causes", "sheet",  "--version", "--help", "-h"};
+constexpr std::array<std::string_view, 11> of_the_command_line{
+    "book", "traces", "recipe", "trial", "laps", "compare", "causes", "sheet", "--version", "--help", "-h"};
 
 int refuse(const base::Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
@@ -106,6 +106,18 @@ int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err)
     const auto found = analysis::findings_of(pairing, explanation->get(), arguments.units, *my_car);
     out << (arguments.json ? causes_json(pairing, **explanation, found, *my_car)
                            : causes_table(pairing, **explanation, found, *my_car, arguments.units));
+    return 0;
+}
+
+// A lap beside itself: its line and gate are then those of a pairing, and its channels go with it.
+int run_traces(Arguments arguments, std::ostream& out, std::ostream& err) {
+    arguments.files.push_back(arguments.files.front());
+    arguments.lap_b = arguments.lap_a;
+    const auto compared = pairing_of(arguments);
+    if (!compared) return refuse(compared.error(), err);
+    err << compared->notes;
+    const analysis::Side& side = compared->pairing->a;
+    out << (arguments.json ? traces_json(side) : sheet::csv_text(sheet::trace_table(side.trace.best)));
     return 0;
 }
 
@@ -210,6 +222,8 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
         return run_sheet(*parsed.arguments, err, write_sheet);
     case Command::trial:
         return run_trial(*parsed.arguments, out, err);
+    case Command::traces:
+        return run_traces(*parsed.arguments, out, err);
     case Command::recipe:
         return run_recipe(*parsed.arguments, out, err);
     case Command::book:

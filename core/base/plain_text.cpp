@@ -41,7 +41,8 @@ std::string printable_lines(std::string_view text) {
         const auto next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0U;
         const bool latin_control = c == 0xC2 && next >= 0x80 && next <= 0x9F; // in UTF-8
         if (latin_control) ++i;
-        plain += latin_control || (c < 0x20 && c != '\n') || c == 0x7f ? ' ' : text[i];
+        const bool ends_line = c == '\n' || (c == '\r' && next == '\n');
+        plain += latin_control || (c < 0x20 && !ends_line) || c == 0x7f ? ' ' : text[i];
     }
     return plain;
 }

@@ -2,10 +2,14 @@
 #include "core/sheet/tables.h"
 
 #include "core/base/number_text.h"
+#include "core/base/units.h"
+#include "core/recording/meaning.h"
 
 #include <cmath>
 #include <optional>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 namespace lapwright::sheet {
 namespace {
@@ -105,6 +109,36 @@ Table causes_table(const causes::Explanation& explanation) {
     add_total("whole lap", &causes::Seconds::value);
     add_total("whole lap, 95 % from", &causes::Seconds::low);
     add_total("whole lap, 95 % to", &causes::Seconds::high);
+    return table;
+}
+
+Table trace_table(const lap::LapTrace& trace) {
+    struct Named {
+        std::string heading;
+        const std::vector<double>* values;
+        int decimals;
+    };
+    std::vector<Named> columns{{"distance (m)", &trace.distance_m, 3},
+                               {"time (s)", &trace.time_s, 4},
+                               {"speed (m/s)", &trace.speed_mps, 4},
+                               {"longitudinal acceleration (m/s²)", &trace.longitudinal_mps2, 4},
+                               {"lateral acceleration, left positive (m/s²)", &trace.lateral_mps2, 4},
+                               {"offset from the reference line, left positive (m)", &trace.offset_m, 3}};
+    for (const lap::TraceChannel& channel : trace.channels) {
+        const std::string unit(base::symbol(base::si_unit(recording::quantity(channel.meaning))));
+        columns.push_back({channel.name + (unit.empty() ? "" : " (" + unit + ")"), &channel.values, 6});
+    }
+    Table table;
+    for (const Named& column : columns)
+        table.columns.push_back(column.heading);
+    for (std::size_t i = 0; i < trace.size(); ++i) {
+        std::vector<Cell> row;
+        for (const Named& column : columns) {
+            const double value = (*column.values)[i];
+            row.emplace_back(Number{std::isfinite(value) ? base::fixed_text(value, column.decimals) : ""});
+        }
+        table.rows.push_back(std::move(row));
+    }
     return table;
 }
 

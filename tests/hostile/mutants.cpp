@@ -92,9 +92,10 @@ class Cases {
                                                         {"sheet", good, bad, "--out", folder_ + "/sheet.html"},
                                                         {"trial", good, bad, good, "--changed", "2"},
                                                         {"recipe", bad},
+                                                        {"traces", bad, "--json"},
                                                         {"book", "--book", book, "add", bad}};
         std::vector<std::string> words = worlds::one_of(random, all);
-        const bool knows_json = words.front() != "sheet" && words.front() != "recipe";
+        const bool knows_json = words.front() != "sheet" && words.front() != "recipe" && words.front() != "traces";
         if (knows_json && worlds::chance(random, 0.5)) words.emplace_back("--json");
         return words;
     }

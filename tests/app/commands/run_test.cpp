@@ -178,6 +178,31 @@ TEST(CommandLine, TheSameFileTwiceComparesTwoLapsOfOneSession) {
     EXPECT_GT(json["gap_s"].get<double>(), 0.0);
 }
 
+TEST(CommandLine, TracesGiveALapOverDistanceWithEveryChannel) {
+    const Outcome json = call({"traces", coupe, "--lap", "3", "--json"});
+    ASSERT_EQ(json.status, 0) << json.err;
+    const auto lap = nlohmann::json::parse(json.out);
+    EXPECT_EQ(lap["lap"], 3);
+    const std::size_t points = lap["distance_m"].size();
+    EXPECT_DOUBLE_EQ(lap["distance_m"][0], 0.0);
+    EXPECT_NEAR(lap["elapsed_s"][points - 1], lap["time_s"].get<double>(), 1e-12);
+    std::vector<std::string> names;
+    for (const auto& channel : lap["channels"]) {
+        names.push_back(channel["name"]);
+        EXPECT_EQ(channel["values"].size(), points) << channel["name"];
+    }
+    EXPECT_THAT(names, testing::IsSupersetOf({"RPM", "Pedal", "Brake pressure"}));
+
+    const Outcome csv = call({"traces", coupe, "--lap", "3", "--csv"});
+    ASSERT_EQ(csv.status, 0) << csv.err;
+    EXPECT_EQ(static_cast<std::size_t>(std::ranges::count(csv.out, '\n')), points + 1);
+    const std::string header = csv.out.substr(0, csv.out.find("\r\n")); // RFC 4180, section 2.1
+    EXPECT_EQ(header.find('\n'), std::string::npos);
+    EXPECT_THAT(header, HasSubstr("RPM (Hz)"));
+    EXPECT_THAT(call({"traces", coupe, "--lap", "99"}).err, HasSubstr("99"));
+    EXPECT_EQ(call({"traces", coupe, "--lap", "99"}).status, 1);
+}
+
 TEST(CommandLine, TablesSpeakTheAskedUnits) {
     const Outcome metric = call({"compare", hatch, coupe});
     const Outcome us = call({"compare", hatch, coupe, "--units", "us"});
