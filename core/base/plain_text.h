@@ -11,8 +11,8 @@ namespace lapwright::base {
 // Each control character of ASCII (line break, tab, escape, …) becomes a blank.
 [[nodiscard]] std::string without_controls(std::string_view text);
 
-// Text of several lines for a terminal: line breaks (LF, CR LF) stay, every other control character of ASCII and of Latin-1
-// (U+0080 to U+009F, which some terminals obey like an escape) becomes a blank.
+// Text of several lines for a terminal: line breaks (LF, CR LF) stay, every other control character of ASCII and of
+// Latin-1 (U+0080 to U+009F, which some terminals obey like an escape) becomes a blank.
 [[nodiscard]] std::string printable_lines(std::string_view text);
 
 // Without blanks and line breaks around it.
