@@ -24,8 +24,8 @@ constexpr int first_rounds = 25;  // to find the typical car's use
 constexpr int refine_rounds = 3;  // from there for each draw
 constexpr double misfit_s = 0.03; // more than this is said
 // Relative error of what an exchange is worth with both cars known, because the simulation knows neither shifts nor
-// pedals, which drag and power meet most (measured on tests/truth, where both are known).  Index: Cause.
-constexpr std::array<double, cause_count> model_error_sd{0.03, 0.03, 0.06, 0.06, 0.03};
+// pedals, which drag and power meet most (measured on tests/truth and tests/worlds).  Index: Cause.
+constexpr std::array<double, cause_count> model_error_sd{0.03, 0.03, 0.07, 0.07, 0.03};
 
 bool has(unsigned mask, Cause cause) {
     return (mask >> static_cast<unsigned>(cause) & 1U) != 0;
