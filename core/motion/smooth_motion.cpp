@@ -304,6 +304,11 @@ base::Result<MotionEstimate> smooth_motion(const Measurements& measured, const O
                            "neither positions nor a speed were recorded",
                            "export the session with latitude and longitude, or with a speed"};
     if (!measured.has_positions()) return reckoned(measured, options, progress, known);
+    if (position_nodes(measured).size() < 2)
+        return base::Error{base::ErrorCode::no_motion,
+                           {},
+                           "all positions lie within a few hundredths of a second",
+                           "say what the time column is counted in"};
     Smoothing smoothing(measured, options, progress, known);
     if (!smoothing.run()) return base::cancelled();
     return smoothing.result();

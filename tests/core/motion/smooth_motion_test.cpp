@@ -338,6 +338,23 @@ TEST(SmoothMotion, StampsAreThoseOfPositionsAndSpeeds) {
     EXPECT_LE(estimated(recorded(Drive{}, sensors)).best.size(), static_cast<std::size_t>(length_s * 25.0) + 1U);
 }
 
+// A clock in a unit that was not understood puts a whole session into an instant.
+TEST(SmoothMotion, PositionsOfAnInstantAreRefusedOrFollowed) {
+    for (const double rate_hz : {30.0, 1e3, 1e5, 1e8})
+        for (const int rows : {2, 3, 10, 200, 3000}) {
+            Recording recording;
+            const recording::Stamps time = test::stamps(0.0, (rows - 0.5) / rate_hz, rate_hz);
+            const Drive drive;
+            recording.channels.push_back(channel(Meaning::east, time, [&](double t) { return drive.east(t); }));
+            recording.channels.push_back(channel(Meaning::north, time, [&](double t) { return drive.north(t); }));
+            const auto motion = estimate_motion(recording, {});
+            if (motion.ok())
+                EXPECT_GE(motion->best.size(), 2U) << rate_hz << " Hz, " << rows << " rows";
+            else
+                EXPECT_EQ(motion.error().code, base::ErrorCode::no_motion) << rate_hz << " Hz, " << rows << " rows";
+        }
+}
+
 TEST(SmoothMotion, StopsWhenNobodyWantsItAnyMore) {
     const Recording recording = recorded(Drive{}, {});
     int questions = 0;
