@@ -146,7 +146,8 @@ TEST(OddTables, AClockOfAnyFormOverFullMinutesAndMidnight) {
 }
 
 TEST(OddTables, ATimeThatCannotBeReadIsNamed) {
-    const auto refused = import_bytes("Time,Speed (km/h),Gear,RPM\nsoon,100,3,6000\nlater,101,3,6100\nlatest,102,4,5000\n", "odd.csv");
+    const auto refused =
+        import_bytes("Time,Speed (km/h),Gear,RPM\nsoon,100,3,6000\nlater,101,3,6100\nlatest,102,4,5000\n", "odd.csv");
     ASSERT_FALSE(refused.ok());
     EXPECT_EQ(refused.error().place.column, "Time");
     EXPECT_THAT(base::one_line(refused.error()), testing::HasSubstr("\"soon\""));
