@@ -30,9 +30,7 @@ std::string ideal_line(const comparison::IdealLap& ideal, const char* name) {
 std::string warnings_text(const std::vector<recording::Warning>& warnings) {
     std::string text;
     for (const recording::Warning& w : warnings)
-        text += "  " +
-                (w.line() ? "line " + base::integer_text(static_cast<std::int64_t>(*w.line())) + ": " : std::string()) +
-                recording::words(w) + "\n";
+        text += "  " + recording::sentence(w) + "\n";
     return text;
 }
 

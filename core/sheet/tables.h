@@ -19,7 +19,7 @@ namespace lapwright::sheet {
 // A row a segment, then the whole lap and both ends of its 95 % interval.
 [[nodiscard]] Table causes_table(const causes::Explanation& explanation);
 
-// A row a grid point, a column a channel, all in SI units with six digits; channels under the names of their file.
+// A row a grid point, a column a channel, all in SI units; channels under the names of their file.
 [[nodiscard]] Table trace_table(const lap::LapTrace& trace);
 
 } // namespace lapwright::sheet

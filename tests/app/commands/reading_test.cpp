@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The command line reads a session by the rules of the window (core/workspace).
+#include "app/commands/call.h"
 #include "app/commands/commands.h"
 
 #include <cstdlib>
@@ -11,23 +12,12 @@
 #include <sstream>
 
 using namespace lapwright::commands;
+using lapwright::test::call;
+using Outcome = lapwright::test::Called;
 using testing::HasSubstr;
 using testing::Not;
 
 namespace {
-
-struct Outcome {
-    int status;
-    std::string out;
-    std::string err;
-};
-
-Outcome call(const std::vector<std::string>& words) {
-    std::ostringstream out;
-    std::ostringstream err;
-    const int status = run(words, out, err);
-    return {status, out.str(), err.str()};
-}
 
 // In the environment as long as it lives.
 class Variable {

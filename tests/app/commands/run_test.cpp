@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The command line from words to output: contract, exit status, one line for what is wrong.
+#include "app/commands/call.h"
 #include "app/commands/commands.h"
 #include "app/commands/table_text.h"
 
@@ -15,22 +16,11 @@
 #include <unistd.h>
 
 using namespace lapwright::commands;
+using lapwright::test::call;
+using Outcome = lapwright::test::Called;
 using testing::HasSubstr;
 
 namespace {
-
-struct Outcome {
-    int status;
-    std::string out;
-    std::string err;
-};
-
-Outcome call(const std::vector<std::string>& words) {
-    std::ostringstream out;
-    std::ostringstream err;
-    const int status = run(words, out, err);
-    return {status, out.str(), err.str()};
-}
 
 std::string sample(const std::string& name) {
     return std::string(TEST_SOURCE_DIR) + "/../sample-sessions/" + name;
