@@ -68,7 +68,8 @@ class TrueLap {
 // Whether the program says that it cannot tell which lap was the fastest.
 bool told_unsure(const analysis::Pairing& pairing, const analysis::Side& side) {
     return std::ranges::any_of(pairing.warnings, [&](const recording::Warning& warning) {
-        return warning.kind == recording::WarningKind::fastest_not_sure && warning.of.starts_with(side.session->title());
+        return warning.kind == recording::WarningKind::fastest_not_sure &&
+               warning.of.starts_with(side.session->title());
     });
 }
 

@@ -5,8 +5,8 @@
 #pragma once
 
 #include "core/base/display.h"
-#include "core/import/formats/preview.h"
 #include "core/import/columns/recipe_edit.h"
+#include "core/import/formats/preview.h"
 
 #include <QAbstractTableModel>
 #include <memory>

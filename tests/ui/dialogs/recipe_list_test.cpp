@@ -2,8 +2,8 @@
 // The list of recipes and the editing of one without its file, operated as a person would.
 #include "ui/dialogs/recipe_list.h"
 
-#include "core/import/formats/preview.h"
 #include "core/import/columns/recipe_file.h"
+#include "core/import/formats/preview.h"
 #include "tests/ui/fixture/importing_fixture.h"
 #include "ui/dialogs/column_form.h"
 
