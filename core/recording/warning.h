@@ -3,6 +3,8 @@
 // warning_words.cpp alone.
 #pragma once
 
+#include "core/recording/column_doubt.h"
+
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -47,8 +49,8 @@ enum class WarningKind {
     // What the columns are; of: the column.
     no_header,
     decimal_mark_unsure,
-    column_unsure,   // texts: why
-    column_left_out, // texts: why
+    column_unsure,   // doubt
+    column_left_out, // doubt
     unit_unknown,    // texts: the unit as written, the unit taken or ""
     units_guessed,   // texts: name and unit of each column in turn
     // Texts: the unit as written and the one that fits the positions; without them figures: so many times their speed;
@@ -113,7 +115,8 @@ struct Warning {
     LineTally seen{};
     std::vector<double> figures{};
     std::vector<std::string> texts{};
-    std::string told{}; // its words where a book kept them, which keeps no parameters
+    ColumnDoubt doubt{}; // of a column
+    std::string told{};  // its words where a book kept them, which keeps no parameters
 
     // The first line that it is about.
     [[nodiscard]] std::optional<std::uint64_t> line() const;

@@ -124,7 +124,7 @@ std::string column_words(const Warning& w) {
         return "every comma stands before three digits: taken as decimal commas";
     case WarningKind::column_unsure:
     case WarningKind::column_left_out:
-        return column(w) + text(w, 0);
+        return column(w) + words(w.doubt);
     case WarningKind::unit_unknown:
         return column(w) + "the unit " + quoted(text(w, 0)) + " is not known, " +
                (text(w, 1).empty() ? "values are kept as written" : "taken as " + text(w, 1));
@@ -252,10 +252,6 @@ std::string lap_words(const Warning& w) {
 }
 
 } // namespace
-
-std::string fits_otherwise(const std::string& written, const std::string& fitting) {
-    return "its unit is written as " + written + ", but it fits the positions in " + fitting;
-}
 
 std::string words(const Warning& warning) {
     if (!warning.told.empty()) return warning.told;

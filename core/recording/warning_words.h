@@ -15,7 +15,4 @@ namespace lapwright::recording {
 // "Read by", "Guessed", "Left out", "Mended", "Seen".
 [[nodiscard]] std::string words(Remark remark);
 
-// "its unit is written as mph, but it fits the positions in km/h"
-[[nodiscard]] std::string fits_otherwise(const std::string& written, const std::string& fitting);
-
 } // namespace lapwright::recording

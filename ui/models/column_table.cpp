@@ -192,9 +192,7 @@ QString ColumnTable::reason(int row) const {
     const import::ColumnGuess& guessed = guess(row);
     if (guessed.reason.empty()) return {};
     QString words = text(guessed.reason);
-    if (guessed.role == import::Role::skip && !guessed.left_out.empty())
-        words += QStringLiteral("; ") + text(guessed.left_out);
-    if (!guessed.doubt.empty()) words += QStringLiteral("; ") + text(guessed.doubt);
+    if (!guessed.doubt.empty()) words += QStringLiteral("; ") + text(recording::words(guessed.doubt));
     if (!is_changed(row)) return words;
     const auto column = column_of(guessed);
     QString taken = text(import::words(import::use_of(column)));

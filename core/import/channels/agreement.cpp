@@ -2,7 +2,6 @@
 // The limits are common practice, no source: wheels slip by a few percent, receivers agree with themselves to one.
 #include "core/import/channels/agreement.h"
 
-#include "core/base/number_text.h"
 #include "core/import/channels/axis_check.h"
 #include "core/import/columns/speed_check.h"
 
@@ -15,6 +14,7 @@ namespace {
 
 using base::Unit;
 using recording::Channel;
+using recording::DoubtKind;
 using recording::Meaning;
 using recording::Recording;
 using recording::Warning;
@@ -144,8 +144,7 @@ void settle_laps(Channel& channel, ColumnGuess& guess, double duration_s, std::v
         if (channel.values[i] < channel.values[i - 1]) ++down;
     }
     if (changes > 3 && static_cast<double>(changes) * shortest_lap_s > duration_s) {
-        guess.doubt = "it changes every " + base::fixed_text(duration_s / static_cast<double>(changes), 1) +
-                      " s, which no lap takes: not used as the number of the lap";
+        guess.doubt = {DoubtKind::laps_too_short, {}, {duration_s / static_cast<double>(changes)}};
         guess.meaning = Meaning::other;
         channel.meaning = Meaning::other;
     } else if (down > 0) {
@@ -163,15 +162,13 @@ void settle_axis(const Recording& recording, Channel& channel, ColumnGuess& gues
     const std::string direction = lateral ? "lateral" : "longitudinal";
     const auto fit = fit_axis(recording, channel);
     if (!fit) {
-        if (guess.doubt.empty())
-            guess.doubt = "its name says an axis and no direction: taken as the " + direction + " one";
+        if (guess.doubt.empty()) guess.doubt = {DoubtKind::axis_without_direction, {direction}};
         return;
     }
     const double own = std::abs(lateral ? fit->left : fit->along);
     const double other = std::abs(lateral ? fit->along : fit->left);
     if (fit->correlation < follows || own < points_there * other) {
-        guess.doubt = "it does not follow the positions as the " + direction +
-                      " acceleration would: its axis points elsewhere, kept without a meaning";
+        guess.doubt = {DoubtKind::axis_elsewhere, {direction}};
         guess.meaning = channel.meaning = Meaning::other;
     }
 }

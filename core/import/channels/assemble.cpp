@@ -22,6 +22,8 @@ namespace {
 
 using base::ErrorCode;
 using recording::Channel;
+using recording::ColumnDoubt;
+using recording::DoubtKind;
 using recording::LineTally;
 using recording::Meaning;
 using recording::Recording;
@@ -81,16 +83,14 @@ void tell_doubts(Recording& recording, const Layout& layout, const std::vector<C
     if (!layout.has_names) tell(WarningKind::no_header);
     for (const auto& guess : guesses) {
         if (guess.settled) continue;
-        if (guess.role == Role::skip) {
-            if (!guess.left_out.empty()) tell(WarningKind::column_left_out, guess.name, {guess.left_out});
-            continue;
-        }
-        if (!guess.doubt.empty())
-            tell(WarningKind::column_unsure, guess.name, {guess.doubt});
-        else if (is_doubtful(guess))
-            tell(WarningKind::column_unsure, guess.name,
-                 {"taken for " + spoken(guess.meaning) + ", which its name does not say for sure"});
-        else if (!guess.unit_text.empty() && !guess.unit_written && guess.form == CellForm::number)
+        if (is_doubtful(guess))
+            recording.warnings.push_back(
+                {.kind = guess.role == Role::skip ? WarningKind::column_left_out : WarningKind::column_unsure,
+                 .of = guess.name,
+                 .doubt =
+                     guess.doubt.empty() ? ColumnDoubt{DoubtKind::name_unsure, {spoken(guess.meaning)}} : guess.doubt});
+        else if (guess.role != Role::skip && !guess.unit_text.empty() && !guess.unit_written &&
+                 guess.form == CellForm::number)
             tell(WarningKind::unit_unknown, guess.name, {guess.unit_text, std::string(base::symbol(guess.unit))});
     }
 }
@@ -172,7 +172,8 @@ bool add_hours_and_minutes(const Table& table, const std::vector<ColumnGuess>& g
 
 base::Error without_time(const std::string& name, std::size_t line, const std::vector<ColumnGuess>& guesses) {
     for (const ColumnGuess& guess : guesses) {
-        const auto named = guess.left_out.empty() ? std::nullopt : meaning_of_name(guess.name);
+        const bool contradicted = guess.doubt.kind == DoubtKind::name_contradicted;
+        const auto named = contradicted ? meaning_of_name(guess.name) : std::nullopt;
         if (named && named->role == Role::time)
             return {ErrorCode::time_not_usable,
                     {name, line, guess.name},

@@ -14,6 +14,7 @@ namespace {
 
 using base::Quantity;
 using base::Unit;
+using recording::DoubtKind;
 using recording::Meaning;
 
 constexpr std::size_t shown_values = 8;
@@ -30,8 +31,12 @@ Meaning meaning_with_unit(Meaning meaning, Unit unit) {
     if (meaning == Meaning::east && quantity == Quantity::angle) return Meaning::longitude;
     if (meaning == Meaning::brake && quantity == Quantity::pressure) return Meaning::brake_pressure;
     if (meaning == Meaning::brake_pressure && quantity == Quantity::share) return Meaning::brake;
+    // "Gear (n)", "Sats (m)" are counts all the same; "Giro (km/h)" is no lap.
     const bool count = recording::quantity(meaning) == Quantity::none;
-    return count ? meaning : Meaning::other;
+    const bool measured = quantity == Quantity::speed || quantity == Quantity::acceleration ||
+                          quantity == Quantity::rotation || quantity == Quantity::pressure ||
+                          quantity == Quantity::temperature;
+    return count && !measured ? meaning : Meaning::other;
 }
 
 NameAndUnit part_header(const Layout& layout, std::size_t column) {
@@ -148,12 +153,13 @@ void settle_form(ColumnGuess& guess, const ColumnValues& values) {
         guess.form == CellForm::number_with_unit && base::quantity(guess.unit) != base::Quantity::time;
     if (guess.role == Role::time && other_unit) guess.role = Role::skip;
     if (guess.role != Role::skip || named == Role::skip || !known || values.filled == 0) return;
-    guess.left_out =
-        "its name says " + words(ColumnUse{named, guess.meaning}) + ", but its cells cannot be read as that: not used";
+    guess.doubt = {DoubtKind::name_contradicted, {words(ColumnUse{named, guess.meaning})}};
 }
 
 void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& samples) {
-    if (guess.form == CellForm::angle) {
+    if (guess.role == Role::skip) {
+        return;
+    } else if (guess.form == CellForm::angle) {
         guess.unit = Unit::degree;
     } else if (guess.form == CellForm::number_with_unit) {
         doubt_written_unit(guess, values);
@@ -184,7 +190,6 @@ void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& 
 
 bool is_doubtful(const ColumnGuess& guess) {
     if (guess.settled) return false;
-    if (guess.role == Role::skip) return !guess.left_out.empty();
     const bool unsure = guess.confidence < doubtful_below && guess.role == Role::channel;
     return !guess.doubt.empty() || (unsure && guess.meaning != Meaning::other);
 }

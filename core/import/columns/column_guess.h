@@ -7,6 +7,7 @@
 #include "core/import/columns/column_values.h"
 #include "core/import/tables/layout.h"
 #include "core/import/vocabulary/column_names.h"
+#include "core/recording/column_doubt.h"
 #include "core/recording/meaning.h"
 
 #include <string>
@@ -30,10 +31,8 @@ struct ColumnGuess {
     bool from_satellites = false;
     bool unit_written = false; // the file says the unit, else it was guessed
     bool settled = false;      // a person has said what it is: no doubt is told
-    // Set where a second reading is plausible as well: a sentence that says which.
-    std::string doubt;
-    // Set where the name is known and the cells cannot be what it says, so that they are not used: a sentence.
-    std::string left_out;
+    // Set where a second reading is plausible as well, or the cells cannot be what the name says.
+    recording::ColumnDoubt doubt;
 };
 
 inline constexpr double doubtful_below = 0.6;

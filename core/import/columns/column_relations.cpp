@@ -12,6 +12,7 @@ namespace lapwright::import {
 namespace {
 
 using base::Unit;
+using recording::DoubtKind;
 using recording::Meaning;
 
 std::string spoken_meaning(Meaning meaning) {
@@ -140,7 +141,8 @@ void keep_one_of_each(std::vector<ColumnGuess>& guesses, const std::vector<Colum
             const bool as_well = guesses[i].confidence > guesses[*best].confidence - as_sure;
             const bool matters =
                 meaning == Meaning::latitude || meaning == Meaning::speed || meaning == Meaning::lap_number;
-            if (as_well && matters) guesses[i].doubt = guesses[i].reason + ", this one kept without a meaning";
+            if (as_well && matters)
+                guesses[i].doubt = {DoubtKind::one_of_two, {spoken_meaning(meaning), guesses[*best].name}};
         }
     }
 }

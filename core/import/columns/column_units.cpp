@@ -11,13 +11,20 @@ namespace {
 
 using base::Quantity;
 using base::Unit;
+using recording::ColumnDoubt;
+using recording::DoubtKind;
 using recording::Meaning;
 
-void settle(ColumnGuess& guess, Unit unit, double confidence, std::string reason, std::string doubt = "") {
+void settle(ColumnGuess& guess, Unit unit, double confidence, std::string reason, ColumnDoubt doubt = {}) {
     guess.unit = unit;
     guess.confidence = std::min(guess.confidence, confidence);
     guess.reason += "; " + std::move(reason);
     guess.doubt = std::move(doubt);
+}
+
+// No unit is written, and these are plausible; the first one is taken.
+ColumnDoubt unit_open(std::vector<std::string> units) {
+    return {DoubtKind::unit_open, std::move(units)};
 }
 
 void guess_position_unit(ColumnGuess& guess, const ColumnValues& values) {
@@ -32,30 +39,28 @@ void guess_position_unit(ColumnGuess& guess, const ColumnValues& values) {
         // Minutes of arc beyond 75° of latitude would be a track in the ice.
         const bool arc_minutes_too = is_latitude && most <= 75.0 * 60.0;
         return settle(guess, Unit::degree, 0.75, "degrees and minutes without a mark (ddmm.mmmm) by their size",
-                      arc_minutes_too ? "ddmm.mmmm and minutes of arc are both plausible: taken as ddmm.mmmm" : "");
+                      arc_minutes_too ? ColumnDoubt{DoubtKind::form_open, {"ddmm.mmmm", "minutes of arc"}}
+                                      : ColumnDoubt{});
     }
     if (most > 360.0) {
         guess.scale = 1.0 / 60.0;
-        return settle(guess, Unit::degree, 0.55, "minutes of arc by their size", "taken as minutes of arc");
+        return settle(guess, Unit::degree, 0.55, "minutes of arc by their size", {DoubtKind::minutes_by_size});
     }
     if (!guess.unit_written && most < (is_latitude ? 1.5708 : 3.1416) && most > 0.0)
-        return settle(guess, Unit::degree, 0.5, "no unit written, taken as degrees",
-                      "degrees and radians are both plausible: taken as degrees");
+        return settle(guess, Unit::degree, 0.5, "no unit written, taken as degrees", unit_open({"degrees", "radians"}));
     if (!guess.unit_written) settle(guess, Unit::degree, 0.95, "degrees by their values");
 }
 
 void guess_angle_unit(ColumnGuess& guess, double most) {
     if (most > 6.5) return settle(guess, Unit::degree, 0.9, "no unit written, degrees by its values");
-    settle(guess, Unit::degree, 0.5, "no unit written, taken as degrees",
-           "no unit is written and its values are small: degrees and radians are both plausible, taken as degrees");
+    settle(guess, Unit::degree, 0.5, "no unit written, taken as degrees", unit_open({"degrees", "radians"}));
 }
 
 void guess_acceleration_unit(ColumnGuess& guess, double most) {
     if (most > 200.0) return settle(guess, Unit::milli_gravity, 0.7, "no unit written, thousandths of g by its values");
     if (most > 4.5) return settle(guess, Unit::metre_per_second_squared, 0.85, "no unit written, m/s² by its values");
     if (most > 2.5)
-        return settle(guess, Unit::standard_gravity, 0.5, "no unit written, taken as g",
-                      "no unit is written; g and m/s² are both plausible: taken as g");
+        return settle(guess, Unit::standard_gravity, 0.5, "no unit written, taken as g", unit_open({"g", "m/s²"}));
     settle(guess, Unit::standard_gravity, 0.8, "no unit written, g by its values");
 }
 
@@ -63,12 +68,11 @@ void guess_share_unit(ColumnGuess& guess, double most) {
     if (most <= 1.02) return settle(guess, Unit::fraction, 0.85, "no unit written, parts of one by its values");
     if (most > 110.0) {
         guess.meaning = Meaning::other;
-        return settle(guess, Unit::none, 0.4, "no unit written, beyond 100",
-                      "its values go beyond 100, so that they are no percent: kept as written, without a meaning");
+        return settle(guess, Unit::none, 0.4, "no unit written, beyond 100", {DoubtKind::beyond_percent});
     }
     if (guess.meaning == Meaning::brake)
         return settle(guess, Unit::percent, 0.5, "no unit written, taken as percent",
-                      "no unit is written; percent of the pedal and bar are both plausible: taken as percent");
+                      unit_open({"percent of the pedal", "bar"}));
     settle(guess, Unit::percent, most > 20.0 ? 0.9 : 0.6, "no unit written, percent by its values");
 }
 
@@ -79,8 +83,7 @@ void guess_pressure_unit(ColumnGuess& guess, double most) {
         if (most > 50.0) return settle(guess, Unit::kilopascal, 0.9, "no unit written, kPa by its values");
         return settle(guess, Unit::bar, 0.7, "no unit written, bar by its values");
     }
-    settle(guess, Unit::bar, 0.5, "no unit written, taken as bar",
-           "no unit is written; bar, psi and kPa are all plausible: taken as bar");
+    settle(guess, Unit::bar, 0.5, "no unit written, taken as bar", unit_open({"bar", "psi", "kPa"}));
 }
 
 } // namespace
@@ -94,26 +97,24 @@ void guess_unit(ColumnGuess& guess, const ColumnValues& values) {
         return guess_angle_unit(guess, most);
     case Quantity::speed:
         return settle(guess, Unit::kilometre_per_hour, 0.4, "no unit written, taken as km/h",
-                      most > 110.0 ? "no unit is written; km/h and mph are both plausible: taken as km/h"
-                                   : "no unit is written; km/h, mph and m/s are all plausible: taken as km/h");
+                      most > 110.0 ? unit_open({"km/h", "mph"}) : unit_open({"km/h", "mph", "m/s"}));
     case Quantity::acceleration:
         return guess_acceleration_unit(guess, most);
     case Quantity::angular_rate:
         if (most > 4.0) return settle(guess, Unit::degree_per_second, 0.85, "no unit written, °/s by its values");
         return settle(guess, Unit::radian_per_second, 0.5, "no unit written, taken as rad/s",
-                      "no unit is written; rad/s and °/s are both plausible: taken as rad/s");
+                      unit_open({"rad/s", "°/s"}));
     case Quantity::share:
         return guess_share_unit(guess, most);
     case Quantity::rotation:
         if (most > 400.0) return settle(guess, Unit::revolution_per_minute, 0.9, "no unit written, rpm by its values");
         return settle(guess, Unit::revolution_per_minute, 0.5, "no unit written, taken as rpm",
-                      "its values are small for an engine in rpm: revolutions per second are plausible too");
+                      unit_open({"rpm", "revolutions per second"}));
     case Quantity::length:
         return settle(guess, Unit::metre, 0.6, "no unit written, taken as metres");
     case Quantity::temperature:
         if (most > 55.0 && most < 120.0)
-            return settle(guess, Unit::celsius, 0.4, "no unit written, taken as °C",
-                          "no unit is written; °F is plausible too: taken as °C");
+            return settle(guess, Unit::celsius, 0.4, "no unit written, taken as °C", unit_open({"°C", "°F"}));
         return settle(guess, Unit::celsius, 0.7, "no unit written, taken as °C");
     case Quantity::time:
         if (most > 1000.0) return settle(guess, Unit::millisecond, 0.7, "no unit written, ms by its values");
@@ -139,30 +140,29 @@ void guess_time_unit(ColumnGuess& guess, const ColumnValues& values, double step
         return settle(guess, Unit::microsecond, 0.85, "no unit written, µs by its size");
     if (whole && step >= 1000.0)
         return settle(guess, Unit::millisecond, 0.5, "no unit written, taken as ms",
-                      "no unit is written; its steps of a thousand and more could be milliseconds or microseconds: "
-                      "taken as milliseconds");
+                      unit_open({"milliseconds", "microseconds"}));
     if (whole && step >= 2.0) return settle(guess, Unit::millisecond, 0.85, "no unit written, ms by its steps");
     if (whole && step > 0.0)
         return settle(guess, Unit::second, 0.5, "no unit written, taken as seconds",
-                      "no unit is written; its steps of one could be seconds or milliseconds: taken as seconds");
+                      unit_open({"seconds", "milliseconds"}));
     if (step >= 5.0) return settle(guess, Unit::millisecond, 0.8, "no unit written, ms by its steps");
     settle(guess, Unit::second, 0.9, "seconds by its steps");
 }
 
 void doubt_written_unit(ColumnGuess& guess, const ColumnValues& values) {
     const double most = values.largest;
-    const auto doubt = [&guess](std::string sentence) {
-        guess.doubt = std::move(sentence);
+    const auto doubt = [&guess](const char* written, const char* plausible) {
+        guess.doubt = {DoubtKind::written_unit_taken, {written, plausible}};
         guess.confidence = std::min(guess.confidence, 0.5);
     };
     if (guess.unit == Unit::percent && most > 0.0 && most <= 1.02)
-        doubt("percent is written, but its values never pass 1: taken as percent as written");
+        doubt("percent", "a part of one");
     else if (guess.unit == Unit::fraction && most > 1.5)
-        doubt("parts of one are written, but its values go beyond 1: taken as written");
+        doubt("a part of one", "percent");
     else if (guess.unit == Unit::standard_gravity && most > 8.0 && guess.meaning != Meaning::vertical_acceleration)
-        doubt("g is written, but its values go beyond 8: m/s² is plausible too, taken as written");
+        doubt("g", "m/s²");
     else if (guess.unit == Unit::radian && most > 20.0)
-        doubt("radians are written, but its values look like degrees: taken as written");
+        doubt("rad", "°");
     else if (guess.unit == Unit::degree && (guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude))
         guess_position_unit(guess, values);
 }

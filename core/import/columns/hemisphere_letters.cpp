@@ -90,7 +90,7 @@ void settle_letter_o(const Layout& layout, const Samples& samples, std::vector<C
         if (west)
             guess.reason += *west ? "; its O is west" : "; its O is east";
         else
-            guess.doubt = "the letter O can be east (German, Dutch) or west (French, Spanish, Italian): taken as east";
+            guess.doubt = {recording::DoubtKind::letter_o};
     }
 }
 

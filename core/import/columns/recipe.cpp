@@ -175,7 +175,6 @@ void apply(const Recipe& recipe, Layout& layout, std::vector<ColumnGuess>& guess
         guess.confidence = 1.0;
         guess.reason = "said by " + words(recipe);
         guess.doubt.clear();
-        guess.left_out.clear();
         guess.settled = true;
     }
 }

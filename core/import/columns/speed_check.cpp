@@ -108,9 +108,8 @@ std::optional<Ratio> ratio_to_speed(std::span<const double> column, std::span<co
     return Ratio{middle, math::median(ratios) / std::abs(middle)};
 }
 
-std::optional<Ratio> growth_over_speed(const Samples& samples, std::span<const double> time_s,
-                                       std::span<const double> column, std::span<const double> speed_mps) {
-    std::vector<double> growth(column.size(), std::numeric_limits<double>::quiet_NaN());
+std::vector<double> growth(const Samples& samples, std::span<const double> time_s, std::span<const double> column) {
+    std::vector<double> grown(column.size(), std::numeric_limits<double>::quiet_NaN());
     const auto rows = static_cast<std::size_t>(std::min(column.size(), time_s.size()));
     std::size_t to = 0;
     for (std::size_t from = 0; from < rows; ++from) {
@@ -120,9 +119,14 @@ std::optional<Ratio> growth_over_speed(const Samples& samples, std::span<const d
         if (to >= rows) break;
         const auto block = std::ranges::upper_bound(samples.block_starts, from);
         if (block != samples.block_starts.end() && *block <= to) continue;
-        growth[(from + to) / 2] = (column[to] - column[from]) / (time_s[to] - time_s[from]);
+        grown[(from + to) / 2] = (column[to] - column[from]) / (time_s[to] - time_s[from]);
     }
-    return ratio_to_speed(growth, speed_mps);
+    return grown;
+}
+
+std::optional<Ratio> growth_over_speed(const Samples& samples, std::span<const double> time_s,
+                                       std::span<const double> column, std::span<const double> speed_mps) {
+    return ratio_to_speed(growth(samples, time_s, column), speed_mps);
 }
 
 std::optional<Unit> unit_of_growth(const Ratio& ratio) {

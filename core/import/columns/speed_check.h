@@ -43,7 +43,11 @@ struct Ratio {
 // Column over speed_mps where the speed is over 4 m/s; nothing with fewer than eight such rows.
 [[nodiscard]] std::optional<Ratio> ratio_to_speed(std::span<const double> column, std::span<const double> speed_mps);
 
-// The column's growth a second, over half a second or more, over speed_mps; the same.
+// The column's growth a second, over half a second or more; NaN where it cannot be had.
+[[nodiscard]] std::vector<double> growth(const Samples& samples, std::span<const double> time_s,
+                                         std::span<const double> column);
+
+// That over speed_mps, as ratio_to_speed has it.
 [[nodiscard]] std::optional<Ratio> growth_over_speed(const Samples& samples, std::span<const double> time_s,
                                                      std::span<const double> column, std::span<const double> speed_mps);
 

@@ -5,8 +5,8 @@
 #include "core/base/number_text.h"
 #include "core/import/columns/speed_check.h"
 #include "core/import/columns/time_choice.h"
+#include "core/import/columns/unclaimed.h"
 #include "core/math/statistics.h"
-#include "core/recording/warning_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,6 +15,7 @@ namespace lapwright::import {
 namespace {
 
 using base::Unit;
+using recording::DoubtKind;
 using recording::Meaning;
 
 // A unit is believed where it fits the positions this well: mph and knots are 15 % apart.
@@ -116,7 +117,7 @@ class Relations {
             guess.doubt.clear();
         } else if (values_[*i].decimals >= 2 && values_[*i].largest < 100.0) {
             guess.confidence = std::min(guess.confidence, 0.5);
-            guess.doubt = "no unit is written; metres and kilometres are both plausible: taken as metres";
+            guess.doubt = {DoubtKind::unit_open, {"metres", "kilometres"}};
         }
     }
 
@@ -134,9 +135,7 @@ class Relations {
         guesses_[*latitude].meaning = Meaning::longitude;
         guesses_[*longitude].meaning = Meaning::latitude;
         for (const std::size_t i : {*latitude, *longitude})
-            guesses_[i].doubt = impossible
-                                    ? "latitudes end at 90°: latitude and longitude are taken exchanged"
-                                    : "latitude and longitude fit the speed only when they are exchanged: taken so";
+            guesses_[i].doubt = {impossible ? DoubtKind::exchanged_impossible : DoubtKind::exchanged_fits};
         std::swap(latitude_, longitude_);
         if (!latitude_.empty()) speed_mps_ = speed_by_positions(samples_, time_s_, latitude_, longitude_);
     }
@@ -149,23 +148,16 @@ class Relations {
             if (is_speed(guesses_[i]) && !guesses_[i].unit_written) settle_unwritten(i);
     }
 
-    // A speed without a name in a file with positions.
-    void find_unnamed_speed() {
-        if (speed_mps_.empty() || find(Meaning::speed)) return;
-        for (std::size_t i = 0; i < guesses_.size(); ++i) {
-            ColumnGuess& guess = guesses_[i];
-            if (guess.role != Role::channel || guess.meaning != Meaning::other || guess.unit_written) continue;
-            const auto ratio = ratio_to_speed(values_[i].numbers, speed_mps_);
-            if (!ratio || ratio->spread > same_motion || unit_of_ratio(ratio->middle).misfit > good_fit) continue;
-            guess.meaning = Meaning::speed;
-            guess.unit = unit_of_ratio(ratio->middle).unit;
-            guess.confidence = 0.6;
-            guess.reason = "its name is not known, but it is the speed between the positions in " +
-                           std::string(base::symbol(guess.unit));
-            guess.doubt =
-                "taken as the speed in " + std::string(base::symbol(guess.unit)) + ", because it fits the positions";
-            return;
+    [[nodiscard]] DrivenRows driven() const {
+        DrivenRows rows;
+        if (!latitude_.empty()) {
+            rows.speed_mps = speed_mps_;
+            rows.by_positions = accelerations_by_positions(samples_, time_s_, latitude_, longitude_);
+            rows.longitudinal_mps2 = rows.by_positions.longitudinal_mps2;
+        } else if (!speed_mps_.empty() && !time_s_.empty()) {
+            rows.longitudinal_mps2 = growth(samples_, time_s_, speed_mps_);
         }
+        return rows;
     }
 
   private:
@@ -204,7 +196,7 @@ class Relations {
         guess.confidence = 0.4;
         guess.unit = fit.unit;
         const std::string fitting(base::symbol(fit.unit));
-        guess.doubt = recording::fits_otherwise(guess.unit_text, fitting) + ": taken as " + fitting;
+        guess.doubt = {DoubtKind::written_unit_wrong, {guess.unit_text, fitting}};
     }
 
     [[nodiscard]] bool only_exchanged_fits() const {
@@ -265,7 +257,7 @@ void relate_speeds(std::vector<ColumnGuess>& guesses, const std::vector<ColumnVa
     relations.settle_positions();
     relations.settle_exchange();
     relations.settle_speeds();
-    relations.find_unnamed_speed();
+    take_unclaimed(guesses, values, relations.driven());
     relations.settle_distance();
     relations.settle_accelerations();
 }

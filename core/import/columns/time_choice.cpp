@@ -104,12 +104,12 @@ void take_unnamed(ColumnGuess& guess, const ColumnValues& values, const Samples&
     guess.form = values.form;
     guess.confidence = clock ? 0.8 : 0.5;
     guess.reason = "its name is not known, but its readings advance evenly like a clock's";
-    guess.left_out.clear();
+    guess.doubt.clear();
     if (clock)
         guess.unit = base::Unit::second;
     else if (base::quantity(guess.unit) != Quantity::time)
         guess_time_unit(guess, values, median_advance(samples, values.numbers));
-    if (!clock && guess.doubt.empty()) guess.doubt = "taken as the time, because it advances evenly";
+    if (!clock && guess.doubt.empty()) guess.doubt = {recording::DoubtKind::taken_by_advance, {"the time"}};
 }
 
 // Without any other clock, the time that starts again with each lap: its rows are put end to end (time_axis.h).

@@ -14,6 +14,7 @@ namespace lapwright::import {
 namespace {
 
 using base::Unit;
+using recording::DoubtKind;
 using recording::Meaning;
 
 // No session leaves half a degree, and none is written with fewer decimals than tell a metre.
@@ -84,7 +85,7 @@ void find_unnamed_positions(std::vector<ColumnGuess>& guesses, const std::vector
             guesses[k].unit = Unit::degree;
             guesses[k].confidence = 0.5;
             guesses[k].reason = "its name is not known, but its values look like a position";
-            guesses[k].doubt = k == i ? "taken as latitude by its values" : "taken as longitude by its values";
+            guesses[k].doubt = {DoubtKind::taken_by_values, {k == i ? "latitude" : "longitude"}};
         }
         return;
     }
@@ -108,7 +109,7 @@ void settle_degrees(std::vector<ColumnGuess>& guesses, const std::vector<ColumnV
         guess->meaning = guess == &*east ? Meaning::longitude : Meaning::latitude;
         guess->unit = Unit::degree;
         guess->reason += "; degrees by their values";
-        guess->doubt = "its values look like degrees: taken as " + std::string(recording::name(guess->meaning));
+        guess->doubt = {DoubtKind::taken_as_degrees, {std::string(recording::name(guess->meaning))}};
     }
 }
 

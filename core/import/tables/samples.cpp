@@ -9,7 +9,8 @@ namespace lapwright::import {
 namespace {
 
 constexpr std::size_t rows_at_front = 60;
-constexpr std::size_t rows_elsewhere = 30;
+constexpr std::size_t rows_elsewhere = 60;     // 0.6 s at 100 Hz: a chord between positions
+constexpr std::size_t rows_beside_quotes = 30; // where a piece may begin inside a note
 constexpr std::size_t other_places = 16;
 constexpr std::size_t bytes_at_front = std::size_t{256} << 10U;
 constexpr std::size_t bytes_elsewhere = std::size_t{64} << 10U;
@@ -58,7 +59,8 @@ Samples take_samples(const ByteSource& source, const Layout& layout) {
         // The last line of the stretch may be cut.
         const std::size_t last_end = text->find_last_of("\r\n");
         if (last_end != std::string_view::npos && last_end > line_start)
-            add_block(samples, text->substr(line_start, last_end - line_start), layout, rows_elsewhere);
+            add_block(samples, text->substr(line_start, last_end - line_start), layout,
+                      text->find('"') == std::string_view::npos ? rows_elsewhere : rows_beside_quotes);
     }
     return samples;
 }

@@ -25,7 +25,8 @@ TEST(Warning, EveryKindHasItsNameAndItsWords) {
                               .of = "speed",
                               .seen = {2, {7, 9}},
                               .figures = {1.5, 2.5},
-                              .texts = {std::string(name(kind)), "km/h"}};
+                              .texts = {std::string(name(kind)), "km/h"},
+                              .doubt = {DoubtKind::unit_open, {std::string(name(kind)), "km/h"}}};
         EXPECT_TRUE(sentences.insert(words(warning)).second) << words(warning);
         EXPECT_NE(words(Warning{.kind = kind, .texts = {"why"}}), "") << name(kind);
         EXPECT_THAT(sentence(warning), testing::EndsWith(".")) << name(kind);

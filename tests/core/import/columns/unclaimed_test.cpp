@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Columns of a name that says nothing, or something that their unit contradicts: taken where the data confirm what the
+// unit allows, and told; asked about where they do not; over drawn names, places of the unit, rates and drives.
+#include "core/import/drawn_tables.h"
+
+#include "core/import/formats/import.h"
+
+#include <gtest/gtest.h>
+
+#include <map>
+
+namespace lapwright::import {
+namespace {
+
+using drawn::Drive;
+using drawn::DriveRow;
+using recording::Channel;
+using recording::DoubtKind;
+using recording::Meaning;
+using recording::Recording;
+using recording::WarningKind;
+
+using Value = std::function<double(const DriveRow&)>;
+
+struct Said {
+    std::string name;
+    std::string unit;
+    int decimals = 3;
+    Value value; // as written
+};
+
+constexpr double degree = std::numbers::pi / 180.0;
+const std::vector<double> rates{1.0, 5.0, 10.0, 25.0, 50.0, 100.0};
+
+// Units behind the names or in a row of their own, points or commas.
+std::string table_of(drawn::Engine& engine, const Drive& drive, const std::vector<Said>& columns) {
+    const bool row_of_units = engine() % 2 == 0;
+    const bool comma = engine() % 2 == 0;
+    std::string text;
+    const auto line = [&](auto&& cell) {
+        for (std::size_t i = 0; i < columns.size(); ++i)
+            text += (i > 0 ? ";" : "") + cell(columns[i]);
+        text += "\n";
+    };
+    line([&](const Said& c) { return row_of_units || c.unit.empty() ? c.name : c.name + " [" + c.unit + "]"; });
+    if (row_of_units) line([](const Said& c) { return c.unit; });
+    for (const DriveRow& row : drive.rows)
+        line([&](const Said& c) {
+            std::string cell = base::fixed_text(c.value(row), c.decimals);
+            if (comma) std::ranges::replace(cell, '.', ',');
+            return cell;
+        });
+    return text;
+}
+
+Said time_column() {
+    return {"Zeit", "s", 3, [](const DriveRow& r) { return r.time_s; }};
+}
+
+std::vector<Said> placed() {
+    return {time_column(),
+            {"Breite", "deg", 8, [](const DriveRow& r) { return r.latitude / degree; }},
+            {"Länge", "deg", 8, [](const DriveRow& r) { return r.longitude / degree; }}};
+}
+
+const std::vector<std::pair<std::string, double>> speed_units{
+    {"km/h", 3.6}, {"m/s", 1.0}, {"mph", 1.0 / 0.44704}, {"kn", 3.6 / 1.852}};
+
+// None of them says anything, or what it says has another unit.
+const std::vector<std::string> names{"Foo",      "Tempo", "Kanal 7", "X17",  "Wert",
+                                     "signal_b", "Giro",  "K",       "Höhe", "Gang 2x"};
+
+std::map<std::string, DoubtKind> doubts_of(const Recording& recording) {
+    std::map<std::string, DoubtKind> doubts;
+    for (const auto& warning : recording.warnings)
+        if (warning.kind == WarningKind::column_unsure) doubts[warning.of] = warning.doubt.kind;
+    return doubts;
+}
+
+struct Read {
+    Recording recording;
+    std::map<std::string, DoubtKind> doubts;
+    Drive drive;
+};
+
+Read read(std::uint64_t seed, const std::vector<Said>& columns, double least_rate_hz = 1.0) {
+    drawn::Engine engine(seed);
+    const double rate_hz = std::max(least_rate_hz, rates[seed % rates.size()]);
+    Drive drive = drawn::drive(engine, rate_hz, 160.0);
+    auto recording = import_bytes(table_of(engine, drive, columns), "drawn.txt");
+    EXPECT_TRUE(recording.ok()) << base::one_line(recording.error());
+    auto doubts = doubts_of(*recording);
+    return {*recording, std::move(doubts), std::move(drive)};
+}
+
+std::string name_of(std::uint64_t seed) {
+    return names[seed % names.size()];
+}
+
+double gear_of(const DriveRow& row) {
+    return std::floor(row.speed_mps / 9.0) + 1.0;
+}
+
+double rpm_of(const DriveRow& row) {
+    return row.speed_mps * 900.0 / gear_of(row);
+}
+
+TEST(Unclaimed, ASpeedThatFollowsThePositionsIsTaken) {
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        const auto& [unit, factor] = speed_units[seed % speed_units.size()];
+        auto columns = placed();
+        columns.push_back({name_of(seed), unit, 2, [f = factor](const DriveRow& r) { return f * r.speed_mps; }});
+        const Read it = read(seed, columns);
+        const Channel* const speed = it.recording.find(Meaning::speed);
+        ASSERT_NE(speed, nullptr) << name_of(seed) << " seed " << seed;
+        EXPECT_EQ(speed->name, name_of(seed));
+        EXPECT_NEAR(speed->values[40], it.drive.rows[40].speed_mps, 0.01) << "seed " << seed;
+        EXPECT_EQ(it.doubts.at(speed->name), DoubtKind::taken_by_motion) << "seed " << seed;
+    }
+}
+
+TEST(Unclaimed, ASpeedThatDoesNotFollowThePositionsIsNone) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        auto columns = placed();
+        columns.push_back({"Wind", "km/h", 2, [](const DriveRow& r) { return 20.0 + 8.0 * std::sin(0.3 * r.time_s); }});
+        EXPECT_EQ(read(seed, columns).recording.find(Meaning::speed), nullptr) << "seed " << seed;
+    }
+}
+
+TEST(Unclaimed, ASpeedThatAnotherColumnClaimsStaysThatColumns) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        auto columns = placed();
+        columns.push_back({"Foo", "km/h", 2, [](const DriveRow& r) { return 3.6 * r.speed_mps; }});
+        columns.push_back({"Geschwindigkeit", "km/h", 2, [](const DriveRow& r) { return 3.6 * r.speed_mps; }});
+        const Read it = read(seed, columns);
+        EXPECT_EQ(it.recording.find(Meaning::speed)->name, "Geschwindigkeit") << "seed " << seed;
+        EXPECT_TRUE(it.doubts.empty()) << "seed " << seed;
+    }
+}
+
+TEST(Unclaimed, WithoutPositionsAUnitOfSpeedIsAskedAbout) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        const Read it = read(
+            seed, {time_column(), {name_of(seed), "km/h", 2, [](const DriveRow& r) { return 3.6 * r.speed_mps; }}});
+        EXPECT_EQ(it.recording.find(Meaning::speed), nullptr) << "seed " << seed;
+        EXPECT_EQ(it.doubts.at(name_of(seed)), DoubtKind::not_confirmed) << "seed " << seed;
+    }
+}
+
+TEST(Unclaimed, AccelerationsAreTakenWhereThePositionsSaySo) {
+    for (std::uint64_t seed = 1; seed <= 30; ++seed) {
+        const bool in_g = seed % 2 == 0;
+        const double factor = (in_g ? 1.0 / 9.80665 : 1.0) * (seed % 3 == 0 ? -1.0 : 1.0);
+        auto columns = placed();
+        columns.push_back({"Q1", in_g ? "g" : "m/s²", 4, [=](const DriveRow& r) { return factor * r.lateral_mps2; }});
+        columns.push_back(
+            {"Q2", in_g ? "g" : "m/s²", 4, [=](const DriveRow& r) { return factor * r.longitudinal_mps2; }});
+        columns.push_back({"Q3", in_g ? "g" : "m/s²", 4, [=](const DriveRow& r) { return std::sin(3.0 * r.time_s); }});
+        const Read it = read(seed, columns);
+        for (const auto& [meaning, name] :
+             {std::pair{Meaning::lateral_acceleration, "Q1"}, std::pair{Meaning::longitudinal_acceleration, "Q2"}}) {
+            const Channel* const found = it.recording.find(meaning);
+            if (!found) continue; // a drive that hardly turns or a rate too high for the sampled rows: none is taken
+            EXPECT_EQ(found->name, name) << "seed " << seed;
+            EXPECT_EQ(it.doubts.at(name), DoubtKind::taken_by_motion);
+        }
+        const auto& rows = it.drive.rows;
+        const bool accelerates =
+            4 * std::ranges::count_if(rows, [](const DriveRow& r) { return std::abs(r.longitudinal_mps2) > 1.0; }) >
+            std::ssize(rows);
+        const bool clear = accelerates && it.drive.rate_hz >= 5.0 && it.drive.rate_hz <= 25.0;
+        EXPECT_TRUE(!clear || it.recording.find(Meaning::lateral_acceleration)) << "seed " << seed;
+    }
+}
+
+TEST(Unclaimed, AnEngineSpeedIsTakenWhereItFollowsSpeedAndGear) {
+    int taken = 0;
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        auto columns = placed();
+        columns.push_back({"Foo", "km/h", 2, [](const DriveRow& r) { return 3.6 * r.speed_mps; }});
+        columns.push_back({"Bar", "rpm", 0, rpm_of});
+        const Read without = read(seed, columns);
+        EXPECT_EQ(without.recording.find(Meaning::engine_speed), nullptr) << "seed " << seed;
+        EXPECT_EQ(without.doubts.at("Bar"), DoubtKind::not_confirmed) << "seed " << seed;
+        columns.push_back({"Gang", "", 0, gear_of});
+        columns.insert(columns.begin() + 3,
+                       {"Lüfter", "rpm", 0, [](const DriveRow& r) { return 2000.0 + 300.0 * std::sin(r.time_s); }});
+        const Read with = read(seed, columns);
+        const Channel* const engine = with.recording.find(Meaning::engine_speed);
+        if (!engine) continue; // a drive in one gear
+        ++taken;
+        EXPECT_EQ(engine->name, "Bar");
+        EXPECT_EQ(with.doubts.at("Bar"), DoubtKind::taken_by_motion) << "seed " << seed;
+    }
+    EXPECT_GE(taken, 15);
+}
+
+TEST(Unclaimed, PedalsAreAskedAboutAndABrakesPressureIsTaken) {
+    std::size_t braked = 0;
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        auto columns = placed();
+        columns.push_back({"Vorne", "bar", 2, [](const DriveRow& r) { return r.brake_pa / 1e5; }});
+        columns.push_back({"Öl", "bar", 2, [](const DriveRow& r) { return 3.0 + 0.05 * r.speed_mps; }});
+        columns.push_back({"Last", "%", 1, [](const DriveRow& r) { return 100.0 * r.throttle; }});
+        columns.push_back({"Tank", "%", 1, [](const DriveRow& r) { return 80.0 - 0.01 * r.time_s; }});
+        const Read it = read(seed, columns, 5.0);
+        EXPECT_EQ(it.recording.find(Meaning::throttle), nullptr) << "seed " << seed;
+        EXPECT_EQ(it.doubts.count("Öl") + it.doubts.count("Tank"), 0U) << "seed " << seed;
+        const Channel* const pressure = it.recording.find(Meaning::brake_pressure);
+        if (!pressure) continue;
+        ++braked;
+        EXPECT_EQ(pressure->name, "Vorne") << "seed " << seed;
+        EXPECT_EQ(it.doubts.at("Vorne"), DoubtKind::taken_by_motion) << "seed " << seed;
+        EXPECT_EQ(it.doubts.at("Last"), DoubtKind::moves_like) << "seed " << seed;
+    }
+    EXPECT_GT(braked, 2U) << "drives that brake at all";
+}
+
+} // namespace
+} // namespace lapwright::import
