@@ -183,8 +183,8 @@ Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAd
     std::string notes;
     auto beside = all.setup ? Result<car::SetupSheet>(car::SetupSheet{}) : setup_of(file, {}, notes);
     if (!beside) return beside.error();
-    const auto session =
-        workspace::read_session(file, {book.path(), all.record, all.recipes, all.setup.value_or(*beside)});
+    const auto session = workspace::read_session(
+        file, {book.path(), all.record, all.recipes, all.setup.value_or(*beside), workspace::own_recipe_folder()});
     if (!session) return session.error();
     auto kept = analysis::keep_session(book, (*session)->source, to_keep(**session, all, *beside));
     if (!kept) return kept.error();

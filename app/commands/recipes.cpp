@@ -2,9 +2,9 @@
 #include "app/commands/recipes.h"
 
 #include "core/import/columns/recipe_file.h"
-#include "core/import/formats/preview.h"
 #include "core/import/formats/recipe_folder.h"
 #include "core/workspace/own_files.h"
+#include "core/workspace/reading.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -62,7 +62,7 @@ base::Result<std::vector<import::KeptRecipe>> recipes_for(const std::vector<std:
 }
 
 base::Result<std::string> recipe_text_of(const std::string& file) {
-    auto preview = import::preview_file(file);
+    auto preview = workspace::preview_session(file, {}, {.words_folder = workspace::own_recipe_folder()});
     if (!preview) return preview.error();
     import::Recipe recipe = preview->recipe;
     if (recipe.title.empty()) recipe.title = std::filesystem::path(file).stem().string();

@@ -6,6 +6,7 @@
 #include "core/base/parallel.h"
 #include "core/book/sessions.h"
 #include "core/car/setup_beside.h"
+#include "core/workspace/own_files.h"
 #include "core/workspace/reading.h"
 
 #include <array>
@@ -55,7 +56,7 @@ Result<car::SetupSheet> setup_of(const std::string& session_file, const std::str
 Result<SessionPointer> load(const std::string& file, const car::SetupSheet& setup,
                             const std::vector<import::KeptRecipe>& recipes,
                             const std::optional<track::TrackRecord>& record) {
-    return workspace::read_session(file, {{}, record, recipes, setup});
+    return workspace::read_session(file, {{}, record, recipes, setup, workspace::own_recipe_folder()});
 }
 
 Result<PairingWithSetups> pairing_of(const Arguments& arguments) {

@@ -44,7 +44,9 @@ Result<SessionPointer> read_file(const std::string& path, const ReadingOptions& 
     how.track = options.track;
     if (!options.track) how.known_tracks = tracks_of_book(options.book_file);
     how.import.recipe = import::recipe_for(path, options.recipes);
-    how.import.vocabulary = options.vocabulary;
+    auto words = import::RecipeFolder(options.words_folder).vocabulary();
+    if (!words) return words.error();
+    how.import.vocabulary = std::move(words).value();
     if (options.setup)
         how.setup = *options.setup;
     else if (const auto beside = car::setup_beside(path); beside && *beside)
@@ -85,6 +87,15 @@ Result<SessionPointer> read_session(const Origin& origin, const ReadingOptions& 
                                     const base::Progress& progress) {
     if (const auto* file = std::get_if<std::string>(&origin)) return read_file(*file, options, progress);
     return read_from_book(std::get<book::SessionId>(origin), options, progress);
+}
+
+Result<import::Preview> preview_session(const std::string& path, import::Options options,
+                                        const ReadingOptions& reading) {
+    if (const auto problem = book::refuse_as_file(reading.book_file, path)) return *problem;
+    auto words = import::RecipeFolder(reading.words_folder).vocabulary();
+    if (!words) return words.error();
+    options.vocabulary = std::move(words).value();
+    return import::preview_file(path, options);
 }
 
 SessionPointer named(const SessionPointer& session, const book::SessionDetails& details) {

@@ -7,6 +7,7 @@
 #include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/car/setup_sheet.h"
+#include "core/import/formats/preview.h"
 #include "core/import/formats/recipe_folder.h"
 #include "core/track/track_record.h"
 #include "core/workspace/session_key.h"
@@ -23,12 +24,16 @@ struct ReadingOptions {
     std::vector<import::KeptRecipe> recipes = {};
     // In the place of the one that lies beside the file.  One there that cannot be read is left out.
     std::optional<car::SetupSheet> setup = {};
-    std::shared_ptr<const import::Vocabulary> vocabulary = {}; // the person's own names and units; null: none
+    std::string words_folder = {}; // where the person's own vocabulary.txt lies beside the recipes; empty: nowhere
 };
 
 // Opens the book for itself: on any thread.  A session out of it bears the names that the book has for it.
 [[nodiscard]] base::Result<SessionPointer> read_session(const Origin& origin, const ReadingOptions& options,
                                                         const base::Progress& progress = {});
+
+// What the program takes the columns of a file for, with the person's own words; `options` as the preview has them.
+[[nodiscard]] base::Result<import::Preview> preview_session(const std::string& path, import::Options options,
+                                                            const ReadingOptions& reading);
 
 // The same session with the names and the date that the book has for it; itself where they are no others.
 [[nodiscard]] SessionPointer named(const SessionPointer& session, const book::SessionDetails& details);

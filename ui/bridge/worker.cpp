@@ -43,11 +43,8 @@ Stages analysis_stages(const std::string& recipe_folder, const std::string& book
         [recipe_folder, book_file](const workspace::Origin& origin, const std::optional<track::TrackRecord>& track,
                                    const base::Progress& progress) -> base::Result<SessionPointer> {
             const import::RecipeFolder kept(recipe_folder);
-            auto words = kept.vocabulary();
-            if (!words) return words.error();
-            const workspace::ReadingOptions options{
-                book_file, track, kept.list().recipes, {}, std::move(words).value()};
-            return workspace::read_session(origin, options, progress);
+            return workspace::read_session(origin, {book_file, track, kept.list().recipes, {}, recipe_folder},
+                                           progress);
         },
         [](const Wanted& wanted, const base::Progress& progress) -> base::Result<ComparedPointer> {
             analysis::PairingOptions options;
@@ -65,11 +62,8 @@ Stages analysis_stages(const std::string& recipe_folder, const std::string& book
             return analysis::explain(*question.compared->pairing, options, progress);
         },
         [recipe_folder, book_file](const std::string& path, import::Options options) -> base::Result<PreviewPointer> {
-            if (const auto problem = book::refuse_as_file(book_file, path)) return *problem;
-            auto words = import::RecipeFolder(recipe_folder).vocabulary();
-            if (!words) return words.error();
-            options.vocabulary = std::move(words).value();
-            auto preview = import::preview_file(path, options);
+            auto preview = workspace::preview_session(path, std::move(options),
+                                                      {.book_file = book_file, .words_folder = recipe_folder});
             if (!preview.ok()) return preview.error();
             return PreviewPointer(std::make_shared<const import::Preview>(std::move(preview).value()));
         },

@@ -61,6 +61,30 @@ TEST(Reading, ARecipeThatThePersonKeepsIsUsed) {
         EXPECT_NE(channel["meaning"], "throttle");
 }
 
+// Names and units of the person's own, as the window reads them: lapwright/recipes/vocabulary.txt.
+TEST(Reading, WordsOfThePersonsOwnAreKnown) {
+    const std::filesystem::path data = testing::TempDir() + "lapwright-own-words-test";
+    const Variable home("XDG_DATA_HOME", data.string());
+    std::filesystem::create_directories(data / "lapwright/recipes");
+    const std::string words = (data / "lapwright/recipes/vocabulary.txt").string();
+    std::ofstream(words) << "throttle 0.9: rechter voet\nunit %: honderdsten\n";
+    const std::string file = (data / "own.csv").string();
+    std::ofstream written(file);
+    written << "time (s),speed (km/h),rechter voet (honderdsten)\n";
+    for (int i = 0; i < 50; ++i)
+        written << i << ',' << 50 + i << ',' << i << '\n';
+    written.close();
+    const Outcome laps = call({"laps", file, "--json"});
+    const Outcome recipe = call({"recipe", file});
+    std::ofstream(words) << "nonsense\n";
+    const Outcome wrong = call({"laps", file, "--json"});
+    std::filesystem::remove_all(data);
+    EXPECT_THAT(laps.out, HasSubstr("\"throttle\"")) << laps.err;
+    EXPECT_THAT(recipe.out, HasSubstr("\"throttle\"")) << recipe.err;
+    EXPECT_EQ(wrong.status, 1);
+    EXPECT_THAT(wrong.err, HasSubstr(words + ":1: the line has no colon"));
+}
+
 // A session is the bytes of its file: a copy is not another car.
 TEST(Reading, ACopyOfAFileIsTheSameSession) {
     const std::string copy = testing::TempDir() + "lapwright-copy-test.csv";
