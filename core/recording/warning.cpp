@@ -47,6 +47,7 @@ constexpr std::array kinds{
     KindRow{WarningKind::stamps_coarse, "stamps_coarse", Remark::mended},
     KindRow{WarningKind::rows_turned_over, "rows_turned_over", Remark::mended},
     KindRow{WarningKind::midnight_passed, "midnight_passed", Remark::mended},
+    KindRow{WarningKind::clock_set_by_an_hour, "clock_set_by_an_hour", Remark::mended},
     KindRow{WarningKind::clock_jumped, "clock_jumped", Remark::mended},
     KindRow{WarningKind::time_per_lap, "time_per_lap", Remark::mended},
     KindRow{WarningKind::recording_paused, "recording_paused", Remark::mended},

@@ -70,6 +70,7 @@ enum class WarningKind {
     rows_turned_over,
     midnight_passed,
     clock_jumped,
+    clock_set_by_an_hour,
     time_per_lap, // figures: step between two laps, s
     recording_paused,
 

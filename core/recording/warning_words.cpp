@@ -162,6 +162,8 @@ std::string time_words(const Warning& w) {
         return "the newest row stands first: the table is read from its end";
     case WarningKind::midnight_passed:
         return "the clock passes midnight here: the time goes on";
+    case WarningKind::clock_set_by_an_hour:
+        return "the clock is set by an hour here, as summer time begins or ends: the time goes on";
     case WarningKind::clock_jumped:
         return "the clock jumps " + counted(w, "time", "times") +
                ": the recording is split there, nothing is joined across";

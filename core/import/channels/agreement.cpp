@@ -114,7 +114,8 @@ class Speeds {
     }
 
     static void settle_doubt(ColumnGuess& guess, const Ratio& ratio) {
-        if (guess.unit_written || std::abs(ratio.middle - 1.0) > good_fit) return;
+        const bool of_meaning = guess.doubt.kind == DoubtKind::taken_by_motion;
+        if (guess.unit_written || of_meaning || std::abs(ratio.middle - 1.0) > good_fit) return;
         guess.doubt.clear();
         guess.confidence = std::max(guess.confidence, 0.85);
     }

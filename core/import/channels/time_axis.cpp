@@ -15,6 +15,8 @@ constexpr double day_s = 86400.0;
 constexpr std::size_t most_rows_out_of_order = 8;
 // A pause longer than this is no drop-out: the logger was off.
 constexpr double pause_s = 60.0;
+// Rows that stand further apart do not tell an hour that was set from one that passed.
+constexpr double longest_row_s = 20.0;
 // What goes on behind a jump where no step is known.
 constexpr double least_step_s = 1e-3;
 // With more repeated stamps than this the clock is coarse, and rows of one stamp are spread evenly.
@@ -63,6 +65,11 @@ class Builder {
             time += day_s;
             midnight_.add(lines_[i]);
         }
+        if (const double set_s = hour_set(time - last); set_s != 0.0) {
+            offset_s_ -= set_s;
+            time -= set_s;
+            hours_.add(lines_[i]);
+        }
         if (time == last) return repeated_.add(lines_[i]);
         if (time < last) {
             const bool new_lap = starts_with_lap(i);
@@ -82,6 +89,15 @@ class Builder {
             time = step_over(i, last, time);
         }
         keep(i, time);
+    }
+
+    // An hour forward or back between rows that else stand one step apart: local time as it begins and ends.
+    [[nodiscard]] double hour_set(double step_s) const {
+        constexpr double hour_s = 3600.0;
+        if (std::abs(step_s) < 0.5 * hour_s || !(step_s_ > 0.0 && step_s_ <= longest_row_s)) return 0.0;
+        const double set_s = std::copysign(hour_s, step_s);
+        const double left_s = step_s - set_s;
+        return left_s > 0.0 && left_s < 2.5 * step_s_ ? set_s : 0.0;
     }
 
     // Seconds since midnight, whatever the column calls them: from the day's last minute to its first.
@@ -142,6 +158,7 @@ class Builder {
         warn(stamps_backwards, backwards_);
         warn(midnight_passed, midnight_);
         warn(clock_jumped, jumps_);
+        warn(clock_set_by_an_hour, hours_);
         warn(time_per_lap, laps_, {step_s_});
         warn(recording_paused, pauses_);
     }
@@ -157,7 +174,7 @@ class Builder {
     double step_s_;
     double offset_s_ = 0.0;
     TimeAxis axis_;
-    recording::LineTally without_time_, repeated_, backwards_, midnight_, laps_, jumps_, pauses_;
+    recording::LineTally without_time_, repeated_, backwards_, midnight_, laps_, jumps_, hours_, pauses_;
 };
 
 // Rows that share a stamp, spread evenly to the next one.

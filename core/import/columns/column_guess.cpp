@@ -75,6 +75,11 @@ std::optional<NamedColumn> known_name(const std::string& header, NameAndUnit& pa
         return column;
     }
     if (const auto column = meaning_of_name(parted.name, written, known)) return column;
+    // "g quer", "G forward": a name that says itself that values are in g.
+    if (parted.unit_text.empty() && names_gravity(parted.name, known))
+        if (const auto column = meaning_of_name(without_gravity(parted.name, known), Quantity::acceleration, known);
+            column && recording::quantity(column->meaning) == Quantity::acceleration)
+            return column;
     const auto column = meaning_of_name(header, written, known);
     if (!column) return std::nullopt;
     parted.name = header;
@@ -116,6 +121,14 @@ ColumnGuess guess_by_name(const Layout& layout, std::size_t column) {
     guess.reason = named ? "named \"" + guess.name + "\"" : "its name is not known: kept as it is";
     if (guess.unit_written) guess.reason += ", unit " + guess.unit_text + " as written";
     return guess;
+}
+
+// A column without a name, or with that of an earlier one, is told by its number.
+std::string told_apart(const Layout& layout, std::size_t column, const std::string& name) {
+    if (name.empty()) return name_by_number(column);
+    const auto before = layout.names.begin() + static_cast<std::ptrdiff_t>(column);
+    const bool again = std::find(layout.names.begin(), before, layout.names[column]) != before;
+    return again ? name + " (" + name_by_number(column) + ")" : name;
 }
 
 // Cells that bear a unit say it where the header does not.
@@ -199,6 +212,7 @@ std::vector<ColumnGuess> guess_columns(const Layout& layout, const Samples& samp
     std::vector<ColumnValues> values;
     for (std::size_t i = 0; i < layout.columns; ++i) {
         ColumnGuess guess = guess_by_name(layout, i);
+        guess.name = told_apart(layout, i, guess.name);
         values.push_back(judge_column(samples, i, layout.style, guess.role, guess.meaning));
         for (std::size_t row = 0; row < std::min(shown_values, samples.rows.size()); ++row)
             guess.first_values.push_back(samples.rows[row][i]);
@@ -206,6 +220,7 @@ std::vector<ColumnGuess> guess_columns(const Layout& layout, const Samples& samp
         settle_unit(guess, values.back(), samples);
         guesses.push_back(std::move(guess));
     }
+    find_lettered_positions(samples, values, guesses);
     relate_columns(guesses, values, samples, layout.has_names);
     find_unnamed_letters(samples, values, guesses);
     settle_letter_o(layout, samples, guesses);

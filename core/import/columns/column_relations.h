@@ -30,6 +30,10 @@ void settle_degrees(std::vector<ColumnGuess>& guesses, const std::vector<ColumnV
 void find_unnamed_letters(const Samples& samples, const std::vector<ColumnValues>& values,
                           std::vector<ColumnGuess>& guesses);
 
+// Angles with the letters of a latitude or longitude are that, whatever the column is called.
+void find_lettered_positions(const Samples& samples, const std::vector<ColumnValues>& values,
+                             std::vector<ColumnGuess>& guesses);
+
 // Sets the form of the columns in which O stands, and their doubt.
 void settle_letter_o(const Layout& layout, const Samples& samples, std::vector<ColumnGuess>& guesses);
 

@@ -133,10 +133,14 @@ void guess_time_unit(ColumnGuess& guess, const ColumnValues& values, double step
     if (most > 1e11) return settle(guess, Unit::millisecond, 0.9, "milliseconds since 1970 by their size");
     if (most > 1e8 && values.decimals == 0 && step > 1000.0)
         return settle(guess, Unit::microsecond, 0.7, "no unit written, µs by its steps");
-    if (most > 1e8) return settle(guess, Unit::second, 0.9, "seconds since 1970 by their size");
+    // Nobody logged before 1990: a week holds 604,800,000 ms.
     const bool whole = values.decimals == 0;
+    if (most > 6.3e8 || (most > 1e8 && !whole))
+        return settle(guess, Unit::second, 0.9, "seconds since 1970 by their size");
+    // Receivers count the milliseconds of the week, at one fix a second in thousands.
+    const bool in_week = step == 1000.0 && most <= 604'800'000.0;
     // Half a day of milliseconds is no session.
-    if (whole && step >= 1000.0 && most > 43'200'000.0)
+    if (whole && step >= 1000.0 && most > 43'200'000.0 && !in_week)
         return settle(guess, Unit::microsecond, 0.85, "no unit written, µs by its size");
     if (whole && step >= 1000.0)
         return settle(guess, Unit::millisecond, 0.5, "no unit written, taken as ms",

@@ -79,6 +79,27 @@ void find_unnamed_letters(const Samples& samples, const std::vector<ColumnValues
     }
 }
 
+void find_lettered_positions(const Samples& samples, const std::vector<ColumnValues>& values,
+                             std::vector<ColumnGuess>& guesses) {
+    const auto claimed = [&](Meaning meaning) {
+        return std::ranges::any_of(
+            guesses, [&](const auto& guess) { return guess.role == Role::channel && guess.meaning == meaning; });
+    };
+    for (std::size_t i = 0; i < guesses.size(); ++i) {
+        ColumnGuess& guess = guesses[i];
+        if (values[i].form != CellForm::angle || guess.meaning != Meaning::other || !guess.doubt.empty()) continue;
+        const bool along = stands_in(samples, i, 'N') || stands_in(samples, i, 'S');
+        const bool across = stands_in(samples, i, 'E') || stands_in(samples, i, 'W') || stands_in(samples, i, 'O');
+        const Meaning meaning = along ? Meaning::latitude : Meaning::longitude;
+        if (along == across || claimed(meaning)) continue;
+        guess.role = Role::channel;
+        guess.meaning = meaning;
+        guess.unit = base::Unit::degree;
+        guess.confidence = 0.7;
+        guess.reason = "its cells bear the letters of a " + std::string(recording::name(meaning));
+    }
+}
+
 void settle_letter_o(const Layout& layout, const Samples& samples, std::vector<ColumnGuess>& guesses) {
     for (std::size_t i = 0; i < guesses.size(); ++i) {
         ColumnGuess& guess = guesses[i];

@@ -51,6 +51,24 @@ class Relations {
         source_ = "the positions";
     }
 
+    // Milliseconds or microseconds, seconds or milliseconds: only one makes a speed of the way between the positions.
+    void settle_time() {
+        const auto time = time_column(guesses_);
+        if (speed_mps_.empty() || guesses_[*time].doubt.kind != DoubtKind::unit_open) return;
+        ColumnGuess& guess = guesses_[*time];
+        const double too_slow = times_too_slow();
+        const Unit finer = guess.unit == Unit::second ? Unit::millisecond : Unit::microsecond;
+        if (too_slow == 0.0 || (too_slow > 1.0 && guess.unit == finer)) return;
+        if (too_slow > 1.0) {
+            guess.unit = finer;
+            time_s_ = si_numbers(guess, values_[*time]);
+            speed_mps_ = speed_by_positions(samples_, time_s_, latitude_, longitude_);
+        }
+        guess.reason += "; " + std::string(base::symbol(guess.unit)) + " fits the speed between the positions";
+        guess.confidence = std::max(guess.confidence, 0.85);
+        guess.doubt.clear();
+    }
+
     // A speed with a unit tells degrees from radians: they are 57 times apart.
     void settle_positions() {
         const auto latitude = find(Meaning::latitude);
@@ -185,6 +203,25 @@ class Relations {
         return math::median(ratios);
     }
 
+    // 1 or 1000: how much faster the car is than the way between the positions says; 0 where it cannot be told.
+    [[nodiscard]] double times_too_slow() const {
+        for (std::size_t i = 0; i < guesses_.size(); ++i) {
+            if (!is_speed(guesses_[i]) || !guesses_[i].unit_written) continue;
+            const double ratio = ratio_of(i).value_or(0.0);
+            for (const double times : {1.0, 1000.0})
+                if (std::abs(ratio / times - 1.0) < bad_fit) return times;
+        }
+        constexpr double slowest_mps = 3.0; // at the tenth part of the time in which it is fastest
+        constexpr double fastest_mps = 120.0;
+        std::vector<double> known = speed_mps_;
+        std::erase_if(known, [](double speed) { return !std::isfinite(speed); });
+        if (known.size() < 8) return 0.0;
+        const double fast_mps = math::quantile(known, 0.9);
+        for (const double times : {1.0, 1000.0})
+            if (fast_mps * times > slowest_mps && fast_mps * times < fastest_mps) return times;
+        return 0.0;
+    }
+
     void check_written(std::size_t i) {
         if (speed_mps_.empty()) return;
         const auto ratio = ratio_to_speed(values_[i].numbers, speed_mps_);
@@ -254,6 +291,7 @@ class Relations {
 
 void relate_speeds(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values, const Samples& samples) {
     Relations relations(guesses, values, samples);
+    relations.settle_time();
     relations.settle_positions();
     relations.settle_exchange();
     relations.settle_speeds();

@@ -154,21 +154,35 @@ Zone cut_zone(std::string_view& text) {
     return zone;
 }
 
-// "10h20m03.4s" as "10:20:03.4"; empty for any other text.
+// "10h20m03.4s", "10 h 20 min 3.4 s" and "20m 03.4s" as "10:20:03.4" and "20:03.4"; empty for any other text.
 std::string with_colons(std::string_view text) {
     const std::size_t h = text.find('h');
-    const std::size_t m = h == std::string_view::npos ? h : text.find('m', h);
-    if (m == std::string_view::npos || h == 0 || !all_digits(text.substr(0, h))) return "";
-    std::string_view seconds = text.substr(m + 1);
+    const std::size_t m = text.find('m', h == std::string_view::npos ? 0 : h);
+    if (m == std::string_view::npos || (h == std::string_view::npos && !text.ends_with('s'))) return "";
+    std::string_view seconds = text.substr(text.substr(m).starts_with("min") ? m + 3 : m + 1);
     if (seconds.ends_with('s')) seconds.remove_suffix(1);
-    return std::string(text.substr(0, h)) + ":" + std::string(text.substr(h + 1, m - h - 1)) + ":" +
-           std::string(seconds);
+    const std::string_view minutes =
+        trimmed(h == std::string_view::npos ? text.substr(0, m) : text.substr(h + 1, m - h - 1));
+    const std::string_view hours = h == std::string_view::npos ? "" : trimmed(text.substr(0, h));
+    if ((h != std::string_view::npos && (hours.empty() || !all_digits(hours))) || !all_digits(minutes)) return "";
+    return std::string(hours) + (hours.empty() ? "" : ":") + std::string(minutes) + ":" + std::string(trimmed(seconds));
+}
+
+// "1 day, 00:20:03", "0 days 00:20:03.4", as programs for data analysis write what has elapsed: takes the days away.
+int cut_days(std::string_view& text) {
+    const std::size_t day = text.find(" day");
+    if (day == std::string_view::npos || day > 3 || !all_digits(text.substr(0, day))) return 0;
+    const int days = small_number(text.substr(0, day));
+    const std::size_t clock = text.find_first_of("0123456789", day);
+    text = clock == std::string_view::npos ? std::string_view() : text.substr(clock);
+    return days;
 }
 
 } // namespace
 
 std::optional<double> read_clock(std::string_view text) {
     text = trimmed(text);
+    const double days_s = 86400.0 * cut_days(text);
     const std::string marked = with_colons(text);
     if (!marked.empty()) text = marked;
     if (text.size() < 4 || text.size() > 32 || !is_digit(text.front())) return std::nullopt;
@@ -197,7 +211,7 @@ std::optional<double> read_clock(std::string_view text) {
     if (!seconds || *seconds >= 61.0 || leading > 99 || (half.known && leading > 12)) return std::nullopt;
     int hours = leading;
     if (half.known) hours = hours % 12 + (half.afternoon ? 12 : 0);
-    return (hours * 60.0 + small_number(minutes)) * 60.0 + *seconds;
+    return days_s + (hours * 60.0 + small_number(minutes)) * 60.0 + *seconds;
 }
 
 std::optional<Date> read_date(std::string_view text) {

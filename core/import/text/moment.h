@@ -10,7 +10,8 @@
 
 namespace lapwright::import {
 
-// "10:20:03.4", "1:23.456", "0:10:20:03.4" is none; comma or point before the fraction; "10:20:03 PM".
+// "10:20:03.4", "1:23.456", "10h20m03.4s", "1 day, 10:20:03", "0:10:20:03.4" is none; comma or point before the
+// fraction; "10:20:03 PM".
 [[nodiscard]] std::optional<double> read_clock(std::string_view text);
 
 struct Date {

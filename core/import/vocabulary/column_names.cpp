@@ -35,6 +35,13 @@ bool names_gravity(std::string_view name, const Vocabulary& known) {
                                [&](const std::string& word) { return known.in_g.contains(word); });
 }
 
+std::string without_gravity(std::string_view name, const Vocabulary& known) {
+    std::string rest;
+    for (const std::string& word : without(split_words(plain_words(name)), known.in_g))
+        rest += (rest.empty() ? "" : " ") + word;
+    return rest;
+}
+
 std::optional<NamedColumn> meaning_of_name(std::string_view name, Quantity written, const Vocabulary& known) {
     const std::vector<std::string> words = split_words(plain_words(name));
     if (words.empty()) return std::nullopt;

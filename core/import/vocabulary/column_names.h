@@ -17,6 +17,9 @@ namespace lapwright::import {
 // Whether the name itself says that values are in g: "Lat G", "GLong".
 [[nodiscard]] bool names_gravity(std::string_view name, const Vocabulary& known = built_in_vocabulary());
 
+// The name without those words.
+[[nodiscard]] std::string without_gravity(std::string_view name, const Vocabulary& known = built_in_vocabulary());
+
 // Nothing where the name is not known.  `written` is the quantity of the unit that stands beside the name: "Lateral" is
 // known with an acceleration's.
 [[nodiscard]] std::optional<NamedColumn> meaning_of_name(std::string_view name,

@@ -124,6 +124,22 @@ TEST(ColumnNames, SayTheirUnitThemselves) {
     }
 }
 
+// Each name that is known beside a unit of acceleration is known beside the word that says g itself.
+TEST(ColumnNames, AreKnownBesideGravity) {
+    int known = 0;
+    for (const auto& [key, column] : built_in_vocabulary().columns) {
+        if (key.first != base::Quantity::acceleration || column.confidence < 0.9) continue;
+        for (const std::string& header : {"g " + key.second, key.second + " G"}) {
+            const auto recording = import_bytes("time (s)," + header + "\n0.0,1\n0.1,0.5\n0.2,0.7\n", "names.csv");
+            ASSERT_TRUE(recording.ok()) << header;
+            EXPECT_EQ(recording->channels.front().meaning, column.meaning) << header;
+            EXPECT_EQ(recording->channels.front().source_unit, Unit::standard_gravity) << header;
+            ++known;
+        }
+    }
+    EXPECT_GT(known, 60);
+}
+
 TEST(ColumnNames, DoesNotGuessWhatIsLeftOver) {
     EXPECT_FALSE(meaning_of_name("Brake Temp FL"));
     EXPECT_FALSE(meaning_of_name("Oil Pressure"));
