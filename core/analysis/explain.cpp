@@ -77,6 +77,8 @@ Result<Learned> learn(const Side& side, const track::Track& track, const car::Se
     data.segments = track.segments;
     data.air = air_of(side, setup);
     data.mass = setup.mass;
+    data.springs = setup.springs;
+    data.known = setup.known;
     if (altitudes.size() == learned.laps.size()) data.slope = car::slope_of(altitudes, learned.laps.front().distance_m);
     auto figures = car::car_figures(data, {options.draws, motion::own_seed(recording, options.seed)});
     if (!figures) {

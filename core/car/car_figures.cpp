@@ -6,8 +6,10 @@
 #include "core/car/driving_force.h"
 #include "core/car/full_throttle.h"
 #include "core/car/grip_model.h"
+#include "core/car/known_figures.h"
 #include "core/car/limit_evidence.h"
 #include "core/car/settle.h"
+#include "core/car/suspension.h"
 #include "core/car/withhold_figures.h"
 #include "core/math/random.h"
 #include "core/math/statistics.h"
@@ -58,8 +60,55 @@ struct Fits {
     DrivingForce driving;
     LimitEvidence evidence;
     GripPosterior grip;
-    GripPrior grip_prior;
+    GripPrior grip_prior; // without what is known of this car
+    std::optional<SuspensionDownforce> suspension;
+    std::vector<std::string> disagreements;
 };
+
+KnownFigure downforce_area(const std::vector<GripDraw>& draws, double per_area) {
+    std::vector<double> areas;
+    for (const GripDraw& draw : draws)
+        areas.push_back(draw.k / per_area);
+    return {math::mean(areas), math::standard_deviation(areas)};
+}
+
+// First as if nothing were known of this car, so that laps and knowledge can be held against each other.
+void fit_driving(Fits& fits, const CarData& data, const FigureOptions& options, double half_density) {
+    DrivingPrior prior;
+    prior.drag_per_kg = half_density * usual_drag_area;
+    prior.drag_sd = prior.drag_per_kg * drag_area_share_sd;
+    fits.driving = fit_driving_force(data, prior, options.draws, options.seed);
+    if (fits.driving.status != math::FitStatus::converged || !knows_driving(data)) return;
+    const DrivingForce& laps = fits.driving;
+    if (const auto& drag = data.known.drag_area_m2)
+        fits.disagreements.push_back(disagreement("the drag area given", *drag,
+                                                  {laps.best.drag_per_kg / half_density, laps.drag_sd / half_density},
+                                                  "m²", 2));
+    if (const auto& power = data.known.power_w) {
+        const double mean_w = data.mass->value_kg / 1000.0 * (laps.curve ? laps.curve->most_share : 1.0);
+        fits.disagreements.push_back(disagreement("the power given", {power->value / 1000.0, power->sd / 1000.0},
+                                                  {mean_w * laps.best.power_per_kg, mean_w * laps.power_sd}, "kW", 0));
+    }
+    fits.driving = fit_driving_force(data, with_known(prior, data, laps.curve), options.draws, options.seed);
+}
+
+void fit_corners(Fits& fits, const CarData& data, const FigureOptions& options, double half_density) {
+    fits.grip_prior = {half_density * usual_downforce_area, half_density * downforce_area_sd};
+    fits.suspension = suspension_downforce(data);
+    fits.grip = fit_grip(fits.evidence, fits.grip_prior, options.draws, options.seed);
+    if (!knows_downforce(data, fits.suspension)) return;
+    const KnownFigure laps = downforce_area(fits.grip.draws, half_density);
+    if (const auto& area = data.known.downforce_area_m2)
+        fits.disagreements.push_back(disagreement("the downforce area given", *area, laps, "m²", 2));
+    if (fits.suspension && fits.suspension->told()) {
+        const double per_area = 0.5 * data.air.value_kg_m3;
+        fits.disagreements.push_back(
+            disagreement("the suspension's downforce area",
+                         {fits.suspension->n_per_mps2 / per_area, fits.suspension->sd / per_area}, laps, "m²", 2));
+    }
+    fits.grip =
+        fit_grip(fits.evidence, with_known(fits.grip_prior, data, fits.suspension), options.draws, options.seed);
+}
 
 std::vector<CarDraw> join(const Fits& fits, const CarData& data, std::size_t draws, std::uint64_t seed) {
     std::vector<CarDraw> all;
@@ -100,6 +149,12 @@ void add_traction(CarFigures& figures, const Traction& seen, std::uint64_t seed)
 
 DecidedBy judged(double sd, double prior_sd) {
     return sd < data_decides * prior_sd ? DecidedBy::data : DecidedBy::prior;
+}
+
+// Where a figure was given and the laps did not make it much surer, the setup sheet decided.
+DecidedBy judged(double sd, double prior_sd, const std::optional<KnownFigure>& given, double per_given) {
+    const DecidedBy laps = judged(sd, prior_sd);
+    return given && !(sd < data_decides * given->sd * per_given) ? DecidedBy::setup : laps;
 }
 
 PowerShares typical_shares(const std::vector<CarDraw>& draws) {
@@ -165,6 +220,9 @@ void add_notes(CarFigures& figures, const Fits& fits, std::size_t laps) {
     if (figures.drag_area_m2_per_kg.decided_by == DecidedBy::prior)
         figures.notes.emplace_back("the laps do not tell the drag; it is mostly what such cars usually have");
     figures.notes.push_back(power_note(fits.driving.curve));
+    if (fits.suspension && !fits.suspension->told()) figures.notes.push_back(fits.suspension->untold);
+    for (const std::string& note : fits.disagreements)
+        if (!note.empty()) figures.notes.push_back(note);
     if (figures.per_kilogram) figures.notes.emplace_back("no mass was given: figures are per kilogram");
     for (const CornerEvidence& corner : figures.corners) {
         if (corner.flat)
@@ -187,15 +245,20 @@ void add_figures(CarFigures& figures, const Fits& fits, const CarData& data) {
     const auto per_kg = [](double force, const CarDraw& d) { return 2.0 * force / d.density_kg_m3 / d.car.mass_kg; };
     figures.downforce_area_m2_per_kg =
         figure_of(draws, [&](const CarDraw& d) { return per_kg(d.car.downforce_n_per_mps2, d); });
-    figures.downforce_area_m2_per_kg.decided_by = judged(0.5 * figures.downforce_area_m2_per_kg.half_width(),
-                                                         2.0 * fits.grip_prior.k_sd_cut() / data.air.value_kg_m3);
+    const KnownFigures known = data.mass ? data.known : KnownFigures{};
+    figures.downforce_area_m2_per_kg.decided_by =
+        judged(0.5 * figures.downforce_area_m2_per_kg.half_width(),
+               2.0 * fits.grip_prior.k_sd_cut() / data.air.value_kg_m3, known.downforce_area_m2, 1.0 / mass);
     figures.apparent_downforce_area_m2_per_kg = figure_of(
         draws, [&](const CarDraw& d) { return d.car.load_exponent * per_kg(d.car.downforce_n_per_mps2, d); },
         figures.downforce_area_m2_per_kg.decided_by);
     figures.drag_area_m2_per_kg = figure_of(
         draws, [&](const CarDraw& d) { return per_kg(d.car.drag_n_per_mps2, d); },
-        judged(fits.driving.drag_sd, drag_area_share_sd * 0.5 * data.air.value_kg_m3 * usual_drag_area / mass));
+        judged(fits.driving.drag_sd, drag_area_share_sd * 0.5 * data.air.value_kg_m3 * usual_drag_area / mass,
+               known.drag_area_m2, 0.5 * data.air.value_kg_m3 / mass));
     figures.power_w_per_kg = figure_of(draws, [](const CarDraw& d) { return d.car.power_w / d.car.mass_kg; });
+    figures.power_w_per_kg.decided_by =
+        judged(fits.driving.power_sd, DrivingPrior{}.power_sd, known.power_w, 1.0 / mass);
     figures.load_exponent = figure_of(draws, [](const CarDraw& d) { return d.car.load_exponent; }, DecidedBy::prior);
     figures.braking_share = figure_of(draws, [](const CarDraw& d) { return d.car.braking_share; });
     figures.per_kilogram = !data.mass;
@@ -211,7 +274,8 @@ void add_figures(CarFigures& figures, const Fits& fits, const CarData& data) {
     figures.drag_area_m2 = figure_of(
         draws, [&](const CarDraw& d) { return per_kg(d.car.drag_n_per_mps2, d) * d.car.mass_kg; },
         figures.drag_area_m2_per_kg.decided_by);
-    figures.power_w = figure_of(draws, [](const CarDraw& d) { return d.car.power_w; });
+    figures.power_w =
+        figure_of(draws, [](const CarDraw& d) { return d.car.power_w; }, figures.power_w_per_kg.decided_by);
 }
 
 template <typename Get>
@@ -253,15 +317,11 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     const double mass = data.mass ? data.mass->value_kg : usual_mass_kg;
     const double half_density = 0.5 * data.air.value_kg_m3 / mass;
     Fits fits;
-    DrivingPrior driving_prior;
-    driving_prior.drag_per_kg = half_density * usual_drag_area;
-    driving_prior.drag_sd = driving_prior.drag_per_kg * drag_area_share_sd;
-    fits.driving = fit_driving_force(data, driving_prior, options.draws, options.seed);
+    fit_driving(fits, data, options, half_density);
     if (fits.driving.status != math::FitStatus::converged) return cannot("no stretch at full throttle could be found");
     fits.evidence = limit_evidence(data, fits.driving);
     if (fits.evidence.corners.empty()) return cannot("no corner could be found");
-    fits.grip_prior = {half_density * usual_downforce_area, half_density * downforce_area_sd};
-    fits.grip = fit_grip(fits.evidence, fits.grip_prior, options.draws, options.seed);
+    fit_corners(fits, data, options, half_density);
 
     CarFigures figures;
     const math::Convergence& corners = fits.grip.convergence;

@@ -41,11 +41,33 @@ struct Mass {
     double sd_kg = 10.0;
 };
 
+// Load of one wheel over the travel that is recorded (at the wheel; at the damper the spring's rate times how far the
+// damper goes over how far the wheel goes), with its relative standard uncertainty.
+struct Springs {
+    double front_n_per_m = 0.0;
+    double rear_n_per_m = 0.0;
+    double relative_sd = 0.05;
+};
+
+// What is known from elsewhere: a coast-down, a tunnel, a flow simulation, a dynamometer; standard uncertainty.
+struct KnownFigure {
+    double value = 0.0;
+    double sd = 0.0;
+};
+
+struct KnownFigures {
+    std::optional<KnownFigure> downforce_area_m2;
+    std::optional<KnownFigure> drag_area_m2;
+    std::optional<KnownFigure> power_w; // at the wheels, the most over all engine speeds
+};
+
 struct CarData {
     std::vector<lap::LapTrace> laps; // clean laps on one grid; at least one, better eight
     std::vector<track::Segment> segments;
     AirDensity air;
     std::optional<Mass> mass;
+    std::optional<Springs> springs;
+    KnownFigures known; // counts where the mass is given
     // d height / d path at each grid point; empty: flat.
     std::vector<double> slope;
 };

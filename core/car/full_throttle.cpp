@@ -117,13 +117,6 @@ bool near_any(const std::vector<double>& sorted, double t, double reach) {
     return at != sorted.end() && *at <= t + reach;
 }
 
-std::size_t segment_at(const std::vector<track::Segment>& segments, double distance_m) {
-    std::size_t k = 0;
-    while (k + 1 < segments.size() && distance_m >= segments[k].end_m)
-        ++k;
-    return k;
-}
-
 // Whether each grid point shows full push in the mean of the laps, as far as motion tells.
 std::vector<bool> pushing(const MeanLap& mean, double fastest) {
     const std::vector<double> best = best_by_speed(mean, fastest);
@@ -187,6 +180,13 @@ std::vector<bool> candidates(const lap::LapTrace& lap, const MeanLap& mean, cons
 }
 
 } // namespace
+
+std::size_t segment_at(const std::vector<track::Segment>& segments, double distance_m) {
+    std::size_t k = 0;
+    while (k + 1 < segments.size() && distance_m >= segments[k].end_m)
+        ++k;
+    return k;
+}
 
 double fastest_speed_mps(const CarData& data) {
     std::vector<double> speeds;

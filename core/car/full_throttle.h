@@ -22,6 +22,9 @@ struct ThrottleSample {
 
 [[nodiscard]] std::vector<ThrottleSample> full_throttle_samples(const CarData& data);
 
+// The place in `segments` of the one that holds a distance.
+[[nodiscard]] std::size_t segment_at(const std::vector<track::Segment>& segments, double distance_m);
+
 // 99.5 % quantile of speed over all laps.
 [[nodiscard]] double fastest_speed_mps(const CarData& data);
 

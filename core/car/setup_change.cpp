@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/car/setup_change.h"
 
+#include "core/base/number_text.h"
+
 #include <algorithm>
 
 namespace lapwright::car {
@@ -8,6 +10,12 @@ namespace {
 
 std::string mass_text(const SetupSheet& sheet, base::UnitSystem units) {
     return sheet.mass ? base::figure_with_unit(sheet.mass->value_kg, base::Quantity::mass, units, 0) : "";
+}
+
+std::string springs_text(const SetupSheet& sheet) {
+    if (!sheet.springs) return {};
+    const auto rate = [](double n_per_m) { return base::fixed_text(n_per_m / 1000.0, 0); };
+    return rate(sheet.springs->front_n_per_m) + " / " + rate(sheet.springs->rear_n_per_m) + " N/mm";
 }
 
 std::string value_of(const std::vector<SetupItem>& items, const std::string& name) {
@@ -31,6 +39,7 @@ std::vector<SetupChange> setup_changes(const SetupSheet& before, const SetupShee
     if (says_nothing(before) || says_nothing(after)) return changes;
     add(changes, "mass", mass_text(before, units), mass_text(after, units));
     add(changes, "tyre", before.tyre, after.tyre);
+    add(changes, "springs", springs_text(before), springs_text(after));
     for (const SetupItem& item : before.items)
         add(changes, item.name, item.value, value_of(after.items, item.name));
     for (const SetupItem& item : after.items) {

@@ -16,6 +16,7 @@ using nlohmann::json;
 
 constexpr std::size_t most_bytes = 1'000'000;
 constexpr std::size_t most_items = 1000;
+constexpr double usual_known_share = 0.1;    // uncertainty of a figure that is given without one
 constexpr std::size_t most_letters = 10'000; // of one text
 
 std::uint64_t line_of(std::string_view text, std::size_t place) {
@@ -86,6 +87,36 @@ void read_conditions(Reader& reader, const json& document, SetupSheet& sheet) {
     sheet.conditions.altitude_m = reader.number(*found, "altitude_m", -500.0, 5000.0);
 }
 
+void read_springs(Reader& reader, const json& document, SetupSheet& sheet) {
+    const auto found = document.find("springs");
+    if (found == document.end() || found->is_null()) return;
+    if (!found->is_object()) return reader.complain("springs", "\"springs\" must be an object");
+    const auto front = reader.number(*found, "front_n_per_mm", 1.0, 2000.0);
+    const auto rear = reader.number(*found, "rear_n_per_mm", 1.0, 2000.0);
+    const auto sd = reader.number(*found, "sd_percent", 0.0, 100.0);
+    if (!front || !rear)
+        return reader.complain("springs", "\"springs\" need both \"front_n_per_mm\" and \"rear_n_per_mm\"");
+    sheet.springs = Springs{1000.0 * *front, 1000.0 * *rear, sd ? *sd / 100.0 : Springs{}.relative_sd};
+}
+
+std::optional<KnownFigure> known_figure(Reader& reader, const json& object, const char* key, const char* sd_key,
+                                        double least, double most, double to_si) {
+    const auto value = reader.number(object, key, least, most);
+    const auto sd = reader.number(object, sd_key, 0.0, most);
+    if (!value) return std::nullopt;
+    return KnownFigure{to_si * *value, to_si * sd.value_or(usual_known_share * std::abs(*value))};
+}
+
+void read_known(Reader& reader, const json& document, SetupSheet& sheet) {
+    const auto found = document.find("known");
+    if (found == document.end() || found->is_null()) return;
+    if (!found->is_object()) return reader.complain("known", "\"known\" must be an object");
+    sheet.known.downforce_area_m2 =
+        known_figure(reader, *found, "downforce_area_m2", "downforce_area_sd_m2", -3.0, 15.0, 1.0);
+    sheet.known.drag_area_m2 = known_figure(reader, *found, "drag_area_m2", "drag_area_sd_m2", 0.0, 5.0, 1.0);
+    sheet.known.power_w = known_figure(reader, *found, "power_kw", "power_sd_kw", 1.0, 2000.0, 1000.0);
+}
+
 base::Result<json> parsed(std::string_view text, const std::string& file) {
     const auto refused = [&](std::optional<std::uint64_t> line, const char* what, const char* remedy) {
         return base::Error{base::ErrorCode::setup_not_readable, {file, line, {}}, what, remedy};
@@ -124,6 +155,8 @@ base::Result<SetupSheet> parse_setup_sheet(std::string_view text, const std::str
     sheet.tyre = reader.words(document, "tyre");
     read_items(reader, document, sheet);
     read_conditions(reader, document, sheet);
+    read_springs(reader, document, sheet);
+    read_known(reader, document, sheet);
     if (reader.error()) return *reader.error();
     return sheet;
 }

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The setup sheet of a session: mass with driver and fuel, tyre, aero items in free words, weather.  A JSON file:
 //   {"mass_kg", "mass_sd_kg", "driver", "car", "tyre", "items": [{"name", "value"}],
-//    "conditions": {"air_temperature_c", "pressure_hpa", "humidity_percent", "altitude_m"}}
+//    "conditions": {"air_temperature_c", "pressure_hpa", "humidity_percent", "altitude_m"},
+//    "springs": {"front_n_per_mm", "rear_n_per_mm", "sd_percent"},
+//    "known": {"downforce_area_m2", "downforce_area_sd_m2", "drag_area_m2", "drag_area_sd_m2", "power_kw",
+//    "power_sd_kw"}}
 // Every key may be missing; keys that are not known are left alone.
 #pragma once
 
@@ -28,6 +31,8 @@ struct SetupSheet {
     std::string tyre;
     std::vector<SetupItem> items;
     AirConditions conditions;
+    std::optional<Springs> springs; // both rates, 1..2000 N/mm; 5 % where their uncertainty is missing
+    KnownFigures known;             // a tenth of the value where the uncertainty is missing
 };
 
 // Mass 100..5000 kg, its standard uncertainty 0..500 kg (10 where it is missing), temperature −40..60 °C, pressure

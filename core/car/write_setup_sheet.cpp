@@ -20,6 +20,25 @@ ordered_json conditions_json(const AirConditions& conditions) {
     return json;
 }
 
+ordered_json springs_json(const Springs& springs) {
+    return {{"front_n_per_mm", springs.front_n_per_m / 1000.0},
+            {"rear_n_per_mm", springs.rear_n_per_m / 1000.0},
+            {"sd_percent", 100.0 * springs.relative_sd}};
+}
+
+ordered_json known_json(const KnownFigures& known) {
+    ordered_json json = ordered_json::object();
+    const auto add = [&](const char* key, const char* sd_key, const std::optional<KnownFigure>& figure, double to_si) {
+        if (!figure) return;
+        json[key] = figure->value / to_si;
+        json[sd_key] = figure->sd / to_si;
+    };
+    add("downforce_area_m2", "downforce_area_sd_m2", known.downforce_area_m2, 1.0);
+    add("drag_area_m2", "drag_area_sd_m2", known.drag_area_m2, 1.0);
+    add("power_kw", "power_sd_kw", known.power_w, 1000.0);
+    return json;
+}
+
 } // namespace
 
 std::string setup_sheet_text(const SetupSheet& sheet) {
@@ -39,6 +58,8 @@ std::string setup_sheet_text(const SetupSheet& sheet) {
     }
     const ordered_json conditions = conditions_json(sheet.conditions);
     if (!conditions.empty()) json["conditions"] = conditions;
+    if (sheet.springs) json["springs"] = springs_json(*sheet.springs);
+    if (const ordered_json known = known_json(sheet.known); !known.empty()) json["known"] = known;
     // Words that are no UTF-8 are mended rather than refused.
     return json.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n";
 }

@@ -33,6 +33,10 @@ constexpr std::array rows{
     Row{Meaning::brake, "brake", Quantity::share},
     Row{Meaning::brake_pressure, "brake_pressure", Quantity::pressure},
     Row{Meaning::steering_angle, "steering_angle", Quantity::angle},
+    Row{Meaning::suspension_front_left, "suspension_front_left", Quantity::length},
+    Row{Meaning::suspension_front_right, "suspension_front_right", Quantity::length},
+    Row{Meaning::suspension_rear_left, "suspension_rear_left", Quantity::length},
+    Row{Meaning::suspension_rear_right, "suspension_rear_right", Quantity::length},
     Row{Meaning::gear, "gear", Quantity::none},
     Row{Meaning::engine_speed, "engine_speed", Quantity::rotation},
     Row{Meaning::distance, "distance", Quantity::length},
@@ -56,6 +60,10 @@ std::string_view name(Meaning meaning) {
 std::optional<Meaning> parse_meaning(std::string_view text) {
     const auto found = std::ranges::find(rows, text, &Row::name);
     return found == rows.end() ? std::nullopt : std::optional(found->meaning);
+}
+
+bool is_suspension_travel(Meaning meaning) {
+    return meaning >= Meaning::suspension_front_left && meaning <= Meaning::suspension_rear_right;
 }
 
 Quantity quantity(Meaning meaning) {

@@ -29,6 +29,11 @@ enum class Meaning {
     brake,          // 0..1, pedal or switch
     brake_pressure, // Pa
     steering_angle, // rad
+    // m of travel, in either direction; of the wheel or of what the spring rate is stated at
+    suspension_front_left,
+    suspension_front_right,
+    suspension_rear_left,
+    suspension_rear_right,
     gear,
     engine_speed, // rev/s
     distance,     // m, the logger's own
@@ -46,6 +51,7 @@ enum class Meaning {
 // The name in JSON and in recipes: "lateral_acceleration".
 [[nodiscard]] std::string_view name(Meaning meaning);
 [[nodiscard]] std::optional<Meaning> parse_meaning(std::string_view name);
+[[nodiscard]] bool is_suspension_travel(Meaning meaning);
 // The quantity that values of this meaning have; `other`, gear and counts have none.
 [[nodiscard]] base::Quantity quantity(Meaning meaning);
 

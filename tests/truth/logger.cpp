@@ -48,6 +48,7 @@ class Recorder {
         pedals();
         engine();
         wheel();
+        suspension();
         return std::move(out_);
     }
 
@@ -210,6 +211,19 @@ class Recorder {
                                  spec_.wheel_noise_sd_mps * random.normal();
             return std::max(0.0, shown);
         });
+    }
+
+    void suspension() {
+        if (spec_.suspension.rate_hz <= 0.0) return;
+        Random random(seed_, 127);
+        for (int wheel = front_left; wheel <= rear_right; ++wheel) {
+            const auto quantity = static_cast<Quantity>(static_cast<int>(Quantity::suspension_front_left_m) + wheel);
+            add(quantity, spec_.suspension, false, [&](const TruthSample& s) {
+                const auto travel =
+                    suspension_travel_m(spec_.suspension_truth, session_.car(), session_.air_density(), s);
+                return travel[static_cast<std::size_t>(wheel)] + spec_.suspension_truth.noise_sd_m * random.normal();
+            });
+        }
     }
 
     const Session& session_;

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "tests/truth/session.h"
+#include "tests/truth/suspension.h"
 
 namespace truth {
 
@@ -26,6 +27,10 @@ enum class Quantity {
     engine_rpm,
     lap_number,
     distance_m, // the logger's own integral of its speed
+    suspension_front_left_m,
+    suspension_front_right_m,
+    suspension_rear_left_m,
+    suspension_rear_right_m,
 };
 
 struct SensorClock {
@@ -46,6 +51,7 @@ struct LoggerSpec {
     SensorClock pedals;   // throttle, brake
     SensorClock engine;   // gear, engine speed, lap number, distance
     SensorClock wheel{0.0};
+    SensorClock suspension{0.0};
 
     double position_white_sd_m = 0.03; // each axis
     double position_bias_sd_m = 0.7;   // each axis, Ornstein-Uhlenbeck
@@ -66,6 +72,8 @@ struct LoggerSpec {
     double wheel_scale_lap_sd = 0.0; // each lap's scale is off by its own draw of this
     double wheel_noise_sd_mps = 0.05;
     double wheel_lock_share = 0.2; // loses up to this share of its speed at full braking
+
+    SuspensionTruth suspension_truth;
 
     double stamp_jitter_sd_s = 0.0;
     double stamp_step_s = 0.0; // stamps rounded to this; 0: not rounded

@@ -111,6 +111,8 @@ void guess_unit(ColumnGuess& guess, const ColumnValues& values) {
         return settle(guess, Unit::revolution_per_minute, 0.5, "no unit written, taken as rpm",
                       unit_open({"rpm", "revolutions per second"}));
     case Quantity::length:
+        if (recording::is_suspension_travel(guess.meaning) && most > 0.5)
+            return settle(guess, Unit::millimetre, 0.8, "no unit written, mm by its values");
         return settle(guess, Unit::metre, 0.6, "no unit written, taken as metres");
     case Quantity::temperature:
         if (most > 55.0 && most < 120.0)

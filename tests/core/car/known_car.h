@@ -8,11 +8,14 @@
 #include "core/track/track.h"
 #include "truth/drive.h"
 #include "truth/random.h"
+#include "truth/suspension.h"
 #include "truth/track_catalogue.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <memory>
+#include <optional>
 #include <vector>
 
 namespace lapwright::test {
@@ -23,6 +26,7 @@ struct KnownNoise {
     double course_sd_rad = 0.15 * 3.14159265358979323846 / 180.0;
     bool pedals = true;
     bool engine_speed = false;
+    std::optional<truth::SuspensionTruth> suspension = {};
 };
 
 // Local quadratic through noisy samples on an even clock.
@@ -95,6 +99,11 @@ inline std::vector<lap::LapTrace> known_traces(const truth::Session& session, co
         lap::TraceChannel brake{"brake", recording::Meaning::brake, base::Unit::percent, {}};
         lap::TraceChannel gear{"gear", recording::Meaning::gear, base::Unit::none, {}};
         lap::TraceChannel engine{"engine", recording::Meaning::engine_speed, base::Unit::revolution_per_minute, {}};
+        std::array travels{
+            lap::TraceChannel{"fl", recording::Meaning::suspension_front_left, base::Unit::millimetre, {}},
+            lap::TraceChannel{"fr", recording::Meaning::suspension_front_right, base::Unit::millimetre, {}},
+            lap::TraceChannel{"rl", recording::Meaning::suspension_rear_left, base::Unit::millimetre, {}},
+            lap::TraceChannel{"rr", recording::Meaning::suspension_rear_right, base::Unit::millimetre, {}}};
         for (std::size_t i = 0; i <= cells; ++i) {
             const double station = length * static_cast<double>(i) / static_cast<double>(cells);
             const truth::TruthSample truth = session.at_unwrapped(length * lap.number + station);
@@ -109,9 +118,15 @@ inline std::vector<lap::LapTrace> known_traces(const truth::Session& session, co
             brake.values.push_back(truth.brake);
             gear.values.push_back(truth.gear);
             engine.values.push_back(truth.engine_rpm / 60.0);
+            if (!noise.suspension) continue;
+            const auto pressed =
+                truth::suspension_travel_m(*noise.suspension, session.car(), session.air_density(), truth);
+            for (std::size_t wheel = 0; wheel < travels.size(); ++wheel)
+                travels[wheel].values.push_back(pressed[wheel] + noise.suspension->noise_sd_m * random.normal());
         }
         if (noise.pedals) trace.channels = {throttle, brake, gear};
         if (noise.engine_speed) trace.channels.push_back(engine);
+        if (noise.suspension) trace.channels.insert(trace.channels.end(), travels.begin(), travels.end());
         traces.push_back(std::move(trace));
     }
     return traces;

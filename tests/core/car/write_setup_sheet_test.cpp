@@ -15,6 +15,9 @@ TEST(WriteSetupSheet, ReadsBackAsItWas) {
     sheet.conditions.temperature_k = 292.15;
     sheet.conditions.pressure_pa = 101200.0;
     sheet.conditions.humidity = 0.6;
+    sheet.springs = Springs{62e3, 48e3, 0.04};
+    sheet.known.drag_area_m2 = KnownFigure{0.92, 0.05};
+    sheet.known.power_w = KnownFigure{212e3, 8e3};
     const auto read = parse_setup_sheet(setup_sheet_text(sheet), "sheet");
     ASSERT_TRUE(read.ok());
     EXPECT_DOUBLE_EQ(read.value().mass->value_kg, 1325.0);
@@ -23,6 +26,11 @@ TEST(WriteSetupSheet, ReadsBackAsItWas) {
     EXPECT_NEAR(*read.value().conditions.temperature_k, 292.15, 1e-9);
     EXPECT_NEAR(*read.value().conditions.humidity, 0.6, 1e-12);
     EXPECT_FALSE(read.value().conditions.altitude_m);
+    EXPECT_NEAR(read.value().springs->rear_n_per_m, 48e3, 1e-6);
+    EXPECT_NEAR(read.value().springs->relative_sd, 0.04, 1e-12);
+    EXPECT_NEAR(read.value().known.drag_area_m2->sd, 0.05, 1e-12);
+    EXPECT_NEAR(read.value().known.power_w->value, 212e3, 1e-6);
+    EXPECT_FALSE(read.value().known.downforce_area_m2);
     EXPECT_TRUE(parse_setup_sheet(setup_sheet_text({}), "sheet").ok());
 }
 

@@ -53,6 +53,14 @@ TEST(ColumnNames, KnowsSixLanguages) {
              {"Gyro Z", Meaning::yaw_rate},
              {"Toerental", Meaning::engine_speed},
              {"lat_e7", Meaning::latitude},
+             {"Damper FL", Meaning::suspension_front_left},
+             {"SuspTravelRR", Meaning::suspension_rear_right},
+             {"Shock_Pot_Left_Rear", Meaning::suspension_rear_left},
+             {"Federweg hinten links", Meaning::suspension_rear_left},
+             {"Débattement avant droit", Meaning::suspension_front_right},
+             {"Amortiguador trasero izquierdo", Meaning::suspension_rear_left},
+             {"Ammortizzatore ant. dx", Meaning::suspension_front_right},
+             {"Veerweg links achter", Meaning::suspension_rear_left},
              {"Absolute Throttle Position", Meaning::throttle},
          }) {
         const auto found = meaning_of_name(name);
