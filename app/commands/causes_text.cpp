@@ -44,6 +44,18 @@ ordered_json force_json(double speed_mps, const std::optional<car::CarFigure>& f
             {"decided_by", car::name(f->decided_by)}};
 }
 
+// Rows and columns in the order of the names.
+ordered_json correlations_json(const car::CarFigures& f) {
+    ordered_json rows = ordered_json::array();
+    for (const auto& row : f.correlations) {
+        ordered_json cells = ordered_json::array();
+        for (const double r : row)
+            cells.push_back(number_json(r));
+        rows.push_back(std::move(cells));
+    }
+    return {{"of", {"grip", "downforce_area_m2_per_kg", "drag_area_m2_per_kg", "power_w_per_kg"}}, {"rows", rows}};
+}
+
 ordered_json car_json(const car::CarFigures& f, const car::ForceFigures& forces) {
     return {{"grip", figure_json(f.grip)},
             {"grip_as_used", figure_json(f.grip_as_used)},
@@ -58,6 +70,7 @@ ordered_json car_json(const car::CarFigures& f, const car::ForceFigures& forces)
             {"drag_area_m2_per_kg", figure_json(f.drag_area_m2_per_kg)},
             {"power_w_per_kg", figure_json(f.power_w_per_kg)},
             {"tyre_load_exponent", figure_json(f.load_exponent)},
+            {"correlations", correlations_json(f)},
             {"air_density_kg_per_m3", number_json(f.typical.density_kg_m3)},
             {"corner_fit",
              {{"settled", f.corner_fit.settled},

@@ -3,13 +3,9 @@
 
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
-#include "core/car/driving_force.h"
+#include "core/car/fit_car.h"
 #include "core/car/full_throttle.h"
-#include "core/car/grip_model.h"
-#include "core/car/known_figures.h"
-#include "core/car/limit_evidence.h"
 #include "core/car/settle.h"
-#include "core/car/suspension.h"
 #include "core/car/withhold_figures.h"
 #include "core/math/random.h"
 #include "core/math/statistics.h"
@@ -21,14 +17,9 @@ namespace lapwright::car {
 namespace {
 
 constexpr double g = base::standard_gravity_mps2;
-// Stated priors (common practice, no source): a club car weighs about 1250 kg; CdA 0.9 m² ± 40 %; ClA 1.5 ± 2.0 m²; a
-// driver's limit corners use 95 % ± 2 % of the tyres (nobody uses all of them lap after lap, and who is practised
-// more than nine tenths); one downforce area for all speeds and attitudes is true to 8 %.
-constexpr double usual_mass_kg = 1250.0;
-constexpr double usual_drag_area = 0.9;
-constexpr double drag_area_share_sd = 0.4;
-constexpr double usual_downforce_area = 1.5;
-constexpr double downforce_area_sd = 2.0;
+// Stated priors (common practice, no source): a driver's limit corners use 95 % ± 2 % of the tyres (nobody uses all of
+// them lap after lap, and who is practised more than nine tenths); one downforce area for all speeds and attitudes is
+// true to 8 %.
 constexpr double usual_share = 0.95;
 constexpr double share_sd = 0.02;
 constexpr double attitude_sd = 0.08;
@@ -56,61 +47,7 @@ CarFigure times(const CarFigure& figure, double factor) {
     return {figure.value * factor, figure.low * factor, figure.high * factor, figure.decided_by, figure.untold};
 }
 
-struct Fits {
-    DrivingForce driving;
-    LimitEvidence evidence;
-    GripPosterior grip;
-    GripPrior grip_prior; // without what is known of this car
-    std::optional<SuspensionDownforce> suspension;
-    std::vector<std::string> disagreements;
-};
-
-KnownFigure downforce_area(const std::vector<GripDraw>& draws, double per_area) {
-    std::vector<double> areas;
-    for (const GripDraw& draw : draws)
-        areas.push_back(draw.k / per_area);
-    return {math::mean(areas), math::standard_deviation(areas)};
-}
-
-// First as if nothing were known of this car, so that laps and knowledge can be held against each other.
-void fit_driving(Fits& fits, const CarData& data, const FigureOptions& options, double half_density) {
-    DrivingPrior prior;
-    prior.drag_per_kg = half_density * usual_drag_area;
-    prior.drag_sd = prior.drag_per_kg * drag_area_share_sd;
-    fits.driving = fit_driving_force(data, prior, options.draws, options.seed);
-    if (fits.driving.status != math::FitStatus::converged || !knows_driving(data)) return;
-    const DrivingForce& laps = fits.driving;
-    if (const auto& drag = data.known.drag_area_m2)
-        fits.disagreements.push_back(disagreement("the drag area given", *drag,
-                                                  {laps.best.drag_per_kg / half_density, laps.drag_sd / half_density},
-                                                  "m²", 2));
-    if (const auto& power = data.known.power_w) {
-        const double mean_w = data.mass->value_kg / 1000.0 * (laps.curve ? laps.curve->most_share : 1.0);
-        fits.disagreements.push_back(disagreement("the power given", {power->value / 1000.0, power->sd / 1000.0},
-                                                  {mean_w * laps.best.power_per_kg, mean_w * laps.power_sd}, "kW", 0));
-    }
-    fits.driving = fit_driving_force(data, with_known(prior, data, laps.curve), options.draws, options.seed);
-}
-
-void fit_corners(Fits& fits, const CarData& data, const FigureOptions& options, double half_density) {
-    fits.grip_prior = {half_density * usual_downforce_area, half_density * downforce_area_sd};
-    fits.suspension = suspension_downforce(data);
-    fits.grip = fit_grip(fits.evidence, fits.grip_prior, options.draws, options.seed);
-    if (!knows_downforce(data, fits.suspension)) return;
-    const KnownFigure laps = downforce_area(fits.grip.draws, half_density);
-    if (const auto& area = data.known.downforce_area_m2)
-        fits.disagreements.push_back(disagreement("the downforce area given", *area, laps, "m²", 2));
-    if (fits.suspension && fits.suspension->told()) {
-        const double per_area = 0.5 * data.air.value_kg_m3;
-        fits.disagreements.push_back(
-            disagreement("the suspension's downforce area",
-                         {fits.suspension->n_per_mps2 / per_area, fits.suspension->sd / per_area}, laps, "m²", 2));
-    }
-    fits.grip =
-        fit_grip(fits.evidence, with_known(fits.grip_prior, data, fits.suspension), options.draws, options.seed);
-}
-
-std::vector<CarDraw> join(const Fits& fits, const CarData& data, std::size_t draws, std::uint64_t seed) {
+std::vector<CarDraw> join(const CarFits& fits, const CarData& data, std::size_t draws, std::uint64_t seed) {
     std::vector<CarDraw> all;
     math::Random random(seed, 31);
     for (std::size_t i = 0; i < draws; ++i) {
@@ -184,7 +121,7 @@ CarDraw typical_of(const std::vector<CarDraw>& draws, double traction) {
     return t;
 }
 
-void add_evidence(CarFigures& figures, const Fits& fits) {
+void add_evidence(CarFigures& figures, const CarFits& fits) {
     for (std::size_t i = 0; i < fits.evidence.corners.size(); ++i) {
         const LimitCorner& c = fits.evidence.corners[i];
         const double told_back = std::exp(fits.grip.peak_part * c.fall); // of the peak, as the fit takes it
@@ -213,7 +150,7 @@ std::string power_note(const std::optional<PowerCurveSeen>& curve) {
            base::fixed_text(100.0 * curve->most_share, 0) + " % of that";
 }
 
-void add_notes(CarFigures& figures, const Fits& fits, std::size_t laps) {
+void add_notes(CarFigures& figures, const CarFits& fits, std::size_t laps) {
     if (laps < 3) figures.notes.emplace_back("few clean laps: what differs from lap to lap is hardly known");
     if (figures.downforce_area_m2_per_kg.decided_by == DecidedBy::prior)
         figures.notes.emplace_back("the laps do not tell the downforce; it is mostly what such cars usually have");
@@ -233,7 +170,7 @@ void add_notes(CarFigures& figures, const Fits& fits, std::size_t laps) {
     }
 }
 
-void add_figures(CarFigures& figures, const Fits& fits, const CarData& data) {
+void add_figures(CarFigures& figures, const CarFits& fits, const CarData& data) {
     const auto& draws = figures.draws;
     const double mass = data.mass ? data.mass->value_kg : usual_mass_kg;
     figures.grip = figure_of(draws, [](const CarDraw& d) { return d.car.grip; });
@@ -278,6 +215,20 @@ void add_figures(CarFigures& figures, const Fits& fits, const CarData& data) {
         figure_of(draws, [](const CarDraw& d) { return d.car.power_w; }, figures.power_w_per_kg.decided_by);
 }
 
+void add_correlations(CarFigures& figures) {
+    std::array<std::vector<double>, 4> values;
+    for (const CarDraw& d : figures.draws) {
+        const double per_kg = 1.0 / d.car.mass_kg;
+        values[0].push_back(d.car.grip);
+        values[1].push_back(per_kg * d.car.downforce_n_per_mps2 / d.density_kg_m3);
+        values[2].push_back(per_kg * d.car.drag_n_per_mps2 / d.density_kg_m3);
+        values[3].push_back(per_kg * d.car.power_w);
+    }
+    for (std::size_t i = 0; i < values.size(); ++i)
+        for (std::size_t j = 0; j < values.size(); ++j)
+            figures.correlations[i][j] = math::correlation(values[i], values[j]);
+}
+
 template <typename Get>
 Curve curve_of(const CarFigures& figures, double to_mps, Get get) {
     Curve curve;
@@ -306,22 +257,17 @@ std::string_view name(DecidedBy decided_by) {
 }
 
 base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOptions& options) {
-    const auto cannot = [](const char* what) {
-        return base::Error{base::ErrorCode::cannot_be_computed, {}, what, "record more clean laps at full effort"};
-    };
     if (recorded.laps.empty() || recorded.segments.empty())
-        return cannot("there is no clean lap to learn the car from");
+        return base::Error{base::ErrorCode::cannot_be_computed,
+                           {},
+                           "there is no clean lap to learn the car from",
+                           "record more clean laps at full effort"};
     CarData data = recorded;
     for (lap::LapTrace& lap : data.laps)
         lap = settled(std::move(lap));
-    const double mass = data.mass ? data.mass->value_kg : usual_mass_kg;
-    const double half_density = 0.5 * data.air.value_kg_m3 / mass;
-    Fits fits;
-    fit_driving(fits, data, options, half_density);
-    if (fits.driving.status != math::FitStatus::converged) return cannot("no stretch at full throttle could be found");
-    fits.evidence = limit_evidence(data, fits.driving);
-    if (fits.evidence.corners.empty()) return cannot("no corner could be found");
-    fit_corners(fits, data, options, half_density);
+    auto fitted = fit_car(data, options);
+    if (!fitted) return fitted.error();
+    const CarFits fits = std::move(fitted).value();
 
     CarFigures figures;
     const math::Convergence& corners = fits.grip.convergence;
@@ -337,6 +283,7 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     add_traction(figures, seen, options.seed);
     figures.typical = typical_of(figures.draws, figures.traction_share);
     add_figures(figures, fits, data);
+    add_correlations(figures);
     add_evidence(figures, fits);
     add_notes(figures, fits, data.laps.size());
     withhold_what_cannot_be_told(figures);

@@ -12,6 +12,7 @@
 #include "core/lap/lap.h"
 #include "core/track/track.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -135,6 +136,10 @@ struct CarFigures {
     CarFigure braking_share;
     double traction_share = 0.6;
     double fastest_mps = 0.0;
+
+    // Of the draws of grip, downforce area, drag area and power, in that order, the last three per kilogram; NaN where
+    // one does not vary.
+    std::array<std::array<double, 4>, 4> correlations{};
 
     CarDraw typical; // medians of the draws
     std::vector<CarDraw> draws;
