@@ -16,7 +16,6 @@ using nlohmann::json;
 
 constexpr std::size_t most_bytes = 1'000'000;
 constexpr std::size_t most_items = 1000;
-constexpr double usual_known_share = 0.1;    // uncertainty of a figure that is given without one
 constexpr std::size_t most_letters = 10'000; // of one text
 
 std::uint64_t line_of(std::string_view text, std::size_t place) {

@@ -19,6 +19,8 @@
 
 namespace lapwright::car {
 
+inline constexpr double usual_known_share = 0.1; // uncertainty of a figure that is given without one
+
 struct SetupItem {
     std::string name;
     std::string value;

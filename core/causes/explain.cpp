@@ -25,7 +25,7 @@ constexpr int refine_rounds = 3;  // from there for each draw
 constexpr double misfit_s = 0.03; // more than this is said
 // Relative error of what an exchange is worth with both cars known, because the simulation knows neither shifts nor
 // pedals, which drag meets most (measured on tests/worlds).  Index: Cause.
-constexpr std::array<double, cause_count> model_error_sd{0.04, 0.045, 0.07, 0.055, 0.055};
+constexpr std::array<double, cause_count> model_error_sd{0.045, 0.045, 0.06, 0.06, 0.06};
 // With the engine its gears are exchanged: other shifts, each of which costs time that is not simulated.  Of the time
 // on straights, between two cars (measured likewise: 0.14 s a lap).
 constexpr double shift_loss_sd = 0.003;

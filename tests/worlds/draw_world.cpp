@@ -18,6 +18,7 @@ Entry draw_entry(std::uint64_t seed, std::uint64_t stream, const std::shared_ptr
     entry.plan = draw_outing(seed, stream, *track);
     entry.stated = draw_stated(seed, stream, entry.car.mass_kg, entry.plan.air_density);
     entry.logger = draw_logger(seed, stream);
+    draw_suspension(seed, stream, entry);
     entry.file_name = std::string(stream == 0 ? "a" : "b") + ending(entry.logger.form);
     entry.session = std::make_shared<const truth::Session>(
         truth::drive_session(track, entry.car, entry.driver, entry.plan, 1000 * seed + stream));
@@ -34,6 +35,7 @@ std::string words_of(const Entry& entry) {
     if (logger.has_lap_column) words += ", lap column";
     if (!logger.spec.drop_outs.empty())
         words += logger.freezes ? ", frozen fixes" : logger.writes_zeros ? ", zeros" : ", drop-outs";
+    if (entry.stated.springs) words += ", suspension travel";
     if (!entry.plan.pit_lane) words += ", starts on the track";
     words += ", " + std::to_string(entry.plan.flying_laps) + " laps";
     if (entry.plan.traffic_lap > 0) words += ", traffic in " + std::to_string(entry.plan.traffic_lap);

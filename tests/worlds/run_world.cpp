@@ -37,6 +37,8 @@ car::SetupSheet setup_of(const Entry& entry) {
     sheet.conditions.temperature_k = entry.stated.temperature_k;
     sheet.conditions.pressure_pa = entry.stated.pressure_pa;
     sheet.conditions.humidity = entry.stated.humidity;
+    if (const auto& springs = entry.stated.springs)
+        sheet.springs = car::Springs{springs->front_n_per_m, springs->rear_n_per_m, 0.05};
     return sheet;
 }
 

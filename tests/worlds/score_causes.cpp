@@ -59,7 +59,9 @@ double mean_power_w(const Entry& entry) {
 void score_car(const Entry& entry, const car::CarFigures& figures, Score& score) {
     const truth::CarTruth& car = entry.car;
     add(score, "grip", figures.grip, car.mu);
-    if (car.downforce_area_m2 > 0.8) add(score, "downforce", figures.downforce_area_m2, car.downforce_area_m2);
+    if (car.downforce_area_m2 > 0.8)
+        add(score, entry.stated.springs ? "downforce, with springs" : "downforce", figures.downforce_area_m2,
+            car.downforce_area_m2);
     add(score, "drag", figures.drag_area_m2, car.drag_area_m2);
     add(score, "power", figures.power_w, mean_power_w(entry));
 }

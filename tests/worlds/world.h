@@ -32,11 +32,17 @@ struct LoggerPlan {
 };
 
 // What the person says of mass and air, each off by what the program takes such figures to be good to.
+struct Springs {
+    double front_n_per_m = 0.0;
+    double rear_n_per_m = 0.0;
+};
+
 struct Stated {
     double mass_kg = 0.0;
     double temperature_k = 0.0;
     double pressure_pa = 0.0;
     double humidity = 0.0;
+    std::optional<Springs> springs = {};
 };
 
 struct Entry {
@@ -71,6 +77,8 @@ struct World {
 // Weather is that of the day, the same for both.
 [[nodiscard]] truth::SessionPlan draw_outing(std::uint64_t seed, std::uint64_t stream, const truth::TrackShape& track);
 [[nodiscard]] LoggerPlan draw_logger(std::uint64_t seed, std::uint64_t stream);
+// Channels, names and springs where the logger records the suspension; before write_file.
+void draw_suspension(std::uint64_t seed, std::uint64_t stream, Entry& entry);
 // True: dry air of 20 °C at the pressure that gives it the density of the day.
 [[nodiscard]] Stated draw_stated(std::uint64_t seed, std::uint64_t stream, double mass_kg, double air_density);
 // What the logger writes, its drop-outs, frozen fixes and clock in it; sets text and first_stamp_s.

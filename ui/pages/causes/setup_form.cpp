@@ -15,6 +15,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <cmath>
 
 namespace lapwright::pages {
 namespace {
@@ -40,6 +41,26 @@ base::Result<std::optional<double>> read_number(const QLineEdit& field, base::Un
     const auto value = base::parse_number(words.replace(QLatin1Char(','), QLatin1Char('.')).toStdString());
     if (!value) return not_a_number(field.accessibleName());
     return std::optional(base::to_si(*value, unit));
+}
+
+// "0.92 ±0.05": a figure with one standard deviation.
+QString known_text(const std::optional<car::KnownFigure>& figure, base::Unit unit, int decimals) {
+    if (!figure) return {};
+    return number(figure->value, unit, decimals) + QStringLiteral(" ±") + number(figure->sd, unit, decimals + 1);
+}
+
+base::Result<std::optional<car::KnownFigure>> read_known(const QLineEdit& field, base::Unit unit) {
+    const QStringList parts = field.text().split(QChar(0x00b1));
+    std::vector<double> numbers;
+    for (const QString& part : parts) {
+        QString words = part.trimmed();
+        if (words.isEmpty() && parts.size() == 1) return std::optional<car::KnownFigure>();
+        const auto value = base::parse_number(words.replace(QLatin1Char(','), QLatin1Char('.')).toStdString());
+        if (!value || parts.size() > 2) return not_a_number(field.accessibleName());
+        numbers.push_back(base::to_si(*value, unit));
+    }
+    const double sd = numbers.size() == 2 ? numbers[1] : car::usual_known_share * std::abs(numbers[0]);
+    return std::optional(car::KnownFigure{numbers[0], sd});
 }
 
 QString items_text(const std::vector<car::SetupItem>& items) {
@@ -81,6 +102,11 @@ SetupForm::SetupForm(const car::SetupSheet& a, const car::SetupSheet& b, base::U
                             with_unit(tr("Air pressure at the track"), base::Unit::hectopascal),
                             with_unit(tr("Humidity"), base::Unit::percent),
                             with_unit(tr("Altitude"), base::shown_unit(Quantity::length, units)),
+                            tr("Front spring rate at the wheel, N/mm"),
+                            tr("Rear spring rate at the wheel, N/mm"),
+                            tr("Downforce area if known (0.5 ±0.1), m²"),
+                            tr("Drag area if known (0.92 ±0.05), m²"),
+                            with_unit(tr("Power at the wheels if known"), base::shown_unit(Quantity::power, units)),
                             tr("Further items,\none a line: name: value")};
     for (int row = 0; row < names.size(); ++row)
         grid->addWidget(new QLabel(names[row], this), row + 1, 0, Qt::AlignTop);
@@ -99,7 +125,7 @@ SetupForm::SetupForm(const car::SetupSheet& a, const car::SetupSheet& b, base::U
     column->addWidget(complaint_);
     column->addWidget(buttons);
     fields_[0].mass->setFocus();
-    resize(640, 460);
+    resize(680, 620);
 }
 
 void SetupForm::add_fields(QGridLayout& grid, int side) {
@@ -125,6 +151,11 @@ void SetupForm::add_fields(QGridLayout& grid, int side) {
     f.pressure = line(tr("air pressure"));
     f.humidity = line(tr("humidity"));
     f.altitude = line(tr("altitude"));
+    f.front_spring = line(tr("front spring rate"));
+    f.rear_spring = line(tr("rear spring rate"));
+    f.downforce_area = line(tr("downforce area"));
+    f.drag_area = line(tr("drag area"));
+    f.power = line(tr("power"));
     f.items = new QPlainTextEdit(this);
     f.items->setAccessibleName(tr("Further items of %1").arg(letter));
     f.items->setTabChangesFocus(true);
@@ -142,6 +173,12 @@ void SetupForm::fill(int side, const car::SetupSheet& sheet) {
     f.pressure->setText(number(sheet.conditions.pressure_pa, base::Unit::hectopascal, 0));
     f.humidity->setText(number(sheet.conditions.humidity, base::Unit::percent, 0));
     f.altitude->setText(number(sheet.conditions.altitude_m, base::shown_unit(Quantity::length, units_), 0));
+    const auto rate = [](double n_per_m) { return text(base::fixed_text(n_per_m / 1000.0, 1)); };
+    f.front_spring->setText(sheet.springs ? rate(sheet.springs->front_n_per_m) : QString());
+    f.rear_spring->setText(sheet.springs ? rate(sheet.springs->rear_n_per_m) : QString());
+    f.downforce_area->setText(known_text(sheet.known.downforce_area_m2, base::Unit::none, 2));
+    f.drag_area->setText(known_text(sheet.known.drag_area_m2, base::Unit::none, 2));
+    f.power->setText(known_text(sheet.known.power_w, base::shown_unit(Quantity::power, units_), 0));
     f.items->setPlainText(items_text(sheet.items));
 }
 
@@ -165,6 +202,27 @@ base::Result<car::SetupSheet> SetupForm::read(int side) const {
         const auto value = read_number(*field, unit);
         if (!value) return value.error();
         *target = value.value();
+    }
+    const auto front = read_number(*f.front_spring, base::Unit::none);
+    if (!front) return front.error();
+    const auto rear = read_number(*f.rear_spring, base::Unit::none);
+    if (!rear) return rear.error();
+    const double spring_sd = sheet.springs.value_or(car::Springs{}).relative_sd;
+    sheet.springs.reset();
+    if (front.value() && rear.value())
+        sheet.springs = car::Springs{1000.0 * *front.value(), 1000.0 * *rear.value(), spring_sd};
+    else if (front.value() || rear.value())
+        return base::Error{base::ErrorCode::setup_not_readable,
+                           {},
+                           "only one of the two spring rates is given",
+                           "give both or neither"};
+    for (const auto& [field, unit, target] :
+         {std::tuple(f.downforce_area, base::Unit::none, &sheet.known.downforce_area_m2),
+          std::tuple(f.drag_area, base::Unit::none, &sheet.known.drag_area_m2),
+          std::tuple(f.power, base::shown_unit(Quantity::power, units_), &sheet.known.power_w)}) {
+        const auto figure = read_known(*field, unit);
+        if (!figure) return figure.error();
+        *target = figure.value();
     }
     sheet.tyre = f.tyre->text().trimmed().toStdString();
     sheet.items = items_of(f.items->toPlainText());

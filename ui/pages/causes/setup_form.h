@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The setup of both cars as a form: mass with driver and fuel, its uncertainty, tyre, weather, further items in free
-// words ("Wing angle: 7 deg", one a line).  What is left empty is not known.
+// The setup of both cars as a form: mass with driver and fuel, its uncertainty, tyre, weather, spring rates, figures
+// that are known from elsewhere ("0.92 ±0.05"), further items in free words ("Wing angle: 7 deg", one a line).  What is
+// left empty is not known.
 #pragma once
 
 #include "core/base/display.h"
@@ -38,6 +39,11 @@ class SetupForm : public QDialog {
         QLineEdit* pressure = nullptr;
         QLineEdit* humidity = nullptr;
         QLineEdit* altitude = nullptr;
+        QLineEdit* front_spring = nullptr;
+        QLineEdit* rear_spring = nullptr;
+        QLineEdit* downforce_area = nullptr;
+        QLineEdit* drag_area = nullptr;
+        QLineEdit* power = nullptr;
         QPlainTextEdit* items = nullptr;
     };
 

@@ -222,6 +222,33 @@ TEST_F(CausesPage, UnitsAreChangedEverywhere) {
     EXPECT_TRUE(shows(QStringLiteral("power at the wheels, hp")));
 }
 
+TEST(SetupForm, TakesSpringsAndKnownFigures) {
+    pages::SetupForm form({}, {}, base::UnitSystem::us);
+    const auto type = [&](const char* field, const QString& words) {
+        auto* line = form.findChild<QLineEdit*>(QString::fromUtf8(field));
+        ASSERT_TRUE(line != nullptr) << field;
+        line->setText(words);
+    };
+    form.show();
+    type("front spring rateA", QStringLiteral("62,5"));
+    form.accept();
+    EXPECT_TRUE(form.isVisible()); // the rear one is missing
+    type("rear spring rateA", QStringLiteral("48"));
+    type("drag areaB", QStringLiteral("0.92 ±"));
+    form.accept();
+    EXPECT_TRUE(form.isVisible());
+    type("drag areaB", QStringLiteral("0,92 ±0.05"));
+    type("powerB", QStringLiteral("300"));
+    form.accept();
+    EXPECT_EQ(form.result(), QDialog::Accepted);
+    ASSERT_TRUE(form.setup_a().springs && form.setup_b().known.drag_area_m2 && form.setup_b().known.power_w);
+    EXPECT_NEAR(form.setup_a().springs->front_n_per_m, 62.5e3, 1e-6);
+    EXPECT_NEAR(form.setup_b().known.drag_area_m2->sd, 0.05, 1e-12);
+    EXPECT_NEAR(form.setup_b().known.power_w->value, 223.7e3, 100.0); // 300 hp
+    const pages::SetupForm again(form.setup_a(), form.setup_b(), base::UnitSystem::us);
+    EXPECT_EQ(again.findChild<QLineEdit*>(QStringLiteral("drag areaB"))->text(), QStringLiteral("0.92 ±0.050"));
+}
+
 TEST(SetupForm, TakesWhatIsTypedAndKeepsOpenOnAMistake) {
     pages::SetupForm form({}, {}, base::UnitSystem::us);
     form.show();
