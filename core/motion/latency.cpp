@@ -15,11 +15,11 @@ constexpr std::size_t coarse_share = 4; // the first look takes one sample in so
 constexpr std::size_t min_samples = 100;
 // Errors of path and readings hang together over some tenths of a second, so that samples count for fewer.
 constexpr double correlated_samples = 8.0;
-constexpr double longest_step_s = 1.5; // of the path, to be read between
+constexpr double longest_path_step_s = 1.5; // of the path, to be read between
 constexpr double huber_sds = 2.0;
 constexpr double sd_of_median = 1.4826; // standard deviation over median of what is off
 // The furthest that a sample is shifted in all rounds.
-constexpr double reach_s = farthest_s + 0.05;
+constexpr double shift_reach_s = farthest_s + 0.05;
 
 struct Fit {
     double offset = 0.0;
@@ -27,7 +27,6 @@ struct Fit {
     double correlation = 0.0;
     double left_over = 0.0; // weighted mean square
     double count = 0.0;     // sum of the weights; 0: there is no line
-    double ratio = 1.0;     // of the line through nothing
 };
 
 // A sample of the series, the interval of the path around it, and how far it is believed.
@@ -57,10 +56,10 @@ class Readings {
         };
         for (std::size_t i = 0; i < series.size(); i += stride) {
             const double t = series.time_s[i];
-            if (t - reach_s < time_s.front() || t + reach_s >= time_s.back()) continue;
-            walk(first, t - reach_s);
+            if (t - shift_reach_s < time_s.front() || t + shift_reach_s >= time_s.back()) continue;
+            walk(first, t - shift_reach_s);
             walk(near, t);
-            walk(last, t + reach_s);
+            walk(last, t + shift_reach_s);
             if (holes[last + 1] == holes[first]) samples_.push_back({t, series.values[i], near});
         }
     }
@@ -85,8 +84,7 @@ class Readings {
         const double syy = yy - y * y / n;
         if (!(sxx > 0.0 && syy > 0.0)) return {};
         const double slope = sxy / sxx;
-        return {
-            (y - slope * x) / n, slope, sxy / std::sqrt(sxx * syy), std::max(0.0, syy - slope * sxy) / n, n, xy / xx};
+        return {(y - slope * x) / n, slope, sxy / std::sqrt(sxx * syy), std::max(0.0, syy - slope * sxy) / n, n};
     }
 
     // Huber's weights about a line: a reading far off pulls no more than one at the limit.
@@ -104,7 +102,7 @@ class Readings {
 
   private:
     [[nodiscard]] bool is_hole(std::size_t k) const {
-        return std::isnan(truth_[k]) || std::isnan(truth_[k + 1]) || time_s_[k + 1] - time_s_[k] > longest_step_s;
+        return std::isnan(truth_[k]) || std::isnan(truth_[k + 1]) || time_s_[k + 1] - time_s_[k] > longest_path_step_s;
     }
 
     [[nodiscard]] double truth_at(const Sample& sample, double latency_s) const {
@@ -175,7 +173,7 @@ std::optional<Relation> relation(const Series& series, std::span<const double> t
     const double curvature = 0.5 * bend / (fine_step_s * fine_step_s);
     const double variance = best.left_over * correlated_samples / (best.count * curvature);
     const Fit there = readings.line(best_s + shift, 1);
-    return Relation{best_s + shift, std::sqrt(variance), there.offset, there.slope, there.correlation, there.ratio};
+    return Relation{best_s + shift, std::sqrt(variance), there.offset, there.slope, there.correlation};
 }
 
 } // namespace lapwright::motion

@@ -17,7 +17,6 @@ struct Relation {
     double offset = 0.0; // reading = offset + slope * truth
     double slope = 1.0;
     double correlation = 0.0;
-    double ratio = 1.0; // reading = ratio * truth: the line through nothing
 
     // Large enough to act upon.
     [[nodiscard]] bool has_latency() const;

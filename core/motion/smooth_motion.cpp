@@ -9,6 +9,7 @@
 #include "core/motion/nodes.h"
 #include "core/motion/position_noise.h"
 #include "core/motion/refine.h"
+#include "core/motion/sensor_scale.h"
 
 #include <algorithm>
 #include <cmath>
@@ -192,36 +193,44 @@ class Smoothing {
         const std::vector<double>& time = *path.time_s;
         const std::vector<double> speeds = along(path, [](const Moment& m) { return m.speed_mps(); });
         relations_.speed = relation(measured_.speed, time, speeds);
-        relations_.wheel = relation(measured_.wheel_speed, time, speeds);
         const std::vector<double> path_courses = courses(path);
         relations_.course = relation(on_turn_of(measured_.course, path, path_courses), time, path_courses);
-        if (relations_.wheel) estimation_.levels.wheel_scale = relations_.wheel->ratio;
+        const Series rolling = without_braking(measured_.wheel_speed);
+        relations_.wheel = relation(rolling, time, speeds);
+        if (!relations_.wheel) return;
+        const SensorScale wheel = sensor_scale(rolling, applied(relations_.wheel), ways_of(path), math::Intercept::no);
+        estimation_.levels.wheel_scale = wheel.scale;
+        relations_.wheel->latency_s = applied(relations_.wheel) + wheel.later_s;
     }
 
     // Accelerations are related to the path that speeds have made sharp; a lateral one that is positive to the right
     // shows by its correlation.
     void relate_aids() {
-        const Path& path = estimation_.path;
-        const std::vector<double>& time = *path.time_s;
-        relations_.longitudinal = relation(measured_.longitudinal_mps2, time,
-                                           along(path, [](const Moment& m) { return m.longitudinal_mps2(); }));
-        relations_.lateral =
-            relation(measured_.lateral_mps2, time, along(path, [](const Moment& m) { return m.lateral_mps2(); }));
         Measurements usable = measured_;
-        settle(usable.longitudinal_mps2, relations_.longitudinal);
-        settle(usable.lateral_mps2, relations_.lateral);
+        longitudinal_scale_ = settle(usable.longitudinal_mps2, relations_.longitudinal,
+                                     along(estimation_.path, [](const Moment& m) { return m.longitudinal_mps2(); }));
+        lateral_scale_ = settle(usable.lateral_mps2, relations_.lateral,
+                                along(estimation_.path, [](const Moment& m) { return m.lateral_mps2(); }));
+        if (measured_.has_positions()) usable.wheel_speed = without_braking(usable.wheel_speed);
         add_aids(estimation_.nodes, usable, latencies(relations_));
     }
 
-    // A sensor that does not follow the path is not used; one with the other sign is turned round.
-    static void settle(Series& series, const std::optional<Relation>& found) {
+    // A sensor that does not follow the path is not used; one with the other sign is turned round, and one that reads
+    // too much or too little is brought to the path's scale.
+    double settle(Series& series, std::optional<Relation>& found, const std::vector<double>& truth) const {
+        const std::vector<double>& time = *estimation_.path.time_s;
+        found = relation(series, time, truth);
         if (!found) {
             series = {};
-            return;
+            return 1.0;
         }
-        if (found->slope >= 0.0) return;
+        const double sign = found->slope < 0.0 ? -1.0 : 1.0;
         for (double& value : series.values)
-            value = -value;
+            value *= sign;
+        const double scale = sensor_scale(series, applied(found), sums_of(time, truth), math::Intercept::yes).scale;
+        for (double& value : series.values)
+            value /= scale;
+        return sign * scale;
     }
 
     [[nodiscard]] std::vector<Bridge> bridges() const {
@@ -257,12 +266,9 @@ class Smoothing {
         add("position", by_position, measured_.positions_left_out, {}, {}, {});
         add("speed", by_speed, measured_.speed.left_out, relations_.speed, {}, {});
         add("course", by_course, measured_.course.left_out, relations_.course, {}, {});
-        const auto sign = [](const std::optional<Relation>& found) {
-            return found ? std::optional<double>(found->slope < 0.0 ? -1.0 : 1.0) : std::nullopt;
-        };
-        add("longitudinal acceleration", by_longitudinal, 0, relations_.longitudinal, sign(relations_.longitudinal),
+        add("longitudinal acceleration", by_longitudinal, 0, relations_.longitudinal, longitudinal_scale_,
             drawn.accelerometer_bias_mps2.east);
-        add("lateral acceleration", by_lateral, 0, relations_.lateral, sign(relations_.lateral),
+        add("lateral acceleration", by_lateral, 0, relations_.lateral, lateral_scale_,
             drawn.accelerometer_bias_mps2.north);
         add("wheel speed", by_wheel, 0, relations_.wheel, estimation_.levels.wheel_scale, {});
         return result;
@@ -274,6 +280,8 @@ class Smoothing {
     const std::optional<NoiseLevels>& known_;
     Estimation estimation_;
     Relations relations_;
+    double longitudinal_scale_ = 1.0;
+    double lateral_scale_ = 1.0;
     int passes_done_ = 0;
 };
 
