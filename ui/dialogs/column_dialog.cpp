@@ -58,7 +58,7 @@ void ColumnDialog::open_recipe(const import::Recipe& recipe) {
 // The layout is the person's where it was chosen; what the columns are is guessed anew.
 void ColumnDialog::ask_for_guesses() {
     guessing_ = true;
-    for (QWidget* part : {static_cast<QWidget*>(view_), static_cast<QWidget*>(form_)})
+    for (QWidget* part : std::initializer_list<QWidget*>{view_, form_})
         part->setEnabled(false);
     buttons_->button(QDialogButtonBox::Ok)->setEnabled(false);
     import::Options options;

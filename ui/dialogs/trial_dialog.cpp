@@ -4,6 +4,7 @@
 #include "core/findings/trial_words.h"
 #include "ui/models/text.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -23,14 +24,6 @@ namespace {
 using models::text;
 
 constexpr int part_column = 4;
-
-QLabel* words(const QString& sentence, const QFont& font) {
-    auto* label = new QLabel(sentence);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setFont(font);
-    return label;
-}
 
 QTableWidget* table(const QStringList& headers) {
     auto* view = new QTableWidget(0, static_cast<int>(headers.size()));
@@ -53,16 +46,17 @@ TrialPart first_guess(std::size_t row, std::size_t count) {
 } // namespace
 
 TrialDialog::TrialDialog(const std::vector<TrialRow>& rows, QWidget* parent)
-    : QDialog(parent), sentence_(words({}, theme::strong(theme::body()))), laps_(words({}, theme::small())),
+    : QDialog(parent), sentence_(theme::wrapped_label({}, this, theme::strong(theme::body()))),
+      laps_(theme::wrapped_label({}, this, theme::small())),
       run_(new QPushButton(tr("&Reckon what the change is worth"))), stop_(new QPushButton(tr("&Stop"))),
       progress_(new QProgressBar), effects_(make_effects()), working_(make_working()) {
     setWindowTitle(tr("Setup trial"));
     auto* column = new QVBoxLayout(this);
-    column->addWidget(
-        words(tr("Drive without the change, with it, and without it again: only so can the change be told "
-                 "from tyres that fade and a track that grips more. Sessions stand in the order in which "
-                 "they were driven."),
-              theme::body()));
+    column->addWidget(theme::wrapped_label(
+        tr("Drive without the change, with it, and without it again: only so can the change be told "
+           "from tyres that fade and a track that grips more. Sessions stand in the order in which "
+           "they were driven."),
+        this));
     column->addWidget(make_sessions(rows), 2);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     buttons->addButton(run_, QDialogButtonBox::ActionRole);

@@ -3,13 +3,11 @@
 #pragma once
 
 #include "core/book/entries.h"
-
-#include <QAbstractTableModel>
-#include <vector>
+#include "ui/models/text_table.h"
 
 namespace lapwright::models {
 
-class BookList : public QAbstractTableModel {
+class BookList : public TextTable {
     Q_OBJECT
 
   public:
@@ -24,17 +22,11 @@ class BookList : public QAbstractTableModel {
         notes_column,
         file_column
     };
-    static constexpr int columns = file_column + 1;
 
-    using QAbstractTableModel::QAbstractTableModel;
+    explicit BookList(QObject* parent = nullptr);
 
     void set_sessions(std::vector<book::SessionSummary> sessions);
     [[nodiscard]] const std::vector<book::SessionSummary>& sessions() const { return sessions_; }
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
   private:
     std::vector<book::SessionSummary> sessions_;

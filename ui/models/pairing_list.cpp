@@ -21,67 +21,31 @@ QString side_words(const book::SessionSummary& session, int lap) {
     return words.join(QStringLiteral(", "));
 }
 
-QString cell(const book::PairingSummary& one, int column) {
-    const book::Pairing& pairing = one.kept.pairing;
-    switch (column) {
-    case PairingList::track_column:
-        return text_or_dash(one.a.track);
-    case PairingList::a_column:
-        return side_words(one.a, pairing.lap_a);
-    case PairingList::b_column:
-        return side_words(one.b, pairing.lap_b);
-    case PairingList::outcome_column:
-        return text(pairing.title.empty() ? pairing.sentence : pairing.title + ": " + pairing.sentence);
-    case PairingList::kept_column:
-        return text(base::date_text(pairing.changed_unix_s));
-    default:
-        return {};
-    }
-}
-
 } // namespace
 
-void PairingList::set_pairings(std::vector<book::PairingSummary> pairings) {
-    beginResetModel();
+using book::PairingSummary;
+
+PairingList::PairingList(QObject* parent) : TextTable(parent) {
+    set_pairings({});
+}
+
+void PairingList::set_pairings(std::vector<PairingSummary> pairings) {
     pairings_ = std::move(pairings);
-    endResetModel();
-}
-
-int PairingList::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(pairings_.size());
-}
-
-int PairingList::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : columns;
-}
-
-QVariant PairingList::data(const QModelIndex& index, int role) const {
-    if (!index.isValid() || index.row() >= rowCount()) return {};
-    const QString words = cell(pairings_[static_cast<std::size_t>(index.row())], index.column());
-    if (role == Qt::DisplayRole) return words;
-    // Escaped: a name is never read as mark-up.
-    if (role == Qt::ToolTipRole) return QStringLiteral("<qt>%1</qt>").arg(words.toHtmlEscaped());
-    return {};
-}
-
-QVariant PairingList::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal) return {};
-    if (role == Qt::TextAlignmentRole) return QVariant::fromValue(Qt::Alignment(Qt::AlignVCenter | Qt::AlignLeft));
-    if (role != Qt::DisplayRole) return {};
-    switch (section) {
-    case track_column:
-        return tr("Track");
-    case a_column:
-        return tr("Lap A");
-    case b_column:
-        return tr("Lap B");
-    case outcome_column:
-        return tr("What came out");
-    case kept_column:
-        return tr("Compared");
-    default:
-        return {};
-    }
+    const auto column = [this](const QString& title, const auto& say) {
+        return column_of(pairings_, title, false, say);
+    };
+    show_columns({
+        column(tr("Track"), [](const PairingSummary& one) { return text_or_dash(one.a.track); }),
+        column(tr("Lap A"), [](const PairingSummary& one) { return side_words(one.a, one.kept.pairing.lap_a); }),
+        column(tr("Lap B"), [](const PairingSummary& one) { return side_words(one.b, one.kept.pairing.lap_b); }),
+        column(tr("What came out"),
+               [](const PairingSummary& one) {
+                   const book::Pairing& kept = one.kept.pairing;
+                   return text(kept.title.empty() ? kept.sentence : kept.title + ": " + kept.sentence);
+               }),
+        column(tr("Compared"),
+               [](const PairingSummary& one) { return text(base::date_text(one.kept.pairing.changed_unix_s)); }),
+    });
 }
 
 } // namespace lapwright::models

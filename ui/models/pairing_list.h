@@ -3,28 +3,20 @@
 #pragma once
 
 #include "core/book/pairings.h"
-
-#include <QAbstractTableModel>
-#include <vector>
+#include "ui/models/text_table.h"
 
 namespace lapwright::models {
 
-class PairingList : public QAbstractTableModel {
+class PairingList : public TextTable {
     Q_OBJECT
 
   public:
     enum Column { track_column, a_column, b_column, outcome_column, kept_column };
-    static constexpr int columns = kept_column + 1;
 
-    using QAbstractTableModel::QAbstractTableModel;
+    explicit PairingList(QObject* parent = nullptr);
 
     void set_pairings(std::vector<book::PairingSummary> pairings);
     [[nodiscard]] const std::vector<book::PairingSummary>& pairings() const { return pairings_; }
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
   private:
     std::vector<book::PairingSummary> pairings_;

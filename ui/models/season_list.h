@@ -5,47 +5,32 @@
 #include "core/base/display.h"
 #include "core/book/season.h"
 #include "core/book/season_figures.h"
-
-#include <QAbstractTableModel>
-#include <QStringList>
-#include <vector>
+#include "ui/models/text_table.h"
 
 namespace lapwright::models {
 
 enum class SeasonOf { track, car };
 
-class SeasonList : public QAbstractTableModel {
+class SeasonList : public TextTable {
     Q_OBJECT
 
   public:
-    using QAbstractTableModel::QAbstractTableModel;
+    using TextTable::TextTable;
 
     void set_season(SeasonOf of, std::vector<book::SeasonSession> season);
     void set_units(base::UnitSystem units);
     [[nodiscard]] const std::vector<book::SeasonSession>& season() const { return season_; }
     [[nodiscard]] const std::vector<book::FigureCourse>& courses() const { return courses_; } // of a car
     [[nodiscard]] int change_column() const { return columnCount() - 1; }                     // what changed: the last
-    [[nodiscard]] bool is_figure(int column) const;
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    [[nodiscard]] bool is_figure(int column) const { return shown().at(static_cast<std::size_t>(column)).figure; }
 
   private:
-    struct Column {
-        QString title;
-        bool figure = false;
-        QStringList cells;
-    };
-
     void fill();
 
     SeasonOf of_ = SeasonOf::track;
     std::vector<book::SeasonSession> season_;
     std::vector<book::FigureCourse> courses_;
     base::UnitSystem units_ = base::UnitSystem::metric;
-    std::vector<Column> columns_;
 };
 
 } // namespace lapwright::models

@@ -2,6 +2,7 @@
 #include "ui/theme/note_field.h"
 
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -23,15 +24,11 @@ bool is_return(int key) {
 } // namespace
 
 NoteField::NoteField(const QString& what, QWidget* parent)
-    : QWidget(parent), mark_(new QLabel(this)), words_(new QLabel(this)), editor_(new QPlainTextEdit(this)) {
-    for (QLabel* label : {mark_, words_}) {
-        label->setTextFormat(Qt::PlainText);
-        label->setFont(small());
+    : QWidget(parent), mark_(plain_label(this, strong(small()))), words_(wrapped_label({}, this, small())),
+      editor_(new QPlainTextEdit(this)) {
+    for (QLabel* label : {mark_, words_})
         label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    }
-    mark_->setFont(strong(small()));
     mark_->hide();
-    words_->setWordWrap(true);
     editor_->setFont(small());
     editor_->setTabChangesFocus(true);
     editor_->setLineWrapMode(QPlainTextEdit::WidgetWidth);
@@ -56,9 +53,7 @@ void NoteField::set_what(const QString& what) {
 
 void NoteField::set_mark(const QString& mark, const QColor& colour) {
     mark_->setText(mark);
-    QPalette own = mark_->palette();
-    own.setColor(QPalette::WindowText, colour);
-    mark_->setPalette(own);
+    set_ink(mark_, colour);
     show_state();
 }
 

@@ -13,6 +13,7 @@
 #include "ui/pages/causes/what_if_card.h"
 #include "ui/plots/evidence_plot.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -32,10 +33,7 @@ using models::text;
 constexpr int least_findings_px = 110;
 
 QLabel* wrapped(QWidget* parent, const QFont& font) {
-    auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
-    label->setFont(font);
-    label->setWordWrap(true);
+    QLabel* label = theme::wrapped_label({}, parent, font);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     label->setFocusPolicy(Qt::NoFocus);
     return label;
@@ -257,11 +255,8 @@ QByteArray CausesPage::picture(const QString& heading, plots::PictureForm form) 
 
 void CausesPage::set_palette(const theme::Palette& palette) {
     palette_ = palette;
-    for (QLabel* quiet : {notes_, setup_words_}) {
-        QPalette own = quiet->palette();
-        own.setColor(QPalette::WindowText, palette.quiet);
-        quiet->setPalette(own);
-    }
+    for (QLabel* quiet : {notes_, setup_words_})
+        theme::set_ink(quiet, palette.quiet);
     matrix_->set_palette(palette);
     figures_->set_palette(palette);
     drivers_->set_palette(palette);

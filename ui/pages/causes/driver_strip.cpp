@@ -2,8 +2,8 @@
 #include "ui/pages/causes/driver_strip.h"
 
 #include "ui/models/text.h"
-#include "ui/pages/causes/small_label.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -20,10 +20,9 @@ constexpr int rows = 4;
 } // namespace
 
 DriverStrip::DriverStrip(QWidget* parent)
-    : QFrame(parent), title_(new QLabel(this)), grid_(new QGridLayout), palette_(theme::paper()) {
+    : QFrame(parent), title_(theme::plain_label(this, theme::strong(theme::body()))), grid_(new QGridLayout),
+      palette_(theme::paper()) {
     setAccessibleName(tr("What both drivers do"));
-    title_->setFont(theme::strong(theme::body()));
-    title_->setTextFormat(Qt::PlainText);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(1);
@@ -80,7 +79,7 @@ void DriverStrip::add(const findings::DriverFigure& figure, int column) {
     const QString words[rows] = {text(figure.name), text(figure.a), text(figure.b), text(figure.says)};
     std::vector<QLabel*> labels;
     for (int row = 0; row < rows; ++row) {
-        auto* label = small_label(words[row], this);
+        auto* label = theme::plain_label(words[row], this, theme::small());
         // A unit does not stand alone on a line.
         if (row == 0) label->setText(QString(words[row]).replace(QStringLiteral(", "), QStringLiteral(",\u00a0")));
         if (column > 0) label->setAccessibleName(words[0] + QStringLiteral(": ") + words[row]);
@@ -116,7 +115,7 @@ void DriverStrip::colour() {
         const QColor inks[rows] = {palette_.quiet, i == 0 ? palette_.a : palette_.ink,
                                    i == 0 ? palette_.b : palette_.ink, owner};
         for (std::size_t row = 0; row < rows; ++row)
-            set_ink(*columns_[i][row], inks[row]);
+            theme::set_ink(columns_[i][row], inks[row]);
     }
 }
 

@@ -4,6 +4,7 @@
 #include "core/findings/cause_display.h"
 #include "ui/models/text.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -25,13 +26,10 @@ QString with_decision(const std::string& figure, const std::string& decided) {
 
 FiguresCard::FiguresCard(QWidget* parent)
     : QFrame(parent), grid_(new QGridLayout), title_(new QLabel(tr("What the data say of each car"), this)),
-      foot_(new QLabel(this)), palette_(theme::paper()) {
+      foot_(theme::wrapped_label({}, this, theme::small())), palette_(theme::paper()) {
     setObjectName(QStringLiteral("card"));
     setAccessibleName(title_->text());
     title_->setFont(theme::strong(theme::body()));
-    foot_->setFont(theme::small());
-    foot_->setWordWrap(true);
-    foot_->setTextFormat(Qt::PlainText);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
     column->setSpacing(3);
@@ -66,9 +64,8 @@ void FiguresCard::show_figures(const causes::Explanation& explanation, base::Uni
 void FiguresCard::add_row(int row, const QStringList& cells) {
     std::vector<QLabel*> labels;
     for (int column = 0; column < cells.size(); ++column) {
-        auto* label = new QLabel(cells[column], this);
-        label->setTextFormat(Qt::PlainText);
-        label->setFont(row == 0 ? theme::strong(theme::small()) : theme::small());
+        QLabel* label =
+            theme::plain_label(cells[column], this, row == 0 ? theme::strong(theme::small()) : theme::small());
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
         label->setFocusPolicy(Qt::NoFocus);
         grid_->addWidget(label, row, column, column == 0 ? Qt::AlignLeft : Qt::AlignRight);
@@ -84,16 +81,11 @@ void FiguresCard::set_palette(const theme::Palette& palette) {
 }
 
 void FiguresCard::colour() {
-    const auto paint = [](QLabel& label, const QColor& ink) {
-        QPalette own = label.palette();
-        own.setColor(QPalette::WindowText, ink);
-        label.setPalette(own);
-    };
-    paint(*foot_, palette_.quiet);
+    theme::set_ink(foot_, palette_.quiet);
     for (std::size_t i = 0; i < cells_.size(); ++i) {
         const QColor inks[] = {palette_.quiet, i == 0 ? palette_.a : palette_.ink, i == 0 ? palette_.b : palette_.ink};
         for (std::size_t column = 0; column < cells_[i].size(); ++column)
-            paint(*cells_[i][column], inks[column]);
+            theme::set_ink(cells_[i][column], inks[column]);
     }
 }
 

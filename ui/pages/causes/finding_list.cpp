@@ -3,8 +3,8 @@
 
 #include "core/base/number_text.h"
 #include "ui/models/text.h"
-#include "ui/pages/causes/small_label.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -21,20 +21,15 @@ using models::text;
 constexpr std::size_t on_top = 3;
 
 QLabel* words(const QString& sentence, const QFont& font, const QColor& ink, QWidget* parent) {
-    auto* label = new QLabel(sentence, parent);
-    label->setTextFormat(Qt::PlainText);
-    label->setFont(font);
-    label->setWordWrap(true);
-    QPalette own = label->palette();
-    own.setColor(QPalette::WindowText, ink);
-    label->setPalette(own);
+    QLabel* label = theme::wrapped_label(sentence, parent, font);
+    theme::set_ink(label, ink);
     return label;
 }
 
 } // namespace
 
 FindingList::FindingList(QWidget* parent)
-    : QWidget(parent), in_mind_(small_label({}, this)), title_(new QLabel(tr("Findings"), this)),
+    : QWidget(parent), in_mind_(theme::plain_label(this, theme::small())), title_(new QLabel(tr("Findings"), this)),
       more_(new QToolButton(this)), column_(new QVBoxLayout(this)), palette_(theme::paper()) {
     title_->setFont(theme::strong(theme::body()));
     more_->setObjectName(QStringLiteral("plain"));
@@ -61,7 +56,7 @@ QWidget* FindingList::make_mine() {
     auto* row = new QHBoxLayout(mine_);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(2);
-    mine_words_ = small_label({}, mine_);
+    mine_words_ = theme::plain_label(mine_, theme::small());
     row->addWidget(mine_words_);
     mine_a_ = mine_button(QStringLiteral("A"), causes::Side::a);
     mine_b_ = mine_button(QStringLiteral("B"), causes::Side::b);
@@ -117,9 +112,9 @@ void FindingList::fill() {
     rows_.clear();
     title_->setVisible(!findings_.empty());
     mine_->setVisible(!findings_.empty());
-    set_ink(*mine_words_, palette_.quiet);
+    theme::set_ink(mine_words_, palette_.quiet);
     in_mind_->setVisible(all_ && !in_mind_->text().isEmpty());
-    set_ink(*in_mind_, palette_.quiet);
+    theme::set_ink(in_mind_, palette_.quiet);
     more_->setVisible(findings_.size() > on_top || !in_mind_->text().isEmpty());
     more_->setText(all_ ? tr("Show the first three") : tr("Show all"));
     const std::size_t count = all_ ? findings_.size() : std::min(on_top, findings_.size());

@@ -2,8 +2,8 @@
 #include "ui/pages/causes/what_if_card.h"
 
 #include "ui/models/text.h"
-#include "ui/pages/causes/small_label.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -26,14 +26,15 @@ constexpr int big_step = 5;
 
 WhatIfCard::WhatIfCard(QWidget* parent)
     : QFrame(parent), choose_a_(new QToolButton(this)), choose_b_(new QToolButton(this)), reset_(new QToolButton(this)),
-      predicted_(small_label({}, this)), where_(small_label({}, this)), pause_(new QTimer(this)) {
+      predicted_(theme::plain_label(this, theme::small())), where_(theme::plain_label(this, theme::small())),
+      pause_(new QTimer(this)) {
     setObjectName(QStringLiteral("card"));
     setAccessibleName(tr("What if"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
     column->setSpacing(3);
     auto* head = new QHBoxLayout;
-    auto* title = small_label(tr("What if"), this);
+    auto* title = theme::plain_label(tr("What if"), this, theme::small());
     title->setFont(theme::strong(theme::body()));
     head->addWidget(title);
     head->addSpacing(8);
@@ -70,8 +71,9 @@ WhatIfCard::WhatIfCard(QWidget* parent)
 }
 
 void WhatIfCard::add_head(QGridLayout& grid) {
-    head_ = {small_label(tr("change"), this), small_label(tr("a lap"), this),
-             small_label(tr("a usual step is worth"), this)};
+    head_ = {theme::plain_label(tr("change"), this, theme::small()),
+             theme::plain_label(tr("a lap"), this, theme::small()),
+             theme::plain_label(tr("a usual step is worth"), this, theme::small())};
     for (std::size_t i = 0; i < head_.size(); ++i)
         grid.addWidget(head_[i], 0, static_cast<int>(i) + 2, i == 0 ? Qt::AlignLeft : Qt::AlignRight);
 }
@@ -79,14 +81,14 @@ void WhatIfCard::add_head(QGridLayout& grid) {
 void WhatIfCard::add_row(QGridLayout& grid, Lever lever) {
     Row& row = rows_[static_cast<std::size_t>(lever)];
     const int at = static_cast<int>(lever) + 1;
-    row.name = small_label(text(findings::name(lever)), this);
+    row.name = theme::plain_label(text(findings::name(lever)), this, theme::small());
     row.slider = new QSlider(Qt::Horizontal, this);
     row.slider->setAccessibleName(row.name->text());
     row.slider->setPageStep(big_step);
     row.slider->setMinimumWidth(80);
     row.name->setBuddy(row.slider);
-    row.amount = small_label({}, this);
-    row.effect = small_label({}, this);
+    row.amount = theme::plain_label(this, theme::small());
+    row.effect = theme::plain_label(this, theme::small());
     const QFontMetrics metrics(theme::small());
     row.amount->setMinimumWidth(metrics.horizontalAdvance(QStringLiteral("−150 kg__")));
     row.effect->setMinimumWidth(metrics.horizontalAdvance(QStringLiteral("−0.00 ±0.00 s")));
@@ -95,7 +97,7 @@ void WhatIfCard::add_row(QGridLayout& grid, Lever lever) {
     grid.addWidget(row.slider, at, 1);
     grid.addWidget(row.amount, at, 2);
     grid.addWidget(row.effect, at, 3);
-    row.each = small_label({}, this);
+    row.each = theme::plain_label(this, theme::small());
     row.each->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     grid.addWidget(row.each, at, 4);
     connect(row.slider, &QSlider::valueChanged, this, [this, lever] { moved(lever); });
@@ -242,15 +244,15 @@ void WhatIfCard::set_palette(const theme::Palette& palette) {
     setStyleSheet(QStringLiteral("QToolButton:checked { font-weight: bold; border: 2px solid %1; padding: 2px 7px; }")
                       .arg(palette.ink.name()));
     for (const Row& row : rows_) {
-        set_ink(*row.name, palette.quiet);
-        set_ink(*row.amount, palette.ink);
-        set_ink(*row.effect, palette.ink);
-        set_ink(*row.each, palette.quiet);
+        theme::set_ink(row.name, palette.quiet);
+        theme::set_ink(row.amount, palette.ink);
+        theme::set_ink(row.effect, palette.ink);
+        theme::set_ink(row.each, palette.quiet);
     }
     for (QLabel* head : head_)
-        set_ink(*head, palette.quiet);
-    set_ink(*predicted_, palette.ink);
-    set_ink(*where_, palette.ink);
+        theme::set_ink(head, palette.quiet);
+    theme::set_ink(predicted_, palette.ink);
+    theme::set_ink(where_, palette.ink);
 }
 
 } // namespace lapwright::pages

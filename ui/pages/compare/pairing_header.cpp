@@ -109,22 +109,15 @@ void PairingHeader::set_palette(const theme::Palette& palette) {
     palette_ = palette;
     a_.line->set_palette(palette);
     b_.line->set_palette(palette);
-    for (QWidget* quiet :
-         {static_cast<QWidget*>(a_.which), static_cast<QWidget*>(b_.which), static_cast<QWidget*>(uncertainty_),
-          static_cast<QWidget*>(doubts_), static_cast<QWidget*>(ideal_)}) {
-        QPalette own = quiet->palette();
-        own.setColor(QPalette::WindowText, palette.quiet);
-        quiet->setPalette(own);
-    }
+    for (QWidget* quiet : std::initializer_list<QWidget*>{a_.which, b_.which, uncertainty_, doubts_, ideal_})
+        theme::set_ink(quiet, palette.quiet);
     colour_verdict();
 }
 
 void PairingHeader::colour_verdict() {
-    QPalette own = verdict_->palette();
-    own.setColor(QPalette::WindowText, ahead_ == findings::Favours::a   ? palette_.a
-                                       : ahead_ == findings::Favours::b ? palette_.b
-                                                                        : palette_.ink);
-    verdict_->setPalette(own);
+    theme::set_ink(verdict_, ahead_ == findings::Favours::a   ? palette_.a
+                             : ahead_ == findings::Favours::b ? palette_.b
+                                                              : palette_.ink);
 }
 
 } // namespace lapwright::pages

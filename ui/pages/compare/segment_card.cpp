@@ -109,8 +109,7 @@ void SegmentCard::show_nothing() {
     gain_->clear();
     shape_->set_text(tr("Choose a row or a stretch"));
     show_rows({});
-    for (QWidget* part :
-         {static_cast<QWidget*>(dots_title_), static_cast<QWidget*>(dots_), static_cast<QWidget*>(verdict_)}) {
+    for (QWidget* part : std::initializer_list<QWidget*>{dots_title_, dots_, verdict_}) {
         part->hide();
     }
     note_a_->set_invitation({});
@@ -214,26 +213,18 @@ void SegmentCard::set_palette(const theme::Palette& palette) {
     dots_->set_palette(palette);
     note_a_->set_mark(QStringLiteral("A"), palette.a);
     note_b_->set_mark(QStringLiteral("B"), palette.b);
-    for (QWidget* quiet : {static_cast<QWidget*>(shape_), static_cast<QWidget*>(dots_title_)}) {
-        QPalette own = quiet->palette();
-        own.setColor(QPalette::WindowText, palette.quiet);
-        quiet->setPalette(own);
-    }
+    for (QWidget* quiet : std::initializer_list<QWidget*>{shape_, dots_title_})
+        theme::set_ink(quiet, palette.quiet);
     colour_cells();
 }
 
 void SegmentCard::colour_cells() {
-    QPalette winner = gain_->palette();
-    winner.setColor(QPalette::WindowText, won_by_a_ ? palette_.a : palette_.b);
-    gain_->setPalette(winner);
+    theme::set_ink(gain_, won_by_a_ ? palette_.a : palette_.b);
     for (std::size_t i = 0; i < cells_.size(); ++i) {
         const QColor colours[] = {palette_.quiet, i == 0 ? palette_.a : palette_.ink,
                                   i == 0 ? palette_.b : palette_.ink, palette_.ink};
-        for (std::size_t column = 0; column < cells_[i].size(); ++column) {
-            QPalette own = cells_[i][column]->palette();
-            own.setColor(QPalette::WindowText, colours[column]);
-            cells_[i][column]->setPalette(own);
-        }
+        for (std::size_t column = 0; column < cells_[i].size(); ++column)
+            theme::set_ink(cells_[i][column], colours[column]);
     }
 }
 

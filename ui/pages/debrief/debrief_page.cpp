@@ -3,6 +3,7 @@
 
 #include "ui/pages/debrief/sheet_view.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -27,8 +28,8 @@ constexpr int side_width_px = 250;
 DebriefPage::DebriefPage(QWidget* parent)
     : QWidget(parent), paper_(new QComboBox), all_segments_(new QCheckBox(tr("All segments on a &second page"))),
       whole_page_(new QCheckBox(tr("Show the whole page"))), notes_(new QPlainTextEdit), save_(new QToolButton),
-      save_html_(new QToolButton), said_(new QLabel), scroll_(new QScrollArea), view_(new SheetView),
-      pause_(new QTimer(this)) {
+      save_html_(new QToolButton), said_(theme::wrapped_label({}, nullptr, theme::small())), scroll_(new QScrollArea),
+      view_(new SheetView), pause_(new QTimer(this)) {
     scroll_->setWidget(view_);
     scroll_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
     scroll_->setFrameShape(QFrame::NoFrame);
@@ -72,9 +73,6 @@ QWidget* DebriefPage::make_side() {
         button->setFocusPolicy(Qt::StrongFocus);
         column->addWidget(button);
     }
-    said_->setTextFormat(Qt::PlainText);
-    said_->setWordWrap(true);
-    said_->setFont(theme::small());
     column->addWidget(said_);
     said_->hide();
     title(tr("&Paper"), paper_);
@@ -138,9 +136,7 @@ void DebriefPage::set_palette(const theme::Palette& palette) {
     QColor shadow = palette.edge;
     shadow.setAlpha(palette.dark ? 40 : 90);
     view_->set_ground(shadow);
-    QPalette own = said_->palette();
-    own.setColor(QPalette::WindowText, palette.quiet);
-    said_->setPalette(own);
+    theme::set_ink(said_, palette.quiet);
 }
 
 void DebriefPage::fit() {

@@ -40,8 +40,7 @@ BookPanel::BookPanel(QWidget* parent)
         row->addWidget(button);
     }
     row->addStretch(1);
-    for (QWidget* part :
-         {static_cast<QWidget*>(sessions_), static_cast<QWidget*>(season_), static_cast<QWidget*>(pairings_)})
+    for (QWidget* part : std::initializer_list<QWidget*>{sessions_, season_, pairings_})
         stack_->addWidget(part);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

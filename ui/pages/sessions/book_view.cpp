@@ -8,6 +8,7 @@
 #include "ui/pages/sessions/book_filter.h"
 #include "ui/pages/sessions/book_table.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -35,16 +36,14 @@ QString counted(int count, const QString& one, const QString& several) {
 
 BookView::BookView(QWidget* parent)
     : QWidget(parent), model_(new BookList(this)), filter_(new BookFilter(this)),
-      list_(new BookTable(*model_, tr("Sessions of the book"), this)), said_(new QLabel(this)),
+      list_(new BookTable(*model_, tr("Sessions of the book"), this)), said_(theme::plain_label(this, theme::small())),
       open_(new QPushButton(tr("Open"), this)), rename_(new QPushButton(tr("Names, date…"), this)),
-      remove_(new QPushButton(tr("Remove…"), this)), asked_(new QLabel(this)),
+      remove_(new QPushButton(tr("Remove…"), this)), asked_(theme::wrapped_label({}, this)),
       yes_(new QPushButton(tr("Remove it"), this)), no_(new QPushButton(tr("Keep it"), this)),
       question_(make_question()) {
-    said_->setTextFormat(Qt::PlainText);
-    said_->setFont(theme::small());
     rename_->setToolTip(tr("Another name for its driver, car or track in all sessions, or its date (F2)"));
     remove_->setToolTip(tr("Takes the session out of the book; its file stays as it is (Delete)"));
-    for (int column = 0; column < BookList::columns; ++column) {
+    for (int column = 0; column < model_->columnCount(); ++column) {
         const bool wide = column == BookList::track_column || column == BookList::driver_column ||
                           column == BookList::car_column || column == BookList::file_column;
         list_->horizontalHeader()->setSectionResizeMode(column,
@@ -86,8 +85,6 @@ BookView::BookView(QWidget* parent)
 QFrame* BookView::make_question() {
     auto* frame = new QFrame(this);
     frame->setObjectName(QStringLiteral("notice"));
-    asked_->setTextFormat(Qt::PlainText);
-    asked_->setWordWrap(true);
     auto* row = new QHBoxLayout(frame);
     row->addWidget(asked_, 1);
     for (QPushButton* button : {yes_, no_}) {

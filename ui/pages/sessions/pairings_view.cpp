@@ -21,7 +21,7 @@ PairingsView::PairingsView(QWidget* parent)
     said_->setWordWrap(true);
     chosen_->setWordWrap(true);
     QHeaderView* header = list_->horizontalHeader();
-    for (int column = 0; column < PairingList::columns; ++column) {
+    for (int column = 0; column < model_->columnCount(); ++column) {
         const bool wide = column >= PairingList::a_column && column <= PairingList::outcome_column;
         header->setSectionResizeMode(column, wide ? QHeaderView::Stretch : QHeaderView::ResizeToContents);
     }

@@ -104,18 +104,14 @@ SeasonView::SeasonView(QWidget* parent)
             [this](int row) { Q_EMIT session_asked(model_->season().at(static_cast<std::size_t>(row)).session); });
     connect(list_, &BookTable::left, this, &SeasonView::left);
     connect(list_, &BookTable::left_upwards, name_, [this] { name_->setFocus(); });
-    for (QWidget* part : {static_cast<QWidget*>(list_), static_cast<QWidget*>(of_), static_cast<QWidget*>(name_),
-                          static_cast<QWidget*>(part_)})
+    for (QWidget* part : std::initializer_list<QWidget*>{list_, of_, name_, part_})
         part->installEventFilter(this);
 }
 
 void SeasonView::set_palette(const theme::Palette& palette) {
     plot_->set_palette(palette);
-    for (QWidget* label : {static_cast<QWidget*>(legend_), static_cast<QWidget*>(chosen_)}) {
-        QPalette own = label->palette();
-        own.setColor(QPalette::WindowText, palette.quiet);
-        label->setPalette(own);
-    }
+    for (QWidget* label : std::initializer_list<QWidget*>{legend_, chosen_})
+        theme::set_ink(label, palette.quiet);
 }
 
 void SeasonView::set_units(base::UnitSystem units) {

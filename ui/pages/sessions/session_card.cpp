@@ -10,6 +10,7 @@
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
 #include "ui/theme/note_field.h"
+#include "ui/theme/plain_label.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -74,7 +75,8 @@ QString trust_words(const analysis::Session& session) {
 
 SessionCard::SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* parent)
     : QFrame(parent), key_(entry.key), session_(entry.session), title_(new theme::ElidedLabel(this)),
-      facts_(new theme::ElidedLabel(this)), trust_(new QLabel(this)), report_(new QToolButton(this)),
+      facts_(new theme::ElidedLabel(this)),
+      trust_(theme::wrapped_label(trust_words(*entry.session), this, theme::small())), report_(new QToolButton(this)),
       laps_(new LapList(entry.session, this)), session_note_(new theme::NoteField(tr("Note on this session"), this)),
       lap_note_(new theme::NoteField(tr("Note on this lap"), this)) {
     setObjectName(QStringLiteral("card"));
@@ -94,10 +96,6 @@ SessionCard::SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* p
     title_->set_text(text(entry.session->title()));
     facts_->setFont(theme::small());
     facts_->set_text(facts_words(*entry.session));
-    trust_->setFont(theme::small());
-    trust_->setTextFormat(Qt::PlainText);
-    trust_->setWordWrap(true);
-    trust_->setText(trust_words(*entry.session));
 
     auto* top = new QHBoxLayout;
     top->addWidget(title_, 1);
@@ -196,9 +194,7 @@ void SessionCard::set_palette(const theme::Palette& palette) {
     ink_ = palette.ink;
     session_note_->set_mark(tr("Note"), ink_);
     follow_lap();
-    QPalette own = facts_->palette();
-    own.setColor(QPalette::WindowText, palette.quiet);
-    facts_->setPalette(own);
+    theme::set_ink(facts_, palette.quiet);
 }
 
 } // namespace lapwright::pages

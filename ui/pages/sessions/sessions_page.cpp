@@ -10,6 +10,7 @@
 #include "ui/pages/sessions/session_card.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -31,15 +32,13 @@ constexpr double longest_bar = 1.5; // of the slowest flying lap; longer laps fi
 } // namespace
 
 SessionsPage::SessionsPage(models::OpenSessions* sessions, const models::Notes* notes, QWidget* parent)
-    : QWidget(parent), sessions_(sessions), notes_(notes), palette_(theme::paper()), hint_(new QLabel(this)),
-      scroll_(new QScrollArea(this)), cards_view_(new QWidget), grid_(new QGridLayout(cards_view_)),
-      words_a_(new theme::ElidedLabel(this)), words_b_(new theme::ElidedLabel(this)),
-      swap_(new QPushButton(tr("Swap A and B"), this)), compare_(new QPushButton(tr("Compare A and B"), this)),
-      trial_(new QPushButton(tr("Setup trial…"), this)), book_button_(new QPushButton(tr("The book…"), this)),
-      book_(new BookPanel(this)) {
+    : QWidget(parent), sessions_(sessions), notes_(notes), palette_(theme::paper()),
+      hint_(theme::wrapped_label({}, this)), scroll_(new QScrollArea(this)), cards_view_(new QWidget),
+      grid_(new QGridLayout(cards_view_)), words_a_(new theme::ElidedLabel(this)),
+      words_b_(new theme::ElidedLabel(this)), swap_(new QPushButton(tr("Swap A and B"), this)),
+      compare_(new QPushButton(tr("Compare A and B"), this)), trial_(new QPushButton(tr("Setup trial…"), this)),
+      book_button_(new QPushButton(tr("The book…"), this)), book_(new BookPanel(this)) {
     auto* open = new QPushButton(tr("Open files…"), this);
-    hint_->setTextFormat(Qt::PlainText);
-    hint_->setWordWrap(true);
     set_track({}, {});
     auto* top = new QHBoxLayout;
     top->addWidget(open);
@@ -105,11 +104,8 @@ void SessionsPage::set_palette(const theme::Palette& palette) {
     book_->season().set_palette(palette);
     for (SessionCard* card : cards_)
         card->set_palette(palette);
-    for (const auto& [label, colour] : {std::pair(words_a_, palette.a), std::pair(words_b_, palette.b)}) {
-        QPalette own = label->palette();
-        own.setColor(QPalette::WindowText, colour);
-        label->setPalette(own);
-    }
+    for (const auto& [label, colour] : {std::pair(words_a_, palette.a), std::pair(words_b_, palette.b)})
+        theme::set_ink(label, colour);
 }
 
 void SessionsPage::set_units(base::UnitSystem units) {

@@ -6,6 +6,7 @@
 #include "ui/models/text.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -27,15 +28,6 @@ theme::ElidedLabel* cell(const QString& words, bool heading, QWidget* parent) {
     auto* label = new theme::ElidedLabel(parent);
     label->setFont(heading ? theme::strong(theme::small()) : theme::small());
     label->set_text(words);
-    return label;
-}
-
-QLabel* paragraph(const QString& words, QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
-    label->setFont(theme::small());
-    label->setWordWrap(true);
-    label->setText(words);
     return label;
 }
 
@@ -67,9 +59,10 @@ TrustReport::TrustReport(const analysis::Session& session, base::UnitSystem unit
     }
     column->addLayout(grid);
     if (channels.size() > static_cast<std::size_t>(most_channels))
-        column->addWidget(paragraph(tr("and %1 further channels").arg(channels.size() - most_channels), this));
+        column->addWidget(theme::wrapped_label(tr("and %1 further channels").arg(channels.size() - most_channels), this,
+                                               theme::small()));
     const QString wheels = text(import::wheel_words(session.trust));
-    if (!wheels.isEmpty()) column->addWidget(paragraph(wheels, this));
+    if (!wheels.isEmpty()) column->addWidget(theme::wrapped_label(wheels, this, theme::small()));
     std::vector<recording::Warning> all = session.recording->warnings;
     all.insert(all.end(), session.warnings.begin(), session.warnings.end());
     for (const Remark remark : remarks) {
@@ -78,10 +71,12 @@ TrustReport::TrustReport(const analysis::Session& session, base::UnitSystem unit
             if (recording::remark_of(warning.kind) == remark && warning.kind != told_by_itself)
                 sentences << text(recording::sentence(warning));
         if (sentences.isEmpty()) continue;
-        column->addWidget(
-            paragraph(text(recording::words(remark)) + QStringLiteral(": ") + sentences.join(QLatin1Char(' ')), this));
+        column->addWidget(theme::wrapped_label(text(recording::words(remark)) + QStringLiteral(": ") +
+                                                   sentences.join(QLatin1Char(' ')),
+                                               this, theme::small()));
     }
-    if (all.empty()) column->addWidget(paragraph(tr("Nothing was guessed, left out or mended."), this));
+    if (all.empty())
+        column->addWidget(theme::wrapped_label(tr("Nothing was guessed, left out or mended."), this, theme::small()));
 }
 
 } // namespace lapwright::pages
