@@ -35,7 +35,8 @@ enum class Choice { light, dark, system };
 // `system` follows the lightness of the desktop's own window colour.
 [[nodiscard]] const Palette& palette_for(Choice choice, const QPalette& desktop);
 
-[[nodiscard]] QPalette qt_palette(const Palette& palette);
+// The look of the whole program, and of one window.
+void apply(const Palette& palette);
 [[nodiscard]] QString style_sheet(const Palette& palette);
 
 // Contrast ratio of WCAG 2.1, 1…21; symmetric.

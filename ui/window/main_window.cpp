@@ -354,7 +354,7 @@ void MainWindow::apply_look() {
         action->setChecked(action->data().toInt() == static_cast<int>(preferences_.look));
     }
     const theme::Palette& palette = theme::palette_for(preferences_.look, desktop_);
-    QApplication::setPalette(theme::qt_palette(palette));
+    theme::apply(palette);
     setStyleSheet(theme::style_sheet(palette));
     sessions_page_->set_palette(palette);
     compare_page_->set_palette(palette);
