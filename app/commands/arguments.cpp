@@ -72,6 +72,12 @@ void add_setups(CLI::App& app, Arguments& arguments) {
         ->check([](const std::string& file) { return file.empty() ? "the file's name is empty" : std::string(); });
 }
 
+CLI::App* add_command(CLI::App& app, Arguments& arguments, Command command, const char* name, const char* what) {
+    CLI::App* one = app.add_subcommand(name, what);
+    one->callback([&arguments, command] { arguments.command = command; });
+    return one;
+}
+
 } // namespace
 
 Parsed parse(const std::vector<std::string>& words) {
@@ -82,13 +88,15 @@ Parsed parse(const std::vector<std::string>& words) {
     Arguments arguments;
     std::string units = "metric";
 
-    CLI::App* laps = app.add_subcommand("laps", "a session's laps, and what the import had to mend");
+    CLI::App* laps =
+        add_command(app, arguments, Command::laps, "laps", "a session's laps, and what the import had to mend");
     laps->add_option("files", arguments.files, "logger files")->required();
     laps->add_option("--track", arguments.track_file, "track file with the gate");
     add_recipes(*laps, arguments);
     add_output(*laps, arguments, units);
 
-    CLI::App* compare = app.add_subcommand("compare", "gap, segment table and traces of two laps");
+    CLI::App* compare =
+        add_command(app, arguments, Command::compare, "compare", "gap, segment table and traces of two laps");
     add_pairing(*compare, arguments);
     compare->add_option("--step", arguments.step_m, "grid of the traces in metres")
         ->check(between(0.2, 20.0))
@@ -96,13 +104,15 @@ Parsed parse(const std::vector<std::string>& words) {
     add_output(*compare, arguments, units);
     add_csv(*compare, arguments);
 
-    CLI::App* causes = app.add_subcommand("causes", "what of the gap is grip, downforce, drag, power, mass, driver");
+    CLI::App* causes = add_command(app, arguments, Command::causes, "causes",
+                                   "what of the gap is grip, downforce, drag, power, mass, driver");
     add_pairing(*causes, arguments);
     add_setups(*causes, arguments);
     add_output(*causes, arguments, units);
     add_csv(*causes, arguments);
 
-    CLI::App* sheet = app.add_subcommand("sheet", "the debrief sheet as a PDF or as one HTML file");
+    CLI::App* sheet =
+        add_command(app, arguments, Command::sheet, "sheet", "the debrief sheet as a PDF or as one HTML file");
     add_pairing(*sheet, arguments);
     add_setups(*sheet, arguments);
     sheet->add_option("--out", arguments.out_file, "the file to write; .html makes HTML, anything else a PDF")
@@ -114,7 +124,8 @@ Parsed parse(const std::vector<std::string>& words) {
     sheet->add_flag("--all-segments", arguments.all_segments, "a second page with every segment");
     add_units(*sheet, units);
 
-    CLI::App* trial = app.add_subcommand("trial", "what a setup change is worth, baseline and change in turn");
+    CLI::App* trial = add_command(app, arguments, Command::trial, "trial",
+                                  "what a setup change is worth, baseline and change in turn");
     trial->add_option("files", arguments.files, "sessions in the order in which they were driven")->required();
     trial->add_option("--changed", arguments.changed, "which of them had the change, counted from 1 (2 or 2,4)")
         ->delimiter(',')
@@ -123,7 +134,8 @@ Parsed parse(const std::vector<std::string>& words) {
     add_recipes(*trial, arguments);
     trial->add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
 
-    CLI::App* traces = app.add_subcommand("traces", "one lap over distance with every channel, SI units");
+    CLI::App* traces =
+        add_command(app, arguments, Command::traces, "traces", "one lap over distance with every channel, SI units");
     traces->add_option("files", arguments.files, "logger file")->expected(1)->required();
     traces->add_option("--lap", arguments.lap_a, "number of the lap (default: the fastest clean one)");
     traces->add_option("--track", arguments.track_file, "track file with gate and segments");
@@ -132,7 +144,8 @@ Parsed parse(const std::vector<std::string>& words) {
     traces->add_flag("--csv", arguments.csv, "comma-separated text (RFC 4180), which is also the default");
     traces->add_flag("--json", arguments.json, "one JSON document on standard output")->excludes("--csv");
 
-    CLI::App* recipe = app.add_subcommand("recipe", "what the columns of a file are taken for, to be corrected");
+    CLI::App* recipe = add_command(app, arguments, Command::recipe, "recipe",
+                                   "what the columns of a file are taken for, to be corrected");
     recipe->add_option("files", arguments.files, "logger file")->expected(1)->required();
 
     const CLI::App* book = add_book(app, arguments.book);
@@ -150,23 +163,9 @@ Parsed parse(const std::vector<std::string>& words) {
     arguments.us_letter = paper == "letter";
     if (version)
         arguments.command = Command::version;
-    else if (laps->parsed())
-        arguments.command = Command::laps;
-    else if (compare->parsed())
-        arguments.command = Command::compare;
-    else if (causes->parsed())
-        arguments.command = Command::causes;
-    else if (sheet->parsed())
-        arguments.command = Command::sheet;
-    else if (trial->parsed())
-        arguments.command = Command::trial;
-    else if (traces->parsed())
-        arguments.command = Command::traces;
-    else if (recipe->parsed())
-        arguments.command = Command::recipe;
     else if (book->parsed())
         arguments.command = Command::book;
-    else
+    else if (app.get_subcommands().empty())
         return {std::nullopt, app.help(), 0};
     return {arguments, {}, 0};
 }

@@ -31,6 +31,24 @@ int refused(const Error& error, std::ostream& err) {
     return 1;
 }
 
+// What a subcommand is called with, and where it prints.
+struct Call {
+    const BookArguments& arguments;
+    book::Book& book;
+    std::ostream& out;
+    std::ostream& err;
+
+    [[nodiscard]] int refuse(const Error& error) const { return refused(error, err); }
+
+    template <typename Found>
+    [[nodiscard]] int print(const Result<Found>& found, std::string (*json)(const Found&),
+                            std::string (*table)(const Found&)) const {
+        if (!found) return refuse(found.error());
+        out << (arguments.json ? json(*found) : table(*found));
+        return 0;
+    }
+};
+
 Result<std::string> file_of(const BookArguments& arguments) {
     return arguments.book_file.empty() ? workspace::own_book() : Result<std::string>(arguments.book_file);
 }
@@ -50,81 +68,49 @@ Result<book::Book> open(const BookArguments& arguments) {
     return book::Book::open(*file, options);
 }
 
-int list_removed(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto removed = removed_sessions(book);
-    if (!removed) return refused(removed.error(), err);
-    out << (arguments.json ? removed_json(*removed) : removed_table(*removed));
-    return 0;
-}
-
-int list(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    if (arguments.removed) return list_removed(arguments, book, out, err);
-    book::Filter filter = arguments.filter;
-    for (const std::string& word : arguments.files)
+int list(const Call& call) {
+    if (call.arguments.removed) return call.print(removed_sessions(call.book), removed_json, removed_table);
+    book::Filter filter = call.arguments.filter;
+    for (const std::string& word : call.arguments.files)
         filter.words += word + " ";
-    const auto from = import::first_moment_of(arguments.from_text);
-    if (!from) return refused(from.error(), err);
-    const auto until = import::last_moment_of(arguments.until_text);
-    if (!until) return refused(until.error(), err);
+    const auto from = import::first_moment_of(call.arguments.from_text);
+    if (!from) return call.refuse(from.error());
+    const auto until = import::last_moment_of(call.arguments.until_text);
+    if (!until) return call.refuse(until.error());
     filter.from_unix_s = *from;
     filter.until_unix_s = *until;
-    const auto found = search(book, filter);
-    if (!found) return refused(found.error(), err);
-    out << (arguments.json ? list_json(*found) : list_table(*found));
-    return 0;
-}
-
-int season(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto found = season_of_track(book, arguments.track, arguments.filter.car);
-    if (!found) return refused(found.error(), err);
-    out << (arguments.json ? season_json(*found) : season_table(*found));
-    return 0;
-}
-
-int figures(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto found = season_of_car(book, arguments.filter.car);
-    if (!found) return refused(found.error(), err);
-    out << (arguments.json ? figures_json(*found) : figures_table(*found));
-    return 0;
-}
-
-int pairings(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto found = pairing_list(book);
-    if (!found) return refused(found.error(), err);
-    out << (arguments.json ? pairings_json(*found) : pairings_table(*found));
-    return 0;
+    return call.print(search(call.book, filter), list_json, list_table);
 }
 
 // The first that cannot be done ends it; what was done before it stays done.
-int for_each_session(const BookArguments& arguments, book::Book& book,
-                     std::optional<Error> (*edit_one)(book::Book&, book::SessionId), const std::string& done,
-                     std::ostream& out, std::ostream& err) {
-    for (const std::int64_t id : arguments.sessions) {
-        if (const auto problem = edit_one(book, book::SessionId{id})) return refused(*problem, err);
-        out << "session " << base::integer_text(id) << " " << done << "\n";
+int for_each_session(const Call& call, Result<void> (*edit_one)(book::Book&, book::SessionId),
+                     const std::string& done) {
+    for (const std::int64_t id : call.arguments.sessions) {
+        if (const auto edited = edit_one(call.book, book::SessionId{id}); !edited) return call.refuse(edited.error());
+        call.out << "session " << base::integer_text(id) << " " << done << "\n";
     }
     return 0;
 }
 
-int put_date(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto start = import::moment_of(arguments.date_text);
-    if (!start) return refused(start.error(), err);
-    const auto problem = change_start(book, book::SessionId{arguments.session}, *start);
-    if (problem) return refused(*problem, err);
-    out << "session " << base::integer_text(arguments.session) << " is now of " << base::date_text(*start) << "\n";
+int put_date(const Call& call) {
+    const auto start = import::moment_of(call.arguments.date_text);
+    if (!start) return call.refuse(start.error());
+    const auto changed = change_start(call.book, book::SessionId{call.arguments.session}, *start);
+    if (!changed) return call.refuse(changed.error());
+    call.out << "session " << base::integer_text(call.arguments.session) << " is now of " << base::date_text(*start)
+             << "\n";
     return 0;
 }
 
-int rename(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+int rename(const Call& call) {
     using book::NameTable;
+    const BookArguments& arguments = call.arguments;
     const NameTable table = arguments.kind == "driver" ? NameTable::driver
                             : arguments.kind == "car"  ? NameTable::car
                                                        : NameTable::track;
     const book::Unite unite = arguments.unite ? book::Unite::yes : book::Unite::no;
-    const auto renamed = book::rename(book, table, arguments.old_name, arguments.new_name, unite);
-    if (!renamed) return refused(renamed.error(), err);
-    out << (arguments.json ? renamed_json(*renamed) : renamed_table(*renamed));
-    return 0;
+    return call.print(book::rename(call.book, table, arguments.old_name, arguments.new_name, unite), renamed_json,
+                      renamed_table);
 }
 
 // What is the same for all files of one call.
@@ -155,16 +141,16 @@ Result<ToAdd> to_add(const BookArguments& arguments, std::string& notes) {
 }
 
 // The line of the first session that was driven on it.
-std::optional<Error> keep_line(book::Book& book, const std::shared_ptr<const analysis::Session>& session,
-                               const track::TrackRecord& record) {
+Result<void> keep_line(book::Book& book, const std::shared_ptr<const analysis::Session>& session,
+                       const track::TrackRecord& record) {
     const auto known = read_line(book, record.name);
     if (!known) return known.error();
-    if (*known) return std::nullopt;
+    if (*known) return {};
     const std::vector sessions{session};
     const auto placed = analysis::place_together(sessions, record);
-    if (!placed) return std::nullopt; // laps that make no line
+    if (!placed) return {}; // laps that make no line
     const auto line = analysis::line_to_keep(placed->track, sessions);
-    return line ? put_track(book, record, line) : std::nullopt;
+    return line ? put_track(book, record, line) : Result<void>();
 }
 
 // The sheet that was given for all files, else the one that lies beside this one, which is told.
@@ -189,66 +175,52 @@ Result<AddedFile> add_file(book::Book& book, const std::string& file, const ToAd
     auto kept = analysis::keep_session(book, (*session)->source, to_keep(**session, all, *beside));
     if (!kept) return kept.error();
     if (all.record && !(*session)->laps.empty())
-        if (const auto problem = keep_line(book, *session, *all.record)) return *problem;
+        if (const auto line = keep_line(book, *session, *all.record); !line) return line.error();
     err << notes;
     // Its samples are worth keeping where no lap is found.
     const auto& why = (*session)->why_no_laps;
     return AddedFile{file, kept->added, (*session)->laps.size(), why ? why->what : "", kept->renewed};
 }
 
-int add(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
+int add(const Call& call) {
     std::string notes;
-    const auto all = to_add(arguments, notes);
-    if (!all) return refused(all.error(), err);
-    err << notes;
+    const auto all = to_add(call.arguments, notes);
+    if (!all) return call.refuse(all.error());
+    call.err << notes;
     if (all->record)
-        if (const auto problem = put_track(book, *all->record)) return refused(*problem, err);
+        if (const auto put = put_track(call.book, *all->record); !put) return call.refuse(put.error());
     std::vector<AddedFile> added;
     int status = 0;
     // A bad file keeps none of the others out.
-    for (const std::string& file : arguments.files) {
-        if (auto one = add_file(book, file, *all, err))
+    for (const std::string& file : call.arguments.files) {
+        if (auto one = add_file(call.book, file, *all, call.err))
             added.push_back(std::move(one).value());
         else
-            status = refused(one.error(), err);
+            status = call.refuse(one.error());
     }
-    out << (arguments.json ? added_json(added) : added_table(added));
+    call.out << (call.arguments.json ? added_json(added) : added_table(added));
     return status;
 }
 
-int write_export(const BookArguments& arguments, book::Book& book, std::ostream& err) {
-    if (const auto problem = refused_output(arguments.out_file, {book.path()}, Renews::nothing))
-        return refused(*problem, err);
+int write_export(const Call& call) {
+    const std::string& out_file = call.arguments.out_file;
+    if (const auto may = check_output(out_file, {call.book.path()}, Renews::nothing); !may)
+        return call.refuse(may.error());
     std::vector<book::SessionId> ids;
-    for (const std::int64_t id : arguments.sessions)
+    for (const std::int64_t id : call.arguments.sessions)
         ids.push_back(book::SessionId{id});
-    const auto problem =
-        ids.empty() ? export_book(book, arguments.out_file) : export_sessions(book, ids, arguments.out_file);
-    if (problem) return refused(*problem, err);
-    err << arguments.out_file << " is written\n";
+    const auto written = ids.empty() ? export_book(call.book, out_file) : export_sessions(call.book, ids, out_file);
+    if (!written) return call.refuse(written.error());
+    call.err << out_file << " is written\n";
     return 0;
 }
 
-int merge(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto merged = merge_from(book, arguments.files.front());
-    if (!merged) return refused(merged.error(), err);
-    out << (arguments.json ? merged_json(*merged) : merged_table(*merged));
+int forget(const Call& call) {
+    const auto forgotten = forget_removed(call.book);
+    if (!forgotten) return call.refuse(forgotten.error());
+    call.out << base::integer_text(*forgotten) << (*forgotten == 1 ? " removed session is" : " removed sessions are")
+             << " gone for good\n";
     return 0;
-}
-
-int forget(book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto forgotten = forget_removed(book);
-    if (!forgotten) return refused(forgotten.error(), err);
-    out << base::integer_text(*forgotten) << (*forgotten == 1 ? " removed session is" : " removed sessions are")
-        << " gone for good\n";
-    return 0;
-}
-
-int check(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
-    const auto health = book.check();
-    if (!health) return refused(health.error(), err);
-    out << (arguments.json ? health_json(*health) : health_table(*health));
-    return health->whole() ? 0 : 1;
 }
 
 int salvage_file(const BookArguments& arguments, std::ostream& out, std::ostream& err) {
@@ -260,6 +232,46 @@ int salvage_file(const BookArguments& arguments, std::ostream& out, std::ostream
     return 0;
 }
 
+int carry_out(const Call& call) {
+    const BookArguments& arguments = call.arguments;
+    switch (arguments.command) {
+    case BookCommand::list:
+        return list(call);
+    case BookCommand::season:
+        return call.print(season_of_track(call.book, arguments.track, arguments.filter.car), season_json, season_table);
+    case BookCommand::figures:
+        return call.print(season_of_car(call.book, arguments.filter.car), figures_json, figures_table);
+    case BookCommand::pairings:
+        return call.print(pairing_list(call.book), pairings_json, pairings_table);
+    case BookCommand::remove:
+        return for_each_session(call, &book::remove_session, "is out of the book; restore brings it back");
+    case BookCommand::restore:
+        return for_each_session(call, &book::restore_session, "is in the book again");
+    case BookCommand::forget:
+        return forget(call);
+    case BookCommand::date:
+        return put_date(call);
+    case BookCommand::my_car:
+        return run_my_car(arguments, call.book, call.out, call.err);
+    case BookCommand::rename:
+        return rename(call);
+    case BookCommand::add:
+        return add(call);
+    case BookCommand::write_export:
+        return write_export(call);
+    case BookCommand::merge:
+        return call.print(merge_from(call.book, arguments.files.front()), merged_json, merged_table);
+    case BookCommand::check: {
+        const auto health = call.book.check();
+        const int status = call.print(health, health_json, health_table);
+        return health && !health->whole() ? 1 : status;
+    }
+    case BookCommand::salvage:
+        break;
+    }
+    return 2;
+}
+
 } // namespace
 
 int run_book(const BookArguments& arguments, std::ostream& out, std::ostream& err) {
@@ -267,40 +279,7 @@ int run_book(const BookArguments& arguments, std::ostream& out, std::ostream& er
     auto opened = open(arguments);
     if (!opened) return refused(opened.error(), err);
     book::Book book = std::move(opened).value();
-    switch (arguments.command) {
-    case BookCommand::list:
-        return list(arguments, book, out, err);
-    case BookCommand::season:
-        return season(arguments, book, out, err);
-    case BookCommand::figures:
-        return figures(arguments, book, out, err);
-    case BookCommand::pairings:
-        return pairings(arguments, book, out, err);
-    case BookCommand::remove:
-        return for_each_session(arguments, book, &book::remove_session, "is out of the book; restore brings it back",
-                                out, err);
-    case BookCommand::restore:
-        return for_each_session(arguments, book, &book::restore_session, "is in the book again", out, err);
-    case BookCommand::forget:
-        return forget(book, out, err);
-    case BookCommand::date:
-        return put_date(arguments, book, out, err);
-    case BookCommand::my_car:
-        return run_my_car(arguments, book, out, err);
-    case BookCommand::rename:
-        return rename(arguments, book, out, err);
-    case BookCommand::add:
-        return add(arguments, book, out, err);
-    case BookCommand::write_export:
-        return write_export(arguments, book, err);
-    case BookCommand::merge:
-        return merge(arguments, book, out, err);
-    case BookCommand::check:
-        return check(arguments, book, out, err);
-    case BookCommand::salvage:
-        break;
-    }
-    return 2;
+    return carry_out({arguments, book, out, err});
 }
 
 } // namespace lapwright::commands

@@ -4,7 +4,6 @@
 
 #include "core/book/exchange.h"
 #include "core/book/pairings.h"
-#include "core/book/removed.h"
 #include "core/book/rename.h"
 #include "core/book/salvage.h"
 #include "core/book/search.h"

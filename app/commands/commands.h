@@ -2,12 +2,11 @@
 // The command line: parse, call core, print.  One file a subcommand.
 #pragma once
 
-#include "core/base/error.h"
+#include "core/base/result.h"
 #include "core/sheet/sheet.h"
 
 #include <functional>
 #include <iosfwd>
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -25,7 +24,7 @@ struct SheetRequest {
     bool us_letter = false;
     bool all_segments = false;
 };
-using SheetWriter = std::function<std::optional<base::Error>(const sheet::Sheet&, const SheetRequest&)>;
+using SheetWriter = std::function<base::Result<void>(const sheet::Sheet&, const SheetRequest&)>;
 
 // Runs a subcommand; the exit status: 0 done, 1 the input cannot be used, 2 the command line is wrong.
 [[nodiscard]] int run(const std::vector<std::string>& words, std::ostream& out, std::ostream& err,

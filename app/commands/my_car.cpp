@@ -59,12 +59,12 @@ Result<std::optional<causes::Side>> my_car_of(const Arguments& arguments, const 
 
 int run_my_car(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
     const auto& [driver, car] = arguments.my_car;
-    std::optional<base::Error> problem;
+    Result<void> put;
     if (arguments.forget)
-        problem = book::put_my_car(book, std::nullopt);
+        put = book::put_my_car(book, std::nullopt);
     else if (!driver.empty() || !car.empty())
-        problem = book::put_my_car(book, arguments.my_car);
-    const auto mine = problem ? Result<Mine>(*problem) : book::my_car(book);
+        put = book::put_my_car(book, arguments.my_car);
+    const auto mine = put ? book::my_car(book) : Result<Mine>(put.error());
     if (!mine) {
         err << base::one_line(mine.error()) << "\n";
         return 1;

@@ -3,9 +3,8 @@
 // left alone, but for an older sheet, which a new one may take the place of.
 #pragma once
 
-#include "core/base/error.h"
+#include "core/base/result.h"
 
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,9 +13,9 @@ namespace lapwright::commands {
 // What of the same kind may be renewed: nothing, or a debrief sheet that bears the program's mark.
 enum class Renews { nothing, pdf_sheet, html_sheet };
 
-// Nothing where `out` may be written.  Error file_not_writable where it is one of the inputs (empty names are passed
+// Whether `out` may be written.  Error file_not_writable where it is one of the inputs (empty names are passed
 // over), a folder or a device, a book, or any other file that may not be renewed.
-[[nodiscard]] std::optional<base::Error> refused_output(const std::string& out, const std::vector<std::string>& inputs,
-                                                        Renews renews);
+[[nodiscard]] base::Result<void> check_output(const std::string& out, const std::vector<std::string>& inputs,
+                                              Renews renews);
 
 } // namespace lapwright::commands

@@ -138,9 +138,10 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
                ".html\n";
         return 1;
     }
-    if (const auto problem =
-            refused_output(arguments.out_file, inputs_of(arguments), html ? Renews::html_sheet : Renews::pdf_sheet))
-        return refuse(*problem, err);
+    if (const auto may =
+            check_output(arguments.out_file, inputs_of(arguments), html ? Renews::html_sheet : Renews::pdf_sheet);
+        !may)
+        return refuse(may.error(), err);
     const auto compared = pairing_of(arguments);
     if (!compared) return refuse(compared.error(), err);
     analysis::SheetExtras extras;
@@ -157,10 +158,10 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
     else
         notes += base::one_line(explanation.error()) + "; the sheet is without causes\n";
     const sheet::Sheet sheet = analysis::debrief_sheet(*compared->pairing, arguments.units, LAPWRIGHT_VERSION, extras);
-    const auto problem =
+    const auto written =
         html ? sheet::write_html_sheet(sheet, arguments.out_file, {arguments.us_letter, arguments.all_segments})
              : write_sheet(sheet, {arguments.out_file, arguments.us_letter, arguments.all_segments});
-    if (problem) return refuse(*problem, err);
+    if (!written) return refuse(written.error(), err);
     err << notes << arguments.out_file << " is written\n";
     return 0;
 }

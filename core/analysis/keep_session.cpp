@@ -61,11 +61,11 @@ book::SessionDetails new_details(const SessionToKeep& wanted) {
 }
 
 // Laps that a person saw are not lost to a track file that does not fit.
-std::optional<base::Error> follow_laps(book::Book& book, book::SessionId id, const std::vector<lap::Lap>& laps) {
-    if (laps.empty()) return std::nullopt;
+Result<void> follow_laps(book::Book& book, book::SessionId id, const std::vector<lap::Lap>& laps) {
+    if (laps.empty()) return {};
     const auto before = book::read_laps(book, id);
     if (!before) return before.error();
-    return same_laps(*before, laps) ? std::nullopt : book::change_laps(book, id, laps);
+    return same_laps(*before, laps) ? Result<void>() : book::change_laps(book, id, laps);
 }
 
 } // namespace
@@ -78,8 +78,8 @@ void put_setup(book::SessionDetails& details, const car::SetupSheet& sheet) {
 
 Result<std::vector<std::string>> renew_session(book::Book& book, book::SessionId id, const SessionToKeep& wanted) {
     if (wanted.read_anew)
-        if (auto problem = book::replace_recording(book, id, *wanted.session->recording)) return *std::move(problem);
-    if (auto problem = follow_laps(book, id, wanted.session->laps)) return *std::move(problem);
+        if (const auto put = book::replace_recording(book, id, *wanted.session->recording); !put) return put.error();
+    if (const auto followed = follow_laps(book, id, wanted.session->laps); !followed) return followed.error();
     const auto before = book::read_details(book, id);
     if (!before) return before.error();
     book::SessionDetails details = *before;
@@ -87,7 +87,7 @@ Result<std::vector<std::string>> renew_session(book::Book& book, book::SessionId
     fill_names(details, wanted);
     std::vector<std::string> renewed = take_said(details, wanted);
     if (!same_details(details, *before))
-        if (auto problem = book::change_details(book, id, details)) return *std::move(problem);
+        if (const auto changed = book::change_details(book, id, details); !changed) return changed.error();
     return renewed;
 }
 
@@ -99,7 +99,7 @@ Result<KeptInBook> keep_session(book::Book& book, const book::Source& source, co
     kept.added = *added;
     if (!kept.added.was_there) return kept;
     if (kept.added.removed_unix_s)
-        if (auto problem = book::restore_session(book, kept.added.id)) return *std::move(problem);
+        if (const auto back = book::restore_session(book, kept.added.id); !back) return back.error();
     auto renewed = renew_session(book, kept.added.id, wanted);
     if (!renewed) return renewed.error();
     kept.renewed = std::move(renewed).value();

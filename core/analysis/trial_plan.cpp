@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace lapwright::analysis {
 namespace {
@@ -19,8 +20,8 @@ base::Error no_trial(std::string what, const char* remedy) {
 
 using NameOf = std::string (*)(const PlannedRun&);
 
-// The first two runs whose names are known and differ.
-std::optional<base::Error> differing(const std::vector<PlannedRun>& runs, const char* what, NameOf name_of) {
+// Refused by the first two runs whose names are known and differ.
+base::Result<void> all_the_same(const std::vector<PlannedRun>& runs, const char* what, NameOf name_of) {
     std::string first;
     for (const PlannedRun& run : runs) {
         const std::string name = name_of(run);
@@ -30,7 +31,7 @@ std::optional<base::Error> differing(const std::vector<PlannedRun>& runs, const 
             return no_trial(std::string("these are two ") + what + ", \"" + first + "\" and \"" + name + "\"",
                             "a trial tells of a change of one car with one driver on one track: leave one of them out");
     }
-    return std::nullopt;
+    return {};
 }
 
 // The same file once more, or a copy of it under another name.
@@ -40,7 +41,7 @@ bool same_samples(const recording::Recording& a, const recording::Recording& b) 
     return !a.channels.empty() && a.duration_s == b.duration_s && std::ranges::equal(a.channels, b.channels, same);
 }
 
-std::optional<base::Error> at_one_time(const std::vector<PlannedRun>& runs) {
+base::Result<void> one_after_another(const std::vector<PlannedRun>& runs) {
     for (std::size_t i = 0; i < runs.size(); ++i)
         for (std::size_t k = i + 1; k < runs.size(); ++k) {
             const recording::Recording& a = *runs[i].recording;
@@ -54,19 +55,19 @@ std::optional<base::Error> at_one_time(const std::vector<PlannedRun>& runs) {
                                     " were driven at the same time, so not with one car",
                                 "leave one of the two out");
         }
-    return std::nullopt;
+    return {};
 }
 
 } // namespace
 
-std::optional<base::Error> why_no_trial(const std::vector<PlannedRun>& runs) {
+base::Result<void> check_trial(const std::vector<PlannedRun>& runs) {
     const auto car = [](const PlannedRun& run) { return car::names_of(*run.recording, run.setup).car; };
     const auto driver = [](const PlannedRun& run) { return car::names_of(*run.recording, run.setup).driver; };
     const auto track = [](const PlannedRun& run) { return base::plain_name(run.recording->track); };
-    if (auto error = differing(runs, "cars", car)) return error;
-    if (auto error = differing(runs, "drivers", driver)) return error;
-    if (auto error = differing(runs, "tracks", track)) return error;
-    return at_one_time(runs);
+    for (const auto& [what, name_of] :
+         {std::pair<const char*, NameOf>{"cars", car}, {"drivers", driver}, {"tracks", track}})
+        if (auto same = all_the_same(runs, what, name_of); !same) return same;
+    return one_after_another(runs);
 }
 
 std::optional<std::vector<std::size_t>> driven_order(const std::vector<PlannedRun>& runs) {

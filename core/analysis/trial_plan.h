@@ -2,7 +2,7 @@
 // What may be called a setup trial: sessions of one car, one driver and one track, driven one after the other.
 #pragma once
 
-#include "core/base/error.h"
+#include "core/base/result.h"
 #include "core/car/setup_sheet.h"
 #include "core/recording/recording.h"
 
@@ -19,9 +19,9 @@ struct PlannedRun {
     car::SetupSheet setup = {}; // says nothing where none is known
 };
 
-// Why these sessions are no trial: another car, driver or track in one of them, the same session twice, two that were
-// driven at one time.  Names count where both have them, whatever their capitals and outer spaces.
-[[nodiscard]] std::optional<base::Error> why_no_trial(const std::vector<PlannedRun>& runs);
+// Refused where these sessions are no trial: another car, driver or track in one of them, the same session twice, two
+// that were driven at one time.  Names count where both have them, whatever their capitals and outer spaces.
+[[nodiscard]] base::Result<void> check_trial(const std::vector<PlannedRun>& runs);
 
 // Places of the runs in the order in which they were driven, by their start times; nothing where one has none.
 [[nodiscard]] std::optional<std::vector<std::size_t>> driven_order(const std::vector<PlannedRun>& runs);

@@ -96,7 +96,7 @@ std::string change_not_shown(const std::vector<TrialSession>& sessions) {
 
 base::Result<TrialReport> run_trial(const std::vector<TrialSession>& given,
                                     const std::optional<track::TrackRecord>& record, const base::Progress& progress) {
-    if (const auto refused = why_no_trial(planned(given))) return *refused;
+    if (const auto may = check_trial(planned(given)); !may) return may.error();
     std::vector<std::string> notes;
     const std::vector<TrialSession> sessions = in_order(given, notes);
     if (const std::string unshown = change_not_shown(sessions); !unshown.empty()) notes.push_back(unshown);

@@ -46,7 +46,4 @@ struct Error {
 // "FILE:LINE: what is wrong — what to do", without a line break; parts that are not known are left out.
 [[nodiscard]] std::string one_line(const Error& error);
 
-// The name that JSON and tests use for a code: "file_not_readable".
-[[nodiscard]] std::string code_name(ErrorCode code);
-
 } // namespace lapwright::base

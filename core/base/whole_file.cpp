@@ -53,7 +53,7 @@ int write_and_rename(const std::string& target, std::string_view content) {
 
 } // namespace
 
-std::optional<Error> write_whole_file(const std::string& path, std::string_view content, const std::string& what) {
+Result<void> write_whole_file(const std::string& path, std::string_view content, const std::string& what) {
     const auto refused = [&](const std::string& why) {
         return Error{ErrorCode::file_not_writable,
                      {path, {}, {}},
@@ -68,7 +68,7 @@ std::optional<Error> write_whole_file(const std::string& path, std::string_view 
     if (unresolved) return refused(unresolved.message());
     const int problem = write_and_rename(target.string(), content);
     if (problem != 0) return refused(std::error_code(problem, std::generic_category()).message());
-    return std::nullopt;
+    return {};
 }
 
 } // namespace lapwright::base

@@ -3,17 +3,15 @@
 // renamed, which POSIX makes one step (IEEE Std 1003.1-2017, rename()).
 #pragma once
 
-#include "core/base/error.h"
+#include "core/base/result.h"
 
-#include <optional>
 #include <string>
 #include <string_view>
 
 namespace lapwright::base {
 
-// What is wrong, or nothing.  `what` names the thing in the sentence: "the table".  On failure an older file stays as
+// `what` names the thing in the sentence: "the table".  On failure an older file stays as
 // it was and nothing is left beside it.  A folder, a pipe or a device under that name is refused; a link is followed.
-[[nodiscard]] std::optional<Error> write_whole_file(const std::string& path, std::string_view content,
-                                                    const std::string& what);
+[[nodiscard]] Result<void> write_whole_file(const std::string& path, std::string_view content, const std::string& what);
 
 } // namespace lapwright::base

@@ -5,7 +5,6 @@
 #include "core/book/database.h"
 #include "core/book/migrate.h"
 #include "core/book/samples.h"
-#include "core/book/schema_check.h"
 
 #include <array>
 #include <chrono>
@@ -15,6 +14,8 @@
 #include <system_error>
 #include <thread>
 
+#include <map>
+#include <memory>
 #include <sqlite3.h>
 
 namespace lapwright::book {
@@ -73,7 +74,7 @@ void keep_a_log(Database& database, double wait_s) {
     while (!database.well() && std::chrono::steady_clock::now() < until) {
         const int code = sqlite3_errcode(database.handle());
         if (code != SQLITE_BUSY && code != SQLITE_LOCKED) return;
-        database.take_problem();
+        static_cast<void>(database.take_outcome());
         std::this_thread::sleep_for(10ms);
         database.run("PRAGMA journal_mode = WAL");
     }
@@ -93,11 +94,45 @@ int ask_progress(void* progress) {
     return base::go_on(*static_cast<const base::Progress*>(progress), "checking the book", 0.5) ? 0 : 1;
 }
 
+using Texts = std::map<std::string, std::string>; // by name
+
+// Tables behind a virtual one are written by SQLite, each version its own way.
+constexpr const char* const written_here =
+    "SELECT name, sql FROM sqlite_schema WHERE sql IS NOT NULL AND name NOT LIKE 'words\\_%' ESCAPE '\\' "
+    "AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\'";
+
+int put_row(void* texts, int, char** values, char**) {
+    (*static_cast<Texts*>(texts))[values[0]] = values[1];
+    return 0;
+}
+
+Texts texts_made_by(std::span<const Migration> migrations) {
+    sqlite3* handle = nullptr;
+    sqlite3_open(":memory:", &handle);
+    const std::unique_ptr<sqlite3, int (*)(sqlite3*)> closes(handle, sqlite3_close);
+    for (const Migration& step : migrations)
+        sqlite3_exec(handle, std::string(step.sql).c_str(), nullptr, nullptr, nullptr);
+    Texts texts;
+    sqlite3_exec(handle, written_here, put_row, &texts, nullptr);
+    return texts;
+}
+
+// The book's tables, views and indices are those that its migrations make: a flipped bit in their text is damage that
+// no check of pages finds, and a list would later fail by it.  Further ones are left alone.
+void check_schema(Database& database, std::span<const Migration> migrations) {
+    Texts expected = texts_made_by(migrations);
+    Rows rows(database, written_here, {});
+    while (rows.next())
+        if (const auto made = expected.find(rows.text(0)); made != expected.end() && made->second == rows.text(1))
+            expected.erase(made);
+    if (!expected.empty()) database.fail(error_of(SQLITE_CORRUPT, database.handle(), database.path()));
+}
+
 } // namespace
 
-std::optional<base::Error> refuse_as_file(const std::string& book_file, const std::string& file) {
+base::Result<void> refuse_as_file(const std::string& book_file, const std::string& file) {
     std::error_code unknown;
-    if (book_file.empty() || !std::filesystem::equivalent(book_file, file, unknown)) return std::nullopt;
+    if (book_file.empty() || !std::filesystem::equivalent(book_file, file, unknown)) return {};
     return Error{ErrorCode::file_not_readable,
                  {file, {}, {}},
                  "this is the book itself",
@@ -106,30 +141,25 @@ std::optional<base::Error> refuse_as_file(const std::string& book_file, const st
 
 base::Result<Book> Book::open(const std::string& path, const OpenOptions& options) {
     if (!options.may_begin && holds_nothing(path)) return no_such_book(path);
-    const bool left_open = has_log(path);
     auto opened =
         Database::open(path, options.read_only ? Access::as_if_read_only : Access::edit_or_begin, options.wait_s);
     if (!opened) return opened.error();
     std::unique_ptr<Database> database = std::move(opened).value();
     // In a transaction, which holds off whoever is writing the first pages now.
-    const auto cut = look(*database, [&](Database& book) {
+    const auto entire = look(*database, [&](Database& book) {
         book.run("SELECT count(*) FROM sqlite_schema");
         if (is_cut_short(book)) book.fail(error_of(SQLITE_CORRUPT, nullptr, path));
     });
-    if (cut) return *cut;
-    if (database->read_only()) {
-        if (auto problem = require_today(*database, options.migrations)) return *problem;
-    } else {
-        keep_a_log(*database, options.wait_s);
-        if (auto problem = database->take_problem()) return *problem;
-        if (auto problem = migrate(*database, options.migrations)) return *problem;
-    }
+    if (!entire) return entire.error();
+    if (!database->read_only()) keep_a_log(*database, options.wait_s);
+    if (const auto kept = database->take_outcome(); !kept) return kept.error();
+    const auto of_today =
+        database->read_only() ? require_today(*database, options.migrations) : migrate(*database, options.migrations);
+    if (!of_today) return of_today.error();
     check_schema(*database, options.migrations);
     check_small_tables(*database);
-    if (auto problem = database->take_problem()) return *problem;
-    Book book(std::move(database));
-    book.was_left_open_ = left_open;
-    return book;
+    if (const auto whole = database->take_outcome(); !whole) return whole.error();
+    return Book(std::move(database));
 }
 
 Book::Book(std::unique_ptr<Database> database) : database_(std::move(database)) {}
@@ -145,15 +175,11 @@ bool Book::read_only() const {
     return database_->read_only();
 }
 
-bool Book::was_left_open() const {
-    return was_left_open_;
-}
-
 base::Result<Health> Book::check(const base::Progress& progress) {
     Health health;
     if (progress)
         sqlite3_progress_handler(database_->handle(), 100'000, ask_progress, const_cast<base::Progress*>(&progress));
-    const auto problem = look(*database_, [&](Database& database) {
+    const auto read = look(*database_, [&](Database& database) {
         Rows structure(database, "PRAGMA integrity_check(" + base::integer_text(most_complaints) + ")", {});
         while (structure.next())
             if (structure.text(0) != "ok") health.complaints.push_back(structure.text(0));
@@ -166,18 +192,12 @@ base::Result<Health> Book::check(const base::Progress& progress) {
     });
     sqlite3_progress_handler(database_->handle(), 0, nullptr, nullptr);
     // A file too damaged to be checked to its end is not whole, which is the answer.
-    if (problem && problem->what == damaged_book)
-        health.complaints.push_back(problem->what);
-    else if (problem)
-        return *problem;
+    if (!read && read.error().what == damaged_book)
+        health.complaints.push_back(read.error().what);
+    else if (!read)
+        return read.error();
     if (health.complaints.size() > most_complaints) health.complaints.resize(most_complaints);
     return health;
-}
-
-std::int64_t Book::edits_by_others() {
-    const auto version = database_->one_whole("PRAGMA data_version");
-    database_->take_problem();
-    return version.value_or(0);
 }
 
 } // namespace lapwright::book

@@ -58,12 +58,8 @@ class Book {
     [[nodiscard]] const std::string& path() const;
     // Every edit is an error file_not_writable.
     [[nodiscard]] bool read_only() const;
-    // Someone left the file without closing it, or has it open now: a reason for check() when there is time for it.
-    [[nodiscard]] bool was_left_open() const;
     // Reads the whole file, the samples with their checksums too: seconds for a large book.
     [[nodiscard]] base::Result<Health> check(const base::Progress& progress = {});
-    // Another number than before: another window or program has edited the book.
-    [[nodiscard]] std::int64_t edits_by_others();
 
     // For this folder's own functions.
     [[nodiscard]] Database& database() { return *database_; }
@@ -71,15 +67,14 @@ class Book {
   private:
     explicit Book(std::unique_ptr<Database> database);
     std::unique_ptr<Database> database_;
-    bool was_left_open_ = false;
 };
 
 // The edit was refused by the disk, the rights to the file or another window's work, and not by what it wants: done
 // again later it may succeed.
 [[nodiscard]] bool may_succeed_later(const base::Error& refusal);
 
-// An error when the file is the book: whoever reads it beside SQLite, and closes it again, gives back the locks by
+// Refused where the file is the book: whoever reads it beside SQLite, and closes it again, gives back the locks by
 // which another program knows that the book is in use.  Asked before a file is imported.
-[[nodiscard]] std::optional<base::Error> refuse_as_file(const std::string& book_file, const std::string& file);
+[[nodiscard]] base::Result<void> refuse_as_file(const std::string& book_file, const std::string& file);
 
 } // namespace lapwright::book

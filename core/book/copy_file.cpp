@@ -17,6 +17,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::Result;
 
 constexpr double wait_s = 10.0;
 constexpr int all_pages = -1;
@@ -29,6 +30,15 @@ void backup(Database& from, Database& to) {
     if (code != SQLITE_DONE) return to.fail(error_of(end != SQLITE_OK ? end : code, to.handle(), to.path()));
     // The copy is one file: no log beside it.
     to.run("PRAGMA journal_mode = DELETE");
+}
+
+Result<void> write_copy(const std::string& from, const std::string& partial) {
+    const auto source = Database::open(from, Access::read, wait_s);
+    if (!source) return source.error();
+    const auto target = Database::open(partial, Access::edit_or_begin, wait_s);
+    if (!target) return target.error();
+    backup(**source, **target);
+    return (*target)->take_outcome();
 }
 
 bool flushed(const std::string& path, int flags) {
@@ -44,15 +54,20 @@ std::string partial_name(const std::string& target) {
     return target + ".part" + base::integer_text(::getpid());
 }
 
-std::optional<Error> appear(const std::string& partial, const std::string& target) {
+Result<void> appear(const std::string& partial, const std::string& target) {
     const std::string folder = std::filesystem::path(target).parent_path().string();
     if (flushed(partial, O_RDWR) && std::rename(partial.c_str(), target.c_str()) == 0 &&
         flushed(folder.empty() ? "." : folder, O_RDONLY | O_DIRECTORY))
-        return std::nullopt;
+        return {};
     return Error{ErrorCode::file_not_writable,
                  {target, {}, {}},
                  "the file cannot be written",
                  "check the folder, your rights to it and the room on the disk"};
+}
+
+Error told_of(Error error, const std::string& file) {
+    error.place.file = file;
+    return error;
 }
 
 void remove_book_file(const std::string& path) {
@@ -61,27 +76,14 @@ void remove_book_file(const std::string& path) {
         std::filesystem::remove(path + ending, ignored);
 }
 
-std::optional<Error> copy_book(const std::string& from, const std::string& to) {
+Result<void> copy_book(const std::string& from, const std::string& to) {
     const std::string partial = partial_name(to);
     remove_book_file(partial);
-    std::optional<Error> problem;
-    {
-        auto source = Database::open(from, Access::read, wait_s);
-        if (!source) return source.error();
-        auto target = Database::open(partial, Access::edit_or_begin, wait_s);
-        if (!target) {
-            problem = target.error();
-        } else {
-            backup(**source, **target);
-            problem = (*target)->take_problem();
-        }
-    }
-    if (!problem) problem = appear(partial, to);
-    if (problem) {
-        problem->place.file = to;
-        remove_book_file(partial);
-    }
-    return problem;
+    auto done = write_copy(from, partial);
+    if (done) done = appear(partial, to);
+    if (done) return done;
+    remove_book_file(partial);
+    return told_of(done.error(), to);
 }
 
 } // namespace lapwright::book

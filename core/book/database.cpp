@@ -12,6 +12,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::Result;
 
 // A quota or a limit of file size comes as a failed write, a full disk also as shared memory that cannot grow.
 bool is_disk_full(int code) {
@@ -155,7 +156,7 @@ base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, 
     database->run("PRAGMA trusted_schema = OFF");
     database->run("PRAGMA cell_size_check = ON");
     database->run("PRAGMA foreign_keys = ON");
-    if (auto problem = database->take_problem()) return *problem;
+    if (const auto set = database->take_outcome(); !set) return set.error();
     return database;
 }
 
@@ -199,22 +200,17 @@ std::int64_t Database::changed_rows() const {
 }
 
 void Database::fail(Error error) {
-    if (!problem_) problem_ = std::move(error);
+    if (well()) outcome_ = std::move(error);
 }
 
 void Database::fail_as_sqlite_says() {
     fail(error_of(sqlite3_extended_errcode(handle_), handle_, path_));
 }
 
-std::optional<Error> Database::take_problem() {
-    return std::exchange(problem_, std::nullopt);
-}
-
-namespace {
-
-std::optional<Error> within(Database& database, std::string_view begin, const std::function<void(Database&)>& body) {
-    database.run(begin);
-    if (auto problem = database.take_problem()) return problem;
+Result<void> within(Database& database, Transaction kind, const std::function<void(Database&)>& body) {
+    if (kind == Transaction::edit && database.read_only()) return error_of(SQLITE_READONLY, nullptr, database.path());
+    database.run(kind == Transaction::edit ? "BEGIN IMMEDIATE" : "BEGIN");
+    if (auto begun = database.take_outcome(); !begun) return begun;
     body(database);
     if (database.written_meanwhile())
         database.fail({ErrorCode::book_not_usable,
@@ -222,24 +218,13 @@ std::optional<Error> within(Database& database, std::string_view begin, const st
                        "another program is writing to the book, which can only be read here",
                        "open it again"});
     database.run("COMMIT");
-    auto problem = database.take_problem();
+    auto done = database.take_outcome();
     // A full disk may have rolled it back already.
-    if (problem && sqlite3_get_autocommit(database.handle()) == 0) {
+    if (!done && sqlite3_get_autocommit(database.handle()) == 0) {
         database.run("ROLLBACK");
-        database.take_problem();
+        static_cast<void>(database.take_outcome());
     }
-    return problem;
-}
-
-} // namespace
-
-std::optional<Error> edit(Database& database, const std::function<void(Database&)>& body) {
-    if (database.read_only()) return error_of(SQLITE_READONLY, nullptr, database.path());
-    return within(database, "BEGIN IMMEDIATE", body);
-}
-
-std::optional<Error> look(Database& database, const std::function<void(Database&)>& body) {
-    return within(database, "BEGIN", body);
+    return done;
 }
 
 } // namespace lapwright::book

@@ -14,6 +14,8 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <type_traits>
+#include <utility>
 
 struct sqlite3;
 struct sqlite3_stmt;
@@ -101,12 +103,12 @@ class Database {
     [[nodiscard]] std::int64_t last_id() const;
     [[nodiscard]] std::int64_t changed_rows() const;
 
-    [[nodiscard]] bool well() const { return !problem_; }
-    [[nodiscard]] const std::optional<base::Error>& problem() const { return problem_; }
+    [[nodiscard]] bool well() const { return outcome_.ok(); }
+    [[nodiscard]] const base::Result<void>& outcome() const { return outcome_; }
     void fail(base::Error error); // the first stays
     void fail_as_sqlite_says();
-    // The problem is dealt with.
-    std::optional<base::Error> take_problem();
+    // Of all since it was last asked: a problem is dealt with.
+    base::Result<void> take_outcome() { return std::exchange(outcome_, {}); }
 
   private:
     Database(std::string path, FileAccess access, sqlite3* handle);
@@ -114,13 +116,37 @@ class Database {
     FileAccess access_;
     FileState as_opened_;
     sqlite3* handle_;
-    std::optional<base::Error> problem_;
+    base::Result<void> outcome_;
 };
 
+enum class Transaction { edit, look };
+[[nodiscard]] base::Result<void> within(Database& database, Transaction kind,
+                                        const std::function<void(Database&)>& body);
+
+// What the body answers, in a transaction that went well.
+template <typename Body>
+[[nodiscard]] auto within(Database& database, Transaction kind, const Body& body) {
+    using Answer = std::invoke_result_t<const Body&, Database&>;
+    if constexpr (std::is_void_v<Answer>) {
+        return within(database, kind, std::function<void(Database&)>(body));
+    } else {
+        std::optional<Answer> answer;
+        const auto done =
+            within(database, kind, std::function<void(Database&)>([&](Database& own) { answer.emplace(body(own)); }));
+        return done ? base::Result<Answer>(*std::move(answer)) : base::Result<Answer>(done.error());
+    }
+}
+
 // What the body does is done whole, or undone and told.
-[[nodiscard]] std::optional<base::Error> edit(Database& database, const std::function<void(Database&)>& body);
+template <typename Body>
+[[nodiscard]] auto edit(Database& database, const Body& body) {
+    return within(database, Transaction::edit, body);
+}
 // What the body reads is of one moment.
-[[nodiscard]] std::optional<base::Error> look(Database& database, const std::function<void(Database&)>& body);
+template <typename Body>
+[[nodiscard]] auto look(Database& database, const Body& body) {
+    return within(database, Transaction::look, body);
+}
 
 // What SQLite's result code means for the book at this path, for people.
 [[nodiscard]] base::Error error_of(int code, sqlite3* handle, const std::string& path);

@@ -7,7 +7,7 @@
 #include "core/base/result.h"
 #include "core/book/book.h"
 #include "core/book/entries.h"
-#include "core/book/removed.h"
+#include "core/book/sessions.h"
 
 #include <optional>
 #include <span>
@@ -18,10 +18,10 @@ namespace lapwright::book {
 
 // These sessions with laps, notes, figures, their tracks, and the pairings among them.  The file appears whole or not
 // at all.  Errors: file_not_writable, book_not_usable.
-[[nodiscard]] std::optional<base::Error> export_sessions(Book& book, std::span<const SessionId> sessions,
-                                                         const std::string& path);
+[[nodiscard]] base::Result<void> export_sessions(Book& book, std::span<const SessionId> sessions,
+                                                 const std::string& path);
 // All of it.
-[[nodiscard]] std::optional<base::Error> export_book(Book& book, const std::string& path);
+[[nodiscard]] base::Result<void> export_book(Book& book, const std::string& path);
 
 struct Merged {
     int sessions = 0; // that were new

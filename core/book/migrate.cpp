@@ -12,6 +12,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::Result;
 
 Error refused(const std::string& path, const std::string& what, const std::string& remedy) {
     return {ErrorCode::book_not_usable, {path, {}, {}}, what, remedy};
@@ -54,7 +55,7 @@ Error newer_book(const std::string& path) {
     return refused(path, "the book was written by a newer version of the program", "install the newer version");
 }
 
-std::optional<Error> require_today(Database& database, std::span<const Migration> migrations) {
+Result<void> require_today(Database& database, std::span<const Migration> migrations) {
     return look(database, [&](Database& book) {
         refuse_strangers(book, migrations);
         const std::int64_t version = version_of(book);
@@ -68,23 +69,23 @@ std::optional<Error> require_today(Database& database, std::span<const Migration
     });
 }
 
-std::optional<Error> migrate(Database& database, std::span<const Migration> migrations) {
+Result<void> migrate(Database& database, std::span<const Migration> migrations) {
     // At one moment: another window may be beginning the book.
-    if (auto problem = look(database, [&](Database& book) { refuse_strangers(book, migrations); })) return problem;
-    if (version_of(database) == newest(migrations)) return database.take_problem();
+    const auto known = look(database, [&](Database& book) { refuse_strangers(book, migrations); });
+    if (!known || version_of(database) == newest(migrations)) return known ? database.take_outcome() : known;
 
     // A step may build a table anew under an old name, which references must not follow.
     database.run("PRAGMA foreign_keys = OFF");
     std::string copy;
-    auto problem = edit(database, [&](Database& book) {
+    const auto migrated = edit(database, [&](Database& book) {
         refuse_strangers(book, migrations);
         const std::int64_t before = version_of(book); // another window may have been first
         if (!book.well() || before == newest(migrations)) return;
         if (before > 0) {
             copy = name_of_copy(book.path(), before);
-            if (auto failed = copy_book(book.path(), copy)) {
+            if (const auto copied = copy_book(book.path(), copy); !copied) {
                 copy.clear();
-                return book.fail(*failed);
+                return book.fail(copied.error());
             }
         }
         for (const Migration& step : migrations)
@@ -94,13 +95,13 @@ std::optional<Error> migrate(Database& database, std::span<const Migration> migr
         book.run("PRAGMA application_id = " + base::integer_text(book_mark));
         book.run("PRAGMA user_version = " + base::integer_text(newest(migrations)));
     });
-    if (problem && !copy.empty()) {
+    if (!migrated && !copy.empty()) {
         std::error_code ignored;
         std::filesystem::remove(copy, ignored);
     }
     database.run("PRAGMA foreign_keys = ON");
-    if (auto late = database.take_problem(); late && !problem) problem = late;
-    return problem;
+    const auto late = database.take_outcome();
+    return migrated ? late : migrated;
 }
 
 } // namespace lapwright::book

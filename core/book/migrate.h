@@ -5,7 +5,6 @@
 #include "core/book/database.h"
 #include "core/book/migration.h"
 
-#include <optional>
 #include <span>
 #include <string>
 
@@ -19,9 +18,9 @@ inline constexpr std::int64_t book_mark = 0x4c57626b;
 
 // All missing steps in one transaction; a book that was there before is copied to "PATH.schema-N" first.  Error
 // book_not_usable when the file is no book or has a newer schema.
-[[nodiscard]] std::optional<base::Error> migrate(Database& database, std::span<const Migration> migrations);
+[[nodiscard]] base::Result<void> migrate(Database& database, std::span<const Migration> migrations);
 
 // A book that can only be read must have today's schema.
-[[nodiscard]] std::optional<base::Error> require_today(Database& database, std::span<const Migration> migrations);
+[[nodiscard]] base::Result<void> require_today(Database& database, std::span<const Migration> migrations);
 
 } // namespace lapwright::book

@@ -7,16 +7,13 @@
 namespace lapwright::book {
 
 base::Result<std::optional<car::Names>> my_car(Book& book) {
-    std::optional<car::Names> mine;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [](Database& database) {
         Rows rows(database, "SELECT driver, car FROM my_car", {});
-        if (rows.next()) mine = car::Names{rows.text(0), rows.text(1)};
+        return rows.next() ? std::optional(car::Names{rows.text(0), rows.text(1)}) : std::nullopt;
     });
-    if (problem) return *problem;
-    return mine;
 }
 
-std::optional<base::Error> put_my_car(Book& book, const std::optional<car::Names>& mine) {
+base::Result<void> put_my_car(Book& book, const std::optional<car::Names>& mine) {
     const std::string driver = mine ? plain_name(mine->driver) : "";
     const std::string car = mine ? plain_name(mine->car) : "";
     return edit(book.database(), [&](Database& database) {

@@ -14,6 +14,6 @@ namespace lapwright::book {
 // Nothing: nobody has said.
 [[nodiscard]] base::Result<std::optional<car::Names>> my_car(Book& book);
 // Nothing, or two empty names: none.
-[[nodiscard]] std::optional<base::Error> put_my_car(Book& book, const std::optional<car::Names>& mine);
+[[nodiscard]] base::Result<void> put_my_car(Book& book, const std::optional<car::Names>& mine);
 
 } // namespace lapwright::book

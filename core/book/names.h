@@ -27,4 +27,13 @@ using base::trimmed;
 // Drivers and cars that no session has, and tracks of which no more than the name is known.
 void forget_unused_names(Database& database);
 
+// What a track's row knows besides its name, as it stands there.
+struct TrackParts {
+    std::optional<std::string> record;
+    std::optional<std::string> line;
+};
+
+[[nodiscard]] TrackParts parts_of(Database& database, std::int64_t track);
+void put_parts(Database& database, std::int64_t track, const TrackParts& parts);
+
 } // namespace lapwright::book

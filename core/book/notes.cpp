@@ -38,8 +38,8 @@ std::string new_uid(Database& database) {
 }
 
 Result<std::vector<Note>> notes_where(Book& book, const std::string& column, std::int64_t id) {
-    std::vector<Note> notes;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [&](Database& database) {
+        std::vector<Note> notes;
         Rows rows(database,
                   "SELECT uid, session_id, pairing_id, lap, segment, at_m, text, changed_unix_s FROM note WHERE " +
                       column + " = ? ORDER BY id",
@@ -50,17 +50,15 @@ Result<std::vector<Note>> notes_where(Book& book, const std::string& column, std
                               maybe<int>(rows.maybe_whole(3)), rows.text(4), rows.maybe_real(5)},
                              rows.text(6),
                              rows.real(7)});
+        return notes;
     });
-    if (problem) return *problem;
-    return notes;
 }
 
 } // namespace
 
 Result<std::string> put_note(Book& book, const Note& note) {
-    std::string uid = note.uid;
-    const auto problem = edit(book.database(), [&](Database& database) {
-        if (uid.empty()) uid = new_uid(database);
+    return edit(book.database(), [&](Database& database) {
+        const std::string uid = note.uid.empty() ? new_uid(database) : note.uid;
         if (note.about.session) require_session(database, *note.about.session);
         auto touched = sessions_of_note(database, uid);
         const NoteAbout& about = note.about;
@@ -75,12 +73,11 @@ Result<std::string> put_note(Book& book, const Note& note) {
             touched.push_back(id);
         for (const SessionId id : touched)
             index_words(database, id);
+        return uid;
     });
-    if (problem) return *problem;
-    return uid;
 }
 
-std::optional<Error> remove_note(Book& book, const std::string& uid) {
+Result<void> remove_note(Book& book, const std::string& uid) {
     return edit(book.database(), [&](Database& database) {
         const auto touched = sessions_of_note(database, uid);
         database.run("DELETE FROM note WHERE uid = ?", {uid});

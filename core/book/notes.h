@@ -16,7 +16,7 @@ namespace lapwright::book {
 // back with the uid it had, which undoes the removal.
 [[nodiscard]] base::Result<std::string> put_note(Book& book, const Note& note);
 // One that is not there is removed already.
-[[nodiscard]] std::optional<base::Error> remove_note(Book& book, const std::string& uid);
+[[nodiscard]] base::Result<void> remove_note(Book& book, const std::string& uid);
 
 // The oldest first.
 [[nodiscard]] base::Result<std::vector<Note>> notes_of_session(Book& book, SessionId id);

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/pairings.h"
 
+#include "core/book/notes.h"
 #include "core/book/session_rows.h"
-#include "core/book/summary_rows.h"
+
+#include <utility>
 
 namespace lapwright::book {
 namespace {
@@ -27,8 +29,7 @@ KeptPairing pairing_of(const Rows& rows) {
 } // namespace
 
 Result<PairingId> put_pairing(Book& book, const Pairing& pairing) {
-    std::optional<std::int64_t> id;
-    const auto problem = edit(book.database(), [&](Database& database) {
+    return edit(book.database(), [&](Database& database) {
         require_session(database, pairing.session_a);
         require_session(database, pairing.session_b);
         const auto a = static_cast<std::int64_t>(pairing.session_a);
@@ -38,17 +39,16 @@ Result<PairingId> put_pairing(Book& book, const Pairing& pairing) {
                      "title = excluded.title, sentence = excluded.sentence, changed_unix_s = excluded.changed_unix_s",
                      {a, pairing.lap_a, b, pairing.lap_b, pairing.title, pairing.sentence,
                       pairing.changed_unix_s > 0.0 ? pairing.changed_unix_s : now_unix_s()});
-        id = database.one_whole(
+        const auto id = database.one_whole(
             "SELECT id FROM pairing WHERE session_a = ? AND lap_a = ? AND session_b = ? AND lap_b = ?",
             {a, pairing.lap_a, b, pairing.lap_b});
         index_words(database, pairing.session_a);
         index_words(database, pairing.session_b);
+        return PairingId{id.value_or(0)};
     });
-    if (problem) return *problem;
-    return PairingId{id.value_or(0)};
 }
 
-std::optional<Error> remove_pairing(Book& book, PairingId id) {
+Result<void> remove_pairing(Book& book, PairingId id) {
     return edit(book.database(), [&](Database& database) {
         std::vector<SessionId> touched;
         {
@@ -63,19 +63,18 @@ std::optional<Error> remove_pairing(Book& book, PairingId id) {
 }
 
 Result<std::vector<KeptPairing>> pairings(Book& book) {
-    std::vector<KeptPairing> all;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [](Database& database) {
+        std::vector<KeptPairing> all;
         Rows rows(database, std::string(listed_pairings) + newest_first, {});
         while (rows.next())
             all.push_back(pairing_of(rows));
+        return all;
     });
-    if (problem) return *problem;
-    return all;
 }
 
 Result<std::vector<PairingSummary>> pairing_list(Book& book) {
-    std::vector<PairingSummary> all;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [](Database& database) {
+        std::vector<PairingSummary> all;
         const auto summary = [&database](SessionId id) {
             Rows rows(database, "SELECT " + std::string(summary_columns) + " FROM summary WHERE id = ?",
                       {static_cast<std::int64_t>(id)});
@@ -88,25 +87,39 @@ Result<std::vector<PairingSummary>> pairing_list(Book& book) {
             SessionSummary b = summary(kept.pairing.session_b);
             all.push_back({std::move(kept), std::move(a), std::move(b)});
         }
+        return all;
     });
-    if (problem) return *problem;
-    return all;
 }
 
 Result<Pairing> read_pairing(Book& book, PairingId id) {
-    Pairing pairing;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [&](Database& database) {
         Rows rows(database, std::string(listed_pairings) + "AND id = ?", {static_cast<std::int64_t>(id)});
-        if (rows.next())
-            pairing = pairing_of(rows).pairing;
-        else
-            database.fail({base::ErrorCode::book_not_usable,
-                           {database.path(), {}, {}},
-                           "this pairing is not in the book (any more)",
-                           "look at the book's list again"});
+        if (rows.next()) return pairing_of(rows).pairing;
+        database.fail({base::ErrorCode::book_not_usable,
+                       {database.path(), {}, {}},
+                       "this pairing is not in the book (any more)",
+                       "look at the book's list again"});
+        return Pairing{};
     });
-    if (problem) return *problem;
-    return pairing;
+}
+
+Result<TakenPairing> take_pairing(Book& book, PairingId id) {
+    auto pairing = read_pairing(book, id);
+    if (!pairing) return pairing.error();
+    auto notes = notes_of_pairing(book, id);
+    if (!notes) return notes.error();
+    if (const auto removed = remove_pairing(book, id); !removed) return removed.error();
+    return TakenPairing{std::move(pairing).value(), std::move(notes).value()};
+}
+
+Result<PairingId> bring_back_pairing(Book& book, const TakenPairing& taken) {
+    const auto id = put_pairing(book, taken.pairing);
+    if (!id) return id.error();
+    for (Note note : taken.notes) {
+        note.about.pairing = *id;
+        if (const auto put = put_note(book, note); !put) return put.error();
+    }
+    return *id;
 }
 
 } // namespace lapwright::book

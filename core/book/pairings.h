@@ -14,7 +14,7 @@ namespace lapwright::book {
 // Puts it in, or renews title and sentence of the one with the same two laps.
 [[nodiscard]] base::Result<PairingId> put_pairing(Book& book, const Pairing& pairing);
 // Its notes go with it.
-[[nodiscard]] std::optional<base::Error> remove_pairing(Book& book, PairingId id);
+[[nodiscard]] base::Result<void> remove_pairing(Book& book, PairingId id);
 // The newest first; without those of removed sessions.
 [[nodiscard]] base::Result<std::vector<KeptPairing>> pairings(Book& book);
 [[nodiscard]] base::Result<Pairing> read_pairing(Book& book, PairingId id);
@@ -26,5 +26,15 @@ struct PairingSummary {
     SessionSummary b;
 };
 [[nodiscard]] base::Result<std::vector<PairingSummary>> pairing_list(Book& book); // the newest first
+
+// One that is taken out of the book, with what it takes to bring it back.
+struct TakenPairing {
+    Pairing pairing;
+    std::vector<Note> notes;
+};
+
+[[nodiscard]] base::Result<TakenPairing> take_pairing(Book& book, PairingId id);
+// Under another id; its notes are the same ones.
+[[nodiscard]] base::Result<PairingId> bring_back_pairing(Book& book, const TakenPairing& taken);
 
 } // namespace lapwright::book

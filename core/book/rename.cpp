@@ -114,26 +114,19 @@ void unite(Database& database, const Found& found, Renamed& done) {
 
 } // namespace
 
-Result<Renaming> look_at_renaming(Book& book, NameTable table, const std::string& from, const std::string& to) {
-    Renaming what;
-    const auto problem = look(book.database(), [&](Database& database) {
-        if (auto found = find(database, table, from, to)) what = std::move(found->what);
-    });
-    if (problem) return *problem;
-    return what;
-}
-
 Result<Renamed> rename(Book& book, NameTable table, const std::string& from, const std::string& to, Unite may_unite) {
-    Renamed done;
-    const auto problem = edit(book.database(), [&](Database& database) {
+    return edit(book.database(), [&](Database& database) {
+        Renamed done;
         const auto found = find(database, table, from, to);
-        if (!found) return;
-        if (found->with && may_unite == Unite::no)
-            return fail(database,
-                        "there is a " + table_text(table) + " " + quoted(found->with->name) + " already, with " +
-                            base::integer_text(found->what.sessions_with) +
-                            (found->what.sessions_with == 1 ? " session" : " sessions"),
-                        "choose another name, or add --unite to make the two one");
+        if (!found) return done;
+        if (found->with && may_unite == Unite::no) {
+            fail(database,
+                 "there is a " + table_text(table) + " " + quoted(found->with->name) + " already, with " +
+                     base::integer_text(found->what.sessions_with) +
+                     (found->what.sessions_with == 1 ? " session" : " sessions"),
+                 "choose another name, or add --unite to make the two one");
+            return done;
+        }
         done = {table, found->what, sessions_of(database, table, found->from.id), {}, {}, false};
         if (found->with)
             unite(database, *found, done);
@@ -142,12 +135,11 @@ Result<Renamed> rename(Book& book, NameTable table, const std::string& from, con
                          {found->what.to, found->from.id});
         done.my_car = rename_my_car(database, table, found->from.name, found->what.to);
         index_all(database, done.sessions);
+        return done;
     });
-    if (problem) return *problem;
-    return done;
 }
 
-std::optional<Error> undo_rename(Book& book, const Renamed& renamed) {
+Result<void> undo_rename(Book& book, const Renamed& renamed) {
     return edit(book.database(), [&](Database& database) {
         const auto now = row_of(database, renamed.table, renamed.what.to);
         if (!now) return fail(database, "the book has no " + quoted(renamed.what.to) + " any more", "rename by hand");

@@ -7,7 +7,6 @@
 #include "core/book/book.h"
 #include "core/book/entries.h"
 #include "core/book/names.h"
-#include "core/book/track_parts.h"
 
 #include <optional>
 #include <string>
@@ -15,7 +14,7 @@
 
 namespace lapwright::book {
 
-// What a renaming would do; nothing is changed.
+// What a renaming does.
 struct Renaming {
     std::string from;                // as the book writes it
     std::string to;                  // as plain_name() has it
@@ -23,10 +22,6 @@ struct Renaming {
     std::optional<std::string> with; // the other that has the new name already, as the book writes it
     int sessions_with = 0;           // that have it
 };
-
-// Error book_not_usable where nothing has the old name, or the new one is empty or longer than 120 characters.
-[[nodiscard]] base::Result<Renaming> look_at_renaming(Book& book, NameTable table, const std::string& from,
-                                                      const std::string& to);
 
 // What was done, enough to take it back.
 struct Renamed {
@@ -38,11 +33,12 @@ struct Renamed {
     bool my_car = false; // it was the name of the person's own, see my_car.h
 };
 
-// Error also where the new name is another's, unless they may be united.
+// Error book_not_usable where nothing has the old name, or the new one is empty, longer than 120 characters, or
+// another's with which it may not be united.
 enum class Unite { no, yes };
 [[nodiscard]] base::Result<Renamed> rename(Book& book, NameTable table, const std::string& from, const std::string& to,
                                            Unite unite);
 // The sessions that were renamed get the old name back, and the two that were united are two again.
-[[nodiscard]] std::optional<base::Error> undo_rename(Book& book, const Renamed& renamed);
+[[nodiscard]] base::Result<void> undo_rename(Book& book, const Renamed& renamed);
 
 } // namespace lapwright::book

@@ -91,7 +91,7 @@ Owner owner_of(const std::string& work) {
 
 // Of a copy in the state of one moment; unknown where SQLite cannot make one.
 Owner owner_of_backup(const std::string& path, const std::string& work) {
-    return copy_book(path, work) ? Owner::unknown : owner_of(work);
+    return copy_book(path, work) ? owner_of(work) : Owner::unknown;
 }
 
 // SQLite holds a lock on a range of the file as long as a book with a log is open (os_unix.c: SHARED_FIRST,
@@ -137,7 +137,7 @@ void mend_beginning(const std::string& damaged, const std::string& work, const s
 }
 
 // The damaged file gets its new name and the new one takes its place.
-std::optional<Error> exchange_files(const std::string& path, const std::string& kept, const std::string& fresh) {
+Result<void> exchange_files(const std::string& path, const std::string& kept, const std::string& fresh) {
     std::error_code problem;
     fs::create_hard_link(path, kept, problem);
     if (problem) { // not every file system has them
@@ -151,13 +151,13 @@ std::optional<Error> exchange_files(const std::string& path, const std::string& 
     return appear(fresh, path);
 }
 
-std::optional<Error> fill(const std::string& fresh, const std::string& work, Salvaged& salvaged) {
+Result<void> fill(const std::string& fresh, const std::string& work, Salvaged& salvaged) {
     auto opened = Book::open(fresh);
     if (!opened) return opened.error();
     Book book = std::move(opened).value();
     Database& into = book.database();
     into.run("PRAGMA foreign_keys = OFF");
-    auto problem = edit(into, [&](Database& database) {
+    auto rescued = edit(into, [&](Database& database) {
         salvaged.losses = rescue_rows(work, database);
         const auto count = [&](const char* what) {
             return static_cast<int>(database.one_whole("SELECT count(*) FROM " + std::string(what)).value_or(0));
@@ -167,25 +167,29 @@ std::optional<Error> fill(const std::string& fresh, const std::string& work, Sal
         salvaged.notes = count("note");
         salvaged.damaged_channels = count_damaged_channels(database);
     });
-    if (problem) return problem;
+    if (!rescued) return rescued;
     if (salvaged.damaged_channels > 0)
         salvaged.losses.push_back(base::integer_text(salvaged.damaged_channels) +
                                   (salvaged.damaged_channels == 1 ? " channel is" : " channels are") +
                                   " damaged: import their files again");
     into.run("PRAGMA journal_mode = DELETE"); // opening the book makes it a log again
-    return into.take_problem();
+    return into.take_outcome();
+}
+
+Result<void> begin_book(const std::string& path) {
+    const auto begun = Book::open(path);
+    return begun ? Result<void>() : begun.error();
 }
 
 // What a copy of the file still holds, in a new book; no new book where the copy is whole.
-std::optional<Error> read_copy(const std::string& path, const std::string& work, const std::string& fresh,
-                               Salvaged& salvaged) {
+Result<void> read_copy(const std::string& path, const std::string& work, const std::string& fresh, Salvaged& salvaged) {
     std::error_code unknown;
     if (!fs::exists(path, unknown))
         return Error{ErrorCode::file_not_readable, {path, {}, {}}, "there is no such file", "check the name"};
     if (!fs::is_regular_file(path, unknown)) return no_book(path);
     if (const auto owner = owner_of_backup(path, work); owner == Owner::ours && is_whole(work)) {
         salvaged.was_whole = true;
-        return std::nullopt;
+        return {};
     }
     if (is_open_elsewhere(path))
         return Error{ErrorCode::book_not_usable,
@@ -198,19 +202,19 @@ std::optional<Error> read_copy(const std::string& path, const std::string& work,
     if (owner == Owner::newer_program) return newer_book(path);
     if (owner == Owner::ours && is_whole(work)) {
         salvaged.was_whole = true;
-        return std::nullopt;
+        return {};
     }
     if (!copied(path, work)) return not_written(path); // as it was before it was looked at
     const std::string empty = partial_name(path + ".empty");
     remove_book_file(empty);
-    std::optional<Error> problem;
-    if (const auto none = Book::open(empty); !none) problem = none.error();
-    if (!problem) mend_beginning(path, work, empty);
+    const auto begun = begin_book(empty);
+    if (begun) mend_beginning(path, work, empty);
     remove_book_file(empty);
-    if (!problem) problem = fill(fresh, work, salvaged);
-    if (!problem && owner == Owner::unknown && salvaged.sessions + salvaged.removed_sessions == 0)
-        problem = no_book(path); // nothing says that it ever was one
-    return problem;
+    if (!begun) return begun.error();
+    const auto filled = fill(fresh, work, salvaged);
+    if (filled && owner == Owner::unknown && salvaged.sessions + salvaged.removed_sessions == 0)
+        return no_book(path); // nothing says that it ever was one
+    return filled;
 }
 
 } // namespace
@@ -224,16 +228,15 @@ Result<Salvaged> salvage(const std::string& path) {
     const std::string fresh = partial_name(path + ".saved");
     remove_book_file(fresh);
     Salvaged salvaged;
-    auto problem = read_copy(path, work, fresh, salvaged);
+    auto done = read_copy(path, work, fresh, salvaged);
     remove_book_file(work);
-    if (!problem && !salvaged.was_whole) {
+    if (done && !salvaged.was_whole) {
         salvaged.kept_as = free_name(path);
-        problem = exchange_files(path, salvaged.kept_as, fresh);
+        done = exchange_files(path, salvaged.kept_as, fresh);
     }
     remove_book_file(fresh);
-    if (!problem) return salvaged;
-    problem->place.file = path;
-    return *problem;
+    if (!done) return told_of(done.error(), path);
+    return salvaged;
 }
 
 } // namespace lapwright::book

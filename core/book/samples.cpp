@@ -5,6 +5,7 @@
 #include "core/book/packed_values.h"
 #include "core/book/unit_text.h"
 
+#include <algorithm>
 #include <map>
 #include <utility>
 
@@ -67,7 +68,7 @@ std::optional<ReadBlock> read_block(Database& database, SessionId id, std::int64
             block = ReadBlock{static_cast<std::size_t>(rows.whole(0)), std::string(rows.blob(2))};
     }
     // Damage costs this block; anything else stops the reading.
-    if (const auto& problem = database.problem(); problem && problem->what == damaged_book) database.take_problem();
+    if (!database.well() && database.outcome().error().what == damaged_book) static_cast<void>(database.take_outcome());
     return block;
 }
 

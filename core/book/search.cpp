@@ -3,7 +3,6 @@
 
 #include "core/book/names.h"
 #include "core/book/session_rows.h"
-#include "core/book/summary_rows.h"
 
 namespace lapwright::book {
 namespace {
@@ -44,10 +43,9 @@ std::vector<std::string> column_of_names(Database& database, const char* column)
 } // namespace
 
 Result<std::vector<SessionSummary>> search(Book& book, const Filter& filter) {
-    std::vector<SessionSummary> found;
     const std::string match = match_of(filter.words);
-    const auto wanted = [](const std::string& text) { return trimmed(text); };
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [&](Database& database) {
+        std::vector<SessionSummary> found;
         Rows rows(database,
                   "SELECT " + std::string(summary_columns) +
                       " FROM summary WHERE (?1 = '' OR driver = ?1 COLLATE NOCASE) AND "
@@ -56,35 +54,28 @@ Result<std::vector<SessionSummary>> search(Book& book, const Filter& filter) {
                       "(?6 IS NULL OR start_unix_s <= ?6) AND "
                       "(?7 = '' OR id IN (SELECT rowid FROM words WHERE words MATCH ?7)) "
                       "ORDER BY start_unix_s IS NULL, start_unix_s DESC, id DESC",
-                  {wanted(filter.driver), wanted(filter.car), wanted(filter.track), wanted(filter.tyre),
+                  {trimmed(filter.driver), trimmed(filter.car), trimmed(filter.track), trimmed(filter.tyre),
                    filter.from_unix_s, filter.until_unix_s, match});
         while (rows.next())
             found.push_back(summary_of(rows));
+        return found;
     });
-    if (problem) return *problem;
-    return found;
 }
 
 Result<SessionSummary> read_summary(Book& book, SessionId id) {
-    SessionSummary summary;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [&](Database& database) {
         require_session(database, id);
         Rows rows(database, "SELECT " + std::string(summary_columns) + " FROM summary WHERE id = ?",
                   {static_cast<std::int64_t>(id)});
-        if (rows.next()) summary = summary_of(rows);
+        return rows.next() ? summary_of(rows) : SessionSummary{};
     });
-    if (problem) return *problem;
-    return summary;
 }
 
 Result<Names> names(Book& book) {
-    Names all;
-    const auto problem = look(book.database(), [&](Database& database) {
-        all = {column_of_names(database, "driver"), column_of_names(database, "car"),
-               column_of_names(database, "track"), column_of_names(database, "tyre")};
+    return look(book.database(), [](Database& database) {
+        return Names{column_of_names(database, "driver"), column_of_names(database, "car"),
+                     column_of_names(database, "track"), column_of_names(database, "tyre")};
     });
-    if (problem) return *problem;
-    return all;
 }
 
 } // namespace lapwright::book

@@ -3,7 +3,6 @@
 
 #include "core/book/names.h"
 #include "core/book/session_rows.h"
-#include "core/book/summary_rows.h"
 #include "core/book/timing_line.h"
 #include "core/car/setup_change.h"
 
@@ -51,8 +50,8 @@ std::vector<KeptFigure> figure_rows(Database& database, SessionId id) {
 }
 
 Result<std::vector<SeasonSession>> season(Book& book, std::string_view track, std::string_view car) {
-    std::vector<SeasonSession> all;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [&](Database& database) {
+        std::vector<SeasonSession> all;
         for (SessionSummary& summary : summaries(database, track, car)) {
             const SessionId id = summary.id;
             const std::vector<lap::Lap> laps = lap_rows(database, id);
@@ -60,9 +59,8 @@ Result<std::vector<SeasonSession>> season(Book& book, std::string_view track, st
                            figure_rows(database, id),
                            track.empty() ? std::nullopt : place_of_line(database, id, laps)});
         }
+        return all;
     });
-    if (problem) return *problem;
-    return all;
 }
 
 } // namespace
@@ -81,7 +79,7 @@ Result<std::vector<SeasonSession>> season_of_car(Book& book, const std::string& 
     return all;
 }
 
-std::optional<Error> put_figures(Book& book, SessionId id, const std::vector<KeptFigure>& figures) {
+Result<void> put_figures(Book& book, SessionId id, const std::vector<KeptFigure>& figures) {
     return edit(book.database(), [&](Database& database) {
         require_session(database, id);
         const auto session = static_cast<std::int64_t>(id);

@@ -31,7 +31,7 @@ struct SeasonSession {
 [[nodiscard]] base::Result<std::vector<SeasonSession>> season_of_car(Book& book, const std::string& car);
 
 // What was fitted to the session's laps takes the place of what is there.
-[[nodiscard]] std::optional<base::Error> put_figures(Book& book, SessionId id, const std::vector<KeptFigure>& figures);
+[[nodiscard]] base::Result<void> put_figures(Book& book, SessionId id, const std::vector<KeptFigure>& figures);
 // Grip, downforce, drag and power; areas and watts per kilogram always, as they are where the mass is known.
 [[nodiscard]] std::vector<KeptFigure> kept_figures(const car::CarFigures& figures);
 

@@ -5,6 +5,7 @@
 #include "core/car/write_setup_sheet.h"
 #include "core/recording/warning_words.h"
 
+#include <algorithm>
 #include <array>
 #include <chrono>
 
@@ -179,6 +180,43 @@ void index_words(Database& database, SessionId id) {
     database.run("DELETE FROM words WHERE rowid = ?", {number(id)});
     database.run("INSERT INTO words (rowid, text) SELECT session_id, text FROM found_by WHERE session_id = ?",
                  {number(id)});
+}
+
+SessionSummary summary_of(const Rows& rows) {
+    SessionSummary summary;
+    summary.id = SessionId{rows.whole(0)};
+    const std::string_view checksum = rows.blob(1);
+    std::copy_n(checksum.begin(), std::min(checksum.size(), summary.source.checksum.size()),
+                summary.source.checksum.begin());
+    summary.source.file_name = rows.text(2);
+    summary.source.size_bytes = static_cast<std::uint64_t>(rows.whole(3));
+    summary.driver = rows.text(4);
+    summary.car = rows.text(5);
+    summary.track = rows.text(6);
+    summary.tyre = rows.text(7);
+    summary.conditions = rows.text(8);
+    summary.start_unix_s = rows.maybe_real(9);
+    summary.duration_s = rows.real(10);
+    summary.laps = static_cast<int>(rows.whole(11));
+    summary.clean_laps = static_cast<int>(rows.whole(12));
+    summary.best_clean_s = rows.maybe_real(13);
+    summary.notes = static_cast<int>(rows.whole(14));
+    return summary;
+}
+
+std::vector<RemovedSession> removed_rows(Database& database, const std::string& among) {
+    std::vector<RemovedSession> all;
+    Rows rows(database,
+              "SELECT session.id, file_name, coalesce(driver.name, ''), coalesce(car.name, ''), "
+              "coalesce(track.name, ''), start_unix_s, removed_unix_s FROM main.session AS session "
+              "LEFT JOIN main.driver AS driver ON driver.id = driver_id LEFT JOIN main.car AS car ON car.id = car_id "
+              "LEFT JOIN main.track AS track ON track.id = track_id WHERE removed_unix_s IS NOT NULL AND (" +
+                  among + ") ORDER BY removed_unix_s DESC, session.id DESC",
+              {});
+    while (rows.next())
+        all.push_back({SessionId{rows.whole(0)}, rows.text(1), rows.text(2), rows.text(3), rows.text(4),
+                       rows.maybe_real(5), rows.real(6)});
+    return all;
 }
 
 } // namespace lapwright::book

@@ -5,10 +5,12 @@
 #include "core/book/database.h"
 #include "core/book/entries.h"
 #include "core/book/samples.h"
+#include "core/book/sessions.h"
 #include "core/lap/lap.h"
 #include "core/recording/recording.h"
 
 #include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -36,5 +38,16 @@ void clear_recording(Database& database, SessionId id);
 
 // What the session can be found by, after an edit that touched it.
 void index_words(Database& database, SessionId id);
+
+// Rows of the view `summary` as values.
+// The columns that summary_of() takes from the front of a row, in order.
+inline constexpr const char* const summary_columns =
+    "summary.id, summary.checksum, summary.file_name, summary.size_bytes, driver, car, track, summary.tyre, "
+    "summary.conditions, summary.start_unix_s, summary.duration_s, laps, clean_laps, best_clean_s, notes";
+
+[[nodiscard]] SessionSummary summary_of(const Rows& rows);
+
+// Within a look or an edit of the caller; `among` is a condition on the table session, in SQL.
+[[nodiscard]] std::vector<RemovedSession> removed_rows(Database& database, const std::string& among = "true");
 
 } // namespace lapwright::book

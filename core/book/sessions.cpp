@@ -59,42 +59,39 @@ SessionDetails details_of(const recording::Recording& recording) {
 
 Result<Added> add_session(Book& book, const Source& source, const recording::Recording& recording,
                           const SessionDetails& details, std::span<const lap::Lap> laps) {
-    Added added;
     const PackedSamples samples = pack_samples(recording);
-    const auto problem = edit(book.database(), [&](Database& database) {
+    return edit(book.database(), [&](Database& database) {
+        Added added;
         if (const auto known = id_of_source(database, source.checksum)) {
             Rows rows(database, "SELECT removed_unix_s FROM session WHERE id = ?", {*known});
             added.id = SessionId{*known};
             added.was_there = true;
             added.removed_unix_s = rows.next() ? rows.maybe_real(0) : std::nullopt;
             added.mended = mend_samples(database, added.id, recording, samples);
-            return;
+            return added;
         }
         added.id = insert_session(database, source, recording);
         write_details(database, added.id, details);
         write_laps(database, added.id, laps);
         write_recording(database, added.id, recording, samples);
         index_words(database, added.id);
+        return added;
     });
-    if (problem) return *problem;
-    return added;
 }
 
 Result<std::optional<SessionId>> find_session(Book& book, const Checksum& source) {
-    const auto id = book.database().one_whole("SELECT id FROM session WHERE checksum = ? AND removed_unix_s IS NULL",
-                                              {Blob{as_bytes(source)}});
-    if (auto problem = book.database().take_problem()) return *problem;
-    return id ? std::optional(SessionId{*id}) : std::nullopt;
+    return look(book.database(), [&](Database& database) {
+        const auto id = database.one_whole("SELECT id FROM session WHERE checksum = ? AND removed_unix_s IS NULL",
+                                           {Blob{as_bytes(source)}});
+        return id ? std::optional(SessionId{*id}) : std::nullopt;
+    });
 }
 
 Result<recording::Recording> read_recording(Book& book, SessionId id) {
-    recording::Recording recording;
-    const auto problem = look(book.database(), [&](Database& database) { recording = recording_rows(database, id); });
-    if (problem) return *problem;
-    return recording;
+    return look(book.database(), [&](Database& database) { return recording_rows(database, id); });
 }
 
-std::optional<Error> replace_recording(Book& book, SessionId id, const recording::Recording& recording) {
+Result<void> replace_recording(Book& book, SessionId id, const recording::Recording& recording) {
     const PackedSamples samples = pack_samples(recording);
     return edit(book.database(), [&](Database& database) {
         require_session(database, id);
@@ -105,13 +102,10 @@ std::optional<Error> replace_recording(Book& book, SessionId id, const recording
 }
 
 Result<SessionDetails> read_details(Book& book, SessionId id) {
-    SessionDetails details;
-    const auto problem = look(book.database(), [&](Database& database) { details = detail_row(database, id); });
-    if (problem) return *problem;
-    return details;
+    return look(book.database(), [&](Database& database) { return detail_row(database, id); });
 }
 
-std::optional<Error> change_details(Book& book, SessionId id, const SessionDetails& details) {
+Result<void> change_details(Book& book, SessionId id, const SessionDetails& details) {
     return edit(book.database(), [&](Database& database) {
         require_session(database, id);
         write_details(database, id, details);
@@ -120,7 +114,7 @@ std::optional<Error> change_details(Book& book, SessionId id, const SessionDetai
     });
 }
 
-std::optional<Error> change_start(Book& book, SessionId id, std::optional<double> start_unix_s) {
+Result<void> change_start(Book& book, SessionId id, std::optional<double> start_unix_s) {
     return edit(book.database(), [&](Database& database) {
         require_session(database, id);
         database.run("UPDATE session SET start_unix_s = ? WHERE id = ?", {start_unix_s, static_cast<std::int64_t>(id)});
@@ -128,16 +122,13 @@ std::optional<Error> change_start(Book& book, SessionId id, std::optional<double
 }
 
 Result<std::vector<lap::Lap>> read_laps(Book& book, SessionId id) {
-    std::vector<lap::Lap> laps;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [&](Database& database) {
         require_session(database, id);
-        laps = lap_rows(database, id);
+        return lap_rows(database, id);
     });
-    if (problem) return *problem;
-    return laps;
 }
 
-std::optional<Error> change_laps(Book& book, SessionId id, std::span<const lap::Lap> laps) {
+Result<void> change_laps(Book& book, SessionId id, std::span<const lap::Lap> laps) {
     return edit(book.database(), [&](Database& database) {
         require_session(database, id);
         database.run("DELETE FROM lap WHERE session_id = ?", {static_cast<std::int64_t>(id)});
@@ -145,7 +136,7 @@ std::optional<Error> change_laps(Book& book, SessionId id, std::span<const lap::
     });
 }
 
-std::optional<Error> remove_session(Book& book, SessionId id) {
+Result<void> remove_session(Book& book, SessionId id) {
     return edit(book.database(), [&](Database& database) {
         require_session(database, id);
         database.run("UPDATE session SET removed_unix_s = ? WHERE id = ?",
@@ -153,7 +144,7 @@ std::optional<Error> remove_session(Book& book, SessionId id) {
     });
 }
 
-std::optional<Error> restore_session(Book& book, SessionId id) {
+Result<void> restore_session(Book& book, SessionId id) {
     return edit(book.database(), [&](Database& database) {
         database.run("UPDATE session SET removed_unix_s = NULL WHERE id = ?", {static_cast<std::int64_t>(id)});
         require_session(database, id);
@@ -161,17 +152,21 @@ std::optional<Error> restore_session(Book& book, SessionId id) {
 }
 
 Result<int> forget_removed(Book& book) {
-    int forgotten = 0;
-    const auto problem = edit(book.database(), [&](Database& database) {
+    const auto forgotten = edit(book.database(), [&](Database& database) {
         database.run("DELETE FROM words WHERE rowid IN (SELECT id FROM session WHERE removed_unix_s IS NOT NULL)");
         database.run("DELETE FROM session WHERE removed_unix_s IS NOT NULL");
-        forgotten = static_cast<int>(database.changed_rows());
+        const auto rows = static_cast<int>(database.changed_rows());
         forget_unused_names(database);
+        return rows;
     });
-    if (problem) return *problem;
+    if (!forgotten) return forgotten;
     book.database().run("VACUUM");
-    if (const auto full = book.database().take_problem()) return *full;
+    if (const auto vacated = book.database().take_outcome(); !vacated) return vacated.error();
     return forgotten;
+}
+
+Result<std::vector<RemovedSession>> removed_sessions(Book& book) {
+    return look(book.database(), [](Database& database) { return removed_rows(database); });
 }
 
 } // namespace lapwright::book

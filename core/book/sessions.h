@@ -40,23 +40,35 @@ struct Added {
 // "channel_damaged".
 [[nodiscard]] base::Result<recording::Recording> read_recording(Book& book, SessionId id);
 // The same source read anew, by another recipe for example.
-[[nodiscard]] std::optional<base::Error> replace_recording(Book& book, SessionId id,
-                                                           const recording::Recording& recording);
+[[nodiscard]] base::Result<void> replace_recording(Book& book, SessionId id, const recording::Recording& recording);
 
 [[nodiscard]] base::Result<SessionDetails> read_details(Book& book, SessionId id);
-[[nodiscard]] std::optional<base::Error> change_details(Book& book, SessionId id, const SessionDetails& details);
+[[nodiscard]] base::Result<void> change_details(Book& book, SessionId id, const SessionDetails& details);
 
 // For a logger that writes no date, or a wrong one.
-[[nodiscard]] std::optional<base::Error> change_start(Book& book, SessionId id, std::optional<double> start_unix_s);
+[[nodiscard]] base::Result<void> change_start(Book& book, SessionId id, std::optional<double> start_unix_s);
 
 // In their order; as many as were given.
 [[nodiscard]] base::Result<std::vector<lap::Lap>> read_laps(Book& book, SessionId id);
-[[nodiscard]] std::optional<base::Error> change_laps(Book& book, SessionId id, std::span<const lap::Lap> laps);
+[[nodiscard]] base::Result<void> change_laps(Book& book, SessionId id, std::span<const lap::Lap> laps);
 
 // A removed session with its notes and pairings is out of every list, and comes back whole by restore_session.
-[[nodiscard]] std::optional<base::Error> remove_session(Book& book, SessionId id);
-[[nodiscard]] std::optional<base::Error> restore_session(Book& book, SessionId id);
+[[nodiscard]] base::Result<void> remove_session(Book& book, SessionId id);
+[[nodiscard]] base::Result<void> restore_session(Book& book, SessionId id);
 // Removed sessions are gone for good, and the file gives their room back; how many there were.
 [[nodiscard]] base::Result<int> forget_removed(Book& book);
+
+// Sessions that were taken out of the lists and can be brought back.
+struct RemovedSession {
+    SessionId id{};
+    std::string file_name;
+    std::string driver;
+    std::string car;
+    std::string track;
+    std::optional<double> start_unix_s;
+    double removed_unix_s = 0.0;
+};
+
+[[nodiscard]] base::Result<std::vector<RemovedSession>> removed_sessions(Book& book); // the last removed first
 
 } // namespace lapwright::book

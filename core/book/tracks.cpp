@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/tracks.h"
 
-#include "core/book/line_bytes.h"
-#include "core/book/names.h"
+#include "core/book/deflate.h"
+#include "core/book/packed_values.h"
+#include "core/book/varint.h"
+
+#include <string_view>
 
 namespace lapwright::book {
 namespace {
@@ -20,9 +23,51 @@ std::optional<track::TrackRecord> record_of_text(const std::string& text, const 
     return record;
 }
 
+constexpr std::size_t of_the_line = 6;
+constexpr std::size_t of_a_node = 5;
+
+// A reference line with a checksum: all its numbers in a row, on earth or not, origin, step, length, then five a node.
+std::string line_bytes(const KeptLine& kept) {
+    const track::ReferenceLine& line = kept.line;
+    std::vector<double> numbers{kept.frame.on_earth ? 1.0 : 0.0,
+                                kept.frame.origin.latitude_rad,
+                                kept.frame.origin.longitude_rad,
+                                kept.frame.origin.height_m,
+                                line.step_m,
+                                line.length_m};
+    for (std::size_t i = 0; i < line.size(); ++i)
+        numbers.insert(numbers.end(), {line.position_m[i].east, line.position_m[i].north, line.tangent[i].east,
+                                       line.tangent[i].north, line.curvature_per_m[i]});
+    const std::string packed_numbers = packed(numbers);
+    std::string bytes;
+    put_varint(bytes, numbers.size());
+    put_varint(bytes, crc32_of(packed_numbers));
+    return bytes + packed_numbers;
+}
+
+// Nothing where the bytes are damaged.
+std::optional<KeptLine> line_of_bytes(std::string_view bytes) {
+    const auto count = take_varint(bytes);
+    const auto crc = take_varint(bytes);
+    if (!count || !crc || crc32_of(bytes) != *crc || *count < of_the_line || (*count - of_the_line) % of_a_node != 0)
+        return std::nullopt;
+    const auto numbers = unpacked_values(bytes, *count);
+    if (!numbers) return std::nullopt;
+    const std::vector<double>& n = *numbers;
+    KeptLine kept{{{n[1], n[2], n[3]}, n[0] != 0.0}, {}};
+    kept.line.step_m = n[4];
+    kept.line.length_m = n[5];
+    for (std::size_t i = of_the_line; i < n.size(); i += of_a_node) {
+        kept.line.position_m.push_back({n[i], n[i + 1]});
+        kept.line.tangent.push_back({n[i + 2], n[i + 3]});
+        kept.line.curvature_per_m.push_back(n[i + 4]);
+    }
+    return kept;
+}
+
 } // namespace
 
-std::optional<Error> put_track(Book& book, const track::TrackRecord& record, const std::optional<KeptLine>& line) {
+Result<void> put_track(Book& book, const track::TrackRecord& record, const std::optional<KeptLine>& line) {
     const std::string text = track::track_record_json(record);
     const std::string bytes = line ? line_bytes(*line) : std::string();
     return edit(book.database(), [&](Database& database) {
@@ -38,50 +83,41 @@ std::optional<Error> put_track(Book& book, const track::TrackRecord& record, con
 }
 
 Result<std::optional<track::TrackRecord>> read_track(Book& book, const std::string& name) {
-    std::optional<track::TrackRecord> record;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [&](Database& database) {
         Rows rows(database, "SELECT record, name FROM track WHERE name = ? AND record IS NOT NULL", {plain_name(name)});
-        if (rows.next()) record = record_of_text(rows.text(0), rows.text(1));
+        return rows.next() ? record_of_text(rows.text(0), rows.text(1)) : std::nullopt;
     });
-    if (problem) return *problem;
-    return record;
 }
 
 Result<std::optional<KeptLine>> read_line(Book& book, const std::string& name) {
-    std::optional<KeptLine> line;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [&](Database& database) {
         Rows rows(database, "SELECT line FROM track WHERE name = ? AND line IS NOT NULL", {plain_name(name)});
-        if (rows.next()) line = line_of_bytes(rows.blob(0));
+        return rows.next() ? line_of_bytes(rows.blob(0)) : std::nullopt;
     });
-    if (problem) return *problem;
-    return line;
 }
 
 Result<std::vector<track::TrackRecord>> tracks(Book& book) {
-    std::vector<track::TrackRecord> all;
-    const auto problem = look(book.database(), [&](Database& database) {
+    return look(book.database(), [](Database& database) {
+        std::vector<track::TrackRecord> all;
         Rows rows(database, "SELECT record, name FROM track WHERE record IS NOT NULL ORDER BY name", {});
         while (rows.next())
             if (auto record = record_of_text(rows.text(0), rows.text(1))) all.push_back(std::move(*record));
+        return all;
     });
-    if (problem) return *problem;
-    return all;
 }
 
 Result<TrackParts> forget_track(Book& book, const std::string& name) {
-    TrackParts parts;
-    const auto problem = edit(book.database(), [&](Database& database) {
+    return edit(book.database(), [&](Database& database) {
         const auto id = database.one_whole("SELECT id FROM track WHERE name = ?", {plain_name(name)});
-        if (!id) return;
-        parts = parts_of(database, *id);
+        if (!id) return TrackParts{};
+        TrackParts parts = parts_of(database, *id);
         put_parts(database, *id, {});
         forget_unused_names(database);
+        return parts;
     });
-    if (problem) return *problem;
-    return parts;
 }
 
-std::optional<Error> bring_back_track(Book& book, const std::string& name, const TrackParts& parts) {
+Result<void> bring_back_track(Book& book, const std::string& name, const TrackParts& parts) {
     return edit(book.database(), [&](Database& database) {
         if (const auto id = id_of_name(database, NameTable::track, name)) put_parts(database, *id, parts);
     });

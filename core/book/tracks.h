@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Tracks of the book: gate, segments with their names, reference line; and the import's recipes.
+// Tracks of the book: gate, segments with their names, reference line.
 #pragma once
 
 #include "core/base/result.h"
 #include "core/book/book.h"
 #include "core/book/entries.h"
-#include "core/book/track_parts.h"
+#include "core/book/names.h"
 #include "core/track/track.h"
 #include "core/track/track_record.h"
 
@@ -21,8 +21,8 @@ struct KeptLine {
 };
 
 // Under the record's name; one that is there is replaced, its line kept when none is given.
-[[nodiscard]] std::optional<base::Error> put_track(Book& book, const track::TrackRecord& record,
-                                                   const std::optional<KeptLine>& line = {});
+[[nodiscard]] base::Result<void> put_track(Book& book, const track::TrackRecord& record,
+                                           const std::optional<KeptLine>& line = {});
 // Nothing where the book knows no more of the track than its name, or not even that.
 [[nodiscard]] base::Result<std::optional<track::TrackRecord>> read_track(Book& book, const std::string& name);
 [[nodiscard]] base::Result<std::optional<KeptLine>> read_line(Book& book, const std::string& name);
@@ -31,6 +31,6 @@ struct KeptLine {
 
 // Gate, segments and line go, the name stays with its sessions; what went is the answer, to be brought back.
 [[nodiscard]] base::Result<TrackParts> forget_track(Book& book, const std::string& name);
-[[nodiscard]] std::optional<base::Error> bring_back_track(Book& book, const std::string& name, const TrackParts& parts);
+[[nodiscard]] base::Result<void> bring_back_track(Book& book, const std::string& name, const TrackParts& parts);
 
 } // namespace lapwright::book

@@ -3,10 +3,9 @@
 // anything outside.  Light paper on any screen; prints on A4 or US Letter (CSS Paged Media Level 3, @page).
 #pragma once
 
-#include "core/base/error.h"
+#include "core/base/result.h"
 #include "core/sheet/sheet.h"
 
-#include <optional>
 #include <string>
 #include <string_view>
 
@@ -25,8 +24,8 @@ inline constexpr std::string_view html_mark = "<meta name=\"generator\" content=
 [[nodiscard]] std::string html_sheet(const Sheet& sheet, const HtmlOptions& options = {});
 
 // The file appears whole or not at all.  What is wrong, or nothing.
-[[nodiscard]] std::optional<base::Error> write_html_sheet(const Sheet& sheet, const std::string& path,
-                                                          const HtmlOptions& options = {});
+[[nodiscard]] base::Result<void> write_html_sheet(const Sheet& sheet, const std::string& path,
+                                                  const HtmlOptions& options = {});
 
 // Whether a file name asks for the HTML form: it ends with .html or .htm, in any case.
 [[nodiscard]] bool names_html(const std::string& path);

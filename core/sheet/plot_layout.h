@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where the sheet's speed and gap plots put their lines, on paper and in HTML alike: x to the right, y downwards, in
+// Where the sheet's speed and gap plots put their lines: x to the right, y downwards, in
 // the length unit of the area that is given.  Speed above, gap below, both over the same distance.
 #pragma once
 

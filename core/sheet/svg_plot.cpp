@@ -9,11 +9,10 @@
 #include <algorithm>
 #include <cmath>
 #include <string_view>
+#include <utility>
 
 namespace lapwright::sheet {
 namespace {
-
-constexpr Box whole{0.0, 0.0, 515.0, 215.0}; // the width between the margins of an A4 page, in points
 
 std::string attribute(std::string_view name, std::string_view value) {
     return " " + std::string(name) + "=\"" + std::string(value) + "\"";
@@ -28,8 +27,17 @@ std::string rectangle(const Box& box, std::uint32_t fill) {
            attribute("fill", colour_text(fill)) + "/>\n";
 }
 
-std::string words_at(double x, double y, std::string_view anchor, std::string_view words) {
-    return "<text" + at("x", x) + at("y", y) + attribute("text-anchor", anchor) + ">" + escaped(words) + "</text>\n";
+Words words_at(double x, double y, Anchor anchor, std::string text) {
+    return {x, y, anchor, std::move(text), 7, false, colours::faint_ink};
+}
+
+std::string svg_words(const Words& words) {
+    const char* const anchor = words.anchor == Anchor::start    ? "start"
+                               : words.anchor == Anchor::middle ? "middle"
+                                                                : "end";
+    return "<text" + at("x", words.x) + at("y", words.y) + attribute("text-anchor", anchor) +
+           attribute("font-size", base::integer_text(words.size)) + (words.bold ? " font-weight=\"bold\"" : "") +
+           attribute("fill", colour_text(words.colour)) + ">" + escaped(words.text) + "</text>\n";
 }
 
 // The pen is lifted over what is no number.
@@ -49,7 +57,7 @@ std::string curve(const Panel& panel, const std::vector<double>& distance_m, con
 
 std::string line(std::string_view name, const std::string& path, std::uint32_t colour, bool dashed) {
     return "<path" + attribute("class", name) + attribute("d", path) + attribute("fill", "none") +
-           attribute("stroke", colour_text(colour)) + attribute("stroke-width", "1") +
+           attribute("stroke", colour_text(colour)) + attribute("stroke-width", "0.9") +
            (dashed ? attribute("stroke-dasharray", "4 2.5") : "") + "/>\n";
 }
 
@@ -73,17 +81,17 @@ std::string band(const Panel& panel, const Plot& plot) {
            attribute("fill", colour_text(colours::band)) + "/>\n";
 }
 
-std::string grid(const Panel& panel, std::string_view title, int decimals) {
-    std::string svg;
+void add_grid(PlotDrawing& drawing, const Panel& panel, std::string title, int decimals) {
     for (const double value : grid_values(panel)) {
         const double y = panel.y(value);
         const bool zero = std::abs(value) < 1e-9;
-        svg += "<line" + at("x1", panel.area.left) + at("x2", panel.area.right()) + at("y1", y) + at("y2", y) +
-               attribute("stroke", colour_text(zero ? colours::faint_ink : colours::rule)) +
-               attribute("stroke-width", "0.5") + "/>\n" +
-               words_at(panel.area.left - 4.0, y + 2.5, "end", base::fixed_text(value, decimals));
+        drawing.shapes += "<line" + at("x1", panel.area.left) + at("x2", panel.area.right()) + at("y1", y) +
+                          at("y2", y) + attribute("stroke", colour_text(zero ? colours::faint_ink : colours::rule)) +
+                          attribute("stroke-width", "0.5") + "/>\n";
+        drawing.words.push_back(
+            words_at(panel.area.left - 4.0, y + 2.5, Anchor::end, base::fixed_text(value, decimals)));
     }
-    return svg + words_at(panel.area.left, panel.area.top - 3.0, "start", title);
+    drawing.words.push_back(words_at(panel.area.left, panel.area.top - 3.0, Anchor::start, std::move(title)));
 }
 
 std::string shades(const PlotLayout& layout) {
@@ -94,40 +102,54 @@ std::string shades(const PlotLayout& layout) {
     return svg;
 }
 
-std::string discs(const PlotLayout& layout) {
-    std::string svg;
+void add_marks(PlotDrawing& drawing, const PlotLayout& layout) {
     for (const Mark& mark : layout.marks) {
-        svg += "<circle" + at("cx", mark.disc_x) + at("cy", mark.disc_y) + at("r", mark_radius) +
-               attribute("fill", colour_text(colours::ink)) + "/>\n<text class=\"number\"" + at("x", mark.disc_x) +
-               at("y", mark.disc_y + 2.8) + attribute("text-anchor", "middle") + ">" + base::integer_text(mark.number) +
-               "</text>\n";
+        drawing.shapes += "<circle" + at("cx", mark.disc_x) + at("cy", mark.disc_y) + at("r", mark_radius) +
+                          attribute("fill", colour_text(colours::ink)) + "/>\n";
+        drawing.words.push_back(
+            {mark.disc_x, mark.disc_y + 2.8, Anchor::middle, base::integer_text(mark.number), 8, true, 0xffffff});
     }
-    if (layout.named) svg += words_at(layout.named->name_x, layout.named->name_y, "middle", layout.named->name);
-    return svg;
+    if (layout.named)
+        drawing.words.push_back(
+            {layout.named->name_x, layout.named->name_y, Anchor::middle, layout.named->name, 8, false, colours::ink});
 }
 
-std::string foot(const Panel& panel) {
+void add_foot(PlotDrawing& drawing, const Panel& panel) {
     const double y = panel.area.bottom() + 9.0;
-    return words_at(panel.area.left, y, "start", "0 m") +
-           words_at(panel.area.left + 0.5 * panel.area.width, y, "middle", foot_words) +
-           words_at(panel.area.right(), y, "end", base::fixed_text(panel.length_m, 0) + " m");
+    drawing.words.push_back(words_at(panel.area.left, y, Anchor::start, "0 m"));
+    drawing.words.push_back(words_at(panel.area.left + 0.5 * panel.area.width, y, Anchor::middle, foot_words));
+    drawing.words.push_back(words_at(panel.area.right(), y, Anchor::end, base::fixed_text(panel.length_m, 0) + " m"));
 }
 
 } // namespace
 
-std::string svg_plot(const Sheet& sheet) {
+PlotDrawing plot_drawing(const Sheet& sheet, double width_pt) {
+    PlotDrawing drawing{width_pt, {}, {}};
     const Plot& plot = sheet.plot;
-    if (plot.distance_m.size() < 2) return {};
-    const PlotLayout layout = lay_out(plot, sheet.findings, whole);
-    std::string svg = "<svg class=\"plot\" viewBox=\"0 0 515 215\" role=\"img\" aria-label=\"Speed of A and B, and the "
-                      "gap, over the distance along the track\">\n";
-    svg += shades(layout) + discs(layout);
-    svg += grid(layout.speed, "speed, " + plot.speed_unit, 0) + grid(layout.gap, "gap, s: A ahead is up", 1);
-    svg += line("speed-b", curve(layout.speed, plot.distance_m, plot.speed_b), colours::vermilion_b, true);
-    svg += line("speed-a", curve(layout.speed, plot.distance_m, plot.speed_a), colours::blue_a, false);
-    svg += band(layout.gap, plot);
-    svg += line("gap", curve(layout.gap, plot.distance_m, plot.gap_s), colours::ink, false);
-    return svg + foot(layout.gap) + "</svg>\n";
+    if (plot.distance_m.size() < 2) return drawing;
+    const PlotLayout layout = lay_out(plot, sheet.findings, {0.0, 0.0, width_pt, plot_height_pt});
+    drawing.shapes = shades(layout);
+    add_marks(drawing, layout);
+    add_grid(drawing, layout.speed, "speed, " + plot.speed_unit, 0);
+    add_grid(drawing, layout.gap, "gap, s: A ahead is up", 1);
+    drawing.shapes += line("speed-b", curve(layout.speed, plot.distance_m, plot.speed_b), colours::vermilion_b, true) +
+                      line("speed-a", curve(layout.speed, plot.distance_m, plot.speed_a), colours::blue_a, false) +
+                      band(layout.gap, plot) +
+                      line("gap", curve(layout.gap, plot.distance_m, plot.gap_s), colours::ink, false);
+    add_foot(drawing, layout.gap);
+    return drawing;
+}
+
+std::string svg_plot(const PlotDrawing& drawing) {
+    if (drawing.shapes.empty()) return {};
+    std::string svg =
+        "<svg class=\"plot\"" +
+        attribute("viewBox", "0 0 " + coordinate(drawing.width_pt) + " " + coordinate(plot_height_pt)) +
+        " role=\"img\" aria-label=\"Speed of A and B, and the gap, over the distance along the track\">\n" +
+        drawing.shapes + "<g font-family=\"DejaVu Sans, sans-serif\">\n";
+    for (const Words& words : drawing.words)
+        svg += svg_words(words);
+    return svg + "</g>\n</svg>\n";
 }
 
 std::string svg_bar(double gain_s, double largest_s) {

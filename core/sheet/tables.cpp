@@ -53,7 +53,7 @@ std::string kind_of(const track::Segment& segment) {
     return segment.kind == track::SegmentKind::corner ? "corner" : "straight";
 }
 
-std::vector<Cell> row_of(const SegmentComparison& s, base::UnitSystem units) {
+std::vector<Cell> cells_of(const SegmentComparison& s, base::UnitSystem units) {
     const auto place = [&](double at_m) {
         return figure(comparison::Figure{at_m, {}, false}, Quantity::length, units);
     };
@@ -90,7 +90,7 @@ Table segments_table(std::span<const SegmentComparison> segments, base::UnitSyst
         for (const char* side : {"A", "B"})
             table.columns.push_back(heading(column.name, side, column.quantity, units));
     for (const SegmentComparison& segment : segments)
-        table.rows.push_back(row_of(segment, units));
+        table.rows.push_back(cells_of(segment, units));
     return table;
 }
 

@@ -137,10 +137,4 @@ std::string track_record_json(const TrackRecord& record) {
     return document.dump(2, ' ', false, json::error_handler_t::replace) + "\n";
 }
 
-TrackRecord record_of(const Track& track) {
-    const motion::Geodetic place =
-        motion::to_geodetic(track.frame, {track.gate.centre_m.east, track.gate.centre_m.north, 0.0});
-    return {track.name, {place, track.gate.heading_rad, track.gate.half_width_m}, track.line.length_m, track.segments};
-}
-
 } // namespace lapwright::track

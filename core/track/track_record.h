@@ -29,6 +29,5 @@ struct TrackRecord {
 [[nodiscard]] base::Result<TrackRecord> read_track_record(const std::string& path);
 [[nodiscard]] base::Result<TrackRecord> parse_track_record(std::string_view json, const std::string& name);
 [[nodiscard]] std::string track_record_json(const TrackRecord& record);
-[[nodiscard]] TrackRecord record_of(const Track& track);
 
 } // namespace lapwright::track

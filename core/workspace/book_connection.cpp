@@ -2,7 +2,6 @@
 #include "core/workspace/book_connection.h"
 
 #include "core/analysis/keep_session.h"
-#include "core/book/my_car.h"
 #include "core/book/notes.h"
 #include "core/book/pairings.h"
 #include "core/book/season.h"
@@ -18,10 +17,6 @@ namespace {
 using base::Error;
 using base::Result;
 using Done = BookConnection::Done;
-
-Done done(const std::optional<Error>& problem) {
-    return problem ? Done(*problem) : Done();
-}
 
 analysis::SessionToKeep to_keep(const SessionToKeep& wanted) {
     analysis::SessionToKeep kept;
@@ -122,7 +117,7 @@ Done BookConnection::put_note(const Note& note) {
     if (!id) return id.error();
     std::vector<std::string>& uids = note_uids_[about_what(note.about)];
     for (std::size_t i = note.text.empty() ? 0 : 1; i < uids.size(); ++i)
-        if (auto problem = book::remove_note(*book_, uids[i])) return *problem;
+        if (auto removed = book::remove_note(*book_, uids[i]); !removed) return removed;
     if (uids.size() > 1) uids.resize(1);
     if (note.text.empty()) return {};
     book::Note kept;
@@ -142,7 +137,7 @@ Done BookConnection::put_setup(const SessionKey& key, const car::SetupSheet& she
     if (!details) return details.error();
     book::SessionDetails wished = *details;
     analysis::put_setup(wished, sheet);
-    return done(book::change_details(*book_, *id, wished));
+    return book::change_details(*book_, *id, wished);
 }
 
 Result<std::string> BookConnection::keep_pairing(const PairingToKeep& wanted) {
@@ -173,7 +168,7 @@ Done BookConnection::put_pairing_note(const TwoLaps& laps, const std::string& no
     const auto found = pairings_.find(laps);
     if (found == pairings_.end()) return not_in_the_book();
     OwnPairing& kept = found->second;
-    if (note.empty()) return kept.note_uid.empty() ? Done() : done(book::remove_note(*book_, kept.note_uid));
+    if (note.empty()) return kept.note_uid.empty() ? Done() : book::remove_note(*book_, kept.note_uid);
     book::Note wished;
     wished.uid = kept.note_uid;
     wished.about.pairing = kept.id;
@@ -188,7 +183,7 @@ Done BookConnection::put_track(const track::TrackRecord& record, const std::opti
     const PutTrack now{track::track_record_json(record), line.has_value()};
     PutTrack& before = tracks_put_[record.name];
     if (before.record == now.record && (before.with_line || !now.with_line)) return {};
-    if (auto problem = book::put_track(*book_, record, line)) return *problem;
+    if (auto put = book::put_track(*book_, record, line); !put) return put;
     before = now;
     return {};
 }
@@ -198,24 +193,12 @@ Done BookConnection::put_missing_line(const std::string& track, const book::Kept
     if (!kept) return kept.error();
     const auto record = book::read_track(*book_, track);
     if (!record) return record.error();
-    return *kept || !*record ? Done() : done(book::put_track(*book_, **record, line));
+    return *kept || !*record ? Done() : book::put_track(*book_, **record, line);
 }
 
 Done BookConnection::put_figures(const SessionKey& key, const std::vector<book::KeptFigure>& figures) {
     const auto id = id_of(key);
-    return id ? done(book::put_figures(*book_, *id, figures)) : id.error();
-}
-
-Done BookConnection::put_start(book::SessionId id, std::optional<double> start_unix_s) {
-    return done(book::change_start(*book_, id, start_unix_s));
-}
-
-Done BookConnection::remove_session(book::SessionId id) {
-    return done(book::remove_session(*book_, id));
-}
-
-Done BookConnection::restore_session(book::SessionId id) {
-    return done(book::restore_session(*book_, id));
+    return id ? book::put_figures(*book_, *id, figures) : id.error();
 }
 
 Done BookConnection::forget_track(int number, const std::string& name) {
@@ -228,7 +211,7 @@ Done BookConnection::forget_track(int number, const std::string& name) {
 
 Done BookConnection::bring_back_track(int number, const std::string& name) {
     const auto gone = forgotten_.extract(number);
-    return gone.empty() ? Done() : done(book::bring_back_track(*book_, name, gone.mapped()));
+    return gone.empty() ? Done() : book::bring_back_track(*book_, name, gone.mapped());
 }
 
 Done BookConnection::rename(const Renaming& wanted) {
@@ -241,7 +224,7 @@ Done BookConnection::rename(const Renaming& wanted) {
 
 Done BookConnection::undo_rename(int number) {
     const auto renamed = renamed_.extract(number);
-    return renamed.empty() ? Done() : done(book::undo_rename(*book_, renamed.mapped()));
+    return renamed.empty() ? Done() : book::undo_rename(*book_, renamed.mapped());
 }
 
 Done BookConnection::take_pairing(int number, book::PairingId id) {
@@ -262,14 +245,6 @@ Done BookConnection::bring_back_pairing(int number) {
         if (kept.id == taken->second.id) kept.id = *id;
     taken->second.id = *id;
     return {};
-}
-
-Result<std::optional<car::Names>> BookConnection::my_car() {
-    return book::my_car(*book_);
-}
-
-Done BookConnection::put_my_car(const std::optional<car::Names>& mine) {
-    return done(book::put_my_car(*book_, mine));
 }
 
 std::map<SessionKey, book::SessionDetails> BookConnection::details() {

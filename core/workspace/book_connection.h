@@ -5,11 +5,10 @@
 
 #include "core/base/result.h"
 #include "core/book/book.h"
+#include "core/book/names.h"
+#include "core/book/pairings.h"
 #include "core/book/rename.h"
-#include "core/book/taken_pairing.h"
-#include "core/book/track_parts.h"
 #include "core/book/tracks.h"
-#include "core/car/names.h"
 #include "core/workspace/notes.h"
 
 #include <map>
@@ -78,9 +77,6 @@ class BookConnection {
     // Of a track that the book knows without its line.
     [[nodiscard]] Done put_missing_line(const std::string& track, const book::KeptLine& line);
     [[nodiscard]] Done put_figures(const SessionKey& key, const std::vector<book::KeptFigure>& figures);
-    [[nodiscard]] Done put_start(book::SessionId id, std::optional<double> start_unix_s);
-    [[nodiscard]] Done remove_session(book::SessionId id);
-    [[nodiscard]] Done restore_session(book::SessionId id);
     // What goes or is renamed is remembered under the caller's number; what was refused is not taken back.
     [[nodiscard]] Done forget_track(int number, const std::string& name);
     [[nodiscard]] Done bring_back_track(int number, const std::string& name);
@@ -88,8 +84,6 @@ class BookConnection {
     [[nodiscard]] Done undo_rename(int number);
     [[nodiscard]] Done take_pairing(int number, book::PairingId id);
     [[nodiscard]] Done bring_back_pairing(int number);
-    [[nodiscard]] base::Result<std::optional<car::Names>> my_car();
-    [[nodiscard]] Done put_my_car(const std::optional<car::Names>& mine);
     // Of the sessions that are or were open.
     [[nodiscard]] std::map<SessionKey, book::SessionDetails> details();
 

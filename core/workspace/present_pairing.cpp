@@ -9,7 +9,7 @@ namespace lapwright::workspace {
 void PresentPairing::read(const std::vector<Origin>& origins, const Plan& plan) {
     awaited_.insert(awaited_.end(), origins.begin(), origins.end());
     plan_ = plan;
-    why_failed_.reset();
+    failed_ = false;
 }
 
 void PresentPairing::came(const Origin& origin) {
@@ -34,7 +34,7 @@ bool PresentPairing::fulfil(OpenSessions& sessions) {
 void PresentPairing::compare(const Picks& picks) {
     wanted_ = picks;
     comparing_ = true;
-    why_failed_.reset();
+    failed_ = false;
 }
 
 void PresentPairing::take(const ComparedPointer& compared, OpenSessions& sessions) {
@@ -49,9 +49,9 @@ void PresentPairing::take(const ComparedPointer& compared, OpenSessions& session
     forget_explanation();
 }
 
-void PresentPairing::refuse(const base::Error& why) {
+void PresentPairing::refuse() {
     comparing_ = false;
-    why_failed_ = why;
+    failed_ = true;
 }
 
 void PresentPairing::outdate(const SessionKey& key) {
@@ -61,7 +61,7 @@ void PresentPairing::outdate(const SessionKey& key) {
 bool PresentPairing::want_explanation() {
     if (!compared_ || explanation_ || explaining_) return false;
     explaining_ = true;
-    why_failed_.reset();
+    failed_ = false;
     return true;
 }
 
@@ -71,9 +71,9 @@ bool PresentPairing::take(const ExplanationPointer& explanation) {
     return true;
 }
 
-bool PresentPairing::refuse_explanation(const base::Error& why) {
+bool PresentPairing::refuse_explanation() {
     if (!std::exchange(explaining_, false)) return false;
-    why_failed_ = why;
+    failed_ = true;
     return true;
 }
 
@@ -92,7 +92,7 @@ bool PresentPairing::call_off() {
 PresentPairing::State PresentPairing::state() const {
     if (!awaited_.empty() && plan_.compare) return State::reading;
     if (comparing_) return State::comparing;
-    if (why_failed_) return State::failed;
+    if (failed_) return State::failed;
     if (explanation_) return State::explained;
     if (explaining_) return State::explaining;
     return compared_ ? State::compared : State::nothing_chosen;

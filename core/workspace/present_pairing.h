@@ -10,7 +10,6 @@
 // While other laps are read and compared the last pairing stays what is shown.
 #pragma once
 
-#include "core/base/error.h"
 #include "core/car/setup_sheet.h"
 #include "core/causes/explanation.h"
 #include "core/workspace/compared.h"
@@ -53,7 +52,7 @@ class PresentPairing {
     void compare(const Picks& picks);
     // What came of it: from now on it is shown.  Where nobody chose a lap, the one that it took is picked.
     void take(const ComparedPointer& compared, OpenSessions& sessions);
-    void refuse(const base::Error& why); // the comparison
+    void refuse(); // the comparison
     // What is shown of this session no longer holds: it is compared again when it is looked at.
     void outdate(const SessionKey& key);
     [[nodiscard]] bool comes_with(const SessionKey& key) const { return comparing_ && wanted_.have(key); }
@@ -63,13 +62,12 @@ class PresentPairing {
     // Whether the explanation of what is shown is to be made: not so when it is there, or on its way.
     [[nodiscard]] bool want_explanation();
     [[nodiscard]] bool take(const ExplanationPointer& explanation); // false: nobody waits for it any more
-    [[nodiscard]] bool refuse_explanation(const base::Error& why);  // the same
+    [[nodiscard]] bool refuse_explanation();                        // the same
     void forget_explanation();                                      // a setup has changed
     // All that is on its way; whether an explanation was.
     [[nodiscard]] bool call_off();
 
     [[nodiscard]] State state() const;
-    [[nodiscard]] const std::optional<base::Error>& why_failed() const { return why_failed_; }
     [[nodiscard]] const ComparedPointer& compared() const { return compared_; } // null: there is none
     [[nodiscard]] const ExplanationPointer& explanation() const { return explanation_; }
     [[nodiscard]] const TwoLaps& laps() const { return laps_; } // of what is shown
@@ -84,7 +82,7 @@ class PresentPairing {
     ComparedPointer compared_;
     bool explaining_ = false;
     ExplanationPointer explanation_;
-    std::optional<base::Error> why_failed_; // the last that was wanted
+    bool failed_ = false; // the last that was wanted
 };
 
 } // namespace lapwright::workspace

@@ -39,7 +39,7 @@ SessionPointer with_source(const analysis::Session& session, book::Source source
 
 Result<SessionPointer> read_file(const std::string& path, const ReadingOptions& options,
                                  const base::Progress& progress) {
-    if (const auto problem = book::refuse_as_file(options.book_file, path)) return *problem;
+    if (const auto may = book::refuse_as_file(options.book_file, path); !may) return may.error();
     analysis::SessionOptions how;
     how.track = options.track;
     if (!options.track) how.known_tracks = tracks_of_book(options.book_file);
@@ -91,7 +91,7 @@ Result<SessionPointer> read_session(const Origin& origin, const ReadingOptions& 
 
 Result<import::Preview> preview_session(const std::string& path, import::Options options,
                                         const ReadingOptions& reading) {
-    if (const auto problem = book::refuse_as_file(reading.book_file, path)) return *problem;
+    if (const auto may = book::refuse_as_file(reading.book_file, path); !may) return may.error();
     auto words = import::RecipeFolder(reading.words_folder).vocabulary();
     if (!words) return words.error();
     options.vocabulary = std::move(words).value();

@@ -30,8 +30,8 @@ T must(base::Result<T> result) {
     return std::move(result).value();
 }
 
-inline void must(const std::optional<base::Error>& problem) {
-    if (problem) stop(*problem);
+inline void must(const base::Result<void>& done) {
+    if (!done) stop(done.error());
 }
 
 struct Driven {

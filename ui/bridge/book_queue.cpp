@@ -17,18 +17,13 @@ base::Result<void> outcome(const base::Result<Value>& result) {
 } // namespace
 
 BookQueue::BookQueue(std::string file, QObject* parent)
-    : QObject(parent), usable_(!file.empty()), edits_(file), questions_(file) {
-    edit_pool_.setMaxThreadCount(1);
-    question_pool_.setMaxThreadCount(1);
+    : QObject(parent), usable_(!file.empty()), edits_(file), questions_(file), edit_jobs_(*this, 1),
+      question_jobs_(*this, 1) {
     if (usable_) add([](Book&) { return Done{}; }); // what is wrong with it is told at once
 }
 
 BookQueue::~BookQueue() {
-    ++*newest_find_;
-    ++*newest_season_;
-    question_pool_.clear();
-    question_pool_.waitForDone();
-    edit_pool_.waitForDone();
+    edit_jobs_.finish();
 }
 
 void BookQueue::tell(Answer answer) {
@@ -53,10 +48,11 @@ bool BookQueue::open_for_edits() {
 
 void BookQueue::add(Edit edit) {
     if (!usable_) return;
-    edit_pool_.start([this, edit = std::move(edit)]() mutable {
-        if (!open_for_edits()) return;
-        waiting_.push_back(std::move(edit));
+    edit_jobs_.add({}, [this, edit = std::move(edit)](const base::Progress&) -> Answer {
+        if (!open_for_edits()) return {};
+        waiting_.push_back(edit);
         take_up();
+        return {};
     });
 }
 
@@ -78,20 +74,15 @@ void BookQueue::take_up() {
 }
 
 void BookQueue::try_again() {
-    edit_pool_.start([this] { take_up(); });
+    edit_jobs_.add({}, [this](const base::Progress&) -> Answer {
+        take_up();
+        return {};
+    });
 }
 
 std::size_t BookQueue::finish() {
-    edit_pool_.waitForDone();
+    edit_jobs_.finish();
     return waiting_.size();
-}
-
-void BookQueue::ask(std::function<Answer(Book&)> work) {
-    if (!usable_) return;
-    question_pool_.start([this, work = std::move(work)] {
-        if (!questions_.open()) return; // the edits' thread says so
-        tell(work(questions_));
-    });
 }
 
 void BookQueue::keep(const workspace::SessionToKeep& wanted) {
@@ -154,7 +145,7 @@ void BookQueue::edit(Work work) {
 void BookQueue::edit_names(Work work) {
     add([this, work = std::move(work)](Book& book) -> Done {
         const auto result = work(book);
-        return {result, [this, result, details = book.details(), mine = book.my_car()] {
+        return {result, [this, result, details = book.details(), mine = book::my_car(book.book())] {
                     if (mine) Q_EMIT my_car_found(*mine);
                     tell_edit(result);
                     for (const auto& [key, own] : details)
@@ -179,7 +170,7 @@ void BookQueue::edit_unasked(Work work) {
 
 void BookQueue::find_my_car() {
     add([this](Book& book) -> Done {
-        return {{}, [this, mine = book.my_car()] { tell(mine, &BookQueue::my_car_found); }};
+        return {{}, [this, mine = book::my_car(book.book())] { tell(mine, &BookQueue::my_car_found); }};
     });
 }
 
@@ -189,32 +180,28 @@ void BookQueue::open_again() {
 }
 
 void BookQueue::find(const book::Filter& filter) {
-    ask_newest(newest_find_, [filter](book::Book& book) { return book::search(book, filter); }, &BookQueue::found);
+    finding_.cancel();
+    ask(finding_, [filter](book::Book& book) { return book::search(book, filter); }, &BookQueue::found);
 }
 
 void BookQueue::find_season(models::SeasonOf of, const QString& name) {
+    finding_season_.cancel();
     const auto season = [of, name = name.toStdString()](book::Book& book) {
         return of == models::SeasonOf::track ? book::season_of_track(book, name) : book::season_of_car(book, name);
     };
-    ask_newest(newest_season_, season, &BookQueue::season_found);
+    ask(finding_season_, season, &BookQueue::season_found);
 }
 
 void BookQueue::find_removed() {
-    ask([this](Book& book) -> Answer {
-        return [this, removed = book::removed_sessions(book.book())] { tell(removed, &BookQueue::removed_found); };
-    });
+    ask({}, book::removed_sessions, &BookQueue::removed_found);
 }
 
 void BookQueue::find_names() {
-    ask([this](Book& book) -> Answer {
-        return [this, names = book::names(book.book())] { tell(names, &BookQueue::names_found); };
-    });
+    ask({}, book::names, &BookQueue::names_found);
 }
 
 void BookQueue::find_pairings() {
-    ask([this](Book& book) -> Answer {
-        return [this, pairings = book::pairing_list(book.book())] { tell(pairings, &BookQueue::pairings_found); };
-    });
+    ask({}, book::pairing_list, &BookQueue::pairings_found);
 }
 
 } // namespace lapwright::bridge

@@ -7,22 +7,21 @@
 // thread that owns the queue.
 #pragma once
 
+#include "core/book/my_car.h"
 #include "core/book/names.h"
 #include "core/book/pairings.h"
-#include "core/book/removed.h"
 #include "core/book/search.h"
 #include "core/book/season.h"
+#include "core/book/sessions.h"
 #include "core/workspace/book_connection.h"
+#include "ui/bridge/job_queue.h"
 #include "ui/models/season_list.h"
 
 #include <QObject>
 #include <QString>
-#include <QThreadPool>
-#include <atomic>
 #include <cstddef>
 #include <deque>
 #include <functional>
-#include <memory>
 #include <string>
 #include <vector>
 
@@ -85,7 +84,7 @@ class BookQueue : public QObject {
     void caught_up();                                            // all that waited is
 
   private:
-    using Answer = std::function<void()>;
+    using Answer = JobQueue::Answer;
     struct Done {
         base::Result<void> result;
         Answer answer; // of both outcomes
@@ -95,7 +94,6 @@ class BookQueue : public QObject {
     void add(Edit edit);
     [[nodiscard]] bool open_for_edits(); // on the edits' thread; tells when it cannot be, or only read
     void take_up();                      // on the edits' thread
-    void ask(std::function<Answer(Book&)> work);
     void tell(Answer answer);
     void tell_edit(const base::Result<void>& result);
     // Tells the answer by its signal, or the refusal.
@@ -106,30 +104,26 @@ class BookQueue : public QObject {
         else
             Q_EMIT refused(answer.error());
     }
-    // A question with a newer one behind it is not answered.
     template <typename Ask, typename Value>
-    void ask_newest(const std::shared_ptr<std::atomic<int>>& newest, Ask question,
-                    void (BookQueue::*signal)(const Value&)) {
-        const int number = ++*newest;
-        ask([this, number, newest, question, signal](Book& book) -> Answer {
-            if (*newest != number) return {};
-            return [this, number, newest, signal, answer = question(book.book())] {
-                if (*newest == number) tell(answer, signal);
-            };
+    void ask(const JobGroup& group, Ask question, void (BookQueue::*signal)(const Value&)) {
+        if (!usable_) return;
+        question_jobs_.add(group, [this, question, signal](const base::Progress&) -> Answer {
+            if (!questions_.open()) return {}; // the edits' thread says so
+            return [this, signal, answer = question(questions_.book())] { tell(answer, signal); };
         });
     }
 
     bool usable_;
     bool read_only_ = false;
-    Book edits_; // used by the thread of its pool alone, as the next one
+    Book edits_; // used by the thread of its jobs alone, as the next one
     Book questions_;
     std::deque<Edit> waiting_; // used by the edits' thread
     bool told_waiting_ = false;
     bool told_read_only_ = false;
-    std::shared_ptr<std::atomic<int>> newest_find_ = std::make_shared<std::atomic<int>>(0);
-    std::shared_ptr<std::atomic<int>> newest_season_ = std::make_shared<std::atomic<int>>(0);
-    QThreadPool edit_pool_;
-    QThreadPool question_pool_;
+    JobGroup finding_;
+    JobGroup finding_season_;
+    JobQueue edit_jobs_;
+    JobQueue question_jobs_;
 };
 
 } // namespace lapwright::bridge

@@ -3,37 +3,31 @@
 
 #include "core/analysis/explain.h"
 #include "core/analysis/run.h"
-#include "core/book/book.h"
+#include "core/base/parallel.h"
 #include "core/causes/what_if.h"
 #include "core/import/formats/recipe_folder.h"
 #include "core/workspace/reading.h"
 
-#include <QElapsedTimer>
 #include <QFile>
-#include <QMetaObject>
-#include <future>
+#include <functional>
 #include <utility>
 
 namespace lapwright::bridge {
 namespace {
 
 constexpr int files_at_once = 2;
-constexpr qint64 progress_pause_ms = 40; // a person sees no more
+constexpr unsigned changes_at_once = 2;
 
-// One for each change, on two threads; nothing once a newer question was asked.
+// One for each change, of which not all are made once a newer question was asked.
 std::vector<causes::Prediction> predictions_of(const causes::CarModel& car, const std::vector<causes::Change>& changes,
-                                               const std::atomic<int>& newest, int number) {
+                                               const base::Progress& progress) {
     std::vector<causes::Prediction> predictions(changes.size());
-    std::atomic<std::size_t> next{0};
-    const auto work = [&] {
-        for (std::size_t i = next++; i < changes.size() && newest == number; i = next++)
-            predictions[i] = causes::what_if(car, changes[i]);
-    };
-    std::future<void> other;
-    if (changes.size() > 1) other = std::async(std::launch::async, work);
-    work();
-    if (other.valid()) other.get();
-    return newest == number ? predictions : std::vector<causes::Prediction>{};
+    base::TaskProgress told(progress, "predicting", changes.size());
+    static_cast<void>(base::parallel_for(changes.size(), changes_at_once, [&](std::size_t i, std::size_t) {
+        predictions[i] = causes::what_if(car, changes[i]);
+        return told.done();
+    }));
+    return predictions;
 }
 
 } // namespace
@@ -78,53 +72,30 @@ Stages analysis_stages(const std::string& recipe_folder, const std::string& book
 }
 
 Worker::Worker(Stages stages, QObject* parent)
-    : QObject(parent), stages_(std::move(stages)), stop_loads_(std::make_shared<std::atomic<bool>>(false)),
-      stop_comparison_(std::make_shared<std::atomic<bool>>(false)),
-      stop_explanation_(std::make_shared<std::atomic<bool>>(false)),
-      stop_trial_(std::make_shared<std::atomic<bool>>(false)),
-      newest_prediction_(std::make_shared<std::atomic<int>>(0)),
-      newest_preview_(std::make_shared<std::atomic<int>>(0)) {
-    pool_.setMaxThreadCount(files_at_once);
-    predictions_.setMaxThreadCount(1);
-    previews_.setMaxThreadCount(1);
+    : QObject(parent), stages_(std::move(stages)),
+      long_work_(*this, files_at_once, [this](bool busy) { Q_EMIT busy_changed(busy); }), short_work_(*this, 1) {
     connect(this, &Worker::trial_progressed, this, &Worker::progressed);
-}
-
-Worker::~Worker() {
-    *stop_loads_ = true;
-    *stop_comparison_ = true;
-    *stop_explanation_ = true;
-    *stop_trial_ = true;
-    ++*newest_prediction_;
-    pool_.clear();
-    predictions_.clear();
-    ++*newest_preview_;
-    previews_.clear();
-    previews_.waitForDone();
-    pool_.waitForDone();
-    predictions_.waitForDone();
 }
 
 void Worker::load(const std::vector<workspace::Origin>& origins, const std::optional<track::TrackRecord>& track) {
     for (const workspace::Origin& origin : origins) {
-        run(stop_loads_, [this, origin, track](const base::Progress& progress) -> std::function<void()> {
-            auto result = stages_.load(origin, track, progress);
-            return [this, origin, result = std::move(result)] {
+        const auto work = [this, origin, track](const base::Progress& progress) -> JobQueue::Answer {
+            return [this, origin, result = stages_.load(origin, track, progress)] {
                 if (result)
                     Q_EMIT session_ready(origin, *result);
                 else
                     Q_EMIT file_refused(origin, result.error());
             };
-        });
+        };
+        long_work_.add(loads_, work, std::bind_front(&Worker::progressed, this));
     }
 }
 
 template <typename Value, typename Work>
-void Worker::run_newest(Stop& stop, Work work, void (Worker::*ready)(const Value&),
-                        void (Worker::*refused)(const base::Error&), Tell tell) {
-    *stop = true;
-    stop = std::make_shared<std::atomic<bool>>(false);
-    const auto told = [this, work, ready, refused](const base::Progress& progress) -> std::function<void()> {
+void Worker::run_newest(JobGroup& group, Work work, void (Worker::*ready)(const Value&),
+                        void (Worker::*refused)(const base::Error&), JobQueue::Tell tell) {
+    group.cancel();
+    const auto told = [this, work, ready, refused](const base::Progress& progress) -> JobQueue::Answer {
         return [this, ready, refused, result = work(progress)] {
             if (result)
                 Q_EMIT(this->*ready)(*result);
@@ -132,98 +103,52 @@ void Worker::run_newest(Stop& stop, Work work, void (Worker::*ready)(const Value
                 Q_EMIT(this->*refused)(result.error());
         };
     };
-    run(stop, told, tell);
+    long_work_.add(group, told, std::move(tell));
 }
 
 void Worker::compare(const Wanted& wanted) {
     const auto work = [this, wanted](const base::Progress& progress) { return stages_.compare(wanted, progress); };
-    run_newest(stop_comparison_, work, &Worker::pairing_ready, &Worker::comparison_refused);
+    run_newest(comparison_, work, &Worker::pairing_ready, &Worker::comparison_refused,
+               std::bind_front(&Worker::progressed, this));
 }
 
 void Worker::explain(const Question& question) {
     const auto work = [this, question](const base::Progress& progress) { return stages_.explain(question, progress); };
-    run_newest(stop_explanation_, work, &Worker::explanation_ready, &Worker::explanation_refused);
+    run_newest(explanation_, work, &Worker::explanation_ready, &Worker::explanation_refused,
+               std::bind_front(&Worker::progressed, this));
 }
 
 void Worker::try_setup(const TrialWanted& wanted) {
     const auto work = [this, wanted](const base::Progress& progress) { return stages_.trial(wanted, progress); };
-    run_newest(stop_trial_, work, &Worker::trial_ready, &Worker::trial_refused, &Worker::trial_progressed);
-}
-
-void Worker::cancel_trial() {
-    *stop_trial_ = true;
-    stop_trial_ = std::make_shared<std::atomic<bool>>(false);
+    run_newest(trial_, work, &Worker::trial_ready, &Worker::trial_refused,
+               std::bind_front(&Worker::trial_progressed, this));
 }
 
 void Worker::predict(CarPointer car, std::vector<causes::Change> changes) {
-    const int number = ++*newest_prediction_;
-    predictions_.start([this, number, newest = newest_prediction_, car = std::move(car), changes = std::move(changes)] {
-        std::vector<causes::Prediction> predictions = predictions_of(*car, changes, *newest, number);
-        if (predictions.empty()) return;
-        QMetaObject::invokeMethod(
-            this,
-            [this, number, newest, predictions = std::move(predictions)] {
-                if (*newest == number) Q_EMIT predictions_ready(predictions);
-            },
-            Qt::QueuedConnection);
-    });
+    prediction_.cancel();
+    const auto work = [this, car = std::move(car),
+                       changes = std::move(changes)](const base::Progress& progress) -> JobQueue::Answer {
+        return [this, predictions = predictions_of(*car, changes, progress)] { Q_EMIT predictions_ready(predictions); };
+    };
+    short_work_.add(prediction_, work);
 }
 
 void Worker::preview(const QString& path, const import::Options& options) {
-    const int number = ++*newest_preview_;
-    previews_.start([this, number, newest = newest_preview_, path, options] {
-        if (*newest != number) return;
-        auto result = stages_.preview(QFile::encodeName(path).toStdString(), options);
-        QMetaObject::invokeMethod(
-            this,
-            [this, number, newest, path, result = std::move(result)] {
-                if (*newest != number) return;
-                if (result)
-                    Q_EMIT preview_ready(path, *result);
-                else
-                    Q_EMIT preview_refused(path, result.error());
-            },
-            Qt::QueuedConnection);
-    });
+    preview_.cancel();
+    const auto work = [this, path, options](const base::Progress&) -> JobQueue::Answer {
+        return [this, path, result = stages_.preview(QFile::encodeName(path).toStdString(), options)] {
+            if (result)
+                Q_EMIT preview_ready(path, *result);
+            else
+                Q_EMIT preview_refused(path, result.error());
+        };
+    };
+    short_work_.add(preview_, work);
 }
 
 void Worker::cancel() {
-    for (Stop* stop : {&stop_loads_, &stop_comparison_, &stop_explanation_, &stop_trial_}) {
-        **stop = true;
-        *stop = std::make_shared<std::atomic<bool>>(false);
-    }
-}
-
-// `work` runs in the pool and gives back what is to be told on the owner's thread, unless it was called off by then.
-void Worker::run(Stop stop, std::function<std::function<void()>(const base::Progress&)> work, Tell tell) {
-    if (++running_ == 1) Q_EMIT busy_changed(true);
-    pool_.start([this, stop, work = std::move(work), progress = progress_for(stop, tell)] {
-        std::function<void()> answer = *stop ? std::function<void()>{} : work(progress);
-        QMetaObject::invokeMethod(
-            this,
-            [this, stop, answer = std::move(answer)] {
-                if (--running_ == 0) Q_EMIT busy_changed(false);
-                if (!*stop && answer) answer();
-            },
-            Qt::QueuedConnection);
-    });
-}
-
-base::Progress Worker::progress_for(const Stop& stop, Tell tell) {
-    auto since = std::make_shared<QElapsedTimer>();
-    return [this, stop, since, tell](std::string_view stage, double part_done) {
-        if (*stop) return false;
-        if (since->isValid() && since->elapsed() < progress_pause_ms) return true;
-        since->start();
-        const QString text = QString::fromUtf8(stage.data(), static_cast<qsizetype>(stage.size()));
-        QMetaObject::invokeMethod(
-            this,
-            [this, stop, tell, text, part_done] {
-                if (!*stop) Q_EMIT(this->*tell)(text, part_done);
-            },
-            Qt::QueuedConnection);
-        return true;
-    };
+    for (JobGroup* group : {&loads_, &comparison_, &explanation_, &trial_})
+        group->cancel();
 }
 
 } // namespace lapwright::bridge

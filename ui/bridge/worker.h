@@ -15,12 +15,11 @@
 #include "core/track/track_record.h"
 #include "core/workspace/compared.h"
 #include "core/workspace/present_pairing.h"
+#include "ui/bridge/job_queue.h"
 
 #include <QObject>
 #include <QString>
 #include <QStringList>
-#include <QThreadPool>
-#include <atomic>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -80,21 +79,21 @@ class Worker : public QObject {
     Q_OBJECT
 
   public:
+    // Its end calls everything off and waits for it.
     explicit Worker(Stages stages, QObject* parent = nullptr);
-    ~Worker() override; // calls everything off and waits for it
 
     void load(const std::vector<workspace::Origin>& origins, const std::optional<track::TrackRecord>& track = {});
     void compare(const Wanted& wanted);
     void explain(const Question& question);
     void try_setup(const TrialWanted& wanted);
-    void cancel_trial(); // that alone
+    void cancel_trial() { trial_.cancel(); } // that alone
     // Changes of one car, each for itself; some milliseconds each, so neither progress nor busy is told.
     void predict(CarPointer car, std::vector<causes::Change> changes);
     // The first rows of a file, some milliseconds: neither progress nor busy is told.
     void preview(const QString& path, const import::Options& options);
     // Calls off all that is running or waiting; nothing of it is answered any more.
     void cancel();
-    [[nodiscard]] bool busy() const { return running_ > 0; }
+    [[nodiscard]] bool busy() const { return long_work_.busy(); }
 
   Q_SIGNALS:
     void session_ready(const lapwright::workspace::Origin& origin, const lapwright::workspace::SessionPointer& session);
@@ -113,29 +112,20 @@ class Worker : public QObject {
     void busy_changed(bool busy);
 
   private:
-    using Stop = std::shared_ptr<std::atomic<bool>>;
-
-    using Tell = void (Worker::*)(const QString&, double);
-
     // Calls off what was asked for before it, and tells what comes of it by one of the two signals.
     template <typename Value, typename Work>
-    void run_newest(Stop& stop, Work work, void (Worker::*ready)(const Value&),
-                    void (Worker::*refused)(const base::Error&), Tell tell = &Worker::progressed);
-    void run(Stop stop, std::function<std::function<void()>(const base::Progress&)> work,
-             Tell tell = &Worker::progressed);
-    [[nodiscard]] base::Progress progress_for(const Stop& stop, Tell tell);
+    void run_newest(JobGroup& group, Work work, void (Worker::*ready)(const Value&),
+                    void (Worker::*refused)(const base::Error&), JobQueue::Tell tell);
 
     Stages stages_;
-    QThreadPool pool_;
-    Stop stop_loads_;
-    Stop stop_comparison_;
-    Stop stop_explanation_;
-    Stop stop_trial_;
-    QThreadPool predictions_; // beside the long work
-    std::shared_ptr<std::atomic<int>> newest_prediction_;
-    QThreadPool previews_;
-    std::shared_ptr<std::atomic<int>> newest_preview_;
-    int running_ = 0;
+    JobGroup loads_;
+    JobGroup comparison_;
+    JobGroup explanation_;
+    JobGroup trial_;
+    JobGroup prediction_;
+    JobGroup preview_;
+    JobQueue long_work_;
+    JobQueue short_work_; // beside it
 };
 
 } // namespace lapwright::bridge

@@ -15,7 +15,6 @@ inline const QColor ink(QRgb{sheet::colours::ink});
 inline const QColor faint_ink(QRgb{sheet::colours::faint_ink});
 inline const QColor rule(QRgb{sheet::colours::rule});
 inline const QColor shade(QRgb{sheet::colours::shade});
-inline const QColor band(QRgb{sheet::colours::band});
 inline const QColor blue_a(QRgb{sheet::colours::blue_a});
 inline const QColor vermilion_b(QRgb{sheet::colours::vermilion_b});
 

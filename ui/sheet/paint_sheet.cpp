@@ -3,10 +3,11 @@
 // foot.
 #include "ui/sheet/paint_sheet.h"
 
+#include "core/sheet/svg_plot.h"
 #include "ui/sheet/ink.h"
-#include "ui/sheet/sheet_plot.h"
 
 #include <QPainter>
+#include <QSvgRenderer>
 #include <algorithm>
 
 namespace lapwright::paper {
@@ -242,13 +243,29 @@ void paint_foot(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet
     paint_text(painter, margin_pt, y + 5 + height, width, text(sheet.made_from), type(7), faint_ink);
 }
 
+void paint_plot(QPainter& painter, double x, double y, double width, const sheet::Sheet& sheet) {
+    const sheet::PlotDrawing drawing = sheet::plot_drawing(sheet, width);
+    if (drawing.shapes.empty()) return;
+    const std::string svg = sheet::svg_plot({drawing.width_pt, drawing.shapes, {}});
+    QSvgRenderer(QByteArray::fromStdString(svg)).render(&painter, QRectF(x, y, width, sheet::plot_height_pt));
+    for (const sheet::Words& words : drawing.words) {
+        painter.setFont(type(words.size, words.bold));
+        painter.setPen(QColor(QRgb{words.colour}));
+        const QString line = text(words.text);
+        const double shift = words.anchor == sheet::Anchor::start    ? 0.0
+                             : words.anchor == sheet::Anchor::middle ? 0.5
+                                                                     : 1.0;
+        const double long_pt = QFontMetricsF(painter.font(), painter.device()).horizontalAdvance(line);
+        painter.drawText(QPointF(x + words.x - shift * long_pt, y + words.y), line);
+    }
+}
+
 void paint_first(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet) {
     const double width = page.width() - 2 * margin_pt;
     double y = margin_pt;
     y += paint_top(painter, margin_pt, y, width, sheet);
-    constexpr double plot_height = 215;
-    paint_plot(painter, QRectF(margin_pt, y, width, plot_height), sheet);
-    y += plot_height + 10;
+    paint_plot(painter, margin_pt, y, width, sheet);
+    y += sheet::plot_height_pt + 10;
     y += paint_findings(painter, margin_pt, y, width, sheet);
     paint_rule(painter, margin_pt, y, width);
     y += 10;

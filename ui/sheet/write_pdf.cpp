@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sheet/write_pdf.h"
 
+#include "core/base/whole_file.h"
 #include "ui/sheet/paint_sheet.h"
 
 #include <QBuffer>
-#include <QFile>
-#include <QFileInfo>
 #include <QGuiApplication>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <array>
 
 namespace lapwright::paper {
@@ -18,13 +16,6 @@ namespace {
 
 constexpr int dots_per_inch = 1200;
 constexpr double points_per_inch = 72.0;
-
-base::Error not_writable(const std::string& path, const QString& why) {
-    return {base::ErrorCode::file_not_writable,
-            {path, {}, {}},
-            "the sheet cannot be written: " + why.toStdString(),
-            "choose another folder or file name"};
-}
 
 QPageSize page_size(PaperSize paper) {
     return QPageSize(paper == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter);
@@ -56,20 +47,13 @@ QSizeF page_size_pt(PaperSize paper) {
     return page_size(paper).size(QPageSize::Point);
 }
 
-std::optional<base::Error> write_pdf(const sheet::Sheet& sheet, const std::string& path, const PdfOptions& options) {
-    const QFileInfo place(QFile::decodeName(path.c_str()));
-    // A new file takes the place of what bears the name: of a device or a pipe that would be a loss.
-    if (place.exists() && !place.isFile()) return not_writable(path, QStringLiteral("this is a folder or a device"));
+base::Result<void> write_pdf(const sheet::Sheet& sheet, const std::string& path, const PdfOptions& options) {
     const QByteArray pdf = painted(sheet, options);
-    QSaveFile file(place.filePath());
-    if (!file.open(QIODevice::WriteOnly)) return not_writable(path, file.errorString());
-    // A full disk may show itself only when the last block is flushed, which commit() alone does not report.
-    if (file.write(pdf) != pdf.size() || !file.flush() || !file.commit()) return not_writable(path, file.errorString());
-    return std::nullopt;
+    return base::write_whole_file(path, {pdf.constData(), static_cast<std::size_t>(pdf.size())}, "the sheet");
 }
 
-std::optional<base::Error> write_pdf_without_window(const sheet::Sheet& sheet, const std::string& path,
-                                                    const PdfOptions& options) {
+base::Result<void> write_pdf_without_window(const sheet::Sheet& sheet, const std::string& path,
+                                            const PdfOptions& options) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     // Qt's remarks about the missing desktop would stand between the program's own lines.
     qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});

@@ -2,11 +2,10 @@
 // The sheet as a vector PDF with selectable text.  The file appears whole or not at all.
 #pragma once
 
-#include "core/base/error.h"
+#include "core/base/result.h"
 #include "core/sheet/sheet.h"
 
 #include <QSizeF>
-#include <optional>
 #include <string>
 
 namespace lapwright::paper {
@@ -20,12 +19,12 @@ struct PdfOptions {
 
 [[nodiscard]] QSizeF page_size_pt(PaperSize paper); // upright
 
-// Needs a QGuiApplication (any platform plugin, also one without a display).  What is wrong, or nothing.
-[[nodiscard]] std::optional<base::Error> write_pdf(const sheet::Sheet& sheet, const std::string& path,
-                                                   const PdfOptions& options = {});
+// Needs a QGuiApplication (any platform plugin, also one without a display).
+[[nodiscard]] base::Result<void> write_pdf(const sheet::Sheet& sheet, const std::string& path,
+                                           const PdfOptions& options = {});
 
 // The same from a program that shows no window: starts Qt on its platform without a display and ends it again.
-[[nodiscard]] std::optional<base::Error> write_pdf_without_window(const sheet::Sheet& sheet, const std::string& path,
-                                                                  const PdfOptions& options = {});
+[[nodiscard]] base::Result<void> write_pdf_without_window(const sheet::Sheet& sheet, const std::string& path,
+                                                          const PdfOptions& options = {});
 
 } // namespace lapwright::paper

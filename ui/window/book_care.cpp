@@ -7,7 +7,6 @@
 #include "ui/window/notices.h"
 
 #include <QFile>
-#include <QMetaObject>
 #include <QPointer>
 #include <QProgressDialog>
 #include <utility>
@@ -56,14 +55,7 @@ QString salvaged_words(const book::Salvaged& salvaged) {
 } // namespace
 
 BookCare::BookCare(std::string book_file, Notices& notices, QWidget& window, QObject* parent)
-    : QObject(parent), book_file_(std::move(book_file)), notices_(notices), window_(window) {
-    pool_.setMaxThreadCount(1);
-}
-
-BookCare::~BookCare() {
-    if (stop_) *stop_ = true;
-    pool_.waitForDone();
-}
+    : QObject(parent), book_file_(std::move(book_file)), notices_(notices), window_(window), jobs_(*this, 1) {}
 
 void BookCare::tell(const base::Error& error) {
     if (error.code != base::ErrorCode::cancelled) tell(text(base::one_line(error)));
@@ -73,9 +65,8 @@ void BookCare::tell(const QString& sentence) {
     notices_.add(sentence);
 }
 
-void BookCare::run(const QString& title, bool may_stop, Work work) {
-    if (std::exchange(busy_, true)) return;
-    stop_ = std::make_shared<std::atomic<bool>>(false);
+void BookCare::run(const QString& title, bool may_stop, bridge::JobQueue::Work work) {
+    if (jobs_.busy()) return;
     QPointer<QProgressDialog> shown =
         new QProgressDialog(title, may_stop ? tr("Stop") : QString(), 0, may_stop ? whole : 0, &window_);
     shown->setWindowTitle(tr("The book"));
@@ -83,27 +74,27 @@ void BookCare::run(const QString& title, bool may_stop, Work work) {
     shown->setMinimumDuration(shown_after_ms);
     shown->setAutoReset(false);
     shown->setAutoClose(false);
-    if (!may_stop) shown->setCancelButton(nullptr);
     shown->setValue(0);
-    connect(shown, &QProgressDialog::canceled, this, [stop = stop_] { *stop = true; });
-    const base::Progress progress = [this, shown, stop = stop_](std::string_view, double part_done) {
-        QMetaObject::invokeMethod(this, [shown, part_done] {
-            if (shown && shown->maximum() > 0 && !shown->wasCanceled())
-                shown->setValue(static_cast<int>(part_done * whole));
+    if (may_stop)
+        connect(shown, &QProgressDialog::canceled, this, [this, shown] {
+            stoppable_.cancel();
+            shown->deleteLater();
         });
-        return !*stop;
-    };
-    pool_.start([this, shown, progress, work = std::move(work)] {
-        QMetaObject::invokeMethod(this, [this, shown, answer = work(progress)] {
-            busy_ = false;
+    else
+        shown->setCancelButton(nullptr);
+    const auto told = [shown, work = std::move(work)](const base::Progress& progress) -> bridge::JobQueue::Answer {
+        return [shown, answer = work(progress)] {
             delete shown;
             answer();
-        });
+        };
+    };
+    jobs_.add(stoppable_, told, [shown, may_stop](const QString&, double part_done) {
+        if (shown && may_stop) shown->setValue(static_cast<int>(part_done * whole));
     });
 }
 
 void BookCare::check() {
-    run(tr("Reading the whole book"), true, [this](const base::Progress& progress) -> std::function<void()> {
+    run(tr("Reading the whole book"), true, [this](const base::Progress& progress) -> bridge::JobQueue::Answer {
         auto opened = book::Book::open(book_file_, {.may_begin = false});
         if (!opened.ok()) return [this, error = opened.error()] { tell(error); };
         book::Book book = std::move(opened).value();
@@ -124,7 +115,7 @@ void BookCare::check() {
 
 void BookCare::merge(const QString& other_book) {
     const std::string other = QFile::encodeName(other_book).toStdString();
-    run(tr("Taking in the other book"), false, [this, other](const base::Progress&) -> std::function<void()> {
+    run(tr("Taking in the other book"), false, [this, other](const base::Progress&) -> bridge::JobQueue::Answer {
         auto opened = book::Book::open(book_file_);
         if (!opened.ok()) return [this, error = opened.error()] { tell(error); };
         book::Book book = std::move(opened).value();
@@ -138,7 +129,7 @@ void BookCare::merge(const QString& other_book) {
 }
 
 void BookCare::salvage() {
-    run(tr("Saving what can be read"), false, [this](const base::Progress&) -> std::function<void()> {
+    run(tr("Saving what can be read"), false, [this](const base::Progress&) -> bridge::JobQueue::Answer {
         const auto saved = book::salvage(book_file_);
         if (!saved.ok()) return [this, error = saved.error()] { tell(error); };
         return [this, done = saved.value()] {

@@ -5,14 +5,10 @@
 #pragma once
 
 #include "core/base/error.h"
-#include "core/base/progress.h"
+#include "ui/bridge/job_queue.h"
 
 #include <QObject>
 #include <QString>
-#include <QThreadPool>
-#include <atomic>
-#include <functional>
-#include <memory>
 #include <string>
 
 class QWidget;
@@ -25,9 +21,8 @@ class BookCare : public QObject {
     Q_OBJECT
 
   public:
-    // Both outlive it.
+    // Both outlive it.  Its end calls off what can be called off, and waits.
     BookCare(std::string book_file, Notices& notices, QWidget& window, QObject* parent = nullptr);
-    ~BookCare() override; // calls off what can be called off, and waits
 
     void check();
     void merge(const QString& other_book);
@@ -38,18 +33,15 @@ class BookCare : public QObject {
     void salvaged(); // there is a whole book again
 
   private:
-    using Work = std::function<std::function<void()>(const base::Progress&)>; // answers what is to be told
-
-    void run(const QString& title, bool may_stop, Work work);
+    void run(const QString& title, bool may_stop, bridge::JobQueue::Work work);
     void tell(const base::Error& error);
     void tell(const QString& sentence);
 
     std::string book_file_;
     Notices& notices_;
     QWidget& window_;
-    std::shared_ptr<std::atomic<bool>> stop_;
-    bool busy_ = false;
-    QThreadPool pool_;
+    bridge::JobGroup stoppable_;
+    bridge::JobQueue jobs_;
 };
 
 } // namespace lapwright::window

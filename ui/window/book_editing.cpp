@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/book_editing.h"
 
+#include "core/book/sessions.h"
 #include "ui/models/text.h"
 #include "ui/pages/sessions/book_panel.h"
 #include "ui/pages/sessions/book_view.h"
@@ -56,8 +57,8 @@ void BookEditing::show_removed() {
     connect(list, &pages::RemovedList::restore_wanted, this, [this](const book::RemovedSession& session) {
         push(
             tr("return of %1").arg(text(session.file_name)), &BookQueue::edit,
-            [id = session.id](Book& own) { return own.restore_session(id); },
-            [id = session.id](Book& own) { return own.remove_session(id); });
+            [id = session.id](Book& own) { return book::restore_session(own.book(), id); },
+            [id = session.id](Book& own) { return book::remove_session(own.book(), id); });
     });
     book_.find_removed();
     list->open();
@@ -82,7 +83,7 @@ void BookEditing::push(const QString& name, How how, const BookQueue::Work& redo
 
 void BookEditing::date(const book::SessionSummary& session, std::optional<double> start_unix_s) {
     const auto put = [id = session.id](std::optional<double> start) {
-        return [id, start](Book& own) { return own.put_start(id, start); };
+        return [id, start](Book& own) { return book::change_start(own.book(), id, start); };
     };
     push(tr("date of %1").arg(text(session.source.file_name)), &BookQueue::edit_names, put(start_unix_s),
          put(session.start_unix_s));
@@ -99,8 +100,8 @@ void BookEditing::rename(const pages::RenameForm& form) {
 void BookEditing::remove(const book::SessionSummary& session) {
     push(
         tr("removal of %1").arg(text(session.source.file_name)), &BookQueue::edit,
-        [id = session.id](Book& own) { return own.remove_session(id); },
-        [id = session.id](Book& own) { return own.restore_session(id); });
+        [id = session.id](Book& own) { return book::remove_session(own.book(), id); },
+        [id = session.id](Book& own) { return book::restore_session(own.book(), id); });
 }
 
 void BookEditing::forget_track(const std::string& name) {

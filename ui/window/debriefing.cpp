@@ -143,11 +143,12 @@ base::Result<void> Debriefing::save(const QString& path) {
     const std::string file = QFile::encodeName(path).toStdString();
     const paper::PdfOptions& options = page_.options();
     const bool us_letter = options.paper == paper::PaperSize::us_letter;
-    const auto problem = sheet::names_html(file)
+    const auto written = sheet::names_html(file)
                              ? sheet::write_html_sheet(*sheet, file, {us_letter, options.all_segments})
                              : paper::write_pdf(*sheet, file, options);
-    page_.say(problem ? text(base::one_line(*problem)) : tr("%1 is written.").arg(QDir::toNativeSeparators(path)));
-    return problem ? base::Result<void>(*problem) : base::Result<void>();
+    page_.say(written ? tr("%1 is written.").arg(QDir::toNativeSeparators(path))
+                      : text(base::one_line(written.error())));
+    return written;
 }
 
 void Debriefing::ask_and_save(QWidget* parent, Form form) {

@@ -39,7 +39,7 @@ Explaining::Explaining(const Parts& parts, QObject* parent) : QObject(parent), p
         if (b != a) Q_EMIT car_known(b, explanation->car_b);
     });
     connect(worker, &bridge::Worker::explanation_refused, this, [this](const base::Error& error) {
-        if (parts_.pairing.refuse_explanation(error)) parts_.page.show_refusal(text(base::one_line(error)));
+        if (parts_.pairing.refuse_explanation()) parts_.page.show_refusal(text(base::one_line(error)));
     });
     pages::WhatIfCard* what_if = &parts_.page.what_if();
     connect(what_if, &pages::WhatIfCard::predictions_asked, worker, &bridge::Worker::predict);

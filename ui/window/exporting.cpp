@@ -23,23 +23,19 @@ std::string native(const QString& path) {
     return QFile::encodeName(path).toStdString();
 }
 
-std::optional<base::Error> write(const QString& path, const QByteArray& content, const char* what) {
-    return base::write_whole_file(native(path), {content.constData(), static_cast<std::size_t>(content.size())}, what);
-}
-
 } // namespace
 
 Exporting::Exporting(pages::ComparePage& compare, pages::CausesPage& causes, QSettings& settings, QObject* parent)
     : QObject(parent), compare_(compare), causes_(causes), settings_(settings) {}
 
-std::optional<base::Error> Exporting::save_table(View view, const QString& path) const {
+base::Result<void> Exporting::save_table(View view, const QString& path) const {
     const sheet::Table table = view == View::causes && causes_.explanation()
                                    ? sheet::causes_table(*causes_.explanation())
                                    : sheet::segments_table(compare_.rows(), units_);
     return base::write_whole_file(native(path), sheet::csv_text(table), "the table");
 }
 
-std::optional<base::Error> Exporting::save_picture(View view, const QString& heading, const QString& path) {
+base::Result<void> Exporting::save_picture(View view, const QString& heading, const QString& path) {
     const bool png = path.endsWith(QLatin1String(".png"), Qt::CaseInsensitive);
     const plots::PictureForm form = png ? plots::PictureForm::png : plots::PictureForm::svg;
     const QByteArray content = view == View::causes && causes_.explanation() ? causes_.picture(heading, form)
@@ -49,7 +45,8 @@ std::optional<base::Error> Exporting::save_picture(View view, const QString& hea
                            {native(path), {}, {}},
                            "the picture cannot be made: it is too large",
                            "make the window smaller"};
-    return write(path, content, "the picture");
+    return base::write_whole_file(native(path), {content.constData(), static_cast<std::size_t>(content.size())},
+                                  "the picture");
 }
 
 bool Exporting::there_is_something(View view) {
@@ -83,9 +80,9 @@ QString Exporting::ask(QWidget* parent, const QString& title, const QString& nam
     return path;
 }
 
-void Exporting::tell(const std::optional<base::Error>& problem, const QString& path) {
-    Q_EMIT said(problem ? models::text(base::one_line(*problem))
-                        : tr("%1 is written.").arg(QDir::toNativeSeparators(path)));
+void Exporting::tell(const base::Result<void>& written, const QString& path) {
+    Q_EMIT said(written ? tr("%1 is written.").arg(QDir::toNativeSeparators(path))
+                        : models::text(base::one_line(written.error())));
 }
 
 } // namespace lapwright::window

@@ -4,11 +4,10 @@
 #pragma once
 
 #include "core/base/display.h"
-#include "core/base/error.h"
+#include "core/base/result.h"
 
 #include <QObject>
 #include <QString>
-#include <optional>
 
 class QSettings;
 class QWidget;
@@ -34,9 +33,9 @@ class Exporting : public QObject {
     void ask_and_save_table(View view, const QString& heading, QWidget* parent);
     void ask_and_save_picture(View view, const QString& heading, QWidget* parent);
 
-    // What is wrong, or nothing.  A picture is PNG where the name ends with .png, else SVG.
-    [[nodiscard]] std::optional<base::Error> save_table(View view, const QString& path) const;
-    [[nodiscard]] std::optional<base::Error> save_picture(View view, const QString& heading, const QString& path);
+    // A picture is PNG where the name ends with .png, else SVG.
+    [[nodiscard]] base::Result<void> save_table(View view, const QString& path) const;
+    [[nodiscard]] base::Result<void> save_picture(View view, const QString& heading, const QString& path);
 
   Q_SIGNALS:
     void said(const QString& sentence); // what became of it
@@ -45,7 +44,7 @@ class Exporting : public QObject {
     [[nodiscard]] bool there_is_something(View view);
     [[nodiscard]] QString ask(QWidget* parent, const QString& title, const QString& name, const QString& filters,
                               const QString& ending);
-    void tell(const std::optional<base::Error>& problem, const QString& path);
+    void tell(const base::Result<void>& written, const QString& path);
 
     pages::ComparePage& compare_;
     pages::CausesPage& causes_;

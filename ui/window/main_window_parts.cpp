@@ -11,7 +11,7 @@
 #include "ui/pages/debrief/debrief_page.h"
 #include "ui/pages/sessions/sessions_page.h"
 #include "ui/plots/plot_stack.h"
-#include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 #include "ui/window/actions.h"
 #include "ui/window/book_care.h"
 #include "ui/window/book_editing.h"
@@ -70,9 +70,7 @@ QWidget* MainWindow::make_strip() {
     auto* bar = new QMenuBar(strip);
     bar->setNativeMenuBar(false);
     actions_ = std::make_unique<Actions>(*bar);
-    stage_ = new QLabel(strip);
-    stage_->setTextFormat(Qt::PlainText);
-    stage_->setFont(theme::small());
+    stage_ = theme::plain_label(strip, theme::small());
     progress_ = new QProgressBar(strip);
     progress_->setRange(0, 1000);
     progress_->setTextVisible(false);
@@ -106,8 +104,7 @@ QWidget* MainWindow::make_strip() {
     find_button->setText(tr("Go to…"));
     row->addWidget(find_button);
     row->addWidget(units_button_);
-    for (QWidget* busy :
-         {static_cast<QWidget*>(stage_), static_cast<QWidget*>(progress_), static_cast<QWidget*>(cancel_)}) {
+    for (QWidget* busy : std::initializer_list<QWidget*>{stage_, progress_, cancel_}) {
         busy->hide();
     }
     return strip;
@@ -161,7 +158,7 @@ void MainWindow::connect_worker() {
     });
     connect(worker_, &Worker::pairing_ready, this, &MainWindow::take_compared);
     connect(worker_, &Worker::comparison_refused, this, [this](const base::Error& error) {
-        pairing_.refuse(error);
+        pairing_.refuse();
         notices_->add(text(base::one_line(error)));
         follow_page();
     });
@@ -172,8 +169,7 @@ void MainWindow::connect_worker() {
     connect(worker_, &Worker::busy_changed, this, [this](bool busy) {
         stage_->setText(busy ? tr("Working") : QString());
         progress_->setValue(0);
-        for (QWidget* part :
-             {static_cast<QWidget*>(stage_), static_cast<QWidget*>(progress_), static_cast<QWidget*>(cancel_)}) {
+        for (QWidget* part : std::initializer_list<QWidget*>{stage_, progress_, cancel_}) {
             part->setVisible(busy);
         }
         actions_->cancel->setEnabled(busy);

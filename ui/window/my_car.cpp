@@ -2,6 +2,7 @@
 #include "ui/window/my_car.h"
 
 #include "core/analysis/my_side.h"
+#include "core/book/my_car.h"
 #include "ui/bridge/book_queue.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/causes/finding_list.h"
@@ -28,7 +29,8 @@ void MyCar::set_pairing(const workspace::ComparedPointer& compared) {
 
 void MyCar::put(const std::optional<car::Names>& mine) {
     take(mine);
-    if (book_.takes_edits()) book_.edit_names([mine](bridge::BookQueue::Book& own) { return own.put_my_car(mine); });
+    if (book_.takes_edits())
+        book_.edit_names([mine](bridge::BookQueue::Book& own) { return book::put_my_car(own.book(), mine); });
 }
 
 void MyCar::choose(std::optional<causes::Side> side) {

@@ -5,8 +5,7 @@
 
 namespace lapwright::window {
 
-std::optional<base::Error> write_sheet(const sheet::Sheet& sheet, const std::string& path, bool us_letter,
-                                       bool all_segments) {
+base::Result<void> write_sheet(const sheet::Sheet& sheet, const std::string& path, bool us_letter, bool all_segments) {
     const paper::PaperSize size = us_letter ? paper::PaperSize::us_letter : paper::PaperSize::a4;
     return paper::write_pdf_without_window(sheet, path, {size, all_segments});
 }

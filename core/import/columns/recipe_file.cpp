@@ -31,7 +31,7 @@ base::Result<Recipe> read_recipe_file(const std::string& path) {
 }
 
 base::Result<void> write_recipe_file(const std::string& path, const Recipe& recipe) {
-    if (auto problem = base::write_whole_file(path, write_recipe(recipe), "the recipe")) return std::move(*problem);
+    return base::write_whole_file(path, write_recipe(recipe), "the recipe");
     return {};
 }
 

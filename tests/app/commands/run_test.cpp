@@ -66,7 +66,7 @@ TEST(CommandLine, TheSheetSaysWhySetupsAndAll) {
     const SheetWriter keep = [&](const lapwright::sheet::Sheet& sheet, const SheetRequest& asked) {
         written = sheet;
         request = asked;
-        return std::optional<lapwright::base::Error>();
+        return lapwright::base::Result<void>();
     };
     std::ostringstream out;
     std::ostringstream err;
@@ -98,12 +98,12 @@ TEST(CommandLine, TheSheetWithoutSetupsKnowsForcesPerMassAlone) {
     lapwright::sheet::Sheet written;
     std::ostringstream out;
     std::ostringstream err;
-    const int status = run(
-        {"sheet", folder / fs::path(hatch).filename(), folder / fs::path(coupe).filename(), "--out", "wall.pdf"}, out,
-        err, [&](const lapwright::sheet::Sheet& sheet, const SheetRequest&) -> std::optional<lapwright::base::Error> {
-            written = sheet;
-            return std::nullopt;
-        });
+    const int status =
+        run({"sheet", folder / fs::path(hatch).filename(), folder / fs::path(coupe).filename(), "--out", "wall.pdf"},
+            out, err, [&](const lapwright::sheet::Sheet& sheet, const SheetRequest&) -> lapwright::base::Result<void> {
+                written = sheet;
+                return {};
+            });
     fs::remove_all(folder);
     ASSERT_EQ(status, 0) << err.str();
     EXPECT_EQ(written.causes.size(), 6U) << "mass is no cause of its own";
@@ -111,7 +111,7 @@ TEST(CommandLine, TheSheetWithoutSetupsKnowsForcesPerMassAlone) {
     bool asked = false;
     const SheetWriter never = [&](const lapwright::sheet::Sheet&, const SheetRequest&) {
         asked = true;
-        return std::optional<lapwright::base::Error>();
+        return lapwright::base::Result<void>();
     };
     EXPECT_EQ(run({"sheet", hatch, coupe, "--out", "wall.pdf", "--setup-b", "/nowhere.json"}, out, err, never), 1);
     EXPECT_THAT(err.str(), HasSubstr("/nowhere.json"));

@@ -47,7 +47,7 @@ class WhoseCar : public testing::Test {
         std::ostringstream err;
         const auto keep = [this](const sheet::Sheet& sheet, const commands::SheetRequest&) {
             sheet_ = sheet;
-            return std::optional<base::Error>();
+            return base::Result<void>();
         };
         EXPECT_EQ(commands::run(words, out, err, keep), expected) << err.str();
         err_ = err.str();

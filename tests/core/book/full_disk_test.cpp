@@ -112,8 +112,8 @@ TEST(FullDisk, AnExportLeavesNothingBehind) {
         auto book = Book::open(path);
         if (!book) return 1;
         Book open = std::move(book).value();
-        const auto problem = export_book(open, folder.file("part"));
-        return problem && problem->code == base::ErrorCode::file_not_writable ? 0 : 2;
+        const auto exported = export_book(open, folder.file("part"));
+        return !exported && exported.error().code == base::ErrorCode::file_not_writable ? 0 : 2;
     });
     EXPECT_FALSE(std::filesystem::exists(folder.file("part")));
     for (const auto& entry : std::filesystem::directory_iterator(folder.path()))

@@ -51,7 +51,7 @@ void say(int pipe, const std::string& line) {
             say(pipe, ".N" + uid);
         }
         say(pipe, "+R" + name + "a");
-        if (remove_note(book, name + "a")) ::_exit(2);
+        if (!remove_note(book, name + "a")) ::_exit(2);
         say(pipe, ".R" + name + "a");
     }
 }

@@ -35,8 +35,8 @@ std::string hex(const std::string& bytes) {
 std::string read_by_python(const std::string& csv) {
     namespace fs = std::filesystem;
     const std::string stem = (fs::temp_directory_path() / ("lapwright-csv-" + base::integer_text(::getpid()))).string();
-    EXPECT_FALSE(base::write_whole_file(stem + ".csv", csv, "the table"));
-    EXPECT_FALSE(base::write_whole_file(stem + ".py", reader, "the reader"));
+    EXPECT_TRUE(base::write_whole_file(stem + ".csv", csv, "the table"));
+    EXPECT_TRUE(base::write_whole_file(stem + ".py", reader, "the reader"));
     FILE* pipe = ::popen(("python3 " + stem + ".py " + stem + ".csv 2>&1").c_str(), "r");
     std::string text;
     std::array<char, 4096> block{};

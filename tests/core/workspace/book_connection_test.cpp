@@ -124,7 +124,7 @@ TEST_F(Connection, WhatIsNotThereIsSaid) {
 TEST_F(Connection, ARemovedSessionThatIsOpenedAgainIsInTheBookAgain) {
     const auto sessions = book::search(book.book());
     for (const auto& session : *sessions)
-        ASSERT_TRUE(book.remove_session(session.id));
+        ASSERT_TRUE(book::remove_session(book.book(), session.id));
     EXPECT_TRUE(book::search(book.book())->empty());
     ASSERT_TRUE(keep(book, "one.csv", "first"));
     EXPECT_EQ(book::search(book.book())->size(), 1U);

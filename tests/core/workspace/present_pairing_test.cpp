@@ -15,8 +15,6 @@ const Origin one = "/data/one.csv";
 const Origin two = "/data/two.csv";
 const SessionKey first = key_of_bytes("first");
 const SessionKey second = key_of_bytes("second");
-const base::Error some_error{base::ErrorCode::cannot_be_computed, {}, "it cannot be done", "do another thing"};
-
 class Present : public testing::Test {
   protected:
     void open_both() {
@@ -100,9 +98,8 @@ TEST_F(Present, WhatCannotBeComparedFailsAndWhatWasShownStays) {
     EXPECT_FALSE(pairing.shows(open.picks()));
     pairing.compare(open.picks());
     EXPECT_TRUE(pairing.comes_with(first));
-    pairing.refuse(some_error);
+    pairing.refuse();
     EXPECT_EQ(pairing.state(), State::failed);
-    EXPECT_EQ(pairing.why_failed()->what, some_error.what);
     EXPECT_EQ(pairing.compared(), before);
     EXPECT_FALSE(pairing.comes_with(first));
     pairing.compare(open.picks());
@@ -124,13 +121,13 @@ TEST_F(Present, AnExplanationThatComesTooLateIsPassedOver) {
     ASSERT_TRUE(pairing.want_explanation());
     pairing.forget_explanation(); // a setup has changed
     EXPECT_FALSE(pairing.take(explanation()));
-    EXPECT_FALSE(pairing.refuse_explanation(some_error));
+    EXPECT_FALSE(pairing.refuse_explanation());
     EXPECT_EQ(pairing.state(), State::compared);
     ASSERT_TRUE(pairing.want_explanation());
     pairing.take(invented_comparison(1, 1), open); // other laps meanwhile
     EXPECT_FALSE(pairing.take(explanation()));
     ASSERT_TRUE(pairing.want_explanation());
-    EXPECT_TRUE(pairing.refuse_explanation(some_error));
+    EXPECT_TRUE(pairing.refuse_explanation());
     EXPECT_EQ(pairing.state(), State::failed);
     EXPECT_TRUE(pairing.want_explanation());
 }

@@ -177,7 +177,7 @@ int main(int argc, char** argv) {
     shoot("notes");
     using View = window::Exporting::View;
     const auto take = [&](View view, const char* name) {
-        if (window.exporting().save_picture(view, window.windowTitle(), shoot.stem + QLatin1String(name)))
+        if (!window.exporting().save_picture(view, window.windowTitle(), shoot.stem + QLatin1String(name)))
             std::cerr << "no picture was written\n";
     };
     take(View::compare, "plots.svg");

@@ -2,7 +2,7 @@
 // The sessions that were taken out of the book, the last one first: Return or a double click brings one back.
 #pragma once
 
-#include "core/book/removed.h"
+#include "core/book/sessions.h"
 
 #include <QDialog>
 #include <vector>
