@@ -37,11 +37,9 @@ ordered_json figure_json(const std::optional<car::CarFigure>& f) {
 
 ordered_json force_json(double speed_mps, const std::optional<car::CarFigure>& f) {
     if (!f || !f->told()) return nullptr;
-    return {{"speed_mps", speed_mps},
-            {"value", number_json(f->value)},
-            {"low", number_json(f->low)},
-            {"high", number_json(f->high)},
-            {"decided_by", car::name(f->decided_by)}};
+    ordered_json force{{"speed_mps", speed_mps}};
+    force.update(figure_json(*f));
+    return force;
 }
 
 // Rows and columns in the order of the names.

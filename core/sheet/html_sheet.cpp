@@ -185,8 +185,8 @@ std::string second_page(const Sheet& sheet) {
 } // namespace
 
 std::string html_sheet(const Sheet& sheet, const HtmlOptions& options) {
-    return head(sheet, options) + "<body>\n<main>\n" + top(sheet) + svg_plot(plot_drawing(sheet)) + findings(sheet.findings) +
-           columns(sheet) + (options.all_segments ? second_page(sheet) : "") + "<footer>\n" +
+    return head(sheet, options) + "<body>\n<main>\n" + top(sheet) + svg_plot(plot_drawing(sheet)) +
+           findings(sheet.findings) + columns(sheet) + (options.all_segments ? second_page(sheet) : "") + "<footer>\n" +
            element("p", "cautions", sheet.cautions) + element("p", "made-from", sheet.made_from) +
            "</footer>\n</main>\n</body>\n</html>\n";
 }

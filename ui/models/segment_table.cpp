@@ -141,25 +141,8 @@ QVariant SegmentTable::headerData(int section, Qt::Orientation orientation, int 
         return tr("Slowest speed in a corner, fastest on a straight, %1").arg(unit);
     }
     if (role == Qt::ToolTipRole && section >= exit_a_column) return tr("Speed at the end of the segment, %1").arg(unit);
-    if (role != Qt::DisplayRole) return {};
-    switch (section) {
-    case name_column:
-        return tr("Segment");
-    case bar_column:
-        return tr("Won by");
-    case gain_column:
-        return tr("s");
-    case slow_a_column:
-        return tr("min/top A");
-    case slow_b_column:
-        return tr("B");
-    case exit_a_column:
-        return tr("exit A");
-    case exit_b_column:
-        return tr("B");
-    default:
-        return {};
-    }
+    const QStringList titles{tr("Segment"), tr("Won by"), tr("s"), tr("min/top A"), tr("B"), tr("exit A"), tr("B")};
+    return role == Qt::DisplayRole ? QVariant(titles.value(section)) : QVariant();
 }
 
 } // namespace lapwright::models
