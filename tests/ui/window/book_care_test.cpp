@@ -181,7 +181,8 @@ TEST_F(BookCare, AVeryLongNameWidensNoPage) {
         ASSERT_TRUE(book::change_details(own, session.id, details));
     }
     // Tells what the sessions are called.
-    window->book().edit_names([id = sessions->front().id](auto& kept) { return book::change_start(kept.book(), id, 1.7e9); });
+    window->book().edit_names(
+        [id = sessions->front().id](auto& kept) { return book::change_start(kept.book(), id, 1.7e9); });
     ASSERT_TRUE(fixture::wait_for([&] { return driver() == long_name; }));
     for (const auto key_of_page : {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4}) {
         key(key_of_page, Qt::ControlModifier);
