@@ -47,6 +47,14 @@ inline std::optional<recording::Meaning> meaning_of(truth::Quantity quantity) {
         return Meaning::lap_number;
     case truth::Quantity::distance_m:
         return Meaning::distance;
+    case truth::Quantity::suspension_front_left_m:
+        return Meaning::suspension_front_left;
+    case truth::Quantity::suspension_front_right_m:
+        return Meaning::suspension_front_right;
+    case truth::Quantity::suspension_rear_left_m:
+        return Meaning::suspension_rear_left;
+    case truth::Quantity::suspension_rear_right_m:
+        return Meaning::suspension_rear_right;
     }
     return std::nullopt;
 }
