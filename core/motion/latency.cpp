@@ -25,8 +25,8 @@ struct Fit {
     double offset = 0.0;
     double slope = 0.0;
     double correlation = 0.0;
-    double left_over = 0.0; // weighted mean square
-    double count = 0.0;     // sum of the weights; 0: there is no line
+    double residual = 0.0; // weighted mean square
+    double count = 0.0;    // sum of the weights; 0: there is no line
 };
 
 // A sample of the series, the interval of the path around it, and how far it is believed.
@@ -38,7 +38,7 @@ struct Sample {
 };
 
 // The path's figure and the samples that can be held against it at every latency thought of: were the set another one
-// at each, what is left over would say as much of the set as of the latency.
+// at each, the residual would say as much of the set as of the latency.
 class Readings {
   public:
     Readings(const Series& series, std::span<const double> time_s, std::span<const double> truth)
@@ -130,7 +130,7 @@ Best search(const Readings& readings, double middle_s, double max_s, double step
     const int steps = static_cast<int>(std::lround(max_s / step_s));
     for (int i = -steps; i <= steps; ++i) {
         const Fit fit = readings.line(middle_s + i * step_s, stride);
-        if (fit.count > 0.0 && (best.fit.count == 0.0 || fit.left_over < best.fit.left_over))
+        if (fit.count > 0.0 && (best.fit.count == 0.0 || fit.residual < best.fit.residual))
             best = {middle_s + i * step_s, fit};
     }
     return best;
@@ -166,12 +166,12 @@ std::optional<Relation> relation(const Series& series, std::span<const double> t
 
     const Fit before = readings.line(best_s - fine_step_s, 1);
     const Fit after = readings.line(best_s + fine_step_s, 1);
-    const double bend = before.left_over - 2.0 * best.left_over + after.left_over;
+    const double bend = before.residual - 2.0 * best.residual + after.residual;
     if (before.count == 0.0 || after.count == 0.0 || bend <= 0.0) return std::nullopt;
-    const double shift = std::clamp(0.5 * (before.left_over - after.left_over) / bend, -1.0, 1.0) * fine_step_s;
-    // left over = σ² + ½ L² bend/step²; each of n/c independent samples: var(L) = σ² c / (n · ½ bend/step²).
+    const double shift = std::clamp(0.5 * (before.residual - after.residual) / bend, -1.0, 1.0) * fine_step_s;
+    // residual = σ² + ½ L² bend/step²; each of n/c independent samples: var(L) = σ² c / (n · ½ bend/step²).
     const double curvature = 0.5 * bend / (fine_step_s * fine_step_s);
-    const double variance = best.left_over * correlated_samples / (best.count * curvature);
+    const double variance = best.residual * correlated_samples / (best.count * curvature);
     const Fit there = readings.line(best_s + shift, 1);
     return Relation{best_s + shift, std::sqrt(variance), there.offset, there.slope, there.correlation};
 }
