@@ -3,6 +3,7 @@
 
 #include "core/import/channels/agreement.h"
 #include "core/import/channels/channel_build.h"
+#include "core/import/channels/column_warnings.h"
 #include "core/import/channels/mend_values.h"
 #include "core/import/channels/time_axis.h"
 #include "core/import/channels/trust.h"
@@ -22,7 +23,6 @@ namespace {
 
 using base::ErrorCode;
 using recording::Channel;
-using recording::ColumnDoubt;
 using recording::DoubtKind;
 using recording::LineTally;
 using recording::Meaning;
@@ -50,49 +50,6 @@ void tell_damage(Recording& recording, const Table& table, const Layout& layout,
     tell(WarningKind::comments_skipped, table.comments);
     for (std::size_t i = 0; i < guesses.size(); ++i)
         tell(WarningKind::cells_not_readable, table.columns[i].unreadable, guesses[i].name);
-}
-
-std::string spoken(Meaning meaning) {
-    std::string words(recording::name(meaning));
-    std::ranges::replace(words, '_', ' ');
-    return words;
-}
-
-// What was taken for granted though the file does not say it.
-void tell_guessed_units(Recording& recording, const std::vector<ColumnGuess>& guesses) {
-    Warning told{.kind = WarningKind::units_guessed};
-    for (const auto& guess : guesses) {
-        const bool read = guess.role == Role::time || (guess.role == Role::channel && guess.meaning != Meaning::other);
-        const bool guessed =
-            read && guess.form == CellForm::number && !guess.unit_written && guess.unit != base::Unit::none;
-        if (!guessed || guess.settled || !guess.doubt.empty() || !guess.unit_text.empty()) continue;
-        // Degrees are how positions are written, unless they are written in an unusual way.
-        const bool position = guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude;
-        if (position && guess.unit == base::Unit::degree && guess.scale == 1.0) continue;
-        told.texts.push_back(guess.name);
-        told.texts.emplace_back(base::symbol(guess.unit));
-    }
-    if (!told.texts.empty()) recording.warnings.push_back(std::move(told));
-}
-
-void tell_doubts(Recording& recording, const Layout& layout, const std::vector<ColumnGuess>& guesses) {
-    const auto tell = [&](WarningKind kind, const std::string& of = "", std::vector<std::string> texts = {}) {
-        recording.warnings.push_back({.kind = kind, .of = of, .texts = std::move(texts)});
-    };
-    if (layout.decimal_mark_unsure) tell(WarningKind::decimal_mark_unsure);
-    if (!layout.has_names) tell(WarningKind::no_header);
-    for (const auto& guess : guesses) {
-        if (guess.settled) continue;
-        if (is_doubtful(guess))
-            recording.warnings.push_back(
-                {.kind = guess.role == Role::skip ? WarningKind::column_left_out : WarningKind::column_unsure,
-                 .of = guess.name,
-                 .doubt =
-                     guess.doubt.empty() ? ColumnDoubt{DoubtKind::name_unsure, {spoken(guess.meaning)}} : guess.doubt});
-        else if (guess.role != Role::skip && !guess.unit_text.empty() && !guess.unit_written &&
-                 guess.form == CellForm::number)
-            tell(WarningKind::unit_unknown, guess.name, {guess.unit_text, std::string(base::symbol(guess.unit))});
-    }
 }
 
 // The first value of the column of dates, where there is one.
@@ -307,8 +264,9 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     std::vector<ColumnGuess> settled = guesses;
     const auto contradictions = hold_together(recording, settled, columns);
     recording.warnings.insert(recording.warnings.begin(), contradictions.begin(), contradictions.end());
-    tell_doubts(recording, layout, settled);
-    tell_guessed_units(recording, settled);
+    if (layout.decimal_mark_unsure) recording.warnings.push_back({.kind = WarningKind::decimal_mark_unsure});
+    if (!layout.has_names) recording.warnings.push_back({.kind = WarningKind::no_header});
+    tell_doubts(recording, settled);
     const auto trust = tell_trust(recording);
     recording.warnings.insert(recording.warnings.end(), trust.begin(), trust.end());
     if (!base::go_on(progress, assembling, 1.0)) return base::cancelled();

@@ -4,12 +4,14 @@
 #include "core/base/constants.h"
 #include "core/import/channels/agreement.h"
 #include "core/import/channels/channel_build.h"
+#include "core/import/channels/column_warnings.h"
 #include "core/import/channels/trust.h"
 #include "core/import/columns/speed_check.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numeric>
 
 namespace lapwright::import {
 namespace {
@@ -76,27 +78,31 @@ void add_derived_speed(Recording& recording) {
     recording.warnings.push_back({.kind = recording::WarningKind::speed_derived});
 }
 
+ColumnGuess known(const Channel& channel) {
+    ColumnGuess guess;
+    guess.role = Role::channel;
+    guess.name = channel.name;
+    guess.meaning = channel.meaning;
+    guess.unit = channel.source_unit;
+    guess.unit_text = std::string(base::symbol(channel.source_unit));
+    guess.unit_written = true;
+    guess.confidence = 1.0;
+    return guess;
+}
+
 // A speed in another unit than the standard's, or of another thing, shows beside the positions.
-void hold_speed(Recording& recording) {
-    std::vector<ColumnGuess> guesses;
-    std::vector<std::size_t> columns;
-    for (const Channel& channel : recording.channels) {
-        ColumnGuess guess;
-        guess.name = channel.name;
-        guess.meaning = channel.meaning;
-        guess.unit = channel.source_unit;
-        guess.unit_text = std::string(base::symbol(channel.source_unit));
-        guess.unit_written = true;
-        columns.push_back(guesses.size());
-        guesses.push_back(std::move(guess));
-    }
+void hold_speed(Recording& recording, std::vector<ColumnGuess> guesses) {
+    std::vector<std::size_t> columns(guesses.size());
+    std::iota(columns.begin(), columns.end(), std::size_t{0});
     const auto warnings = hold_together(recording, guesses, columns);
     recording.warnings.insert(recording.warnings.end(), warnings.begin(), warnings.end());
+    tell_doubts(recording, guesses);
 }
 
 } // namespace
 
-bool add_fixes(Recording& recording, const std::vector<Fix>& fixes, ClockKind kind, double& first_reading_s) {
+bool add_fixes(Recording& recording, const std::vector<Fix>& fixes, ClockKind kind, double& first_reading_s,
+               std::vector<FixColumn> columns) {
     std::vector<double> reading_s;
     std::vector<std::uint32_t> lines;
     for (const Fix& fix : fixes) {
@@ -121,6 +127,7 @@ bool add_fixes(Recording& recording, const std::vector<Fix>& fixes, ClockKind ki
     first_reading_s = axis.first_reading_s;
 
     SharedRows rows(std::move(axis.time_s), std::move(lines));
+    std::vector<ColumnGuess> guesses; // of each channel
     for (const FixFigure& quantity : quantities) {
         std::vector<double> values;
         bool any = false;
@@ -137,11 +144,24 @@ bool add_fixes(Recording& recording, const std::vector<Fix>& fixes, ClockKind ki
         channel.meaning = quantity.meaning;
         channel.source_unit = quantity.unit;
         rows.attach(channel, std::move(values), blanks);
+        guesses.push_back(known(channel));
+        recording.channels.push_back(std::move(channel));
+    }
+    for (FixColumn& column : columns) {
+        keep_rows(column.values, axis.rows);
+        Channel channel;
+        channel.name = column.guess.name;
+        channel.meaning = column.guess.meaning;
+        channel.source_unit = column.guess.unit;
+        channel.source_unit_text = column.guess.unit_text;
+        rows.attach(channel, std::move(column.values), true);
+        if (channel.size() == 0) continue;
+        guesses.push_back(std::move(column.guess));
         recording.channels.push_back(std::move(channel));
     }
     const Channel* const latitude = recording.find(Meaning::latitude);
     if (!latitude || latitude->size() < 2) return false;
-    hold_speed(recording);
+    hold_speed(recording, std::move(guesses));
     add_derived_speed(recording);
     const auto trust = tell_trust(recording);
     recording.warnings.insert(recording.warnings.end(), trust.begin(), trust.end());

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/import/channels/time_axis.h"
+#include "core/import/columns/column_guess.h"
 #include "core/recording/recording.h"
 
 #include <cstdint>
@@ -28,8 +29,14 @@ struct Fix {
     std::uint32_t line = 0;
 };
 
+// What the file says beside the fixes, and what it was taken for.
+struct FixColumn {
+    ColumnGuess guess;
+    std::vector<double> values; // as many as there are fixes, SI; NaN where absent
+};
+
 // Adds channels, stamps, splits and warnings; false where fewer than two fixes have a time and a position.
 [[nodiscard]] bool add_fixes(recording::Recording& recording, const std::vector<Fix>& fixes, ClockKind kind,
-                             double& first_reading_s);
+                             double& first_reading_s, std::vector<FixColumn> columns = {});
 
 } // namespace lapwright::import

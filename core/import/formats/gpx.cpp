@@ -4,6 +4,7 @@
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
 #include "core/import/channels/fix_track.h"
+#include "core/import/formats/point_values.h"
 #include "core/import/text/cells.h"
 #include "core/import/text/encoding.h"
 #include "core/import/text/limits.h"
@@ -40,6 +41,7 @@ struct Document {
     std::string text;              // of the innermost one
     std::vector<Fix> fixes;
     Fix point;
+    PointValues beside; // in the extensions of points
     bool in_point = false;
     bool segment_starts = false;
     bool hostile = false; // entity declarations, or nested beyond reason
@@ -104,6 +106,8 @@ void take_value(Document& document, std::string_view element) {
         fix.satellites = value;
     else if (element == "hdop")
         fix.dilution = value;
+    else if (std::ranges::find(document.path, "extensions") != document.path.end())
+        document.beside.add(element, value, document.fixes.size());
 }
 
 void take_fact(Document& document, std::string_view element) {
@@ -211,7 +215,8 @@ base::Result<Recording> read_gpx(std::string_view text, const std::string& name,
     if (document.without_position.count > 0)
         recording.warnings.push_back({.kind = WarningKind::positions_off_the_globe, .seen = document.without_position});
     double first_reading_s = 0.0;
-    if (!add_fixes(recording, document.fixes, ClockKind::elapsed, first_reading_s))
+    if (!add_fixes(recording, document.fixes, ClockKind::elapsed, first_reading_s,
+                   std::move(document.beside).columns(document.fixes)))
         return Error{ErrorCode::time_not_usable,
                      {name, {}, ""},
                      "fewer than two track points have a time and a position",
