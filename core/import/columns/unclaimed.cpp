@@ -30,8 +30,9 @@ class Unclaimed {
         const auto best = nearest_speed();
         const auto claimed = find(Meaning::speed);
         if (!best) {
-            if (!claimed && !find(Meaning::wheel_speed) && driven_.speed_mps.empty())
-                ask(Quantity::speed, DoubtKind::not_confirmed, "speed of the car");
+            if (claimed || find(Meaning::wheel_speed)) return;
+            for (const std::size_t i : with_unit(Quantity::speed))
+                if (!ratio(i)) doubt(i, DoubtKind::not_confirmed, "speed of the car");
             return;
         }
         if (claimed && (guesses_[*claimed].settled || follows(*claimed))) return;
@@ -48,13 +49,16 @@ class Unclaimed {
     void take_accelerations() {
         constexpr std::array two{std::pair{Meaning::lateral_acceleration, "lateral acceleration"},
                                  std::pair{Meaning::longitudinal_acceleration, "longitudinal acceleration"}};
-        const bool known = !driven_.by_positions.lateral_mps2.empty();
         for (const auto& [meaning, spoken] : two) {
             if (find(meaning)) continue;
-            if (!known) ask(Quantity::acceleration, DoubtKind::not_confirmed, spoken);
             const bool lateral = meaning == Meaning::lateral_acceleration;
-            for (const std::size_t i : with_unit(Quantity::acceleration))
-                if (points(i, lateral) && !find(meaning)) take(guesses_[i], meaning, spoken, "the positions");
+            for (const std::size_t i : with_unit(Quantity::acceleration)) {
+                const auto fit = axis_of(i);
+                if (!fit)
+                    doubt(i, DoubtKind::not_confirmed, spoken);
+                else if (points(*fit, lateral) && !find(meaning))
+                    take(guesses_[i], meaning, spoken, "the positions");
+            }
         }
     }
 
@@ -145,21 +149,27 @@ class Unclaimed {
         return best ? std::optional(best->second) : std::nullopt;
     }
 
+    [[nodiscard]] std::optional<AxisFit> axis_of(std::size_t i) const {
+        std::vector<AxisSample> beside;
+        const auto& [along, left] = driven_.by_positions;
+        constexpr double beyond_mps2 = 100.0; // a code for no value
+        for (std::size_t row = 0; row < along.size(); ++row) {
+            const double read = values_[i].numbers[row] * factor(i);
+            if (std::isfinite(along[row] + left[row]) && std::abs(read) < beyond_mps2)
+                beside.push_back({along[row], left[row], read});
+        }
+        return fit_axis(std::move(beside), enough_to_tell);
+    }
+
     // Reads as much along its direction as the positions say, and little across it.
-    [[nodiscard]] bool points(std::size_t i, bool lateral) const {
+    [[nodiscard]] static bool points(const AxisFit& fit, bool lateral) {
         constexpr double follows_well = 0.8;
         constexpr double points_there = 3.0; // within 18°
         constexpr std::pair as_much{0.6, 1.5};
-        std::vector<AxisSample> beside;
-        const auto& [along, left] = driven_.by_positions;
-        for (std::size_t row = 0; row < along.size(); ++row)
-            if (const double read = values_[i].numbers[row] * factor(i); std::isfinite(read + along[row] + left[row]))
-                beside.push_back({along[row], left[row], read});
-        const auto fit = fit_axis(std::move(beside), enough_to_tell);
-        if (!fit || fit->correlation < follows_well) return false;
-        const double own = std::abs(lateral ? fit->left : fit->along);
-        const double other = std::abs(lateral ? fit->along : fit->left);
-        return own > points_there * other && own > as_much.first && own < as_much.second;
+        const double own = std::abs(lateral ? fit.left : fit.along);
+        const double other = std::abs(lateral ? fit.along : fit.left);
+        return fit.correlation >= follows_well && own > points_there * other && own > as_much.first &&
+               own < as_much.second;
     }
 
     [[nodiscard]] static double spread_of(std::vector<double> values) {
@@ -230,11 +240,6 @@ class Unclaimed {
 
     void doubt(std::size_t i, DoubtKind kind, const std::string& spoken) {
         guesses_[i].doubt = {kind, {spoken, std::string(base::symbol(guesses_[i].unit))}};
-    }
-
-    void ask(Quantity quantity, DoubtKind kind, const std::string& spoken) {
-        for (const std::size_t i : with_unit(quantity))
-            doubt(i, kind, spoken);
     }
 
     std::vector<ColumnGuess>& guesses_;

@@ -62,7 +62,20 @@ inline Clock moment_clock(Engine& engine, double start_unix_s, const std::string
 
 inline Clock elapsed_clock(Engine& engine, const Words& names) {
     const std::string name = pick(engine, names);
-    switch (engine() % 4) {
+    // "1:02:03.456" in parts.
+    const auto parts = [](double t, const char* behind_hours, const char* behind_minutes, int decimals) {
+        const double whole_s = std::floor(t * 1e3 + 0.5) / 1e3;
+        const auto minutes = static_cast<std::size_t>(whole_s / 60.0);
+        const std::string seconds = fixed(100.0 + whole_s - 60.0 * static_cast<double>(minutes), decimals).substr(1);
+        return whole(minutes / 60) + behind_hours + whole(100 + minutes % 60).substr(1) + behind_minutes + seconds;
+    };
+    switch (engine() % 8) {
+    case 4:
+        return {name, [=](double t) { return parts(t, ":", ":", 3); }, 0.001};
+    case 5:
+        return {name, [=](double t) { return parts(t, "h ", "m ", 3) + "s"; }, 0.001};
+    case 6:
+        return {name, [=](double t) { return "0 days 0" + parts(t, ":", ":", 6); }, 0.001};
     case 0:
         return {name + " (s)", [](double t) { return fixed(t, 3); }, 0.001};
     case 1:
@@ -84,6 +97,13 @@ inline Clock epoch_clock(Engine& engine, double start_unix_s, const Words& names
     default:
         return {name, [=](double t) { return fixed((start_unix_s + t) * 1e3, 0) + "000000"; }, 0.001};
     }
+}
+
+// A receiver's own clock.
+inline Clock week_clock(Engine& engine) {
+    const double start_ms = std::floor(between(engine, 0.0, 604'000.0)) * 1e3;
+    return {pick<std::string>(engine, {"iTOW", "time of week (ms)", "tow_ms"}),
+            [=](double t) { return fixed(start_ms + t * 1e3, 0); }, 0.001};
 }
 
 inline void stamp(Pen& pen, const Clock& clock) {
@@ -230,7 +250,13 @@ inline void research(Pen& pen) {
     Engine& engine = pen.engine();
     const Drive& drive = pen.drive();
     if (pen.chance(0.3)) pen.count({"Sample", "Record", "No", "#"});
-    switch (engine() % 4) {
+    if (pen.chance(0.3))
+        for (const char* name : {"Temp", "Temp"})
+            pen.wander(name, 20.0, 90.0, 1, "°C");
+    switch (engine() % 5) {
+    case 4:
+        stamp(pen, week_clock(engine));
+        break;
     case 0:
         stamp(pen, elapsed_clock(engine, {"Time", "Relative time", "Messzeit", "Temps"}));
         break;
