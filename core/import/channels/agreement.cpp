@@ -67,6 +67,16 @@ std::optional<Place> places_of(const Recording& recording) {
     return std::nullopt;
 }
 
+void rescale(Channel& channel, ColumnGuess& guess, Unit unit) {
+    const double factor = base::definition(unit).factor / base::definition(guess.unit).factor;
+    for (double& value : channel.values)
+        value *= factor;
+    channel.source_unit = unit;
+    guess.unit = unit;
+    guess.doubt.clear();
+    guess.confidence = std::max(guess.confidence, 0.85);
+}
+
 // The speed over the ground by the file's columns, with the wording of a doubt.
 class Speeds {
   public:
@@ -120,16 +130,6 @@ class Speeds {
         guess.confidence = std::max(guess.confidence, 0.85);
     }
 
-    static void rescale(Channel& channel, ColumnGuess& guess, Unit unit) {
-        const double factor = base::definition(unit).factor / base::definition(guess.unit).factor;
-        for (double& value : channel.values)
-            value *= factor;
-        channel.source_unit = unit;
-        guess.unit = unit;
-        guess.doubt.clear();
-        guess.confidence = std::max(guess.confidence, 0.85);
-    }
-
     Recording& recording_;
     std::vector<ColumnGuess>& guesses_;
     std::span<const std::size_t> columns_;
@@ -153,22 +153,35 @@ void settle_laps(Channel& channel, ColumnGuess& guess, double duration_s, std::v
     }
 }
 
+// Without a written unit the one in which the axis reads as much as the positions say.
+void settle_size(Channel& channel, ColumnGuess& guess, double read_over_driven) {
+    const double factor = base::definition(guess.unit).factor;
+    for (const Unit unit : {Unit::metre_per_second_squared, Unit::standard_gravity, Unit::milli_gravity})
+        if (std::abs(std::log(read_over_driven * base::definition(unit).factor / factor)) < std::log(2.0) &&
+            unit != guess.unit)
+            return rescale(channel, guess, unit);
+}
+
 // A name of an axis is believed where the positions say the same; without them it is a guess.
 void settle_axis(const Recording& recording, Channel& channel, ColumnGuess& guess) {
     constexpr double named_by_axis = 0.8;
     constexpr double follows = 0.5;
     constexpr double points_there = 1.5; // so many times as much along its own direction as across it: within 34°
-    if (guess.settled || guess.confidence >= named_by_axis) return;
+    const bool unsure = guess.confidence < named_by_axis;
+    if (guess.settled || (!unsure && guess.unit_written)) return;
     const bool lateral = guess.meaning == Meaning::lateral_acceleration;
     const std::string direction = lateral ? "lateral" : "longitudinal";
+    if (const auto size = guess.unit_written ? std::nullopt : size_of_axis(recording, channel, lateral))
+        settle_size(channel, guess, *size);
     const auto fit = fit_axis(recording, channel);
     if (!fit) {
-        if (guess.doubt.empty()) guess.doubt = {DoubtKind::axis_without_direction, {direction}};
+        if (unsure && guess.doubt.empty()) guess.doubt = {DoubtKind::axis_without_direction, {direction}};
         return;
     }
     const double own = std::abs(lateral ? fit->left : fit->along);
     const double other = std::abs(lateral ? fit->along : fit->left);
-    if (fit->correlation < follows || own < points_there * other) {
+    const bool points = fit->correlation >= follows && own >= points_there * other;
+    if (unsure && !points) {
         guess.doubt = {DoubtKind::axis_elsewhere, {direction}};
         guess.meaning = channel.meaning = Meaning::other;
     }

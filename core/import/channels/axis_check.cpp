@@ -2,6 +2,7 @@
 #include "core/import/channels/axis_check.h"
 
 #include "core/import/channels/agreement.h"
+#include "core/import/columns/speed_check.h"
 
 #include <algorithm>
 #include <vector>
@@ -35,15 +36,29 @@ class Means {
     std::vector<double> sums_;
 };
 
-} // namespace
-
-std::optional<AxisFit> fit_axis(const Recording& recording, const Channel& channel) {
+std::vector<AxisSample> stretches_of(const Recording& recording, const Channel& channel) {
     const Means means(channel);
     std::vector<AxisSample> stretches;
     for (const GroundAcceleration& place : ground_accelerations(recording))
         if (const auto mean = means.over(place.from_s, place.to_s))
             stretches.push_back({place.longitudinal_mps2, place.lateral_mps2, *mean});
-    return fit_axis(std::move(stretches), enough_stretches);
+    return stretches;
+}
+
+} // namespace
+
+std::optional<AxisFit> fit_axis(const Recording& recording, const Channel& channel) {
+    return fit_axis(stretches_of(recording, channel), enough_stretches);
+}
+
+std::optional<double> size_of_axis(const Recording& recording, const Channel& channel, bool lateral) {
+    std::vector<double> read;
+    std::vector<double> driven;
+    for (const AxisSample& stretch : stretches_of(recording, channel)) {
+        read.push_back(stretch.read);
+        driven.push_back(lateral ? stretch.left : stretch.along);
+    }
+    return read.size() < enough_stretches ? std::nullopt : ratio_of_sizes(read, driven);
 }
 
 } // namespace lapwright::import

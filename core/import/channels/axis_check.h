@@ -14,4 +14,9 @@ namespace lapwright::import {
 // accelerate.
 [[nodiscard]] std::optional<AxisFit> fit_axis(const recording::Recording& recording, const recording::Channel& channel);
 
+// How many times as much the channel reads as the positions say of the one axis, over the same stretches; nothing where
+// the two have little to do with each other.
+[[nodiscard]] std::optional<double> size_of_axis(const recording::Recording& recording,
+                                                 const recording::Channel& channel, bool lateral);
+
 } // namespace lapwright::import

@@ -90,6 +90,28 @@ TEST(Agreement, AUnitThatIsWrittenWronglyIsTheOneThatFits) {
     }
 }
 
+// At any rate, also where the sampled rows are too few to tell.
+TEST(Agreement, AccelerationsWithoutAUnitAreReadInTheOneThatFits) {
+    int clear = 0;
+    for (std::uint64_t seed = 1; seed <= 30; ++seed) {
+        drawn::Engine engine(seed);
+        const auto drive = drawn::drive(engine, rates[seed % rates.size()], 120.0);
+        const double factor = std::array{1.0 / 9.80665, 1.0, 1000.0 / 9.80665}[seed % 3];
+        auto columns = placed();
+        columns.push_back(number("lateral_acc", &DriveRow::lateral_mps2, factor, 5));
+        const auto recording = import_bytes(table_of(drive, columns), "drawn.csv");
+        ASSERT_TRUE(recording.ok());
+        const auto* const lateral = recording->find(Meaning::lateral_acceleration);
+        ASSERT_NE(lateral, nullptr) << "seed " << seed;
+        const bool gentle =
+            std::ranges::all_of(drive.rows, [](const DriveRow& row) { return std::abs(row.lateral_mps2) < 1.5; });
+        if (gentle || is_told(*recording, "column_unsure")) continue;
+        ++clear;
+        EXPECT_NEAR(lateral->values[20], drive.rows[20].lateral_mps2, 2e-3) << "seed " << seed;
+    }
+    EXPECT_GT(clear, 15);
+}
+
 TEST(Agreement, ASpeedOfAnExtensionIsHeldAgainstThePoints) {
     for (const double factor : {1.0, 3.6, 1.4}) {
         drawn::Engine engine(6);
