@@ -19,7 +19,7 @@ std::array<double, 4> suspension_travel_m(const SuspensionTruth& suspension, con
                                           const double air_density, const TruthSample& sample) {
     const double v = sample.speed_mps;
     const double weight = car.mass_kg * kGravity_mps2;
-    const double downforce = 0.5 * air_density * car.downforce_area_m2 * v * v;
+    const double downforce = suspension.attitude_factor * 0.5 * air_density * car.downforce_area_m2 * v * v;
     const double carried = sample.a_long_mps2 < 0.0 ? suspension.anti_dive : suspension.anti_squat;
     const double to_rear = car.mass_kg * sample.a_long_mps2 * suspension.height_over_wheelbase * (1.0 - carried);
     const double to_right = car.mass_kg * sample.a_lat_mps2 * suspension.height_over_track;

@@ -15,6 +15,7 @@ struct SuspensionTruth {
     double rear_n_per_m = 60e3;
     double front_of_weight = 0.55;
     double front_of_downforce = 0.45;
+    double attitude_factor = 1.0; // of the downforce on a straight to that in a corner, which the car's figure is
     double height_over_wheelbase = 0.19; // of the centre of gravity
     double height_over_track = 0.32;
     double anti_dive = 0.15; // share of the transfer that links carry

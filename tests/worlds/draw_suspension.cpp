@@ -14,6 +14,7 @@ truth::SuspensionTruth draw_truth(truth::Random& random) {
     s.rear_n_per_m = between_log(random, 25e3, 200e3);
     s.front_of_weight = between(random, 0.42, 0.62);
     s.front_of_downforce = between(random, 0.3, 0.6);
+    s.attitude_factor = 1.0 + 0.08 * random.normal();
     s.height_over_wheelbase = between(random, 0.15, 0.23);
     s.anti_dive = between(random, 0.0, 0.4);
     s.anti_squat = between(random, 0.0, 0.6);

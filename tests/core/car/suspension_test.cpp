@@ -23,6 +23,7 @@ truth::SuspensionTruth drawn_suspension(truth::Random& random) {
     s.rear_n_per_m = between(random, 30e3, 150e3);
     s.front_of_weight = between(random, 0.42, 0.62);
     s.front_of_downforce = between(random, 0.3, 0.6);
+    s.attitude_factor = 1.0 + 0.08 * random.normal();
     s.height_over_wheelbase = between(random, 0.15, 0.23);
     s.anti_dive = between(random, 0.0, 0.4);
     s.anti_squat = between(random, 0.0, 0.6);
