@@ -147,7 +147,9 @@ TEST(Corpus, EveryFileComesOutAsWritten) {
         const auto error = std::ranges::find(expected, "error", &Expected::key);
         if (error != expected.end()) {
             EXPECT_FALSE(result.ok());
-            if (!result.ok()) EXPECT_EQ(result.error().code, error_codes.at(error->words.at(0)));
+            if (!result.ok()) {
+                EXPECT_EQ(result.error().code, error_codes.at(error->words.at(0)));
+            }
             continue;
         }
         EXPECT_TRUE(result.ok()) << (result.ok() ? "" : base::one_line(result.error()));
