@@ -103,6 +103,13 @@ void judge_sum(Seconds& sum, const Seconds& x, const std::string& why_x, const S
     withhold(sum, why_y);
 }
 
+// What the laps do not tell of the downforce, the tyres' grip is given or loses: where the sum is known better, grip
+// alone rests on the downforce that is usual.
+bool leans_on_untold_downforce(const Row& row, const Reasons& reasons) {
+    return !reasons[static_cast<std::size_t>(Cause::downforce)].empty() && row.cornering.told() &&
+           row.cornering.half_width() < sum_is_known_better * row.of(Cause::tyre_grip).half_width();
+}
+
 // time_s: NaN where no bound is known.
 void judge_row(const Explanation& e, Row& row, const Grounds& grounds, const std::string& misfit, double time_s,
                double slack) {
@@ -114,6 +121,8 @@ void judge_row(const Explanation& e, Row& row, const Grounds& grounds, const std
         if (const std::string why = too_large(row.causes[c], most); !why.empty()) all = reasons[c] = why;
         if (!row.causes[c].told()) all = row.causes[c].untold;
     }
+    std::string& grip = reasons[static_cast<std::size_t>(Cause::tyre_grip)];
+    if (grip.empty() && leans_on_untold_downforce(row, reasons)) grip = "only grip and downforce together can be told";
     const auto why = [&](Cause cause) { return reasons[static_cast<std::size_t>(cause)]; };
     judge_sum(row.cornering, row.of(Cause::tyre_grip), why(Cause::tyre_grip), row.of(Cause::downforce),
               why(Cause::downforce));

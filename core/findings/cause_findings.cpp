@@ -177,11 +177,7 @@ std::string aero_claim(const Explanation& e, Certainty certainty) {
 
 Finding of_aero(const Explanation& e, base::UnitSystem units) {
     Finding f = of_seconds(About::aero, e.total.aero);
-    std::vector<double> values = by_segment(e, Cause::downforce);
-    const std::vector<double> drag = by_segment(e, Cause::drag);
-    for (std::size_t k = 0; k < values.size(); ++k)
-        values[k] += drag[k];
-    place(f, e, values);
+    place(f, e, by_segment(e, &causes::Row::aero));
     f.claim = f.certainty == Certainty::cannot_be_told
                   ? "Whether the aero of either car pays off cannot be told from these laps."
                   : aero_claim(e, f.certainty);
@@ -204,13 +200,10 @@ bool sum_is_known_better(const Explanation& e) {
 
 std::string cornering_claim(const Explanation& e, Certainty certainty) {
     const Seconds& s = e.total.cornering;
-    std::vector<double> values = by_segment(e, Cause::tyre_grip);
-    const std::vector<double> downforce = by_segment(e, Cause::downforce);
-    for (std::size_t k = 0; k < values.size(); ++k)
-        values[k] += downforce[k];
     std::string text = "Tyre grip and downforce together ";
     text += certainty == Certainty::is ? "are" : "are probably";
-    text += " worth " + worth_text(s.value, s.low, s.high) + " s a lap, most " + where_most(e, values);
+    text += " worth " + worth_text(s.value, s.low, s.high) + " s a lap, most " +
+            where_most(e, by_segment(e, &causes::Row::cornering));
     const Seconds& part = e.total.of(Cause::downforce);
     if (certainty_of_cause(part) != Certainty::is) return text + "; how much of it is downforce cannot be told.";
     return text + "; of it downforce " + worth_text(part.value, part.low, part.high) + ".";
@@ -218,10 +211,7 @@ std::string cornering_claim(const Explanation& e, Certainty certainty) {
 
 Finding of_cornering(const Explanation& e, base::UnitSystem units) {
     Finding f = of_seconds(About::cornering, e.total.cornering);
-    std::vector<double> values;
-    for (const causes::SegmentRow& row : e.segments)
-        values.push_back(row.row.cornering.told() ? row.row.cornering.value : 0.0);
-    place(f, e, values);
+    place(f, e, by_segment(e, &causes::Row::cornering));
     f.claim = f.certainty == Certainty::cannot_be_told
                   ? "Whom tyre grip and downforce together favour cannot be told from these laps."
                   : cornering_claim(e, f.certainty);
@@ -234,9 +224,7 @@ Finding of_cornering(const Explanation& e, base::UnitSystem units) {
 Finding of_rest(const Explanation& e) {
     const Seconds& s = e.total.driver_and_rest;
     Finding f = of_seconds(About::driver_and_rest, s);
-    std::vector<double> values;
-    for (const causes::SegmentRow& row : e.segments)
-        values.push_back(row.row.driver_and_rest.told() ? row.row.driver_and_rest.value : 0.0);
+    const std::vector<double> values = by_segment(e, &causes::Row::driver_and_rest);
     place(f, e, values);
     f.claim = f.certainty == Certainty::cannot_be_told
                   ? "What the drivers make of it cannot be told apart from the cars."

@@ -60,6 +60,13 @@ std::string worth_text(double seconds, double low, double high) {
     return (nothing ? "" : letter_of(seconds) + " ") + size + (known ? " ±" + base::fixed_text(half, decimals) : "");
 }
 
+std::vector<double> by_segment(const causes::Explanation& explanation, causes::Seconds causes::Row::* sum) {
+    std::vector<double> values;
+    for (const causes::SegmentRow& row : explanation.segments)
+        values.push_back((row.row.*sum).told() ? (row.row.*sum).value : 0.0);
+    return values;
+}
+
 std::vector<double> by_segment(const causes::Explanation& explanation, causes::Cause cause) {
     std::vector<double> values;
     for (const causes::SegmentRow& row : explanation.segments)

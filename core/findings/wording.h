@@ -27,6 +27,9 @@ constexpr double least_told_s = 0.005; // less is nothing at two decimals
 // The segment with the most of this sign.
 [[nodiscard]] std::optional<std::size_t> most_of(std::span<const double> by_segment, double sign);
 [[nodiscard]] std::vector<double> by_segment(const causes::Explanation& explanation, causes::Cause cause);
+// The same of a sum: &causes::Row::cornering.
+[[nodiscard]] std::vector<double> by_segment(const causes::Explanation& explanation,
+                                             causes::Seconds causes::Row::* sum);
 
 // Findings from the two laps alone, and from the causes; not yet ranked.
 [[nodiscard]] std::vector<Finding> segment_findings(const comparison::Comparison& comparison,
