@@ -171,7 +171,7 @@ std::string with_colons(std::string_view text) {
 // "1 day, 00:20:03", "0 days 00:20:03.4", as programs for data analysis write what has elapsed: takes the days away.
 int cut_days(std::string_view& text) {
     const std::size_t day = text.find(" day");
-    if (day == std::string_view::npos || day > 3 || !all_digits(text.substr(0, day))) return 0;
+    if (day > 3 || !all_digits(text.substr(0, day))) return 0;
     const int days = small_number(text.substr(0, day));
     const std::size_t clock = text.find_first_of("0123456789", day);
     text = clock == std::string_view::npos ? std::string_view() : text.substr(clock);
