@@ -81,6 +81,11 @@ std::string band(const Panel& panel, const Plot& plot) {
            attribute("fill", colour_text(colours::band)) + "/>\n";
 }
 
+// With the minus sign of the other figures.
+std::string axis_text(double value, int decimals) {
+    return (value < -1e-9 ? "−" : "") + base::fixed_text(std::abs(value), decimals);
+}
+
 void add_grid(PlotDrawing& drawing, const Panel& panel, std::string title, int decimals) {
     for (const double value : grid_values(panel)) {
         const double y = panel.y(value);
@@ -88,8 +93,7 @@ void add_grid(PlotDrawing& drawing, const Panel& panel, std::string title, int d
         drawing.shapes += "<line" + at("x1", panel.area.left) + at("x2", panel.area.right()) + at("y1", y) +
                           at("y2", y) + attribute("stroke", colour_text(zero ? colours::faint_ink : colours::rule)) +
                           attribute("stroke-width", "0.5") + "/>\n";
-        drawing.words.push_back(
-            words_at(panel.area.left - 4.0, y + 2.5, Anchor::end, base::fixed_text(value, decimals)));
+        drawing.words.push_back(words_at(panel.area.left - 4.0, y + 2.5, Anchor::end, axis_text(value, decimals)));
     }
     drawing.words.push_back(words_at(panel.area.left, panel.area.top - 3.0, Anchor::start, std::move(title)));
 }
