@@ -13,7 +13,33 @@ double bumps(const double station_m, const int wheel) {
                                    std::sin(station_m / 17.0 + 3.0 * phase));
 }
 
+double between(Random& random, const double low, const double high) {
+    return low + (high - low) * random.uniform();
+}
+
+// As likely in each octave.
+double between_log(Random& random, const double low, const double high) {
+    return low * std::pow(high / low, random.uniform());
+}
+
 } // namespace
+
+SuspensionTruth draw_suspension(Random& random) {
+    SuspensionTruth s;
+    s.front_n_per_m = between_log(random, 25e3, 200e3);
+    s.rear_n_per_m = between_log(random, 25e3, 200e3);
+    s.front_of_weight = between(random, 0.42, 0.62);
+    s.front_of_downforce = between(random, 0.3, 0.6);
+    s.attitude_factor = 1.0 + 0.08 * random.normal();
+    s.height_over_wheelbase = between(random, 0.15, 0.23);
+    s.anti_dive = between(random, 0.0, 0.4);
+    s.anti_squat = between(random, 0.0, 0.6);
+    s.bump_sd_m = between(random, 0.0005, 0.004);
+    s.noise_sd_m = between_log(random, 0.0001, 0.001);
+    s.front_sign = random.uniform() < 0.5 ? 1.0 : -1.0;
+    s.rear_sign = random.uniform() < 0.5 ? 1.0 : -1.0;
+    return s;
+}
 
 std::array<double, 4> suspension_travel_m(const SuspensionTruth& suspension, const CarTruth& car,
                                           const double air_density, const TruthSample& sample) {

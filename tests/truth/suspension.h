@@ -6,6 +6,7 @@
 
 #include <array>
 
+#include "tests/truth/random.h"
 #include "tests/truth/session.h"
 
 namespace truth {
@@ -26,6 +27,9 @@ struct SuspensionTruth {
     double rear_sign = 1.0;
     double zero_m = 0.03;
 };
+
+/// A club car's, from a seed.
+[[nodiscard]] SuspensionTruth draw_suspension(Random& random);
 
 enum Wheel { front_left, front_right, rear_left, rear_right };
 

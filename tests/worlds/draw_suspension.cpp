@@ -6,33 +6,13 @@
 #include "tests/worlds/world.h"
 
 namespace worlds {
-namespace {
-
-truth::SuspensionTruth draw_truth(truth::Random& random) {
-    truth::SuspensionTruth s;
-    s.front_n_per_m = between_log(random, 25e3, 200e3);
-    s.rear_n_per_m = between_log(random, 25e3, 200e3);
-    s.front_of_weight = between(random, 0.42, 0.62);
-    s.front_of_downforce = between(random, 0.3, 0.6);
-    s.attitude_factor = 1.0 + 0.08 * random.normal();
-    s.height_over_wheelbase = between(random, 0.15, 0.23);
-    s.anti_dive = between(random, 0.0, 0.4);
-    s.anti_squat = between(random, 0.0, 0.6);
-    s.bump_sd_m = between(random, 0.0005, 0.004);
-    s.noise_sd_m = between_log(random, 0.0001, 0.001);
-    s.front_sign = chance(random, 0.5) ? 1.0 : -1.0;
-    s.rear_sign = chance(random, 0.5) ? 1.0 : -1.0;
-    return s;
-}
-
-} // namespace
 
 void draw_suspension(std::uint64_t seed, std::uint64_t stream, Entry& entry) {
     LoggerPlan& plan = entry.logger;
     truth::Random random(seed, 71'000 + stream);
     if (plan.form != FileForm::table || !chance(random, 0.2)) return;
     plan.spec.suspension = plan.spec.pedals;
-    plan.spec.suspension_truth = draw_truth(random);
+    plan.spec.suspension_truth = truth::draw_suspension(random);
     static constexpr std::array<std::array<const char*, 4>, 3> namings{
         {{"Damper FL", "Damper FR", "Damper RL", "Damper RR"},
          {"Susp travel front left", "Susp travel front right", "Susp travel rear left", "Susp travel rear right"},

@@ -17,22 +17,6 @@ using test::Coverage;
 
 namespace {
 
-truth::SuspensionTruth drawn_suspension(truth::Random& random) {
-    truth::SuspensionTruth s;
-    s.front_n_per_m = between(random, 30e3, 150e3);
-    s.rear_n_per_m = between(random, 30e3, 150e3);
-    s.front_of_weight = between(random, 0.42, 0.62);
-    s.front_of_downforce = between(random, 0.3, 0.6);
-    s.attitude_factor = 1.0 + 0.08 * random.normal();
-    s.height_over_wheelbase = between(random, 0.15, 0.23);
-    s.anti_dive = between(random, 0.0, 0.4);
-    s.anti_squat = between(random, 0.0, 0.6);
-    s.bump_sd_m = between(random, 0.0005, 0.003);
-    s.front_sign = random.uniform() < 0.5 ? 1.0 : -1.0;
-    s.rear_sign = random.uniform() < 0.5 ? 1.0 : -1.0;
-    return s;
-}
-
 struct Drawn {
     truth::CarTruth car;
     CarData data;
@@ -42,7 +26,7 @@ Drawn drawn(std::uint64_t seed, bool with_springs = true) {
     truth::Random random(seed, 5);
     truth::CarTruth car = test::drawn_car(random);
     car.downforce_area_m2 = between(random, 0.3, 4.5);
-    const truth::SuspensionTruth suspension = drawn_suspension(random);
+    const truth::SuspensionTruth suspension = truth::draw_suspension(random);
     test::KnownNoise noise;
     noise.suspension = suspension;
     CarData data =
