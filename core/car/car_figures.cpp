@@ -3,6 +3,7 @@
 
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
+#include "core/base/wording.h"
 #include "core/car/fit_car.h"
 #include "core/car/full_throttle.h"
 #include "core/car/settle.h"
@@ -18,11 +19,9 @@ namespace {
 
 constexpr double g = base::standard_gravity_mps2;
 // Stated priors (common practice, no source): a driver's limit corners use 95 % ± 2 % of the tyres (nobody uses all of
-// them lap after lap, and who is practised more than nine tenths); one downforce area for all speeds and attitudes is
-// true to 8 %.
+// them lap after lap, and who is practised more than nine tenths).
 constexpr double usual_share = 0.95;
 constexpr double share_sd = 0.02;
-constexpr double attitude_sd = 0.08;
 constexpr double traction_sd = 0.07;         // relative, of the traction share: exits differ
 constexpr double least_usual_traction = 0.5; // share of the grip: of a car that drives its lighter axle,
 constexpr double most_usual_traction = 0.9;  // and of one that drives its heavier, or all
@@ -150,8 +149,9 @@ std::string power_note(const std::optional<PowerCurveSeen>& curve) {
            base::fixed_text(100.0 * curve->most_share, 0) + " % of that";
 }
 
-void add_notes(CarFigures& figures, const CarFits& fits, std::size_t laps) {
-    if (laps < 3) figures.notes.emplace_back("few clean laps: what differs from lap to lap is hardly known");
+void add_notes(CarFigures& figures, const CarFits& fits, const CarData& data) {
+    if (data.laps.size() < 3)
+        figures.notes.emplace_back("few clean laps: what differs from lap to lap is hardly known");
     if (figures.downforce_area_m2_per_kg.decided_by == DecidedBy::prior)
         figures.notes.emplace_back("the laps do not tell the downforce; it is mostly what such cars usually have");
     if (figures.drag_area_m2_per_kg.decided_by == DecidedBy::prior)
@@ -161,6 +161,10 @@ void add_notes(CarFigures& figures, const CarFits& fits, std::size_t laps) {
     for (const std::string& note : fits.disagreements)
         if (!note.empty()) figures.notes.push_back(note);
     if (figures.per_kilogram) figures.notes.emplace_back("no mass was given: figures are per kilogram");
+    const KnownFigures& known = data.known;
+    if (figures.per_kilogram && (known.downforce_area_m2 || known.drag_area_m2 || known.power_w))
+        figures.notes.emplace_back(
+            "without the mass what the setup sheet knows of downforce, drag and power does not count");
     for (const CornerEvidence& corner : figures.corners) {
         if (corner.flat)
             figures.notes.emplace_back(corner.corner +
@@ -201,8 +205,8 @@ void add_figures(CarFigures& figures, const CarFits& fits, const CarData& data) 
     figures.per_kilogram = !data.mass;
     if (!data.mass) return;
     figures.mass_kg = CarFigure{data.mass->value_kg,
-                                data.mass->value_kg - 1.96 * data.mass->sd_kg,
-                                data.mass->value_kg + 1.96 * data.mass->sd_kg,
+                                data.mass->value_kg - base::half_width_95(data.mass->sd_kg),
+                                data.mass->value_kg + base::half_width_95(data.mass->sd_kg),
                                 DecidedBy::setup,
                                 {}};
     figures.downforce_area_m2 = figure_of(
@@ -285,7 +289,7 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     add_figures(figures, fits, data);
     add_correlations(figures);
     add_evidence(figures, fits);
-    add_notes(figures, fits, data.laps.size());
+    add_notes(figures, fits, data);
     withhold_what_cannot_be_told(figures);
     return figures;
 }

@@ -50,6 +50,10 @@ struct Springs {
     double relative_sd = 0.05;
 };
 
+// One downforce area for all speeds and attitudes is true to so much (common practice, no source); a figure of one
+// attitude, as springs on straights or a tunnel show it, is that far from the corners'.
+inline constexpr double attitude_sd = 0.08;
+
 // What is known from elsewhere: a coast-down, a tunnel, a flow simulation, a dynamometer; standard uncertainty.
 struct KnownFigure {
     double value = 0.0;

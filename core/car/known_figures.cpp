@@ -2,6 +2,7 @@
 #include "core/car/known_figures.h"
 
 #include "core/base/number_text.h"
+#include "core/base/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,8 +11,6 @@ namespace lapwright::car {
 namespace {
 
 constexpr double least_relative_sd = 0.01; // nobody knows a figure of a car better
-constexpr double attitude_sd = 0.08;       // a stated area is of one attitude
-constexpr double half_width_95 = 1.96;
 
 double sd_of(const KnownFigure& figure) {
     return std::max(figure.sd, least_relative_sd * std::abs(figure.value));
@@ -26,7 +25,7 @@ KnownFigure joined(const KnownFigure& one, const KnownFigure& other) {
 }
 
 bool knows_downforce(const CarData& data, const std::optional<SuspensionDownforce>& suspension) {
-    return data.mass && (data.known.downforce_area_m2 || (suspension && suspension->told()));
+    return (data.mass && data.known.downforce_area_m2) || (suspension && suspension->told());
 }
 
 bool knows_driving(const CarData& data) {
@@ -73,8 +72,8 @@ std::string disagreement(const std::string& what, const KnownFigure& known, cons
     const double z = std::abs(known.value - laps.value) / std::hypot(sd_of(known), laps.sd);
     if (!(z > surely)) return {};
     const auto text = [&](double x) { return base::fixed_text(x, decimals); };
-    return what + ", " + text(known.value) + " ±" + text(half_width_95 * sd_of(known)) + " " + unit +
-           ", and the laps' " + text(laps.value) + " ±" + text(half_width_95 * laps.sd) + " disagree by " +
+    return what + ", " + text(known.value) + " ±" + text(base::half_width_95(sd_of(known))) + " " + unit +
+           ", and the laps' " + text(laps.value) + " ±" + text(base::half_width_95(laps.sd)) + " disagree by " +
            base::fixed_text(z, 1) + " standard errors";
 }
 

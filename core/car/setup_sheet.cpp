@@ -98,12 +98,12 @@ void read_springs(Reader& reader, const json& document, SetupSheet& sheet) {
     sheet.springs = Springs{1000.0 * *front, 1000.0 * *rear, sd ? *sd / 100.0 : Springs{}.relative_sd};
 }
 
-std::optional<KnownFigure> known_figure(Reader& reader, const json& object, const char* key, const char* sd_key,
-                                        double least, double most, double to_si) {
+std::optional<KnownFigure> read_figure(Reader& reader, const json& object, const char* key, const char* sd_key,
+                                       double least, double most, double to_si) {
     const auto value = reader.number(object, key, least, most);
     const auto sd = reader.number(object, sd_key, 0.0, most);
     if (!value) return std::nullopt;
-    return KnownFigure{to_si * *value, to_si * sd.value_or(usual_known_share * std::abs(*value))};
+    return known_figure(to_si * *value, sd ? std::optional(to_si * *sd) : std::nullopt);
 }
 
 void read_known(Reader& reader, const json& document, SetupSheet& sheet) {
@@ -111,9 +111,9 @@ void read_known(Reader& reader, const json& document, SetupSheet& sheet) {
     if (found == document.end() || found->is_null()) return;
     if (!found->is_object()) return reader.complain("known", "\"known\" must be an object");
     sheet.known.downforce_area_m2 =
-        known_figure(reader, *found, "downforce_area_m2", "downforce_area_sd_m2", -3.0, 15.0, 1.0);
-    sheet.known.drag_area_m2 = known_figure(reader, *found, "drag_area_m2", "drag_area_sd_m2", 0.0, 5.0, 1.0);
-    sheet.known.power_w = known_figure(reader, *found, "power_kw", "power_sd_kw", 1.0, 2000.0, 1000.0);
+        read_figure(reader, *found, "downforce_area_m2", "downforce_area_sd_m2", -3.0, 15.0, 1.0);
+    sheet.known.drag_area_m2 = read_figure(reader, *found, "drag_area_m2", "drag_area_sd_m2", 0.0, 5.0, 1.0);
+    sheet.known.power_w = read_figure(reader, *found, "power_kw", "power_sd_kw", 1.0, 2000.0, 1000.0);
 }
 
 base::Result<json> parsed(std::string_view text, const std::string& file) {
@@ -134,6 +134,11 @@ base::Result<json> parsed(std::string_view text, const std::string& file) {
 }
 
 } // namespace
+
+KnownFigure known_figure(double value, std::optional<double> sd) {
+    constexpr double usual_share = 0.1;
+    return {value, sd.value_or(usual_share * std::abs(value))};
+}
 
 base::Result<SetupSheet> parse_setup_sheet(std::string_view text, const std::string& file) {
     const auto content = parsed(text, file);

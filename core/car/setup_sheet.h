@@ -19,7 +19,8 @@
 
 namespace lapwright::car {
 
-inline constexpr double usual_known_share = 0.1; // uncertainty of a figure that is given without one
+// A figure from elsewhere; one that is given without its uncertainty counts as good to a tenth.
+[[nodiscard]] KnownFigure known_figure(double value, std::optional<double> sd);
 
 struct SetupItem {
     std::string name;
@@ -34,7 +35,7 @@ struct SetupSheet {
     std::vector<SetupItem> items;
     AirConditions conditions;
     std::optional<Springs> springs; // both rates, 1..2000 N/mm; 5 % where their uncertainty is missing
-    KnownFigures known;             // a tenth of the value where the uncertainty is missing
+    KnownFigures known;
 };
 
 // Mass 100..5000 kg, its standard uncertainty 0..500 kg (10 where it is missing), temperature −40..60 °C, pressure

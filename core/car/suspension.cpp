@@ -20,8 +20,7 @@ constexpr double most_lateral_mps2 = 2.0;
 constexpr double settle_s = 0.3; // the body follows the pedals so late
 constexpr std::size_t fewest_straights = 3;
 constexpr std::size_t fewest_samples = 200;
-constexpr double attitude_sd = 0.08; // downforce of a car that squats or dives against that in a corner
-constexpr double sure = 3.0;         // standard errors
+constexpr double sure = 3.0; // standard errors
 // Load that goes from axle to axle per acceleration and mass: height of the centre of gravity over the wheelbase, less
 // what links carry (common practice, no source).
 constexpr double least_transfer = 0.02;
@@ -140,9 +139,9 @@ SuspensionDownforce tells_nothing(std::string why) {
 std::optional<SuspensionDownforce> suspension_downforce(const CarData& data) {
     const std::vector<Sample> samples = samples_of(data);
     if (samples.empty()) return std::nullopt;
-    if (!data.springs)
-        return tells_nothing("suspension travel was recorded: with the spring rates in the setup sheet it would tell "
-                             "the downforce");
+    if (!data.springs || !data.mass)
+        return tells_nothing("suspension travel was recorded: with mass and spring rates in the setup sheet it would "
+                             "tell the downforce");
     if (samples.size() < fewest_samples || straights_in(samples, data.segments.size()) < fewest_straights)
         return tells_nothing("suspension travel was recorded on too few straights to tell the downforce");
     const auto fitted = [&](auto load) { return fit(samples, data.laps.size(), data.segments.size(), load); };
@@ -154,13 +153,10 @@ std::optional<SuspensionDownforce> suspension_downforce(const CarData& data) {
     // Braking is negative: what it presses in has a negative slope when travel counts as compression.
     const double kf = data.springs->front_n_per_m * (front.coefficients[brake] < 0.0 ? 1.0 : -1.0);
     const double kr = data.springs->rear_n_per_m * (rear.coefficients[brake] > 0.0 ? 1.0 : -1.0);
-    if (data.mass) {
-        const double moved =
-            std::max(std::abs(kf * front.coefficients[brake]), std::abs(kr * rear.coefficients[brake]));
-        const double share = moved / data.mass->value_kg;
-        if (share < least_transfer || share > most_transfer)
-            return tells_nothing("the spring rates do not fit what braking does to the suspension: check their units");
-    }
+    const double moved = std::max(std::abs(kf * front.coefficients[brake]), std::abs(kr * rear.coefficients[brake]));
+    const double share = moved / data.mass->value_kg;
+    if (share < least_transfer || share > most_transfer)
+        return tells_nothing("the spring rates do not fit what braking does to the suspension: check their units");
     const Fit load = fitted([&](const Sample& s) { return kf * s.front_m + kr * s.rear_m; });
     const double s = load.coefficients[squared];
     return SuspensionDownforce{

@@ -58,6 +58,18 @@ TEST(KnownFigures, ThatTheLapsContradictAreSaid) {
     EXPECT_EQ(figures->drag_area_m2->decided_by, DecidedBy::setup);
 }
 
+TEST(KnownFigures, DoNotCountWithoutTheMassAndThatIsSaid) {
+    test::DrawnRecording one = test::drawn_recording(704, 0.0);
+    one.data.mass.reset();
+    const auto before = car_figures(one.data);
+    one.data.known.drag_area_m2 = KnownFigure{2.0 * one.car.drag_area_m2, 0.02};
+    const auto after = car_figures(one.data);
+    ASSERT_TRUE(before.ok() && after.ok());
+    EXPECT_DOUBLE_EQ(after->drag_area_m2_per_kg.value, before->drag_area_m2_per_kg.value);
+    EXPECT_TRUE(std::ranges::any_of(
+        after->notes, [](const std::string& note) { return note.find("does not count") != std::string::npos; }));
+}
+
 TEST(KnownFigures, JoinByTheirVariances) {
     const KnownFigure both = joined({1.0, 0.1}, {2.0, 0.2});
     EXPECT_NEAR(both.value, 1.2, 1e-12);

@@ -9,6 +9,7 @@
 
 #include <cmath>
 #include <cstdio>
+#include <utility>
 
 using namespace lapwright;
 using namespace lapwright::car;
@@ -83,6 +84,10 @@ TEST(SuspensionDownforce, MakesTheSplitOfGripAndDownforceKnown) {
 TEST(SuspensionDownforce, SaysWhyItTellsNothing) {
     Drawn one = drawn(first_seed, false);
     EXPECT_NE(suspension_downforce(one.data)->untold.find("spring rates in the setup sheet"), std::string::npos);
+    const auto mass = std::exchange(one.data.mass, std::nullopt);
+    one.data.springs = Springs{70e3, 60e3, 0.05};
+    EXPECT_NE(suspension_downforce(one.data)->untold.find("with mass and"), std::string::npos);
+    one.data.mass = mass;
     one.data.springs = Springs{7.0, 6.0, 0.05}; // N/mm written for N/m
     EXPECT_NE(suspension_downforce(one.data)->untold.find("check their units"), std::string::npos);
     truth::Random random(1, 1);

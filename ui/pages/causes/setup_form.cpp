@@ -15,7 +15,6 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
-#include <cmath>
 
 namespace lapwright::pages {
 namespace {
@@ -59,8 +58,7 @@ base::Result<std::optional<car::KnownFigure>> read_known(const QLineEdit& field,
         if (!value || parts.size() > 2) return not_a_number(field.accessibleName());
         numbers.push_back(base::to_si(*value, unit));
     }
-    const double sd = numbers.size() == 2 ? numbers[1] : car::usual_known_share * std::abs(numbers[0]);
-    return std::optional(car::KnownFigure{numbers[0], sd});
+    return std::optional(car::known_figure(numbers[0], numbers.size() == 2 ? std::optional(numbers[1]) : std::nullopt));
 }
 
 QString items_text(const std::vector<car::SetupItem>& items) {
