@@ -165,9 +165,9 @@ std::vector<std::string> row_cells(const std::string& name, const causes::Row& r
     return cells;
 }
 
-std::string shown(const car::CarFigure& f, double scale, const std::string& unit, int most_decimals) {
+std::string shown(const car::CarFigure& f, double scale, const std::string& unit, int max_decimals) {
     if (!f.told()) return "cannot be told";
-    std::string text = findings::with_half_width(f.value * scale, f.half_width() * scale, most_decimals);
+    std::string text = findings::with_half_width(f.value * scale, f.half_width() * scale, max_decimals);
     if (!unit.empty()) text += " " + unit;
     if (f.decided_by == car::DecidedBy::prior) text += " (usual value, not the data's)";
     return text;

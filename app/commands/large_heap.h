@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The memory that a whole program works in.  Ensembles and columns come and go in blocks of megabytes: page by page,
-// and given back to the system at every release, they cost a fifth of the time of a comparison and half the time of an
-// import.
+// The memory that a whole program works in.  Ensembles and columns come and go in
+// blocks of megabytes: page by page, and given back to the system at every release,
+// they cost a fifth of the time of a comparison and half the time of an import.
 #pragma once
 
 namespace lapwright::commands {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/common_track.h"
 
+#include "core/analysis/dead_reckoned_session.h"
 #include "core/analysis/known_track.h"
-#include "core/analysis/reckoned_session.h"
 #include "core/analysis/stages.h"
 #include "core/base/parallel.h"
 #include "core/lap/align.h"
@@ -158,16 +158,16 @@ bool knows_length(const std::optional<track::TrackRecord>& record) {
 
 // Positions tell the length of the line, or the track file does.
 double line_length_sd(const Sessions& with_positions, const std::optional<track::TrackRecord>& record) {
-    return with_positions.empty() && !knows_length(record) ? lap::reckoned_length_sd : 0.0;
+    return with_positions.empty() && !knows_length(record) ? lap::dead_reckoned_length_sd : 0.0;
 }
 
 // A track that nobody has positions of: the first session's laps are its line.
-Result<CommonTrack> reckoned_track(const Sessions& sessions, const std::optional<track::TrackRecord>& record) {
+Result<CommonTrack> dead_reckoned_track(const Sessions& sessions, const std::optional<track::TrackRecord>& record) {
     const Session& first = *sessions.front();
-    const auto reckoned = reckoned_session(*first.recording, *first.motion);
+    const auto reckoned = dead_reckoned_session(*first.recording, *first.motion);
     if (!reckoned) return reckoned.error();
-    const auto line =
-        lap::reckoned_line(*reckoned, knows_length(record) ? std::optional<double>(record->length_m) : std::nullopt);
+    const auto line = lap::dead_reckoned_line(*reckoned, knows_length(record) ? std::optional<double>(record->length_m)
+                                                                              : std::nullopt);
     if (!line)
         return about(first, ErrorCode::no_laps, "its laps are too short or too long to be compared",
                      "check the unit of its speed");
@@ -182,7 +182,7 @@ Result<CommonTrack> reckoned_track(const Sessions& sessions, const std::optional
 // The map with its timing line where the file's lap column has it, for a map whose own was only proposed.
 Result<CommonTrack> moved_to_lap_column(CommonTrack common, const Sessions& with_positions, const Session& column,
                                         const base::Progress& progress) {
-    const auto reckoned = reckoned_session(*column.recording, *column.motion);
+    const auto reckoned = dead_reckoned_session(*column.recording, *column.motion);
     if (!reckoned) return reckoned.error();
     const auto start = lap::start_on_line(*reckoned, common.track.line);
     if (!start) return common; // said where the session is placed
@@ -197,9 +197,9 @@ struct Column {
     bool all_by_column = false;
     double length_sd = 0.0; // of the line
 };
-Result<Placed> place_reckoned(const std::shared_ptr<const Session>& session, const track::Track& track,
-                              const std::string& other, const Column& column, std::uint64_t seed) {
-    const auto reckoned = reckoned_session(*session->recording, *session->motion);
+Result<Placed> place_dead_reckoned(const std::shared_ptr<const Session>& session, const track::Track& track,
+                                   const std::string& other, const Column& column, std::uint64_t seed) {
+    const auto reckoned = dead_reckoned_session(*session->recording, *session->motion);
     if (!reckoned) return reckoned.error();
     auto start = lap::start_on_line(*reckoned, track.line);
     if (!start)
@@ -230,12 +230,12 @@ std::vector<std::size_t> placing_order(const Sessions& sessions) {
 
 Result<CommonTrack> place_in_order(const Sessions& sessions, const std::optional<track::TrackRecord>& record,
                                    const base::Progress& progress) {
-    const auto has_positions = [](const std::shared_ptr<const Session>& s) { return !is_reckoned(*s->motion); };
+    const auto has_positions = [](const std::shared_ptr<const Session>& s) { return !is_dead_reckoned(*s->motion); };
     Sessions with;
     std::ranges::copy_if(sessions, std::back_inserter(with), has_positions);
     if (with.size() == sessions.size()) return place_on_map(sessions, record, progress);
     const auto column = std::ranges::find_if_not(sessions, has_positions);
-    auto found = with.empty() ? reckoned_track(sessions, record) : place_on_map(with, record, progress);
+    auto found = with.empty() ? dead_reckoned_track(sessions, record) : place_on_map(with, record, progress);
     if (found && !record && !with.empty() &&
         std::ranges::all_of(with, [](const auto& session) { return gate_was_proposed(*session); }))
         found = moved_to_lap_column(std::move(found).value(), with, **column, progress);
@@ -254,7 +254,7 @@ Result<CommonTrack> place_in_order(const Sessions& sessions, const std::optional
                          0.8 + 0.2 * static_cast<double>(i) / static_cast<double>(sessions.size())))
             return base::cancelled();
         auto placed =
-            place_reckoned(sessions[i], common.track, other, {with.empty(), line_length_sd(with, record)}, i + 1);
+            place_dead_reckoned(sessions[i], common.track, other, {with.empty(), line_length_sd(with, record)}, i + 1);
         if (!placed) return placed.error();
         common.sessions.push_back(std::move(placed).value());
     }

@@ -24,10 +24,10 @@ struct CommonTrack {
     std::vector<Placed> sessions; // as many as came in, in their order
 };
 
-// The gate comes from the record, else from the one that all sessions are known to have driven, else from the session
-// that knows best (its own lap column before a proposed one); the line goes through the laps of all.  At least one
-// session.  Errors: no_laps, different_tracks, with the file they are about, and cancelled; progress is told from 0
-// to 1.
+// The gate comes from the record, else from the one that all sessions are known to have
+// driven, else from the session that knows best (its own lap column before a proposed one);
+// the line goes through the laps of all.  At least one session.  Errors: no_laps,
+// different_tracks, with the file they are about, and cancelled; progress is told from 0 to 1.
 [[nodiscard]] base::Result<CommonTrack> place_together(const std::vector<std::shared_ptr<const Session>>& sessions,
                                                        const std::optional<track::TrackRecord>& record,
                                                        const base::Progress& progress = {});

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/known_track.h"
 
-#include "core/analysis/reckoned_session.h"
+#include "core/analysis/dead_reckoned_session.h"
 #include "core/book/names.h"
 #include "core/lap/find_laps.h"
 
@@ -47,7 +47,7 @@ std::optional<track::TrackRecord> driven_track(const std::vector<track::TrackRec
                                                const recording::Recording& recording,
                                                const motion::MotionEstimate& motion) {
     const auto named = [&](const track::TrackRecord& record) { return book::same_name(record.name, recording.track); };
-    if (is_reckoned(motion)) {
+    if (is_dead_reckoned(motion)) {
         const auto found = std::ranges::find_if(known, named);
         return found == known.end() ? std::nullopt : std::optional(*found);
     }
@@ -76,7 +76,9 @@ std::optional<track::TrackRecord> known_to_all(std::span<const std::shared_ptr<c
 
 std::optional<book::KeptLine> line_to_keep(const track::Track& track,
                                            std::span<const std::shared_ptr<const Session>> sessions) {
-    const auto reckoned = [](const std::shared_ptr<const Session>& session) { return is_reckoned(*session->motion); };
+    const auto reckoned = [](const std::shared_ptr<const Session>& session) {
+        return is_dead_reckoned(*session->motion);
+    };
     if (!track.frame.on_earth || std::ranges::all_of(sessions, reckoned)) return std::nullopt;
     return book::KeptLine{track.frame, track.line};
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Two sessions -> one line, one gate, two laps on one distance, and what lies between them.
 #include "core/analysis/common_track.h"
+#include "core/analysis/dead_reckoned_session.h"
 #include "core/analysis/known_track.h"
-#include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
 #include "core/analysis/short_text.h"
 #include "core/analysis/stages.h"
@@ -109,12 +109,12 @@ std::vector<std::vector<double>> boundaries(const Side& side, const track::Track
 
 // Another clean lap that may as well have been the fastest; nothing where the fastest is known to some hundredths.
 const lap::Lap* perhaps_faster(const Side& side) {
-    constexpr double least_told_s = 0.02;
+    constexpr double min_told_s = 0.02;
     const lap::Lap* nearest = nullptr;
     for (const lap::Lap& lap : side.clean_laps) {
         if (std::abs(lap.start_s - side.lap.start_s) < 1.0 || !lap.time_sd_s || !side.lap.time_sd_s) continue;
         const double half = base::half_width_95(std::hypot(*lap.time_sd_s, *side.lap.time_sd_s));
-        if (half < least_told_s || lap.time_s() - side.lap.time_s() > half) continue;
+        if (half < min_told_s || lap.time_s() - side.lap.time_s() > half) continue;
         if (!nearest || lap.time_s() < nearest->time_s()) nearest = &lap;
     }
     return nearest;
@@ -148,7 +148,8 @@ std::vector<recording::Warning> warnings_of(const Pairing& pairing, const Pairin
         if (side->clean_laps.size() < 3)
             warnings.push_back(
                 {.kind = WarningKind::few_clean_laps, .of = name, .seen = {side->clean_laps.size(), {}}});
-        if (is_reckoned(*side->session->motion)) warnings.push_back({.kind = WarningKind::no_positions, .of = name});
+        if (is_dead_reckoned(*side->session->motion))
+            warnings.push_back({.kind = WarningKind::no_positions, .of = name});
         if (side->trace.draws.empty()) warnings.push_back({.kind = WarningKind::no_uncertainty, .of = name});
     }
     return warnings;

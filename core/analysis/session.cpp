@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One file, understood: recording -> motion -> gate -> laps -> which of them are clean.
+#include "core/analysis/dead_reckoned_session.h"
 #include "core/analysis/known_track.h"
-#include "core/analysis/reckoned_session.h"
 #include "core/analysis/run.h"
 #include "core/analysis/stages.h"
 #include "core/car/names.h"
@@ -24,7 +24,7 @@ using base::Result;
 // Enough to find a lap's lost tenths, cheap enough for every lap of a long session.
 constexpr double judging_step_m = 5.0;
 constexpr std::size_t laps_to_judge_on = 3;
-constexpr double reckoned_gate_half_width_m = 25.0;
+constexpr double dead_reckoned_gate_half_width_m = 25.0;
 
 base::Error no_laps(const recording::Recording& recording, const std::string& what, const std::string& remedy) {
     return {ErrorCode::no_laps, {recording.source_file, {}, {}}, what, remedy};
@@ -47,16 +47,16 @@ Result<track::ProposedGate> choose_gate(const recording::Recording& recording, c
 }
 
 // Without positions the session's own laps are its line, and its file says when they begin.
-Result<void> find_laps_reckoned(Session& session, const motion::MotionEstimate& motion) {
+Result<void> find_laps_dead_reckoned(Session& session, const motion::MotionEstimate& motion) {
     const recording::Recording& recording = *session.recording;
-    const auto known = reckoned_session(recording, motion);
+    const auto known = dead_reckoned_session(recording, motion);
     if (!known) return known.error();
-    const auto line = lap::reckoned_line(*known);
+    const auto line = lap::dead_reckoned_line(*known);
     if (!line)
         return no_laps(recording, "its laps are too short or too long to be laps", "check the unit of its speed");
-    lap::OnLine placed = lap::placed_on_line(*known, *line, motion.frame, {}, 1, lap::reckoned_length_sd);
+    lap::OnLine placed = lap::placed_on_line(*known, *line, motion.frame, {}, 1, lap::dead_reckoned_length_sd);
     session.motion = std::make_shared<const motion::MotionEstimate>(std::move(placed.motion));
-    session.gate = square_gate(*line, reckoned_gate_half_width_m);
+    session.gate = square_gate(*line, dead_reckoned_gate_half_width_m);
     session.gate_origin = track::recorded_passings(recording)->origin;
     session.laps = judged_laps(lap::laps_between(placed.passings_s, *session.motion, session.gate, recording),
                                *session.motion, *line);
@@ -104,9 +104,9 @@ Result<void> find_motion_and_laps(Session& session, const SessionOptions& option
     if (!options.track) session.known_track = driven_track(options.known_tracks, *session.recording, *motion);
     if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
     session.motion = std::make_shared<const motion::MotionEstimate>(std::move(motion).value());
-    if (is_reckoned(*session.motion)) {
+    if (is_dead_reckoned(*session.motion)) {
         const auto as_measured = session.motion; // outlives what is placed on the line
-        return find_laps_reckoned(session, *as_measured);
+        return find_laps_dead_reckoned(session, *as_measured);
     }
     return find_laps_on_map(session, options);
 }

@@ -62,12 +62,12 @@ Unit shown_unit(Quantity quantity, UnitSystem system) {
     }
 }
 
-int decimals_for(std::optional<double> sd, int most_decimals) {
-    if (!sd || !(*sd > 0.0) || !std::isfinite(*sd)) return most_decimals;
+int decimals_for(std::optional<double> sd, int max_decimals) {
+    if (!sd || !(*sd > 0.0) || !std::isfinite(*sd)) return max_decimals;
     const double exponent = std::floor(std::log10(*sd));
     const double leading = *sd / std::pow(10.0, exponent);
     const int decimals = static_cast<int>(-exponent) + (leading < 1.95 ? 1 : 0);
-    return std::clamp(decimals, 0, most_decimals);
+    return std::clamp(decimals, 0, max_decimals);
 }
 
 std::string lap_time_text(double time_s, int decimals) {
@@ -84,8 +84,8 @@ std::string lap_time_text(double time_s, int decimals) {
     return sign + integer_text(minutes) + ":" + text;
 }
 
-std::string plus_minus_text(double half_width, int most_decimals) {
-    return "±" + fixed_text(half_width, decimals_for(half_width, most_decimals));
+std::string plus_minus_text(double half_width, int max_decimals) {
+    return "±" + fixed_text(half_width, decimals_for(half_width, max_decimals));
 }
 
 std::string figure_text(double value_si, Quantity quantity, UnitSystem system, int decimals) {

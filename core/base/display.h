@@ -21,14 +21,14 @@ enum class UnitSystem { metric, imperial, us };
 [[nodiscard]] Unit shown_unit(Quantity quantity, UnitSystem system);
 
 // How many decimals a value deserves whose standard uncertainty is sd: sd itself is shown with one significant digit,
-// 1.x with two (JCGM 100:2008, 7.2.6: "at most two").  Between 0 and most_decimals; no sd (or 0): most_decimals.
-[[nodiscard]] int decimals_for(std::optional<double> sd, int most_decimals);
+// 1.x with two (JCGM 100:2008, 7.2.6: "at most two").  Between 0 and max_decimals; no sd (or 0): max_decimals.
+[[nodiscard]] int decimals_for(std::optional<double> sd, int max_decimals);
 
 // 89.9214 -> "1:29.921"; 9.5 -> "9.500"; negative times keep their sign.
 [[nodiscard]] std::string lap_time_text(double time_s, int decimals = 3);
 
 // 95 % half-width as shown beside a value: "±0.03", rounded with decimals_for.
-[[nodiscard]] std::string plus_minus_text(double half_width, int most_decimals);
+[[nodiscard]] std::string plus_minus_text(double half_width, int max_decimals);
 
 // A length, speed, … in the shown unit with that many decimals; without the unit's symbol.
 [[nodiscard]] std::string figure_text(double value_si, Quantity quantity, UnitSystem system, int decimals);

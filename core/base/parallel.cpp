@@ -11,8 +11,8 @@
 namespace lapwright::base {
 
 unsigned thread_count(unsigned wanted) {
-    constexpr unsigned most_threads = 8;
-    return std::min(wanted > 0 ? wanted : std::max(1U, std::thread::hardware_concurrency()), most_threads);
+    constexpr unsigned max_threads = 8;
+    return std::min(wanted > 0 ? wanted : std::max(1U, std::thread::hardware_concurrency()), max_threads);
 }
 
 bool parallel_for(std::size_t count, unsigned threads, const std::function<bool(std::size_t, std::size_t)>& task) {

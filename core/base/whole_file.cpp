@@ -16,7 +16,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr int most_names = 100;
+constexpr int max_names = 100;
 constexpr mode_t as_the_umask_says = 0666;
 
 // 0, or the error number of the system.
@@ -32,7 +32,7 @@ int write_all(int file, std::string_view content) {
 
 // Another run may be writing under the first name; the file is open for writing, or -1.
 int open_beside(const std::string& target, std::string& partial) {
-    for (int i = 0; i < most_names; ++i) {
+    for (int i = 0; i < max_names; ++i) {
         partial = target + ".part" + integer_text(::getpid()) + "-" + integer_text(i);
         const int file = ::open(partial.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, as_the_umask_says);
         if (file >= 0 || errno != EEXIST) return file;

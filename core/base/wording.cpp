@@ -69,16 +69,16 @@ std::string behind_text(double time_s, double fastest_s) {
 }
 
 std::string known_figure(double value_si, std::optional<double> sd, Quantity quantity, UnitSystem system,
-                         int most_decimals, bool with_margin) {
+                         int max_decimals, bool with_margin) {
     if (!sd || !with_margin) {
         const Unit unit = shown_unit(quantity, system);
         const int decimals =
-            sd ? decimals_for(half_width_95(*sd) / definition(unit).factor, most_decimals) : most_decimals;
+            sd ? decimals_for(half_width_95(*sd) / definition(unit).factor, max_decimals) : max_decimals;
         return figure_text(value_si, quantity, system, decimals);
     }
     const double half_width = half_width_95(*sd) / definition(shown_unit(quantity, system)).factor;
-    return figure_text(value_si, quantity, system, decimals_for(half_width, most_decimals)) + " " +
-           plus_minus_text(half_width, most_decimals);
+    return figure_text(value_si, quantity, system, decimals_for(half_width, max_decimals)) + " " +
+           plus_minus_text(half_width, max_decimals);
 }
 
 std::string untold_text(double difference, double half_width, double little) {

@@ -32,10 +32,10 @@ namespace lapwright::base {
 // How far behind the fastest: "+0.17"; empty for the fastest itself.
 [[nodiscard]] std::string behind_text(double time_s, double fastest_s);
 
-// A figure rounded to what is known: decimals_for its sd, at most `most_decimals`; with margin where asked: "148.3
-// ±0.2".
+// A figure rounded to what is known: decimals_for its sd, at
+// most `max_decimals`; with margin where asked: "148.3 ±0.2".
 [[nodiscard]] std::string known_figure(double value_si, std::optional<double> sd, Quantity quantity, UnitSystem system,
-                                       int most_decimals, bool with_margin);
+                                       int max_decimals, bool with_margin);
 
 // What a difference inside its error may be called: "level" where it is certainly small, else "cannot be told".
 // half_width: of its 95 % interval; little: what nobody would act on.

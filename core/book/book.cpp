@@ -24,7 +24,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 
-constexpr int most_complaints = 100;
+constexpr int max_complaints = 100;
 
 // All that lists are made of: small, so that checking them does not delay the opening.
 constexpr std::array small_tables{"driver", "car",    "track",   "session", "fact",    "warning", "lap",
@@ -180,7 +180,7 @@ base::Result<Health> Book::check(const base::Progress& progress) {
     if (progress)
         sqlite3_progress_handler(database_->handle(), 100'000, ask_progress, const_cast<base::Progress*>(&progress));
     const auto read = look(*database_, [&](Database& database) {
-        Rows structure(database, "PRAGMA integrity_check(" + base::integer_text(most_complaints) + ")", {});
+        Rows structure(database, "PRAGMA integrity_check(" + base::integer_text(max_complaints) + ")", {});
         while (structure.next())
             if (structure.text(0) != "ok") health.complaints.push_back(structure.text(0));
         Rows strays(database, "SELECT DISTINCT \"table\", parent FROM pragma_foreign_key_check", {});
@@ -196,7 +196,7 @@ base::Result<Health> Book::check(const base::Progress& progress) {
         health.complaints.push_back(read.error().what);
     else if (!read)
         return read.error();
-    if (health.complaints.size() > most_complaints) health.complaints.resize(most_complaints);
+    if (health.complaints.size() > max_complaints) health.complaints.resize(max_complaints);
     return health;
 }
 

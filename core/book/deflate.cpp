@@ -34,14 +34,14 @@ std::string deflated(std::string_view bytes) {
     return out;
 }
 
-std::optional<std::string> inflated(std::string_view bytes, std::size_t most_bytes) {
+std::optional<std::string> inflated(std::string_view bytes, std::size_t max_bytes) {
     z_stream stream{};
     if (bytes.size() > std::numeric_limits<uInt>::max() || inflateInit(&stream) != Z_OK) return std::nullopt;
     stream.next_in = as_input(bytes);
     stream.avail_in = static_cast<uInt>(bytes.size());
     std::string out;
     int state = Z_OK;
-    while (state == Z_OK && out.size() <= most_bytes) {
+    while (state == Z_OK && out.size() <= max_bytes) {
         const std::size_t before = out.size();
         const std::size_t step = std::max<std::size_t>(4 * bytes.size() + 64, before);
         out.resize(before + std::min<std::size_t>(step, std::size_t{1} << 28U));
@@ -52,7 +52,7 @@ std::optional<std::string> inflated(std::string_view bytes, std::size_t most_byt
         if (out.size() == before && state == Z_OK) break;
     }
     inflateEnd(&stream);
-    if (state != Z_STREAM_END || stream.avail_in != 0 || out.size() > most_bytes) return std::nullopt;
+    if (state != Z_STREAM_END || stream.avail_in != 0 || out.size() > max_bytes) return std::nullopt;
     return out;
 }
 

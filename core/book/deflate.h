@@ -11,8 +11,8 @@
 namespace lapwright::book {
 
 [[nodiscard]] std::string deflated(std::string_view bytes);
-// Nothing when this is no such text or more than `most_bytes` would come out.
-[[nodiscard]] std::optional<std::string> inflated(std::string_view bytes, std::size_t most_bytes);
+// Nothing when this is no such text or more than `max_bytes` would come out.
+[[nodiscard]] std::optional<std::string> inflated(std::string_view bytes, std::size_t max_bytes);
 
 [[nodiscard]] std::uint32_t crc32_of(std::string_view bytes);
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the book keeps, as plain values.  Names (driver, car, track) are the keys by which people and other books know
-// things: compared without regard to ASCII case and to blanks around them; empty where unknown.  Ids belong to one book
-// file and mean nothing in another; a uid is made once and is the same in every book.  Moments are UTC seconds since
-// 1970.
+// What the book keeps, as plain values.  Names (driver, car, track) are the keys by which
+// people and other books know things: compared without regard to ASCII case and to blanks
+// around them; empty where unknown.  Ids belong to one book file and mean nothing in another;
+// a uid is made once and is the same in every book.  Moments are UTC seconds since 1970.
 #pragma once
 
 #include "core/car/setup_sheet.h"

@@ -19,8 +19,8 @@ constexpr char planes_form = 'p';
 constexpr char smooth_form = 's';
 constexpr std::size_t highest_order = 2;
 // A varint has ten bytes at most, and a number two of them; a deflated byte becomes some thousand at most (RFC 1951).
-constexpr std::size_t most_bytes_a_number = 20;
-constexpr std::size_t most_bytes_of_one = 1100;
+constexpr std::size_t max_bytes_a_number = 20;
+constexpr std::size_t max_bytes_of_one = 1100;
 constexpr std::size_t form_bytes = 64;
 
 using Whole = std::vector<std::uint64_t>;
@@ -101,8 +101,8 @@ std::optional<Whole> take_differences(std::string_view& bytes, std::size_t count
     return numbers;
 }
 
-// The order of differences with the fewest bits.  Next to each other, values of a smooth course have patterns that
-// differ little.
+// The order of differences with the fewest bits.  Next to each
+// other, values of a smooth course have patterns that differ little.
 std::size_t smoothest(Whole numbers) {
     std::size_t best = 0;
     std::uint64_t least = ~std::uint64_t{0};
@@ -163,14 +163,14 @@ std::optional<Quantisation> take_form(char form, std::string_view& bytes) {
     Quantisation quantisation;
     if (form == binary_form) {
         const auto bits = take_plain<std::uint16_t>(bytes);
-        if (!bits || *bits > most_bits) return std::nullopt;
+        if (!bits || *bits > max_bits) return std::nullopt;
         quantisation.bits = *bits;
         return quantisation;
     }
     const auto factor = take_plain<std::uint64_t>(bytes);
     const auto offset = take_plain<std::uint64_t>(bytes);
     const auto decimals = take_plain<std::uint8_t>(bytes);
-    if (form != decimal_form || !factor || !offset || !decimals || *decimals > most_decimals) return std::nullopt;
+    if (form != decimal_form || !factor || !offset || !decimals || *decimals > max_decimals) return std::nullopt;
     quantisation.factor = std::bit_cast<double>(*factor);
     quantisation.offset = std::bit_cast<double>(*offset);
     quantisation.decimals = *decimals;
@@ -214,8 +214,8 @@ std::optional<std::vector<double>> restored(char form, std::string_view bytes, s
 }
 
 std::optional<std::string> inflated_numbers(std::string_view bytes, std::size_t count) {
-    if (count / most_bytes_of_one > bytes.size()) return std::nullopt;
-    return inflated(bytes, form_bytes + count * most_bytes_a_number);
+    if (count / max_bytes_of_one > bytes.size()) return std::nullopt;
+    return inflated(bytes, form_bytes + count * max_bytes_a_number);
 }
 
 } // namespace

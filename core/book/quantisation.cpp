@@ -15,8 +15,8 @@
 namespace lapwright::book {
 namespace {
 
-constexpr std::array<double, most_decimals + 1> powers_of_ten{1.0, 1e1, 1e2, 1e3,  1e4,  1e5, 1e6,
-                                                              1e7, 1e8, 1e9, 1e10, 1e11, 1e12};
+constexpr std::array<double, max_decimals + 1> powers_of_ten{1.0, 1e1, 1e2, 1e3,  1e4,  1e5, 1e6,
+                                                             1e7, 1e8, 1e9, 1e10, 1e11, 1e12};
 constexpr double largest_whole = 9007199254740992.0; // 2^53
 // Judged on this many values from each of a few places.
 constexpr std::size_t stretch = 48;
@@ -82,7 +82,7 @@ std::optional<Quantisation> binary_places(const Stretches& some) {
             bits = std::max(bits, 53 - exponent - std::countr_zero(whole));
         }
     }
-    if (bits > most_bits) return std::nullopt;
+    if (bits > max_bits) return std::nullopt;
     return Quantisation{1.0, 0.0, 0, bits};
 }
 
@@ -116,7 +116,7 @@ std::optional<Quantisation> find_quantisation(std::span<const double> values) {
         return bits.has_value();
     };
     for (Quantisation quantisation : units)
-        for (quantisation.decimals = 0; quantisation.decimals <= most_decimals; ++quantisation.decimals)
+        for (quantisation.decimals = 0; quantisation.decimals <= max_decimals; ++quantisation.decimals)
             if (consider(quantisation)) break; // more decimals only make longer numbers
     if (const auto binary = binary_places(some)) consider(*binary);
     return best;

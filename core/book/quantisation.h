@@ -14,7 +14,7 @@ namespace lapwright::book {
 struct Quantisation {
     double factor = 1.0;
     double offset = 0.0;
-    int decimals = 0;             // 0..most_decimals
+    int decimals = 0;             // 0..max_decimals
     std::optional<int> bits = {}; // then the step is 1 / 2^bits and the rest says nothing
 
     [[nodiscard]] double value(std::int64_t n) const;
@@ -22,11 +22,11 @@ struct Quantisation {
     [[nodiscard]] std::optional<std::int64_t> nearest(double value) const;
 };
 
-inline constexpr int most_decimals = 12;
-inline constexpr int most_bits = 1060;
+inline constexpr int max_decimals = 12;
+inline constexpr int max_bits = 1060;
 
-// The quantisation in which the values need the fewest bits, judged on a few stretches of them; nothing when none
-// serves.
+// The quantisation in which the values need the fewest bits,
+// judged on a few stretches of them; nothing when none serves.
 [[nodiscard]] std::optional<Quantisation> find_quantisation(std::span<const double> values);
 
 } // namespace lapwright::book

@@ -12,7 +12,7 @@ namespace {
 using base::Error;
 using base::Result;
 
-constexpr int most_characters = 120; // of a name
+constexpr int max_characters = 120; // of a name
 
 struct Row {
     std::int64_t id = 0;
@@ -78,8 +78,8 @@ std::optional<Found> find(Database& database, NameTable table, const std::string
         fail(database, "the new name is empty", "give one");
         return std::nullopt;
     }
-    if (base::count_characters(name) > std::size_t{most_characters}) {
-        fail(database, "the new name is longer than " + base::integer_text(most_characters) + " characters",
+    if (base::count_characters(name) > std::size_t{max_characters}) {
+        fail(database, "the new name is longer than " + base::integer_text(max_characters) + " characters",
              "give a shorter one");
         return std::nullopt;
     }

@@ -37,7 +37,7 @@ constexpr std::array tables{
 };
 
 // Numbers beyond the highest one that was seen are not tried.
-constexpr std::int64_t most_tries = 200'000;
+constexpr std::int64_t max_tries = 200'000;
 
 using Prepared = std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)>;
 
@@ -113,7 +113,7 @@ class Rescue {
         const Prepared row = prepare(from_, select() + " WHERE id = ?");
         if (!row) return;
         const Prepared known = prepare(into_.handle(), "SELECT 1 FROM " + std::string(table_.name) + " WHERE id = ?");
-        for (std::int64_t id = 1; id < std::min(highest_, most_tries) && into_.well(); ++id) {
+        for (std::int64_t id = 1; id < std::min(highest_, max_tries) && into_.well(); ++id) {
             sqlite3_bind_int64(known.get(), 1, id);
             const bool there = sqlite3_step(known.get()) == SQLITE_ROW;
             sqlite3_reset(known.get());

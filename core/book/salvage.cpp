@@ -94,9 +94,9 @@ Owner owner_of_backup(const std::string& path, const std::string& work) {
     return copy_book(path, work) ? owner_of(work) : Owner::unknown;
 }
 
-// SQLite holds a lock on a range of the file as long as a book with a log is open (os_unix.c: SHARED_FIRST,
-// SHARED_SIZE). Asked where this process itself has no connection to the book: closing the file would give its locks
-// away.
+// SQLite holds a lock on a range of the file as long as a book with a log is
+// open (os_unix.c: SHARED_FIRST, SHARED_SIZE). Asked where this process itself
+// has no connection to the book: closing the file would give its locks away.
 bool is_open_elsewhere(const std::string& path) {
     const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
     if (file < 0) return false;

@@ -12,7 +12,7 @@ namespace lapwright::book {
 namespace {
 
 constexpr double earth_radius_m = 6.371e6; // mean; the lines are less than some kilometres apart
-constexpr std::size_t most_named = 3;
+constexpr std::size_t max_named = 3;
 
 std::optional<double> value_at(const recording::Channel& channel, double time_s) {
     const std::vector<double>& stamps = *channel.time_s;
@@ -89,11 +89,11 @@ std::string timed_elsewhere_text(const std::vector<SeasonSession>& season) {
     std::size_t count = 0;
     for (std::size_t i = 0; i < season.size(); ++i) {
         if (!elsewhere[i]) continue;
-        if (++count <= most_named) names += (count > 1 ? ", " : "") + name_of(season[i].session);
+        if (++count <= max_named) names += (count > 1 ? ", " : "") + name_of(season[i].session);
     }
     if (count == 0) return {};
-    if (count > most_named)
-        names += " and " + base::integer_text(static_cast<std::int64_t>(count - most_named)) + " more";
+    if (count > max_named)
+        names += " and " + base::integer_text(static_cast<std::int64_t>(count - max_named)) + " more";
     return (count == 1 ? "One session was" : base::integer_text(static_cast<std::int64_t>(count)) + " sessions were") +
            std::string(" timed at another line of the track than the rest, so that lap times differ a little without a "
                        "reason: ") +

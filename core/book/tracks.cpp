@@ -13,8 +13,8 @@ namespace {
 using base::Error;
 using base::Result;
 
-// By the name that the book has.  A record that this version cannot read is as good as none; its text stays in the
-// book.
+// By the name that the book has.  A record that this version
+// cannot read is as good as none; its text stays in the book.
 std::optional<track::TrackRecord> record_of_text(const std::string& text, const std::string& name) {
     auto read = track::parse_track_record(text, name);
     if (!read) return std::nullopt;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Density of the air: moist air from temperature, pressure and humidity (CIPM-2007: Picard, Davis, Gläser and Fujii,
-// Metrologia 45 (2008) 149), else the standard atmosphere from altitude (ISO 2533:1975), with the interval that each
-// deserves.
+// Density of the air: moist air from temperature, pressure and humidity (CIPM-2007:
+// Picard, Davis, Gläser and Fujii, Metrologia 45 (2008) 149), else the standard
+// atmosphere from altitude (ISO 2533:1975), with the interval that each deserves.
 #pragma once
 
 #include <optional>

@@ -22,11 +22,11 @@ constexpr double g = base::standard_gravity_mps2;
 // them lap after lap, and who is practised more than nine tenths).
 constexpr double usual_share = 0.95;
 constexpr double share_sd = 0.02;
-constexpr double traction_sd = 0.07;         // relative, of the traction share: exits differ
-constexpr double least_usual_traction = 0.5; // share of the grip: of a car that drives its lighter axle,
-constexpr double most_usual_traction = 0.9;  // and of one that drives its heavier, or all
-constexpr double hardly_changes = 0.02;      // of power over the engine speeds used
-constexpr double data_decides = 0.5;         // posterior over prior standard deviation
+constexpr double traction_sd = 0.07;       // relative, of the traction share: exits differ
+constexpr double min_usual_traction = 0.5; // share of the grip: of a car that drives its lighter axle,
+constexpr double max_usual_traction = 0.9; // and of one that drives its heavier, or all
+constexpr double hardly_changes = 0.02;    // of power over the engine speeds used
+constexpr double data_decides = 0.5;       // posterior over prior standard deviation
 
 template <typename Get>
 CarFigure figure_of(const std::vector<CarDraw>& draws, Get get, DecidedBy decided_by = DecidedBy::data) {
@@ -75,7 +75,7 @@ std::vector<CarDraw> join(const CarFits& fits, const CarData& data, std::size_t 
 // Where the engine was the limit, the tyres put down anything from what was seen to what tyres can.
 void add_traction(CarFigures& figures, const Traction& seen, std::uint64_t seed) {
     math::Random random(seed, 32);
-    const double room = seen.bound ? std::max(0.0, most_usual_traction - seen.share) : 0.0;
+    const double room = seen.bound ? std::max(0.0, max_usual_traction - seen.share) : 0.0;
     for (CarDraw& draw : figures.draws) {
         const double share = seen.share + room * random.uniform();
         draw.car.traction_share = std::clamp(share * std::exp(traction_sd * random.normal()), 0.2, 1.0);
@@ -144,9 +144,9 @@ std::string power_note(const std::optional<PowerCurveSeen>& curve) {
     const auto rpm = [](double rev_s) { return base::fixed_text(100.0 * std::round(0.6 * rev_s), 0); };
     const std::string range = "power is the mean over the engine speeds of the straights, " +
                               rpm(curve->slowest_rev_s) + " to " + rpm(curve->fastest_rev_s) + " rpm; over them it ";
-    if (curve->most_share - curve->least_share < hardly_changes) return range + "hardly changes";
-    return range + "runs from " + base::fixed_text(100.0 * curve->least_share, 0) + " to " +
-           base::fixed_text(100.0 * curve->most_share, 0) + " % of that";
+    if (curve->max_share - curve->min_share < hardly_changes) return range + "hardly changes";
+    return range + "runs from " + base::fixed_text(100.0 * curve->min_share, 0) + " to " +
+           base::fixed_text(100.0 * curve->max_share, 0) + " % of that";
 }
 
 void add_notes(CarFigures& figures, const CarFits& fits, const CarData& data) {
@@ -283,7 +283,7 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     const double log_limit = std::log(middle.car.grip * middle.driver_share * g);
     const Traction seen = traction(data, fits.driving, log_limit, middle.car.downforce_n_per_mps2 / middle.car.mass_kg,
                                    middle.car.load_exponent)
-                              .value_or(Traction{least_usual_traction, true});
+                              .value_or(Traction{min_usual_traction, true});
     add_traction(figures, seen, options.seed);
     figures.typical = typical_of(figures.draws, figures.traction_share);
     add_figures(figures, fits, data);

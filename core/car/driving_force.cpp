@@ -29,7 +29,7 @@ constexpr double rotating_sd = 0.01;
 constexpr double power_tilt_sd = 0.012;
 constexpr std::size_t fewest_samples = 30;
 constexpr double samples_alike = 7.0; // neighbours share their error: the motion is smoothed over some 20 m
-constexpr double least_noise_mps2 = 0.02;
+constexpr double min_noise_mps2 = 0.02;
 constexpr double normal_sd_over_mad = 1.4826; // of the median magnitude of normal errors
 constexpr int noise_rounds = 3;
 // Along a straight wind and gradient that nobody measured act alike: 0.03 m/s² is a gradient of 0.3 %.  That
@@ -37,22 +37,22 @@ constexpr int noise_rounds = 3;
 constexpr double straight_sd_mps2 = 0.03;
 constexpr double straight_prior_weight = 4.0;
 // From a kei car to beyond any that laps a circuit.
-constexpr double least_power_per_kg = 15.0;
-constexpr double most_power_per_kg = 1500.0;
+constexpr double min_power_per_kg = 15.0;
+constexpr double max_power_per_kg = 1500.0;
 
 // Of either component.  Over open land a mean of 3 to 4 m/s at 10 m, some 60 % of it at the height of a car.
 constexpr double wind_sd_mps = 1.8;
 
 constexpr Eigen::Index wind_at = 2;  // two components
 constexpr Eigen::Index curve_at = 4; // c₁ and c₂
-constexpr Eigen::Index most_unknowns = curve_at + static_cast<Eigen::Index>(curve_terms);
-using Unknowns = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, most_unknowns, 1>;
-using Normal = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, most_unknowns, most_unknowns>;
+constexpr Eigen::Index max_unknowns = curve_at + static_cast<Eigen::Index>(curve_terms);
+using Unknowns = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, max_unknowns, 1>;
+using Normal = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, max_unknowns, max_unknowns>;
 
 // One sample's columns: of p, of d, of d times the headwind along and across the lap's first direction, of p c₁ and p
 // c₂.  A wind of w against the car makes v² of the drag (v + w)² = v² + 2 v w, but for w².
 Unknowns columns(const ThrottleSample& s, const std::optional<CurveScale>& scale) {
-    Unknowns x = Unknowns::Zero(scale ? most_unknowns : curve_at);
+    Unknowns x = Unknowns::Zero(scale ? max_unknowns : curve_at);
     x[0] = 1.0 / s.speed_mps;
     x[1] = -s.speed_mps * s.speed_mps;
     x[wind_at] = -2.0 * s.speed_mps * std::cos(s.course_rad);
@@ -144,7 +144,7 @@ struct Prior {
 };
 
 Prior prior_of(const DrivingPrior& prior, const std::optional<CurveScale>& scale, double first_power) {
-    const Eigen::Index unknowns = scale ? most_unknowns : curve_at;
+    const Eigen::Index unknowns = scale ? max_unknowns : curve_at;
     Prior p{Unknowns::Zero(unknowns), Unknowns::Zero(unknowns)};
     p.precision[0] = 1.0 / (prior.power_sd * prior.power_sd);
     p.mean[0] = prior.power_per_kg;
@@ -164,13 +164,13 @@ struct Mean {
     [[nodiscard]] double value() const { return sum / weight; }
 };
 
-// How many times the variance of independent samples the means of groups have; `freedom` parameters were fitted.
+// How many times the variance of independent samples the means of groups have; `fitted` parameters were fitted.
 template <typename Key>
-double samples_alike_in(const std::map<Key, Mean>& groups, double variance, std::size_t freedom) {
+double samples_alike_in(const std::map<Key, Mean>& groups, double variance, std::size_t fitted) {
     double sum = 0.0;
     for (const auto& [key, mean] : groups)
         sum += mean.weight * mean.value() * mean.value() / variance;
-    return groups.size() > freedom ? sum / static_cast<double>(groups.size() - freedom) : 0.0;
+    return groups.size() > fitted ? sum / static_cast<double>(groups.size() - fitted) : 0.0;
 }
 
 // Errors are shared by neighbours, by all of a straight, and, where one power does not do, by all of a speed: the means
@@ -195,7 +195,7 @@ Noise noise_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd
     }
     for (auto& [place, mean] : passes)
         mean.sum -= mean.weight * straights[place.first].value();
-    const double scale = std::max(least_noise_mps2, normal_sd_over_mad * math::median(sizes));
+    const double scale = std::max(min_noise_mps2, normal_sd_over_mad * math::median(sizes));
     const double variance = scale * scale;
     Noise noise;
     noise.variance = variance * std::max({samples_alike, samples_alike_in(passes, variance, straights.size()),
@@ -229,7 +229,7 @@ CurveTerms curve_of(const Unknowns& x) {
 
 // A car that may be: beyond, a draw of the normal posterior is drawn again, which cuts prior and posterior alike.
 bool possible(const Unknowns& x, const DrivingPrior& prior) {
-    return x[0] > least_power_per_kg && x[0] < most_power_per_kg && x[1] > 0.1 * prior.drag_per_kg &&
+    return x[0] > min_power_per_kg && x[0] < max_power_per_kg && x[1] > 0.1 * prior.drag_per_kg &&
            x[1] < 4.0 * prior.drag_per_kg;
 }
 
@@ -251,7 +251,7 @@ void draw_posterior(DrivingForce& fit, const Information& data, const Prior& pri
     const Eigen::LLT<Normal> root(precision);
     if (root.info() != Eigen::Success) return;
     const Unknowns of_one = root.solve(data.one);
-    const double freedom = straight_prior_weight + static_cast<double>(fit.straights);
+    const double degrees_of_freedom = straight_prior_weight + static_cast<double>(fit.straights);
     Unknowns prior_pull = prior.precision.cwiseProduct(prior.mean);
     for (std::size_t attempt = 0; fit.draws.size() < count && attempt < 100 * count; ++attempt) {
         Nuisance nuisance;
@@ -262,8 +262,8 @@ void draw_posterior(DrivingForce& fit, const Information& data, const Prior& pri
         for (Eigen::Index i = 0; i < unknowns; ++i)
             z[i] = random.normal();
         double spread = 0.0;
-        for (int i = 0; i < static_cast<int>(freedom); ++i)
-            spread += std::pow(random.normal(), 2) / std::floor(freedom);
+        for (int i = 0; i < static_cast<int>(degrees_of_freedom); ++i)
+            spread += std::pow(random.normal(), 2) / std::floor(degrees_of_freedom);
         Unknowns x = root.solve(data.right_side(nuisance) + prior_pull);
         x += root.matrixU().solve(z) / std::sqrt(std::max(0.05, spread));
         x = tilted(x, nuisance.tilt, mean_speed, of_one);
@@ -295,8 +295,8 @@ PowerCurveSeen curve_seen(const CurveScale& scale, const Unknowns& best) {
         const CurveTerms terms =
             scale.terms_at(seen.slowest_rev_s + (seen.fastest_rev_s - seen.slowest_rev_s) * i / steps);
         const double share = 1.0 + c[0] * terms[0] + c[1] * terms[1];
-        seen.least_share = std::min(seen.least_share, share);
-        seen.most_share = std::max(seen.most_share, share);
+        seen.min_share = std::min(seen.min_share, share);
+        seen.max_share = std::max(seen.max_share, share);
     }
     return seen;
 }
@@ -350,7 +350,7 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
     const std::optional<CurveScale> scale = CurveScale::of(samples, weights);
     const auto straights = straights_of(samples, robust.weights, scale);
     fit.straights = straights.size();
-    const double first_power = std::max(least_power_per_kg, robust.fit.coefficients[0]);
+    const double first_power = std::max(min_power_per_kg, robust.fit.coefficients[0]);
     const Prior pull = prior_of(prior, scale, first_power);
     Information information = information_of(straights, noise_of(samples, robust.weights, robust.fit.residuals, 2));
     for (int i = 0; i < noise_rounds; ++i)

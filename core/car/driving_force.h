@@ -29,8 +29,8 @@ struct DrivingForceDraw {
 struct PowerCurveSeen {
     double slowest_rev_s = 0.0;
     double fastest_rev_s = 0.0;
-    double least_share = 1.0;
-    double most_share = 1.0;
+    double min_share = 1.0;
+    double max_share = 1.0;
 };
 
 struct DrivingForce {

@@ -30,7 +30,7 @@ void fit_driving(CarFits& fits, const CarData& data, const FigureOptions& option
                                                   {laps.best.drag_per_kg / half_density, laps.drag_sd / half_density},
                                                   "m²", 2));
     if (const auto& power = data.known.power_w) {
-        const double mean_w = data.mass->value_kg / 1000.0 * (laps.curve ? laps.curve->most_share : 1.0);
+        const double mean_w = data.mass->value_kg / 1000.0 * (laps.curve ? laps.curve->max_share : 1.0);
         fits.disagreements.push_back(disagreement("the power given", {power->value / 1000.0, power->sd / 1000.0},
                                                   {mean_w * laps.best.power_per_kg, mean_w * laps.power_sd}, "kW", 0));
     }

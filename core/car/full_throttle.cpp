@@ -14,7 +14,7 @@ constexpr double slowest_share = 0.45; // of the fastest speed: below, traction 
 // Where throttle and engine speed were recorded: lower gears show more of the engine, and a driver who is held back by
 // the tyres seldom has the foot full down.
 constexpr double known_slowest_share = 0.35;
-constexpr double most_lateral_mps2 = 3.0; // takes less than 3 % of the grip from a tyre that gives 1.2 g
+constexpr double max_lateral_mps2 = 3.0; // takes less than 3 % of the grip from a tyre that gives 1.2 g
 constexpr double settle_s = 0.35;
 constexpr double shift_settle_s = 0.45;
 constexpr double open_share = 0.95; // of the throttle channel's own top
@@ -24,7 +24,7 @@ constexpr double like_the_best = 0.75;
 constexpr double wind_and_hill_mps2 = 0.6;
 constexpr double usual_drag_per_kg = 4.3e-4; // 1/m: 0.9 m² on 1250 kg
 constexpr double begun_share = 0.96;         // of the median power of a run
-constexpr double least_power_share = 0.75;   // of the best power of all: less is not the engine's all
+constexpr double min_power_share = 0.75;     // of the best power of all: less is not the engine's all
 constexpr std::size_t speed_bins = 24;
 constexpr double thin_m = 2.9;
 
@@ -81,7 +81,7 @@ std::size_t bin_of(double speed_mps, double fastest) {
 std::vector<double> best_by_speed(const MeanLap& mean, double fastest) {
     std::vector<std::vector<double>> bins(speed_bins);
     for (std::size_t i = 0; i < mean.speed_mps.size(); ++i) {
-        if (std::abs(mean.lateral_mps2[i]) > most_lateral_mps2 || mean.longitudinal_mps2[i] < 0.0) continue;
+        if (std::abs(mean.lateral_mps2[i]) > max_lateral_mps2 || mean.longitudinal_mps2[i] < 0.0) continue;
         bins[bin_of(mean.speed_mps[i], fastest)].push_back(mean.longitudinal_mps2[i]);
     }
     std::vector<double> best;
@@ -145,7 +145,7 @@ void drop_beginnings(std::vector<bool>& good, const std::vector<double>& power) 
     for (std::size_t i = 0; i < good.size(); ++i)
         if (good[i]) all.push_back(power[i]);
     if (all.empty()) return;
-    const double least = least_power_share * math::quantile(all, 0.9);
+    const double least = min_power_share * math::quantile(all, 0.9);
     for (std::size_t i = 0; i < good.size();) {
         std::size_t end = i;
         while (end < good.size() && good[end])
@@ -170,7 +170,7 @@ std::vector<bool> candidates(const lap::LapTrace& lap, const MeanLap& mean, cons
     const double slowest = (known ? known_slowest_share : slowest_share) * fastest;
     std::vector<bool> good(lap.size(), false);
     for (std::size_t i = 0; i < lap.size(); ++i) {
-        if (mean.speed_mps[i] < slowest || std::abs(mean.lateral_mps2[i]) > most_lateral_mps2 ||
+        if (mean.speed_mps[i] < slowest || std::abs(mean.lateral_mps2[i]) > max_lateral_mps2 ||
             mean.longitudinal_mps2[i] < -0.5)
             continue;
         good[i] = with_throttle ? throttle->values[i] >= open_share * throttle_top : pushing[i];

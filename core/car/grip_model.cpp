@@ -28,14 +28,14 @@ constexpr double zone_scale = 1500.0; // m²/s² over which δ acts
 constexpr double limit_prior_sd = 0.25;
 constexpr double exponent_mean = 0.85;
 constexpr double exponent_sd = 0.10;
-constexpr double least_exponent = 0.6;
+constexpr double min_exponent = 0.6;
 constexpr double braking_mean = -0.0834; // ln 0.92
 constexpr double braking_sd = 0.06;
 constexpr double drift_sd = 0.06;
 constexpr double peak_mean = 0.25;
 constexpr double peak_sd = 0.6;
-constexpr double least_peak = -0.5;
-constexpr double most_peak = 2.0;
+constexpr double min_peak = -0.5;
+constexpr double max_peak = 2.0;
 // Medians and logarithmic spreads of σ_b and σ_d; σ_δ is half-normal.
 constexpr double usual_spread[2] = {0.025, 0.035};
 constexpr double usual_spread_sd = 0.3;
@@ -64,8 +64,8 @@ class Posterior {
     [[nodiscard]] double log_density(const Parameters& p) const {
         const double n = p[place_n];
         const double k = 1e-3 * p[place_k];
-        if (n > 1.0 || n < least_exponent || k < least_downforce_factor || k > 4e-3) return -1e300;
-        if (p[place_peak] < least_peak || p[place_peak] > most_peak) return -1e300;
+        if (n > 1.0 || n < min_exponent || k < min_downforce_factor || k > 4e-3) return -1e300;
+        if (p[place_peak] < min_peak || p[place_peak] > max_peak) return -1e300;
         double sum = log_prior(p);
         const double sigma = std::exp(p[place_b]);
         for (const LimitCorner& c : evidence_.corners)
@@ -146,7 +146,7 @@ Parameters start_at(const GripPrior& prior) {
 // (Johnson, Kotz and Balakrishnan 1994, ch. 13, from memory).
 double GripPrior::k_sd_cut() const {
     constexpr double root_two_pi = 2.5066282746310002;
-    const double cut = (least_downforce_factor - k_mean) / k_sd;
+    const double cut = (min_downforce_factor - k_mean) / k_sd;
     const double hazard = std::exp(-0.5 * cut * cut - math::log_normal_cdf(-cut)) / root_two_pi;
     return k_sd * std::sqrt(1.0 + cut * hazard - hazard * hazard);
 }
@@ -226,7 +226,7 @@ Parameters spread_start(const GripPrior& prior, std::size_t chain) {
     Parameters p = start_at(prior);
     const double side = chain % 2 == 0 ? -1.0 : 1.0;
     p[place_m] += 0.15 * side;
-    p[place_k] += 0.5e3 * (chain < 2 ? 1.0 : -1.0) * std::min(prior.k_sd, prior.k_mean - least_downforce_factor);
+    p[place_k] += 0.5e3 * (chain < 2 ? 1.0 : -1.0) * std::min(prior.k_sd, prior.k_mean - min_downforce_factor);
     return p;
 }
 

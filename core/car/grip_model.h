@@ -7,21 +7,20 @@
 //   zone:    ln a_brake = m + β + n ln(1 + k v²/g) + d_z + e      d_z ~ N(0, σ_d)   slower half
 //            and  + δ_z Δv²/1500 for the faster half              δ_z ~ N(δ, σ_δ)   share that changes along the zone
 //
-// m: ln of the limit as used at no speed; k = ρ ClA / 2m; f_c: how the mean falls off about the corner's peak, τ: what
-// of that the window loses of the limit.  Posterior by four chains of adaptive Metropolis (Haario,
-// Saksman and Tamminen 2001) that start far apart and have to agree.  With nine corners a bootstrap over corners covers
-// too seldom; here the spread between corners and zones is part of the model, and laps enter with the standard error of
-// their mean.
+// m: ln of the limit as used at no speed; k = ρ ClA / 2m; f_c: how the mean falls off about the
+// corner's peak, τ: what of that the window loses of the limit.  Posterior by four chains of
+// adaptive Metropolis (Haario, Saksman and Tamminen 2001) that start far apart and have to
+// agree.  With nine corners a bootstrap over corners covers too seldom; here the spread between
+// corners and zones is part of the model, and laps enter with the standard error of their mean.
 //
-// Stated priors (common practice, no source, unless named): limit 1.2 g ± 25 %; k from ClA 1.5 ± 2.0 m² on the car's
-// mass; n 0.85 ± 0.10 from 0.6 to 1 (handbooks, from memory: 0.7…0.9 of one tyre over a wide range of load; 1 would be
-// friction that load does not change); β ln 0.92 ± 0.06; δ 0 ± 0.06; τ 0.25 ± 0.6 within −0.5 to 2 (a
-// parabola's top is 1/3, a sharp one 1, more where the recording has smoothed it; who only passes through the peak
-// need not be at the limit there: 0, or below where it is a jolt);
-// σ_b and σ_d log-normal about 0.025 and 0.035, a third either way; σ_δ half-normal 0.05.  σ_b is a driver's habit of
-// some 2 % and the corner's own: a crossfall of 1° is worth 1.5 %, as are bumps and wind.  A half-normal σ_b would
-// let a few corners that happen to lie on one curve pass for a driver who uses them all alike, and the interval be too
-// narrow.
+// Stated priors (common practice, no source, unless named): limit 1.2 g ± 25 %; k from ClA 1.5 ± 2.0 m² on the
+// car's mass; n 0.85 ± 0.10 from 0.6 to 1 (handbooks, from memory: 0.7…0.9 of one tyre over a wide range of load;
+// 1 would be friction that load does not change); β ln 0.92 ± 0.06; δ 0 ± 0.06; τ 0.25 ± 0.6 within −0.5 to 2 (a
+// parabola's top is 1/3, a sharp one 1, more where the recording has smoothed it; who only passes through the
+// peak need not be at the limit there: 0, or below where it is a jolt); σ_b and σ_d log-normal about 0.025 and
+// 0.035, a third either way; σ_δ half-normal 0.05.  σ_b is a driver's habit of some 2 % and the corner's own: a
+// crossfall of 1° is worth 1.5 %, as are bumps and wind.  A half-normal σ_b would let a few corners that happen
+// to lie on one curve pass for a driver who uses them all alike, and the interval be too narrow.
 #pragma once
 
 #include "core/car/limit_evidence.h"
@@ -36,11 +35,11 @@ struct GripPrior {
     double k_mean = 0.0; // 1/m
     double k_sd = 0.0;
 
-    // Of the prior as it is, a normal cut off at least_downforce_factor.
+    // Of the prior as it is, a normal cut off at min_downforce_factor.
     [[nodiscard]] double k_sd_cut() const;
 };
 
-inline constexpr double least_downforce_factor = -2.5e-4; // of k, 1/m: a car that lifts
+inline constexpr double min_downforce_factor = -2.5e-4; // of k, 1/m: a car that lifts
 
 struct GripDraw {
     double log_limit = 0.0; // m

@@ -10,10 +10,10 @@
 namespace lapwright::car {
 namespace {
 
-constexpr double least_relative_sd = 0.01; // nobody knows a figure of a car better
+constexpr double min_relative_sd = 0.01; // nobody knows a figure of a car better
 
 double sd_of(const KnownFigure& figure) {
-    return std::max(figure.sd, least_relative_sd * std::abs(figure.value));
+    return std::max(figure.sd, min_relative_sd * std::abs(figure.value));
 }
 
 } // namespace
@@ -57,7 +57,7 @@ DrivingPrior with_known(const DrivingPrior& usual, const CarData& data, const st
         prior.drag_sd = d.sd;
     }
     if (const auto& power = data.known.power_w) {
-        const double per_mean = 1.0 / (mass * (curve ? curve->most_share : 1.0));
+        const double per_mean = 1.0 / (mass * (curve ? curve->max_share : 1.0));
         const KnownFigure p =
             joined({usual.power_per_kg, usual.power_sd}, {per_mean * power->value, per_mean * sd_of(*power)});
         prior.power_per_kg = p.value;

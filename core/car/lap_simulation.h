@@ -53,9 +53,9 @@ struct Course {
     [[nodiscard]] std::size_t segments() const { return segment_starts.size(); }
 };
 
-// How much of the car the driver uses, one factor a segment: `grip` scales the tyres; `drive` below 1 is the share of
-// time that engine and tyres push (shifts and a late foot take the rest), above 1 it scales the engine.  Empty means 1
-// everywhere.
+// How much of the car the driver uses, one factor a segment: `grip` scales the tyres;
+// `drive` below 1 is the share of time that engine and tyres push (shifts and a late
+// foot take the rest), above 1 it scales the engine.  Empty means 1 everywhere.
 struct DriverUse {
     std::vector<double> grip;
     std::vector<double> drive;

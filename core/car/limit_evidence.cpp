@@ -19,15 +19,15 @@ constexpr double usual_braking_share = 0.92;
 constexpr double usual_traction_share = 0.6;
 constexpr double engine_is_limit = 0.85; // of its power and more: below, the foot or the tyres hold it back
 constexpr double nearly = 0.95;
-constexpr double least_traction = 0.3;
+constexpr double min_traction = 0.3;
 constexpr double ramp_in_s = 0.35;
 constexpr double ramp_out_s = 0.30;
-constexpr double least_spread = 250.0; // m²/s² between the halves of a zone
-constexpr double least_error = 0.003;
+constexpr double min_spread = 250.0; // m²/s² between the halves of a zone
+constexpr double min_error = 0.003;
 
 double sd_of_mean(const std::vector<double>& values) {
     if (values.size() < 2) return 0.02;
-    return std::max(least_error, math::standard_deviation(values) / std::sqrt(static_cast<double>(values.size())));
+    return std::max(min_error, math::standard_deviation(values) / std::sqrt(static_cast<double>(values.size())));
 }
 
 // Where the mean of every second lap, from `first` on, corners hardest for its speed.
@@ -277,7 +277,7 @@ LimitEvidence limit_evidence(const CarData& data, const DrivingForce& driving) {
     for (const auto& [corner, halves] : zones) {
         if (halves.slow_logs.size() * 2 < data.laps.size() + 1) continue; // not a habit
         const LimitZone zone = zone_of(halves, data.segments[corner].name, driving);
-        if (zone.fast_speed_squared - zone.slow_speed_squared >= least_spread) evidence.zones.push_back(zone);
+        if (zone.fast_speed_squared - zone.slow_speed_squared >= min_spread) evidence.zones.push_back(zone);
     }
     return evidence;
 }
@@ -329,10 +329,9 @@ std::optional<Traction> traction(const CarData& data, const DrivingForce& drivin
         }
     const std::size_t fewest = 4 * data.laps.size();
     const double most = agreed_top(drives, &Drive::all, fewest);
-    const double most_below_engine = agreed_top(drives, &Drive::below_engine, fewest);
+    const double max_below_engine = agreed_top(drives, &Drive::below_engine, fewest);
     if (!(most > 0.0)) return std::nullopt;
-    return Traction{std::clamp(std::max(most, most_below_engine), least_traction, 1.0),
-                    most_below_engine < nearly * most};
+    return Traction{std::clamp(std::max(most, max_below_engine), min_traction, 1.0), max_below_engine < nearly * most};
 }
 
 } // namespace lapwright::car

@@ -9,12 +9,12 @@
 namespace lapwright::car {
 namespace {
 
-constexpr double least_recorded_share = 0.95;
-constexpr double least_half_range = 0.03; // of the middle: less shows no curve
-constexpr double beyond = 1.15;           // of the half range, which a few samples of a noisy channel may leave
-constexpr double another_gear_mps = 8.0;  // below the samples
-constexpr double least_share = 0.3;       // of the mean power, and
-constexpr double most_share = 1.6;        // at most, at any speed
+constexpr double min_recorded_share = 0.95;
+constexpr double min_half_range = 0.03;  // of the middle: less shows no curve
+constexpr double beyond = 1.15;          // of the half range, which a few samples of a noisy channel may leave
+constexpr double another_gear_mps = 8.0; // below the samples
+constexpr double min_share = 0.3;        // of the mean power, and
+constexpr double max_share = 1.6;        // at most, at any speed
 
 double engine_speed(const ThrottleSample& s) {
     return s.engine_rev_s;
@@ -32,14 +32,14 @@ std::optional<CurveScale> CurveScale::of(const std::vector<ThrottleSample>& samp
         std::vector<double> speeds;
         for (const ThrottleSample& s : samples)
             if (std::isfinite(speed_of(s))) speeds.push_back(speed_of(s));
-        if (static_cast<double>(speeds.size()) < least_recorded_share * static_cast<double>(samples.size())) continue;
+        if (static_cast<double>(speeds.size()) < min_recorded_share * static_cast<double>(samples.size())) continue;
         CurveScale scale;
         scale.over_engine_speed_ = engine;
         const double low = math::quantile(speeds, 0.01);
         const double high = math::quantile(speeds, 0.99);
         scale.middle_ = 0.5 * (low + high);
         scale.half_ = 0.5 * (high - low);
-        if (!(scale.half_ > least_half_range * scale.middle_)) continue;
+        if (!(scale.half_ > min_half_range * scale.middle_)) continue;
         CurveTerms sum{};
         double weight = 0.0;
         for (std::size_t i = 0; i < samples.size(); ++i) {
@@ -106,7 +106,7 @@ PowerShares CurveBySpeed::shares(const CurveTerms& c, double unseen) const {
         // Another gear is as likely at one end of the curve as at the other: its mean stands in.
         const double curve = (1.0 - away) * (c[0] * terms[0] + c[1] * terms[1]);
         const double share = (1.0 + curve) * (1.0 + unseen * away);
-        shares.of_power.push_back(std::clamp(share, least_share, most_share));
+        shares.of_power.push_back(std::clamp(share, min_share, max_share));
     }
     return shares;
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The setup sheet that lies beside a session's file: run.setup.json beside run.csv.  Window and command line find it
-// here.
+// The setup sheet that lies beside a session's file: run.setup.json
+// beside run.csv.  Window and command line find it here.
 #pragma once
 
 #include "core/base/result.h"

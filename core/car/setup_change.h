@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What differs between two setup sheets: mass, tyre, then the items in the first one's order and those that the second
-// alone has.
+// What differs between two setup sheets: mass, tyre, then the items
+// in the first one's order and those that the second alone has.
 #pragma once
 
 #include "core/base/display.h"

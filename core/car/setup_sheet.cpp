@@ -14,9 +14,9 @@ namespace {
 
 using nlohmann::json;
 
-constexpr std::size_t most_bytes = 1'000'000;
-constexpr std::size_t most_items = 1000;
-constexpr std::size_t most_letters = 10'000; // of one text
+constexpr std::size_t max_bytes = 1'000'000;
+constexpr std::size_t max_items = 1000;
+constexpr std::size_t max_letters = 10'000; // of one text
 
 std::uint64_t line_of(std::string_view text, std::size_t place) {
     return 1 + static_cast<std::uint64_t>(std::ranges::count(text.substr(0, place), '\n'));
@@ -44,7 +44,7 @@ class Reader {
         if (found == object.end() || found->is_null()) return {};
         std::string text = found->is_string() ? found->get<std::string>() : found->is_number() ? found->dump() : "";
         if (!found->is_string() && !found->is_number()) complain(key, '"' + key + "\" must be text");
-        if (text.size() <= most_letters) return text;
+        if (text.size() <= max_letters) return text;
         complain(key, '"' + key + "\" is too long");
         return {};
     }
@@ -67,7 +67,7 @@ void read_items(Reader& reader, const json& document, SetupSheet& sheet) {
     const auto items = document.find("items");
     if (items == document.end() || items->is_null()) return;
     if (!items->is_array()) return reader.complain("items", "\"items\" must be a list");
-    if (items->size() > most_items) return reader.complain("items", "\"items\" are too many");
+    if (items->size() > max_items) return reader.complain("items", "\"items\" are too many");
     for (const json& item : *items) {
         if (!item.is_object()) return reader.complain("items", "every item needs a \"name\" and a \"value\"");
         sheet.items.push_back({reader.words(item, "name"), reader.words(item, "value")});
@@ -120,7 +120,7 @@ base::Result<json> parsed(std::string_view text, const std::string& file) {
     const auto refused = [&](std::optional<std::uint64_t> line, const char* what, const char* remedy) {
         return base::Error{base::ErrorCode::setup_not_readable, {file, line, {}}, what, remedy};
     };
-    if (text.size() > most_bytes)
+    if (text.size() > max_bytes)
         return refused({}, "this is too long for a setup sheet", "see README.md for what a setup sheet holds");
     // The library tells the place of a mistake only by an exception: all of its kinds end here.
     try {
@@ -172,7 +172,7 @@ base::Result<SetupSheet> read_setup_sheet(const std::string& path) {
                            {path, {}, {}},
                            "the setup sheet cannot be opened",
                            "check the name and that it may be read"};
-    std::string content(most_bytes + 1, '\0');
+    std::string content(max_bytes + 1, '\0');
     file.read(content.data(), static_cast<std::streamsize>(content.size()));
     content.resize(static_cast<std::size_t>(file.gcount()));
     return parse_setup_sheet(content, path);

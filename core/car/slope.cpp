@@ -13,7 +13,7 @@ namespace {
 constexpr double shortest_wave_m = 400.0;
 constexpr std::size_t fewest_laps = 3;
 constexpr double stands_out = 3.0;
-constexpr double least_amplitude_m = 0.15;
+constexpr double min_amplitude_m = 0.15;
 
 // Cosine and sine amplitude of one wave in one lap, the straight drift from the lap's start to its end taken out.
 struct Wave {
@@ -54,7 +54,7 @@ std::vector<double> slope_of(const std::vector<std::vector<double>>& altitudes, 
         const double error = std::hypot(math::standard_deviation(cosines), math::standard_deviation(sines)) /
                              std::sqrt(static_cast<double>(altitudes.size()));
         const double amplitude = std::hypot(c, s);
-        if (amplitude < least_amplitude_m || amplitude < stands_out * error) continue;
+        if (amplitude < min_amplitude_m || amplitude < stands_out * error) continue;
         slope.resize(distance_m.size(), 0.0);
         const double number = 2.0 * base::pi * cycles / length;
         for (std::size_t i = 0; i < slope.size(); ++i)

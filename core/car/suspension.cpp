@@ -16,15 +16,15 @@ namespace {
 using recording::Meaning;
 
 constexpr double slowest_mps = 10.0;
-constexpr double most_lateral_mps2 = 2.0;
+constexpr double max_lateral_mps2 = 2.0;
 constexpr double settle_s = 0.3; // the body follows the pedals so late
 constexpr std::size_t fewest_straights = 3;
 constexpr std::size_t fewest_samples = 200;
 constexpr double sure = 3.0; // standard errors
 // Load that goes from axle to axle per acceleration and mass: height of the centre of gravity over the wheelbase, less
 // what links carry (common practice, no source).
-constexpr double least_transfer = 0.02;
-constexpr double most_transfer = 0.6;
+constexpr double min_transfer = 0.02;
+constexpr double max_transfer = 0.6;
 
 enum Column { drive, brake, squared, columns };
 
@@ -51,7 +51,7 @@ std::vector<double> axle_travel(const lap::LapTrace& lap, Meaning left, Meaning 
 }
 
 bool is_straight_around(const lap::LapTrace& lap, std::size_t i) {
-    const auto calm = [&](std::size_t j) { return std::abs(lap.lateral_mps2[j]) < most_lateral_mps2; };
+    const auto calm = [&](std::size_t j) { return std::abs(lap.lateral_mps2[j]) < max_lateral_mps2; };
     for (std::size_t j = i; lap.time_s[i] - lap.time_s[j] < settle_s; --j) {
         if (!calm(j)) return false;
         if (j == 0) break;
@@ -155,7 +155,7 @@ std::optional<SuspensionDownforce> suspension_downforce(const CarData& data) {
     const double kr = data.springs->rear_n_per_m * (rear.coefficients[brake] > 0.0 ? 1.0 : -1.0);
     const double moved = std::max(std::abs(kf * front.coefficients[brake]), std::abs(kr * rear.coefficients[brake]));
     const double share = moved / data.mass->value_kg;
-    if (share < least_transfer || share > most_transfer)
+    if (share < min_transfer || share > max_transfer)
         return tells_nothing("the spring rates do not fit what braking does to the suspension: check their units");
     const Fit load = fitted([&](const Sample& s) { return kf * s.front_m + kr * s.rear_m; });
     const double s = load.coefficients[squared];

@@ -8,12 +8,12 @@ namespace lapwright::car {
 namespace {
 
 // What any car may have, from a kart to a racing car with all its wings (common practice, no source).
-constexpr double least_grip = 0.3;
-constexpr double most_grip = 3.0;
-constexpr double least_downforce_area_m2 = -3.0;
-constexpr double most_downforce_area_m2 = 15.0;
-constexpr double most_drag_area_m2 = 5.0;
-constexpr double most_power_w = 2e6;
+constexpr double min_grip = 0.3;
+constexpr double max_grip = 3.0;
+constexpr double min_downforce_area_m2 = -3.0;
+constexpr double max_downforce_area_m2 = 15.0;
+constexpr double max_drag_area_m2 = 5.0;
+constexpr double max_power_w = 2e6;
 
 void withhold(CarFigure& figure, std::string why) {
     constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
@@ -31,15 +31,15 @@ void judge(CarFigure& figure, double least, double most) {
 
 void withhold_what_cannot_be_told(CarFigures& f) {
     constexpr double any = std::numeric_limits<double>::infinity();
-    judge(f.grip, least_grip, most_grip);
-    judge(f.grip_as_used, least_grip, most_grip);
+    judge(f.grip, min_grip, max_grip);
+    judge(f.grip_as_used, min_grip, max_grip);
     judge(f.downforce_area_m2_per_kg, -any, any);
     judge(f.apparent_downforce_area_m2_per_kg, -any, any);
     judge(f.drag_area_m2_per_kg, 0.0, any);
     judge(f.power_w_per_kg, 0.0, any);
-    if (f.downforce_area_m2) judge(*f.downforce_area_m2, least_downforce_area_m2, most_downforce_area_m2);
-    if (f.drag_area_m2) judge(*f.drag_area_m2, 0.0, most_drag_area_m2);
-    if (f.power_w) judge(*f.power_w, 0.0, most_power_w);
+    if (f.downforce_area_m2) judge(*f.downforce_area_m2, min_downforce_area_m2, max_downforce_area_m2);
+    if (f.drag_area_m2) judge(*f.drag_area_m2, 0.0, max_drag_area_m2);
+    if (f.power_w) judge(*f.power_w, 0.0, max_power_w);
     if (f.corner_fit.settled) return;
     const std::string why = "the fit of the corners has not settled";
     for (CarFigure* figure : {&f.grip, &f.grip_as_used, &f.downforce_area_m2_per_kg,

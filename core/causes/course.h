@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The line that a driver takes, as the lap simulation wants it: path length and curvature from the mean of the clean
-// laps.
+// The line that a driver takes, as the lap simulation wants it:
+// path length and curvature from the mean of the clean laps.
 #pragma once
 
 #include "core/car/lap_simulation.h"

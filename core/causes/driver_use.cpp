@@ -11,8 +11,8 @@ namespace {
 // smaller than the inverse, so that neighbours that share a braking zone settle.
 constexpr double corner_exponent = 1.7;
 constexpr double straight_exponent = 2.2;
-constexpr double least_use = 0.4;
-constexpr double most_use = 1.5;
+constexpr double min_use = 0.4;
+constexpr double max_use = 1.5;
 
 } // namespace
 
@@ -30,7 +30,7 @@ FittedUse fit_use(const car::SimulatedCar& car, const car::Course& course, const
             const bool corner = segments[k].kind == track::SegmentKind::corner;
             double& use = corner ? fitted.use.grip[k] : fitted.use.drive[k];
             const double factor = std::pow(ratio, corner ? corner_exponent : straight_exponent);
-            use = std::clamp(use * std::clamp(factor, 0.7, 1.4), least_use, most_use);
+            use = std::clamp(use * std::clamp(factor, 0.7, 1.4), min_use, max_use);
         }
     }
     for (std::size_t k = 0; k < segments.size(); ++k)

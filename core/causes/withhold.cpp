@@ -14,14 +14,14 @@ namespace lapwright::causes {
 namespace {
 
 constexpr double g = base::standard_gravity_mps2;
-constexpr double margin = 1.25;              // on a whole lap, for what the exponents leave out
-constexpr double segment_margin = 3.0;       // speed is carried over from the segment before
-constexpr double allowance_s = 0.05;         // for equal cars
-constexpr double most_segment_misfit = 0.05; // of the segment's time, and no less than:
-constexpr double least_misfit_s = 0.10;
-constexpr double most_lap_misfit = 0.01; // of the lap's
-constexpr double least_share = 0.41;     // of tyres or engine: the ends of what is tried
-constexpr double most_share = 1.20;      // more than all of it, beyond what the figures are unsure of
+constexpr double margin = 1.25;             // on a whole lap, for what the exponents leave out
+constexpr double segment_margin = 3.0;      // speed is carried over from the segment before
+constexpr double allowance_s = 0.05;        // for equal cars
+constexpr double max_segment_misfit = 0.05; // of the segment's time, and no less than:
+constexpr double min_misfit_s = 0.10;
+constexpr double max_lap_misfit = 0.01; // of the lap's
+constexpr double min_share = 0.41;      // of tyres or engine: the ends of what is tried
+constexpr double max_share = 1.20;      // more than all of it, beyond what the figures are unsure of
 constexpr double sum_is_known_better = 0.8;
 
 using Reasons = std::array<std::string, cause_count>;
@@ -82,7 +82,7 @@ std::string misfit_of_lap(const Explanation& e) {
         misfit += row.misfit_s;
         time += row.longer_s();
     }
-    if (!(misfit > most_lap_misfit * time && misfit > least_misfit_s)) return {};
+    if (!(misfit > max_lap_misfit * time && misfit > min_misfit_s)) return {};
     return "the simulated cars miss the measured times by " + base::fixed_text(misfit, 1) + " s a lap";
 }
 
@@ -117,7 +117,7 @@ void judge_row(const Explanation& e, Row& row, const Grounds& grounds, const std
     Reasons reasons = grounds.single;
     for (const Cause cause : all_causes) {
         const auto c = static_cast<std::size_t>(cause);
-        const double most = allowance_s + slack * most_possible_s(e.car_a, e.car_b, cause, time_s);
+        const double most = allowance_s + slack * max_possible_s(e.car_a, e.car_b, cause, time_s);
         if (const std::string why = too_large(row.causes[c], most); !why.empty()) all = reasons[c] = why;
         if (!row.causes[c].told()) all = row.causes[c].untold;
     }
@@ -141,17 +141,17 @@ void judge_row(const Explanation& e, Row& row, const Grounds& grounds, const std
 
 std::string misfit_here(const SegmentRow& row) {
     const double time = row.longer_s();
-    return row.misfit_s > std::max(least_misfit_s, most_segment_misfit * time) ? row.does_not_fit : std::string();
+    return row.misfit_s > std::max(min_misfit_s, max_segment_misfit * time) ? row.does_not_fit : std::string();
 }
 
 // A short straight may take any share of the engine: then its time tells nothing of the driver's use.
 void judge_use(double& share) {
-    if (!(share >= least_share && share <= most_share)) share = std::numeric_limits<double>::quiet_NaN();
+    if (!(share >= min_share && share <= max_share)) share = std::numeric_limits<double>::quiet_NaN();
 }
 
 } // namespace
 
-double most_possible_s(const car::CarFigures& a, const car::CarFigures& b, Cause cause, double time_s) {
+double max_possible_s(const car::CarFigures& a, const car::CarFigures& b, Cause cause, double time_s) {
     switch (cause) {
     case Cause::tyre_grip:
         return 0.5 * time_s * log_range(a.grip, b.grip);

@@ -19,6 +19,6 @@ void withhold_what_cannot_be_told(Explanation& explanation);
 
 // The most that a cause can be worth between two such cars over `time_s`, taking both figures at the far ends of their
 // intervals; infinite where an end is not above zero, so that no ratio can be had.
-[[nodiscard]] double most_possible_s(const car::CarFigures& a, const car::CarFigures& b, Cause cause, double time_s);
+[[nodiscard]] double max_possible_s(const car::CarFigures& a, const car::CarFigures& b, Cause cause, double time_s);
 
 } // namespace lapwright::causes

@@ -56,8 +56,8 @@ constexpr std::array maybe_figures{
     &SegmentFigures::driven_length_m,  &SegmentFigures::lift_to_brakes_s,
 };
 
-// Draws carry no channels: only figures that are derived from motion in the estimate too may take their spread from
-// them.
+// Draws carry no channels: only figures that are derived from
+// motion in the estimate too may take their spread from them.
 bool from_motion(const Figure& figure, MaybeFigure SegmentFigures::* member) {
     return figure.derived ||
            (member != &SegmentFigures::braking_point_m && member != &SegmentFigures::braking_mps2 &&

@@ -28,8 +28,8 @@ struct GapTrace {
     std::vector<double> high_s;
 };
 
-// One driver in one segment.  Places are distances along the reference line; a braking point may lie in the segment
-// before.
+// One driver in one segment.  Places are distances along the
+// reference line; a braking point may lie in the segment before.
 struct SegmentFigures {
     double time_s = 0.0;
     Figure entry_speed_mps;

@@ -12,7 +12,7 @@ namespace {
 using recording::Meaning;
 
 // Common practice, no source: neighbouring gears are a tenth apart or more.
-constexpr double least_speed_mps = 5.0;
+constexpr double min_speed_mps = 5.0;
 constexpr double ratio_beside_s = 0.15; // the ratio is compared over this, to either side
 constexpr double steady_log = 0.02;     // and changes less than this in gear
 constexpr double apart_log = 0.03;
@@ -24,7 +24,7 @@ constexpr double min_held_s = 0.4; // in all
 std::vector<double> log_ratios(const lap::LapTrace& trace, const lap::TraceChannel& engine) {
     std::vector<double> ratios(trace.size(), std::nan(""));
     for (std::size_t i = 0; i < trace.size(); ++i)
-        if (engine.values[i] > 0.0 && trace.speed_mps[i] > least_speed_mps)
+        if (engine.values[i] > 0.0 && trace.speed_mps[i] > min_speed_mps)
             ratios[i] = std::log(engine.values[i] / trace.speed_mps[i]);
     return ratios;
 }

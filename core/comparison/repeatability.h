@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Is a difference real?  All clean laps of both sessions, segment by segment (methods: Welch 1947; Mann and Whitney
-// 1947).
+// Is a difference real?  All clean laps of both sessions, segment
+// by segment (methods: Welch 1947; Mann and Whitney 1947).
 #pragma once
 
 #include "core/track/track.h"
@@ -32,8 +32,8 @@ struct IdealLap {
     std::optional<double> mean_lap_s;
 };
 
-// laps_a and laps_b: cumulative boundary times, one inner vector a lap with as many entries as segments + 1,
-// increasing.
+// laps_a and laps_b: cumulative boundary times, one inner
+// vector a lap with as many entries as segments + 1, increasing.
 [[nodiscard]] std::vector<Repeatability> repeatability(const std::vector<std::vector<double>>& laps_a,
                                                        const std::vector<std::vector<double>>& laps_b,
                                                        std::size_t segments);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What one lap did in one segment.  Pure functions of a trace, so that the estimate and every draw go through the same
-// code.
+// What one lap did in one segment.  Pure functions of a trace,
+// so that the estimate and every draw go through the same code.
 //
 // Thresholds are common practice, no source; each is a named constant in segment_figures.cpp.
 #pragma once

@@ -39,9 +39,9 @@ struct LapShift {
 [[nodiscard]] std::optional<Shifts> shifts_between(const std::vector<LapShift>& of_lap, const lap::LapTrace& recorded,
                                                    double from_m, double to_m);
 
-// The same in one step.  Of the shifts made from one distance up to another (which is no longer in).  `recorded` has
-// the channels, `motion` the speeds on the same grid: the same lap, or one of its draws.  Absent without a gear channel
-// there.
+// The same in one step.  Of the shifts made from one distance up to another (which
+// is no longer in).  `recorded` has the channels, `motion` the speeds on the same
+// grid: the same lap, or one of its draws.  Absent without a gear channel there.
 [[nodiscard]] std::optional<Shifts> shifts_between(const lap::LapTrace& motion, const lap::LapTrace& recorded,
                                                    double from_m, double to_m);
 

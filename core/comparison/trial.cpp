@@ -33,7 +33,7 @@ bool interleaved(const std::vector<TrialLap>& laps) {
 
 TrialEffect effect(const Eigen::MatrixXd& design, const Eigen::VectorXd& times) {
     const math::LinearFit fit = math::fit_linear(design, times);
-    const double t = math::student_t_quantile(0.975, static_cast<double>(fit.freedom));
+    const double t = math::student_t_quantile(0.975, static_cast<double>(fit.degrees_of_freedom));
     const double gain = -fit.coefficients[1];
     const double half = t * fit.standard_errors[1];
     return {gain, gain - half, gain + half, fit.coefficients[2]};

@@ -27,24 +27,24 @@ std::string with_letter(double seconds, int decimals) {
 }
 
 // "1479 ±160" of a figure in a unit.
-std::string figure(const car::CarFigure& f, base::Unit unit, int most_decimals) {
+std::string figure(const car::CarFigure& f, base::Unit unit, int max_decimals) {
     if (!f.told()) return cannot_be_told;
     const double factor = base::definition(unit).factor;
-    return with_half_width(base::from_si(f.value, unit), f.half_width() / factor, most_decimals);
+    return with_half_width(base::from_si(f.value, unit), f.half_width() / factor, max_decimals);
 }
 
 FigureLine line(std::string name, const std::optional<car::CarFigure>& a, const std::optional<car::CarFigure>& b,
-                base::Unit unit, int most_decimals) {
+                base::Unit unit, int max_decimals) {
     FigureLine result;
     const std::string symbol(base::symbol(unit));
     result.name = std::move(name);
     if (!symbol.empty()) result.name += ", " + symbol;
     if (a) {
-        result.a = figure(*a, unit, most_decimals);
+        result.a = figure(*a, unit, max_decimals);
         if (a->told()) result.decided_a = car::name(a->decided_by);
     }
     if (b) {
-        result.b = figure(*b, unit, most_decimals);
+        result.b = figure(*b, unit, max_decimals);
         if (b->told()) result.decided_b = car::name(b->decided_by);
     }
     return result;
@@ -87,7 +87,7 @@ std::string part(const char* what, const Seconds& s) {
 Cell cell(const Seconds& seconds) {
     if (!seconds.told()) return {no_figure, Favours::neither, false};
     const std::string text = base::fixed_text(std::abs(seconds.value), cell_decimals);
-    if (std::abs(seconds.value) < least_told_s) return {"·", Favours::neither, seconds.told_apart_from_zero()};
+    if (std::abs(seconds.value) < min_told_s) return {"·", Favours::neither, seconds.told_apart_from_zero()};
     return {(seconds.value >= 0.0 ? "A " : "B ") + text, seconds.value >= 0.0 ? Favours::a : Favours::b,
             seconds.told_apart_from_zero()};
 }
@@ -242,7 +242,7 @@ std::string predicted_lap_text(double lap_time_s, const Seconds& change) {
 std::string where_it_changes(const Explanation& e, const causes::Prediction& prediction) {
     std::vector<std::size_t> order;
     for (std::size_t k = 0; k < prediction.segments.size() && k < e.segments.size(); ++k) {
-        if (prediction.segments[k].told() && std::abs(prediction.segments[k].value) >= least_told_s) order.push_back(k);
+        if (prediction.segments[k].told() && std::abs(prediction.segments[k].value) >= min_told_s) order.push_back(k);
     }
     std::ranges::sort(order, std::greater<>{}, [&](std::size_t k) { return std::abs(prediction.segments[k].value); });
     if (order.empty()) return {};

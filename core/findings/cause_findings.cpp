@@ -13,7 +13,7 @@ using causes::Cause;
 using causes::Explanation;
 using causes::Seconds;
 
-constexpr double least_sentence_s = 0.05;
+constexpr double min_sentence_s = 0.05;
 
 About about(Cause cause) {
     switch (cause) {
@@ -186,8 +186,8 @@ Finding of_aero(const Explanation& e, base::UnitSystem units) {
     return f;
 }
 
-// Grip and downforce act alike in most corners: their sum goes first where a part is known less well, and none
-// more surely.
+// Grip and downforce act alike in most corners: their sum goes
+// first where a part is known less well, and none more surely.
 bool sum_is_known_better(const Explanation& e) {
     const Seconds& sum = e.total.cornering;
     if (!sum.told()) return false;
@@ -255,11 +255,10 @@ std::string causes_sentence(const Explanation& e) {
     if (e.same_car) return "Both laps are of the same car in one session: what differs is the driving and chance.";
     const Certainty cornering = certainty_of_cause(e.total.cornering);
     if (sum_is_known_better(e) && cornering != Certainty::cannot_be_told &&
-        std::abs(e.total.cornering.value) >= least_sentence_s)
+        std::abs(e.total.cornering.value) >= min_sentence_s)
         return cornering_claim(e, cornering);
     const Certainty aero = certainty_of_cause(e.total.aero);
-    if (aero != Certainty::cannot_be_told && std::abs(e.total.aero.value) >= least_sentence_s)
-        return aero_claim(e, aero);
+    if (aero != Certainty::cannot_be_told && std::abs(e.total.aero.value) >= min_sentence_s) return aero_claim(e, aero);
     // Else the largest causes that can be told, each side's.
     std::vector<Cause> told;
     std::vector<std::string> untold;
@@ -268,7 +267,7 @@ std::string causes_sentence(const Explanation& e) {
         const Seconds& s = e.total.of(cause);
         if (certainty_of_cause(s) == Certainty::cannot_be_told) {
             if (!s.told() || s.half_width() > 0.1) untold.emplace_back(causes::name(cause));
-        } else if (std::abs(s.value) >= least_sentence_s) {
+        } else if (std::abs(s.value) >= min_sentence_s) {
             told.push_back(cause);
         }
     }

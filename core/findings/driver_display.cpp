@@ -53,7 +53,7 @@ struct Limits {
     double little;
 };
 constexpr Limits metre_limits{0.5, base::little_m};
-constexpr Limits second_limits{least_told_s, 0.02};
+constexpr Limits second_limits{min_told_s, 0.02};
 
 // `difference` is positive where it favours A; `amount` words its size, `ends` what A then does more or sooner.
 void say(DriverFigure& figure, const MaybeFigure& difference, const Limits& limits, const std::string& amount,

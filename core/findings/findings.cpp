@@ -12,7 +12,7 @@ namespace lapwright::findings {
 namespace {
 
 constexpr double probable = 0.8;
-constexpr double least_worth_s = 0.01;
+constexpr double min_worth_s = 0.01;
 
 } // namespace
 
@@ -73,7 +73,7 @@ std::vector<Finding> findings(const comparison::Comparison& comparison,
     // downforce after the two together.
     come_after(all, About::aero, {About::downforce, About::drag});
     come_after(all, About::cornering, {About::tyre_grip, About::downforce, About::aero});
-    std::erase_if(all, [](const Finding& f) { return f.about == About::segment && f.rank < least_worth_s; });
+    std::erase_if(all, [](const Finding& f) { return f.about == About::segment && f.rank < min_worth_s; });
     std::ranges::stable_sort(all, [](const Finding& x, const Finding& y) {
         const bool untold_x = x.certainty == Certainty::cannot_be_told;
         const bool untold_y = y.certainty == Certainty::cannot_be_told;

@@ -15,9 +15,9 @@ using comparison::Comparison;
 using comparison::Figure;
 using comparison::Repeatability;
 
-constexpr int most_decimals = 3;
+constexpr int max_decimals = 3;
 constexpr int decimals_without_sd = 2;
-constexpr double least_worth_telling_s = 0.02;
+constexpr double min_worth_telling_s = 0.02;
 
 // Letters of the side that a positive (negative) time favours.
 std::string letter(double seconds) {
@@ -26,7 +26,7 @@ std::string letter(double seconds) {
 
 std::string seconds_text(const Figure& figure) {
     const int decimals =
-        figure.sd ? base::decimals_for(base::half_width_95(*figure.sd), most_decimals) : decimals_without_sd;
+        figure.sd ? base::decimals_for(base::half_width_95(*figure.sd), max_decimals) : decimals_without_sd;
     return base::fixed_text(std::abs(figure.value), std::max(1, decimals)) + " s";
 }
 
@@ -59,7 +59,7 @@ std::optional<std::size_t> largest_for(const Comparison& comparison, bool a_wins
     std::optional<std::size_t> best;
     for (std::size_t i = 0; i < comparison.segments.size(); ++i) {
         const double gain = (a_wins ? 1.0 : -1.0) * comparison.segments[i].gain_s.value;
-        if (gain <= least_worth_telling_s || !told_apart(comparison.segments[i].gain_s)) continue;
+        if (gain <= min_worth_telling_s || !told_apart(comparison.segments[i].gain_s)) continue;
         if (!best || gain > (a_wins ? 1.0 : -1.0) * comparison.segments[*best].gain_s.value) best = i;
     }
     return best;
@@ -86,7 +86,7 @@ std::string deciding_sentence(const Comparison& comparison, const Repeatability&
 
 std::string straights_sentence(const Comparison& comparison, bool a_ahead) {
     const double straights = straights_s(comparison);
-    if (std::abs(straights) < least_worth_telling_s) return {};
+    if (std::abs(straights) < min_worth_telling_s) return {};
     const bool same = (straights > 0.0) == a_ahead;
     return " " + letter(straights) + " is " + (same ? "also " : "") + "quicker on the straights, worth " +
            base::fixed_text(std::abs(straights), decimals_without_sd) + " s in all.";
@@ -97,7 +97,7 @@ std::string straights_sentence(const Comparison& comparison, bool a_ahead) {
 Headline headline(const Comparison& comparison, const std::vector<Repeatability>& repeatability) {
     Headline result;
     const Figure& gap = comparison.gap_at_end_s;
-    if (gap.sd) result.uncertainty = base::plus_minus_text(base::half_width_95(*gap.sd), most_decimals);
+    if (gap.sd) result.uncertainty = base::plus_minus_text(base::half_width_95(*gap.sd), max_decimals);
     const bool apart = told_apart(gap) && std::abs(gap.value) >= 0.0005;
     const bool a_ahead = gap.value >= 0.0;
     if (!apart) {

@@ -15,9 +15,9 @@ using comparison::Figure;
 using comparison::MaybeFigure;
 using comparison::SegmentFigures;
 
-constexpr double least_speed_mps = 0.4;
-constexpr double least_place_m = 4.0;
-constexpr double least_coasting_s = 0.1;
+constexpr double min_speed_mps = 0.4;
+constexpr double min_place_m = 4.0;
+constexpr double min_coasting_s = 0.1;
 
 // A difference that its own error allows to be named.
 std::optional<double> difference(const MaybeFigure& winner, const MaybeFigure& loser, double least) {
@@ -63,7 +63,7 @@ std::string length_text(double m, base::UnitSystem units) {
 }
 
 void tell_speed(Told& told, const char* where, const MaybeFigure& w, const MaybeFigure& l, base::UnitSystem units) {
-    const auto d = difference(w, l, least_speed_mps);
+    const auto d = difference(w, l, min_speed_mps);
     if (!d) return;
     told.evidence.push_back(std::string(*d > 0.0 ? "quicker" : "slower") + " " + where + " by " +
                             speed_text(*d, units));
@@ -75,22 +75,22 @@ void tell_corner(Told& told, const SegmentFigures& w, const SegmentFigures& l, c
         if (reach.share > 0.0) told.tries.push_back(what + size + how + std::string(step.ends));
     };
     tell_speed(told, "at the slowest point", w.min_speed_mps, l.min_speed_mps, units);
-    if (const auto d = difference(w.min_speed_mps, l.min_speed_mps, least_speed_mps); d && *d > 0.0)
+    if (const auto d = difference(w.min_speed_mps, l.min_speed_mps, min_speed_mps); d && *d > 0.0)
         if (const Step s = step_of(*d, reach.own.min_speed_mps, small_speed_mps, reach.share); s.size > 0.0)
             ask("carry up to ", s, speed_text(s.size, units), " more to the slowest point");
-    if (const auto d = difference(w.braking_point_m, l.braking_point_m, least_place_m)) {
+    if (const auto d = difference(w.braking_point_m, l.braking_point_m, min_place_m)) {
         told.evidence.push_back("brakes " + length_text(*d, units) + (*d > 0.0 ? " later" : " earlier"));
         if (*d > 0.0)
             if (const Step s = step_of(*d, reach.own.braking_m, small_place_m, reach.share); s.size >= 1.0)
                 ask("move the braking point up to ", s, length_text(s.size, units), " later");
     }
-    if (const auto d = difference(w.full_throttle_m, l.full_throttle_m, least_place_m)) {
+    if (const auto d = difference(w.full_throttle_m, l.full_throttle_m, min_place_m)) {
         told.evidence.push_back("full throttle " + length_text(*d, units) + (*d < 0.0 ? " sooner" : " later"));
         if (*d < 0.0)
             if (const Step s = step_of(*d, reach.own.throttle_m, small_place_m, reach.share); s.size >= 1.0)
                 ask("open the throttle up to ", s, length_text(s.size, units), " sooner");
     }
-    if (const auto d = difference(w.coasting_s, l.coasting_s, least_coasting_s)) {
+    if (const auto d = difference(w.coasting_s, l.coasting_s, min_coasting_s)) {
         told.evidence.push_back(base::fixed_text(std::abs(*d), 2) + " s " + (*d < 0.0 ? "less" : "more") + " coasting");
         if (*d < 0.0 && reach.share > 0.0) told.tries.push_back("coast less between throttle and brake");
     }
@@ -101,7 +101,7 @@ void tell_straight(Told& told, const SegmentFigures& w, const SegmentFigures& l,
                    base::UnitSystem units) {
     tell_speed(told, "onto it", w.entry_speed_mps, l.entry_speed_mps, units);
     tell_speed(told, "at the top", w.top_speed_mps, l.top_speed_mps, units);
-    if (const auto d = difference(w.entry_speed_mps, l.entry_speed_mps, least_speed_mps); d && *d > 0.0)
+    if (const auto d = difference(w.entry_speed_mps, l.entry_speed_mps, min_speed_mps); d && *d > 0.0)
         if (const Step s = step_of(*d, reach.own.entry_speed_mps, small_speed_mps, reach.share); s.size > 0.0)
             told.tries.push_back("look for up to " + speed_text(s.size, units) +
                                  " at the exit of the corner before it" + std::string(s.ends));

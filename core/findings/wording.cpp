@@ -32,13 +32,13 @@ std::string with_minus(std::string figure) {
     return (nothing ? "" : "−") + figure.substr(1);
 }
 
-std::string with_half_width(double value, double half_width, int most_decimals) {
+std::string with_half_width(double value, double half_width, int max_decimals) {
     double step = 1.0;
     if (std::isfinite(half_width) && half_width >= 1.95) {
         step = std::pow(10.0, std::floor(std::log10(half_width)));
         if (half_width / step < 1.95) step /= 10.0; // as decimals_for: a leading 1 keeps a second digit
     }
-    const int decimals = base::decimals_for(half_width, most_decimals);
+    const int decimals = base::decimals_for(half_width, max_decimals);
     const auto rounded = [&](double x) { return base::fixed_text(step * std::round(x / step), decimals); };
     if (step == 1.0)
         return with_minus(base::fixed_text(value, decimals)) + " ±" + base::fixed_text(half_width, decimals);

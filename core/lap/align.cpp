@@ -265,10 +265,10 @@ PlaceShifts noise(Eigen::Index rows, math::NormalStream& normals) {
 Vector2d drawn_habit(const Shift& shift, math::NormalStream& normals) {
     const Eigen::Matrix2d factor = (shift.covariance + 1e-12 * Eigen::Matrix2d::Identity()).llt().matrixL();
     double squares = 0.0;
-    const int freedom = static_cast<int>(shift.freedom);
-    for (int i = 0; i < freedom; ++i)
+    const int degrees_of_freedom = static_cast<int>(shift.degrees_of_freedom);
+    for (int i = 0; i < degrees_of_freedom; ++i)
         squares += std::pow(normals.next(), 2);
-    const double scale = std::sqrt(freedom / std::max(squares, 1e-6));
+    const double scale = std::sqrt(degrees_of_freedom / std::max(squares, 1e-6));
     return scale * (factor * noise(1, normals).transpose());
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a lap without positions shows of the track: its cornering over its own distance, which is integrated speed
-// brought to a given length.  Lateral acceleration is positive to the left, or to the right in some recordings: nothing
-// here knows.
+// What a lap without positions shows of the track: its cornering over its own
+// distance, which is integrated speed brought to a given length.  Lateral acceleration
+// is positive to the left, or to the right in some recordings: nothing here knows.
 #pragma once
 
 #include "core/motion/motion_estimate.h"

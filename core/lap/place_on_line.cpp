@@ -6,7 +6,7 @@
 #include "core/lap/warp.h"
 #include "core/math/periodic_smoother.h"
 #include "core/math/statistics.h"
-#include "core/track/reckoned_line.h"
+#include "core/track/line_from_curvature.h"
 
 #include <algorithm>
 #include <cmath>
@@ -64,7 +64,7 @@ Laps laps_of(const Path& path, const std::vector<double>& passings_s) {
     return laps;
 }
 
-Cornering cornering(const Reckoned& session, const Laps& laps, std::size_t l, double length_m) {
+Cornering cornering(const DeadReckoned& session, const Laps& laps, std::size_t l, double length_m) {
     return cornering_of(session.motion->best, laps.distance_m, session.passings_s[l], session.passings_s[l + 1],
                         length_m, points_for(length_m));
 }
@@ -177,7 +177,8 @@ Shifts best_shifts(const Placing& placing) {
 }
 
 // The file's stamps of the passings are off by up to half a sample, evenly; the rest is the warps' own.
-Shifts drawn_shifts(const Placing& placing, const Reckoned& session, double start_sd_m, math::NormalStream& normals) {
+Shifts drawn_shifts(const Placing& placing, const DeadReckoned& session, double start_sd_m,
+                    math::NormalStream& normals) {
     Shifts shifts;
     const Path& best = session.motion->best;
     const double start_m = start_sd_m * normals.next();
@@ -192,7 +193,7 @@ Shifts drawn_shifts(const Placing& placing, const Reckoned& session, double star
     return shifts;
 }
 
-Placing fitted(const Reckoned& session, const track::ReferenceLine& line, double start_m) {
+Placing fitted(const DeadReckoned& session, const track::ReferenceLine& line, double start_m) {
     Placing placing{line, start_m, laps_of(session.motion->best, session.passings_s), {}, session.passings_s};
     const std::vector<double> curvature = curvature_on(line, start_m, points_for(line.length_m));
     for (std::size_t l = 0; l < placing.laps.count(); ++l) {
@@ -205,7 +206,7 @@ Placing fitted(const Reckoned& session, const track::ReferenceLine& line, double
 
 // Curvature of the track from all laps brought onto the middle one, the fast ones counting more (their lateral
 // acceleration says more of it).
-std::vector<double> common_curvature(const Reckoned& session, const Laps& laps, double length_m) {
+std::vector<double> common_curvature(const DeadReckoned& session, const Laps& laps, double length_m) {
     const Cornering middle = cornering(session, laps, laps.middle, length_m);
     const std::size_t n = middle.size();
     std::vector<double> first(n);
@@ -241,7 +242,7 @@ std::vector<double> common_curvature(const Reckoned& session, const Laps& laps, 
 
 } // namespace
 
-OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line, const motion::LocalFrame& frame,
+OnLine placed_on_line(const DeadReckoned& session, const track::ReferenceLine& line, const motion::LocalFrame& frame,
                       const Start& start, std::uint64_t seed, double length_sd) {
     constexpr std::uint64_t lengths_seed = 0x1E26; // any: the same in every session
     const Placing placing = fitted(session, line, start.station_m);
@@ -266,7 +267,7 @@ OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line,
     return placed;
 }
 
-std::optional<Start> start_on_line(const Reckoned& session, const track::ReferenceLine& line) {
+std::optional<Start> start_on_line(const DeadReckoned& session, const track::ReferenceLine& line) {
     const Laps laps = laps_of(session.motion->best, session.passings_s);
     if (laps.middle_m < track::shortest_lap_m) return std::nullopt;
     const Cornering middle = cornering(session, laps, laps.middle, line.length_m);
@@ -283,7 +284,7 @@ std::optional<Start> start_on_line(const Reckoned& session, const track::Referen
     return start;
 }
 
-std::optional<track::ReferenceLine> reckoned_line(const Reckoned& session, std::optional<double> length_m) {
+std::optional<track::ReferenceLine> dead_reckoned_line(const DeadReckoned& session, std::optional<double> length_m) {
     const Laps laps = laps_of(session.motion->best, session.passings_s);
     const double length = length_m.value_or(laps.middle_m);
     if (!(length >= track::shortest_lap_m && length <= track::longest_lap_m)) return std::nullopt;

@@ -16,7 +16,7 @@ namespace lapwright::lap {
 
 // Speeds and turning of the motion are used, its positions are not; so a motion that was placed already can be placed
 // on another line.
-struct Reckoned {
+struct DeadReckoned {
     const motion::MotionEstimate* motion = nullptr;
     std::vector<double> passings_s; // of the file's timing line, at least two, within the motion
     std::vector<double> error_s;    // the greatest error of each
@@ -39,22 +39,22 @@ struct Start {
 
 // Of the length of a line that is a session's own distance: a wheel reads some per cent high or low, as the tyre and
 // the logger's figure for it go, and nothing tells by how much.  Ours, no source.
-inline constexpr double reckoned_length_sd = 0.02;
+inline constexpr double dead_reckoned_length_sd = 0.02;
 
 // start: the station of the file's timing line, and how well it is known.  frame: the line's.  length_sd: how well the
 // line's length is known, as a share of it; what it makes of the speeds is the same in every session.  Laps whose
 // distance is far from the others' are placed by their distance alone, with the middle lap's scale of speed.
-[[nodiscard]] OnLine placed_on_line(const Reckoned& session, const track::ReferenceLine& line,
+[[nodiscard]] OnLine placed_on_line(const DeadReckoned& session, const track::ReferenceLine& line,
                                     const motion::LocalFrame& frame, const Start& start, std::uint64_t seed,
                                     double length_sd = 0.0);
 
 // Nothing where no place agrees: the session is of another track.
-[[nodiscard]] std::optional<Start> start_on_line(const Reckoned& session, const track::ReferenceLine& line);
+[[nodiscard]] std::optional<Start> start_on_line(const DeadReckoned& session, const track::ReferenceLine& line);
 
-// The line of a track that no session has positions of: distance and curvature are the laps' own, brought onto the
-// middle one; its length is the middle lap's, or the one given.  Nothing for laps shorter than 100 m or longer than
-// 50 km.
-[[nodiscard]] std::optional<track::ReferenceLine> reckoned_line(const Reckoned& session,
-                                                                std::optional<double> length_m = {});
+// The line of a track that no session has positions of: distance and curvature
+// are the laps' own, brought onto the middle one; its length is the middle lap's,
+// or the one given.  Nothing for laps shorter than 100 m or longer than 50 km.
+[[nodiscard]] std::optional<track::ReferenceLine> dead_reckoned_line(const DeadReckoned& session,
+                                                                     std::optional<double> length_m = {});
 
 } // namespace lapwright::lap

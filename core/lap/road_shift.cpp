@@ -61,9 +61,9 @@ Fit fit(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets, const E
     const Eigen::Matrix2d information = x.transpose() * x;
     const Eigen::Vector2d shift = information.ldlt().solve(x.transpose() * y);
     const double rest = std::max((y - x * shift).squaredNorm(), 1e-12);
-    const double freedom = static_cast<double>(y.size()) - shift_figures;
-    const double log_likelihood = -0.5 * (freedom * std::log(rest / freedom) + variance.log().sum() +
-                                          std::log(std::max(information.determinant(), 1e-300)));
+    const double degrees_of_freedom = static_cast<double>(y.size()) - shift_figures;
+    const double log_likelihood = -0.5 * (degrees_of_freedom * std::log(rest / degrees_of_freedom) +
+                                          variance.log().sum() + std::log(std::max(information.determinant(), 1e-300)));
     return {log_likelihood, shift, information, whitening};
 }
 

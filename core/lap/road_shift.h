@@ -20,7 +20,7 @@ namespace lapwright::lap {
 struct Shift {
     Eigen::Vector2d value = Eigen::Vector2d::Zero(); // east, north
     Eigen::Matrix2d covariance = Eigen::Matrix2d::Zero();
-    double freedom = 1.0;                                                      // degrees of it
+    double degrees_of_freedom = 1.0;
     [[nodiscard]] double variance() const { return 0.5 * covariance.trace(); } // per axis
 };
 

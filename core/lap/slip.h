@@ -27,8 +27,8 @@ struct SlipPrior {
     std::vector<Course> courses;     // at least one
 };
 
-// Precision that the data adds at the knots (both ends included), to itself and to the next one, and precision times
-// what is seen.
+// Precision that the data adds at the knots (both ends included),
+// to itself and to the next one, and precision times what is seen.
 struct SlipSeen {
     std::vector<double> diagonal;
     std::vector<double> next;

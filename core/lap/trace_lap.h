@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One lap measured on the reference line: time as a monotone function of distance, speed, accelerations, lateral
-// offset.
+// One lap measured on the reference line: time as a monotone
+// function of distance, speed, accelerations, lateral offset.
 //
 // A stamp's distance is its orthogonal projection, followed along the lap; its rate is ṡ = v·t / (1 − κn) (Perantoni
 // and Limebeer 2015, curvilinear kinematics, from memory).  Between stamps s(t) is the cubic Hermite through both, and

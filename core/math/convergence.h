@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Whether chains of draws have settled on one distribution: rank-normalised split R̂, also of the folded draws, and the
-// effective sample size of bulk and tails (Vehtari, Gelman, Simpson, Carpenter and Bürkner 2021, Bayesian Analysis 16,
-// 667).
+// Whether chains of draws have settled on one distribution: rank-normalised split
+// R̂, also of the folded draws, and the effective sample size of bulk and tails
+// (Vehtari, Gelman, Simpson, Carpenter and Bürkner 2021, Bayesian Analysis 16, 667).
 #pragma once
 
 #include <cstddef>

@@ -42,12 +42,12 @@ double normal_quantile(double share) {
     return boost::math::quantile(Normal(), share);
 }
 
-double student_t_cdf(double t, double freedom) {
-    return boost::math::cdf(StudentT(freedom), t);
+double student_t_cdf(double t, double degrees_of_freedom) {
+    return boost::math::cdf(StudentT(degrees_of_freedom), t);
 }
 
-double student_t_quantile(double share, double freedom) {
-    return boost::math::quantile(StudentT(freedom), share);
+double student_t_quantile(double share, double degrees_of_freedom) {
+    return boost::math::quantile(StudentT(degrees_of_freedom), share);
 }
 
 } // namespace lapwright::math

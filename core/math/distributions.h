@@ -11,8 +11,8 @@ namespace lapwright::math {
 [[nodiscard]] double log_normal_cdf(double x);
 [[nodiscard]] double normal_quantile(double share);
 
-// Student's t with `freedom` > 0 degrees of freedom (need not be whole).
-[[nodiscard]] double student_t_cdf(double t, double freedom);
-[[nodiscard]] double student_t_quantile(double share, double freedom);
+// Student's t; degrees_of_freedom > 0, need not be whole.
+[[nodiscard]] double student_t_cdf(double t, double degrees_of_freedom);
+[[nodiscard]] double student_t_quantile(double share, double degrees_of_freedom);
 
 } // namespace lapwright::math

@@ -104,7 +104,7 @@ class Filter {
     template <typename GoOn = Always>
     [[nodiscard]] static Memory run(const Model& model, double gate, const GoOn& go_on = {}) {
         Memory result = with_room(model);
-        Gate keeper{gate, model.patience, {}};
+        Gate gate_state{gate, model.patience, {}};
         typename Model::Vector x = Model::Vector::Zero();
         typename Model::Matrix p = Model::Matrix::Zero();
         for (std::size_t k = 0; k < model.steps.size() && go_on(k); ++k) {
@@ -113,7 +113,7 @@ class Filter {
             result.covariance[k] = p.template cast<Number>();
             const std::size_t end = model.observations_end(k);
             for (std::size_t j = model.steps[k].first_observation; j < end; ++j)
-                update(model.observations[j], j, keeper, x, p, result);
+                update(model.observations[j], j, gate_state, x, p, result);
         }
         return result;
     }

@@ -83,8 +83,8 @@ LinearFit fit_linear(const Eigen::MatrixXd& design, const Eigen::VectorXd& y, In
     fit.residuals = y - design * slopes;
     if (with_intercept) fit.residuals.array() -= fit.coefficients[0];
     fit.residual_sum_of_squares = weighted_residuals.squaredNorm();
-    fit.freedom = static_cast<int>(used - rank - shift);
-    const double variance = fit.freedom > 0 ? fit.residual_sum_of_squares / fit.freedom : nan;
+    fit.degrees_of_freedom = static_cast<int>(used - rank - shift);
+    const double variance = fit.degrees_of_freedom > 0 ? fit.residual_sum_of_squares / fit.degrees_of_freedom : nan;
     fit.residual_sd = std::sqrt(variance);
     const double total = c.y.squaredNorm();
     fit.r_squared = total > 0.0 ? 1.0 - fit.residual_sum_of_squares / total : nan;

@@ -23,7 +23,7 @@ struct LinearFit {
     double residual_sd = 0.0;
     double r_squared = 0.0;
     double f_statistic = 0.0;
-    int freedom = 0;
+    int degrees_of_freedom = 0;
 };
 
 enum class Intercept { yes, no };

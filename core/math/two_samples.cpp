@@ -74,10 +74,12 @@ std::optional<WelchResult> welch(std::span<const double> x, std::span<const doub
     WelchResult result;
     result.difference = mean(y) - mean(x);
     result.standard_error = std::sqrt(variance);
-    result.freedom = variance * variance / (variance_x * variance_x / (n - 1.0) + variance_y * variance_y / (m - 1.0));
-    const double reach = student_t_quantile(0.5 + 0.5 * coverage, result.freedom) * result.standard_error;
+    result.degrees_of_freedom =
+        variance * variance / (variance_x * variance_x / (n - 1.0) + variance_y * variance_y / (m - 1.0));
+    const double reach = student_t_quantile(0.5 + 0.5 * coverage, result.degrees_of_freedom) * result.standard_error;
     result.interval = {result.difference - reach, result.difference + reach};
-    result.p_two_sided = 2.0 * student_t_cdf(-std::abs(result.difference / result.standard_error), result.freedom);
+    result.p_two_sided =
+        2.0 * student_t_cdf(-std::abs(result.difference / result.standard_error), result.degrees_of_freedom);
     return result;
 }
 

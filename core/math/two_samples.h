@@ -18,7 +18,7 @@ struct Interval {
 struct WelchResult {
     double difference = 0.0; // mean(y) − mean(x)
     double standard_error = 0.0;
-    double freedom = 0.0; // Welch and Satterthwaite
+    double degrees_of_freedom = 0.0; // Welch and Satterthwaite
     Interval interval;
     double p_two_sided = 1.0;
 };

@@ -31,7 +31,7 @@ std::vector<double> yaw_rates(const Measurements& measured, const Series& speed)
 
 } // namespace
 
-Measurements with_reckoned_course(const Measurements& measured) {
+Measurements with_dead_reckoned_course(const Measurements& measured) {
     Measurements result = measured;
     if (result.speed.empty()) result.speed = measured.wheel_speed;
     result.speed = thinned(result.speed, series_rate_hz);

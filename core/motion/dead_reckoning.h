@@ -13,7 +13,7 @@ namespace lapwright::motion {
 
 // The measurements with a course made from yaw rate, else lateral acceleration, else a constant one, at the stamps of
 // the speed (of the wheels where there is no other).  Needs a speed.
-[[nodiscard]] Measurements with_reckoned_course(const Measurements& measured);
+[[nodiscard]] Measurements with_dead_reckoned_course(const Measurements& measured);
 
 // Speeds that are integrated carry an error of scale that comes and goes with slip and temperature; the smoother's
 // draws know of white noise only.  Gives each draw such an error of its own, Gauss-Markov, of 0.3 % and 5 s (ours, no

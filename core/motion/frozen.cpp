@@ -67,7 +67,7 @@ class FrozenRuns {
     [[nodiscard]] bool frozen(const Run& run) const {
         const double speed = slowest_possible(run);
         const double lasted_s = time(run.last) - time(run.first);
-        return speed > standing_mps && speed * lasted_s > steps_moved * fixes_.resolution_m;
+        return speed > standing_mps && speed * lasted_s > steps_moved * fixes_.quantisation_m;
     }
 
   private:
@@ -170,7 +170,7 @@ std::vector<std::uint8_t> frozen_values(const Series& series, std::span<const do
     const std::vector<double>& v = series.values;
     std::vector<std::uint8_t> marks(v.size(), 0);
     double chance = 0.0;
-    const double finest = resolution(v);
+    const double finest = quantisation(v);
     const auto same = [&](std::size_t i, std::size_t j) { return v[i] == v[j] && v[i] != 0.0; };
     for (const Run& run : runs_with_chance(v.size(), same, chance)) {
         if (is_no_chance(run, chance) && jumps_behind(v, run.last, finest)) mark(marks, run.first + 1, run.last);
@@ -187,8 +187,8 @@ std::vector<double> frozen_velocity_s(const Series& speed, const Series& course)
     const std::vector<double>& c = course.values;
     const auto same = [&](std::size_t i, std::size_t j) { return v[i] == v[j] && c[i] == c[j] && v[i] != 0.0; };
     double chance = 0.0;
-    const double finest_speed = resolution(v);
-    const double finest_course = resolution(c);
+    const double finest_speed = quantisation(v);
+    const double finest_course = quantisation(c);
     for (const Run& run : runs_with_chance(v.size(), same, chance)) {
         if (!is_no_chance(run, chance)) continue;
         if (!jumps_behind(v, run.last, finest_speed) && !jumps_behind(c, run.last, finest_course)) continue;
@@ -198,7 +198,7 @@ std::vector<double> frozen_velocity_s(const Series& speed, const Series& course)
     return moments;
 }
 
-double resolution(std::span<const double> values) {
+double quantisation(std::span<const double> values) {
     double least = 0.0;
     for (std::size_t i = 1; i < values.size(); ++i) {
         const double step = std::fabs(values[i] - values[i - 1]);

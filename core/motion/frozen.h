@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A receiver that has lost its signal writes its last fix again and again, from one row to some seconds, and some fill
-// the rows before their first fix with it.  Such a repeat says where the car was, not where it is: it is no
-// measurement. A car that stands repeats its fix too, and a coarse one may stay the same while the car creeps: those
-// are left.
+// A receiver that has lost its signal writes its last fix again and again, from one row to
+// some seconds, and some fill the rows before their first fix with it.  Such a repeat says
+// where the car was, not where it is: it is no measurement. A car that stands repeats its
+// fix too, and a coarse one may stay the same while the car creeps: those are left.
 #pragma once
 
 #include "core/motion/measurements.h"
@@ -17,7 +17,7 @@ namespace lapwright::motion {
 struct Fixes {
     std::span<const double> time_s;
     std::span<const Vec2> position_m;
-    double resolution_m = 0.0;
+    double quantisation_m = 0.0;
 };
 
 // 1 for each fix that repeats its neighbour while the car drove on by more than the writing's resolution: told by the
@@ -35,6 +35,6 @@ struct Fixes {
 [[nodiscard]] std::vector<double> frozen_velocity_s(const Series& speed, const Series& course);
 
 // The smallest step between two values, 0 where there is none.
-[[nodiscard]] double resolution(std::span<const double> values);
+[[nodiscard]] double quantisation(std::span<const double> values);
 
 } // namespace lapwright::motion

@@ -68,7 +68,7 @@ double add_satellite_positions(Measurements& result, const Channel& latitude, co
     }
     result.source = PositionSource::satellites;
     return earth_radius_m *
-           std::max(resolution(latitude.values), std::cos(latitude.values.front()) * resolution(longitudes));
+           std::max(quantisation(latitude.values), std::cos(latitude.values.front()) * quantisation(longitudes));
 }
 
 double add_metre_positions(Measurements& result, const Channel& east, const Channel& north) {
@@ -78,13 +78,13 @@ double add_metre_positions(Measurements& result, const Channel& east, const Chan
         result.position_m.push_back({east.values[i], norths[i]});
     }
     result.source = PositionSource::local_metres;
-    return std::max(resolution(east.values), resolution(norths));
+    return std::max(quantisation(east.values), quantisation(norths));
 }
 
 // Moments at which a fix only repeated another while the car moved; these fixes are gone then.
-std::vector<double> leave_out_frozen_fixes(Measurements& result, double resolution_m) {
+std::vector<double> leave_out_frozen_fixes(Measurements& result, double quantisation_m) {
     const std::vector<std::uint8_t> frozen =
-        frozen_fixes({result.position_time_s, result.position_m, resolution_m}, result.speed, result.splits_s);
+        frozen_fixes({result.position_time_s, result.position_m, quantisation_m}, result.speed, result.splits_s);
     std::vector<double> moments;
     std::size_t kept = 0;
     for (std::size_t i = 0; i < frozen.size(); ++i) {
@@ -191,11 +191,12 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     const Channel* east = recording.find(Meaning::east);
     const Channel* north = recording.find(Meaning::north);
     result.speed = series_of(recording, Meaning::speed);
-    double resolution_m = 0.0;
-    if (frame.on_earth && latitude && longitude) resolution_m = add_satellite_positions(result, *latitude, *longitude);
-    if (!frame.on_earth && east && north) resolution_m = add_metre_positions(result, *east, *north);
+    double quantisation_m = 0.0;
+    if (frame.on_earth && latitude && longitude)
+        quantisation_m = add_satellite_positions(result, *latitude, *longitude);
+    if (!frame.on_earth && east && north) quantisation_m = add_metre_positions(result, *east, *north);
     if (is_derived(result.speed, result.position_time_s, result.position_m)) result.speed = {};
-    const std::vector<double> frozen_fix_s = leave_out_frozen_fixes(result, resolution_m);
+    const std::vector<double> frozen_fix_s = leave_out_frozen_fixes(result, quantisation_m);
     const auto go_on = [&] { return base::go_on(progress, "placing the positions", 0.0); };
     if (!go_on() || !leave_out_spikes(result, go_on)) return base::cancelled();
     result.course = series_of(recording, Meaning::course);

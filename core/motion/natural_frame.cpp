@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The frame of a session: its origin is rounded, so that sessions at one track usually have the same frame and need no
-// conversion.
+// The frame of a session: its origin is rounded, so that sessions
+// at one track usually have the same frame and need no conversion.
 #include "core/base/constants.h"
 #include "core/math/statistics.h"
 #include "core/motion/estimate_motion.h"
@@ -15,8 +15,8 @@ using recording::Channel;
 using recording::Meaning;
 
 constexpr double origin_step_rad = 0.01 * base::pi / 180.0;
-// Coarser than altitudes of receivers differ between sessions; a height that is wrong by 100 m changes lengths by
-// 16e-6.
+// Coarser than altitudes of receivers differ between sessions;
+// a height that is wrong by 100 m changes lengths by 16e-6.
 constexpr double height_step_m = 200.0;
 
 // Longitudes either side of the 180th meridian are brought to the side of the first.

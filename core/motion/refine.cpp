@@ -19,8 +19,8 @@ constexpr double outlier_sds = 4.0;
 constexpr double sensor_prior_weight = 20.0;
 constexpr double walk_prior_weight = 10.0;
 constexpr double jerk_prior_weight = 2.0;
-// Time constant of the two-sided exponential window: as short as the driver is quick, but wide enough to hold so much
-// evidence.
+// Time constant of the two-sided exponential window: as short as
+// the driver is quick, but wide enough to hold so much evidence.
 constexpr double shortest_jerk_window_s = 0.35;
 constexpr double longest_jerk_window_s = 2.0;
 constexpr double jerk_window_worth = 16.0;
@@ -179,8 +179,8 @@ void learn_sensors(Estimation& estimation, const std::vector<PieceResult>& resul
     }
 }
 
-// The position's slow error shows only against velocities; without them it would be mistaken for the car's own
-// movement.
+// The position's slow error shows only against velocities;
+// without them it would be mistaken for the car's own movement.
 void learn_walks(Estimation& estimation, const std::vector<PieceResult>& results, bool knows_velocity) {
     const NoiseLevels prior;
     Evidence bias;

@@ -19,8 +19,8 @@ constexpr double braking_mps2 = 3.0;     // from here on a wheel may slip. Ours,
 constexpr double rate_reach_s = 0.15;    // to either side
 constexpr double longest_summed_s = 0.5; // between stamps, to be summed over
 constexpr std::size_t min_windows = 20;
-// A sensor's own tolerance, a tyre's radius, the weight's share in it when the car leans on its springs. Ours, no
-// source.
+// A sensor's own tolerance, a tyre's radius, the weight's share
+// in it when the car leans on its springs. Ours, no source.
 constexpr double scale_prior_sd = 0.03;
 constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
 

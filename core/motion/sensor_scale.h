@@ -20,9 +20,9 @@ struct Sums {
 
 // Of a figure at stamps of the path (strictly increasing, two or more; the figure is NaN where nothing is known).
 [[nodiscard]] Sums sums_of(std::span<const double> time_s, std::span<const double> figure);
-// Ways, from places alone: arcs of circles through three of them.  The path's speed is no measure where it is noisy,
-// for an error across the path makes it greater whichever way it points.  Unknown where the car all but stands, brakes
-// or pushes.
+// Ways, from places alone: arcs of circles through three of them.  The path's speed
+// is no measure where it is noisy, for an error across the path makes it greater
+// whichever way it points.  Unknown where the car all but stands, brakes or pushes.
 [[nodiscard]] Sums ways_of(const Path& path);
 
 // A wheel under brakes turns too slowly, and so it seems to be both early and small.

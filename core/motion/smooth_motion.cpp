@@ -143,8 +143,8 @@ class Smoothing {
         if (has_velocity() || has_aids()) relate_velocity();
         if (!go_on()) return false;
         estimation_ = continued(estimation_, all_nodes(measured_, latencies(relations_)));
-        // How noisy the velocities are must be known before any can be refused, and refused before the car follows
-        // them.
+        // How noisy the velocities are must be known before any
+        // can be refused, and refused before the car follows them.
         if (has_velocity() && !passes(1, {{true, false}, open_gate, true, false})) return false;
         if (!passes(1, {{true, false}, wide_gate, true, true})) return false;
         if (!go_on()) return false;
@@ -287,7 +287,7 @@ class Smoothing {
 
 base::Result<MotionEstimate> reckoned(const Measurements& measured, const Options& options,
                                       const base::Progress& progress, const std::optional<NoiseLevels>& known) {
-    const Measurements aimed = with_reckoned_course(measured);
+    const Measurements aimed = with_dead_reckoned_course(measured);
     if (all_nodes(aimed, {}).size() < 2) // wheel speed and cornering that never meet, for example
         return base::Error{base::ErrorCode::no_motion,
                            {},

@@ -8,12 +8,12 @@
 namespace lapwright::presentation {
 namespace {
 
-constexpr int most_decimals = 1;
+constexpr int max_decimals = 1;
 
 std::string figure_text(const comparison::MaybeFigure& figure, base::Quantity quantity, base::UnitSystem units,
                         Margin margin) {
     if (!figure) return "—";
-    return base::known_figure(figure->value, figure->sd, quantity, units, figure->sd ? most_decimals : 0,
+    return base::known_figure(figure->value, figure->sd, quantity, units, figure->sd ? max_decimals : 0,
                               margin == Margin::with);
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a channel measures, independent of how its file called it.  Axes: x forward, y to the left, z up (ISO 8855), so
-// a left-hander has positive lateral acceleration and yaw rate.  Course is clockwise from true north, as receivers give
-// it.
+// What a channel measures, independent of how its file called it.  Axes: x forward,
+// y to the left, z up (ISO 8855), so a left-hander has positive lateral acceleration
+// and yaw rate.  Course is clockwise from true north, as receivers give it.
 #pragma once
 
 #include "core/base/units.h"

@@ -82,13 +82,13 @@ const KindRow& kind_row(WarningKind kind) {
 } // namespace
 
 void LineTally::add(std::uint32_t line) {
-    if (first_lines.size() < most_told_lines) first_lines.push_back(line);
+    if (first_lines.size() < max_told_lines) first_lines.push_back(line);
     ++count;
 }
 
 void LineTally::add(const LineTally& later) {
     for (const std::uint32_t line : later.first_lines)
-        if (first_lines.size() < most_told_lines) first_lines.push_back(line);
+        if (first_lines.size() < max_told_lines) first_lines.push_back(line);
     count += later.count;
 }
 

@@ -17,9 +17,9 @@ namespace lapwright::recording {
 // How often something was seen in a file, and on which lines first.
 struct LineTally {
     std::size_t count = 0;
-    std::vector<std::uint32_t> first_lines; // at most most_told_lines
+    std::vector<std::uint32_t> first_lines; // at most max_told_lines
 
-    static constexpr std::size_t most_told_lines = 5;
+    static constexpr std::size_t max_told_lines = 5;
 
     void add(std::uint32_t line);
     void add(const LineTally& later);

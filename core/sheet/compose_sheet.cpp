@@ -18,7 +18,7 @@ using comparison::Figure;
 using comparison::MaybeFigure;
 using comparison::SegmentComparison;
 
-constexpr std::size_t most_findings = 3;
+constexpr std::size_t max_findings = 3;
 
 constexpr const char* cautions_text =
     "Estimates from recorded data; intervals are 95 %. Motor sport is dangerous: the event's rules, scrutineering and "
@@ -115,7 +115,7 @@ std::vector<Finding> deciding_segments(const Material& m, UnitSystem units) {
         order[i] = i;
     const auto size = [&](std::size_t i) { return -std::abs(m.comparison->segments[i].gain_s.value); };
     std::ranges::sort(order, {}, size);
-    order.resize(std::min(order.size(), most_findings));
+    order.resize(std::min(order.size(), max_findings));
     std::vector<Finding> findings;
     for (const std::size_t i : order) {
         const SegmentComparison& s = m.comparison->segments[i];
@@ -157,7 +157,7 @@ Sheet compose_sheet(const Material& m, UnitSystem units) {
         if (s.segment.name == m.headline->deciding_segment)
             sheet.plot.deciding = DecidingPlace{s.segment.name, s.segment.start_m, s.segment.end_m};
     sheet.findings = m.findings.empty() ? deciding_segments(m, units) : m.findings;
-    if (sheet.findings.size() > most_findings) sheet.findings.resize(most_findings);
+    if (sheet.findings.size() > max_findings) sheet.findings.resize(max_findings);
     const std::string unit(base::symbol(base::shown_unit(Quantity::speed, units)));
     sheet.columns = {"", "won by, s", "slowest A · B, " + unit, "exit A · B"};
     for (const SegmentComparison& s : m.comparison->segments) {

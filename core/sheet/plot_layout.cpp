@@ -11,7 +11,7 @@
 namespace lapwright::sheet {
 namespace {
 
-constexpr std::size_t most_points = 1200;
+constexpr std::size_t max_points = 1200;
 constexpr double room_for_numbers = 30.0; // left of the panels
 constexpr double room_for_discs = 26.0;
 constexpr double room_for_title = 90.0; // and half a name
@@ -119,7 +119,7 @@ std::vector<double> grid_values(const Panel& panel) {
 }
 
 std::vector<std::size_t> drawn_points(std::size_t count) {
-    const std::size_t stride = std::max<std::size_t>(1, count / most_points);
+    const std::size_t stride = std::max<std::size_t>(1, count / max_points);
     std::vector<std::size_t> points;
     for (std::size_t i = 0; i < count; i += stride)
         points.push_back(i);

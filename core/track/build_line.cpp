@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Rounds of: project every lap on the line, move the line to the middle of the laps, smooth, space the nodes
-// evenly.
+// Rounds of: project every lap on the line, move the line to the middle of the laps, smooth, space the nodes evenly.
 #include "core/track/build_line.h"
 
 #include "core/base/parallel.h"

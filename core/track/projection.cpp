@@ -35,8 +35,8 @@ double distance_squared_to_node(const ReferenceLine& line, Vec2 point, std::size
     return dot(d, d);
 }
 
-// Newton on (p − r(s))·t(s) = 0, whose slope is −(1 − κn); the slope is held away from zero near the centre of
-// curvature.
+// Newton on (p − r(s))·t(s) = 0, whose slope is −(1 − κn); the
+// slope is held away from zero near the centre of curvature.
 std::optional<Projection> refine(const ReferenceLine& line, Vec2 point, double start_m, double window_m) {
     Foot foot = foot_at(line, point, start_m);
     for (int step = 0; step < max_steps; ++step) {

@@ -34,8 +34,8 @@ struct LinePoint {
     double curvature_per_m;
 };
 
-// Closed curve on a uniform grid of stations: node i lies at i * step_m, and the node after the last is the first
-// again.
+// Closed curve on a uniform grid of stations: node i lies at
+// i * step_m, and the node after the last is the first again.
 struct ReferenceLine {
     double step_m = 1.0; // length_m / number of nodes
     double length_m = 0.0;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A track as written down: where its gate is and what its segments are called.  JSON, so that it can be sent to a
-// friend.
+// A track as written down: where its gate is and what its
+// segments are called.  JSON, so that it can be sent to a friend.
 #pragma once
 
 #include "core/base/result.h"

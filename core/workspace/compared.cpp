@@ -11,8 +11,8 @@
 namespace lapwright::workspace {
 namespace {
 
-// The rate that is shown in full colour: nine tenths of the lap stay below it, so that one hairpin does not pale the
-// rest.
+// The rate that is shown in full colour: nine tenths of the lap
+// stay below it, so that one hairpin does not pale the rest.
 double full_colour(std::vector<double> rates) {
     for (double& rate : rates)
         rate = std::abs(rate);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A pairing with what its page shows besides: corners summed with the straights they feed, and who is winning time
-// where.
+// A pairing with what its page shows besides: corners summed
+// with the straights they feed, and who is winning time where.
 #pragma once
 
 #include "core/analysis/analysis.h"

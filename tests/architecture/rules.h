@@ -19,8 +19,8 @@ inline constexpr std::size_t longest_file_lines = 400;
 // Qt anywhere in core or app/commands; the plotting library's header outside ui/plots.
 [[nodiscard]] Findings check_foreign_includes(std::span<const SourceFile> files);
 
-// The simulator gives the tests their truth, so it may include its own headers alone; the tests of it (…_test.cpp) may
-// include more.
+// The simulator gives the tests their truth, so it may include its
+// own headers alone; the tests of it (…_test.cpp) may include more.
 [[nodiscard]] Findings check_simulator(std::span<const SourceFile> files);
 
 // Calls whose answer depends on the locale, `using namespace std`, and random numbers without a seed.  Locale-bound

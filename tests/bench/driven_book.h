@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A book filled with sessions of twenty minutes at 25 Hz and 24 columns: driven by the simulator, written as text and
-// imported.
+// A book filled with sessions of twenty minutes at 25 Hz and 24
+// columns: driven by the simulator, written as text and imported.
 #pragma once
 
 #include "core/analysis/run.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The application that a benchmark of the window needs before its first widget, on no screen unless the environment
-// names one.
+// The application that a benchmark of the window needs before its
+// first widget, on no screen unless the environment names one.
 #pragma once
 
 #include <QApplication>

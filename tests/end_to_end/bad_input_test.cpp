@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What cannot be used ends with the right status and one sentence, never with a signal, half an output or a changed
-// file.
+// What cannot be used ends with the right status and one
+// sentence, never with a signal, half an output or a changed file.
 #include "tests/end_to_end/program.h"
 
 #include <gmock/gmock.h>

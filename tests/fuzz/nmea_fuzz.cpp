@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Any bytes as NMEA 0183 sentences.  A fuzzer does not find checksums, so each line is also tried with its sum made
-// right.
+// Any bytes as NMEA 0183 sentences.  A fuzzer does not find
+// checksums, so each line is also tried with its sum made right.
 #include "core/import/formats/nmea.h"
 #include "tests/fuzz/recording_invariants.h"
 

@@ -20,8 +20,8 @@ constexpr bool sanitized = true;
 constexpr bool sanitized = false;
 #endif
 constexpr unsigned longest_s = sanitized ? 60 : 5;
-constexpr double most_bytes_a_byte = 12.0;
-constexpr double most_bytes_besides = 300e6;
+constexpr double max_bytes_a_byte = 12.0;
+constexpr double max_bytes_besides = 300e6;
 
 bool has_controls(const std::string& text) {
     for (const char c : text)
@@ -78,7 +78,7 @@ std::string fault_of(const Question& question) {
     wait4(child, &status, 0, &used);
     if (WIFSIGNALED(status))
         return "signal " + std::to_string(WTERMSIG(status)) + (WTERMSIG(status) == SIGALRM ? " (too long)" : "");
-    const double most = most_bytes_a_byte * question.file_bytes + most_bytes_besides;
+    const double most = max_bytes_a_byte * question.file_bytes + max_bytes_besides;
     const double bytes = 1024.0 * static_cast<double>(used.ru_maxrss);
     if (said.empty() && !sanitized && bytes > most) return "took " + std::to_string(bytes / 1e6) + " MB";
     if (said.empty() && WEXITSTATUS(status) != 0) return "ended with " + std::to_string(WEXITSTATUS(status));

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// every_file GOOD FOLDER...: each file of these folders through every subcommand, as table and as JSON, each in a
-// process of its own (answers.h); GOOD is the session beside it for what needs two.  Ends with 1 when an answer is
-// wrong.
+// every_file GOOD FOLDER...: each file of these folders through every subcommand,
+// as table and as JSON, each in a process of its own (answers.h); GOOD is the
+// session beside it for what needs two.  Ends with 1 when an answer is wrong.
 #include <algorithm>
 #include <cstdint>
 #include <filesystem>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// mutants [--first SEED] [--count N]: N bad files, each given to a drawn subcommand as table or JSON in a process of
-// its own.  However bad the file: no signal, an end within the time, exit status 0, 1 or 2, one sentence where it is
-// refused, JSON that a strict parser takes, no control character in text for people.  Ends with 1 when one of these was
-// broken.
+// mutants [--first SEED] [--count N]: N bad files, each given to a drawn subcommand as table
+// or JSON in a process of its own.  However bad the file: no signal, an end within the time,
+// exit status 0, 1 or 2, one sentence where it is refused, JSON that a strict parser takes,
+// no control character in text for people.  Ends with 1 when one of these was broken.
 #include <cstdio>
 #include <filesystem>
 #include <fstream>

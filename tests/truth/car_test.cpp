@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Corner speeds against the closed form v^2 = mu g R / (1 - mu k R) (checks.md B2) and the load exponent's own
-// equation.
+// Corner speeds against the closed form v^2 = mu g R / (1 -
+// mu k R) (checks.md B2) and the load exponent's own equation.
 #include "tests/truth/car.h"
 
 #include <gtest/gtest.h>

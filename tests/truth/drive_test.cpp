@@ -12,7 +12,7 @@
 namespace truth {
 namespace {
 
-double most_grip_used(const Session& session, const int lap, const TrackSegment& corner) {
+double max_grip_used(const Session& session, const int lap, const TrackSegment& corner) {
     double most = 0.0;
     for (double s = corner.start_m; s < corner.end_m; s += 1.0) {
         const TruthSample here = session.at_unwrapped(session.track().length_m() * lap + s);
@@ -54,7 +54,7 @@ TEST(Drive, CornersAreDrivenAtTheDriversShare) {
     const auto shares = habitual_grip_shares(track, driver);
     const auto corners = track.corners();
     for (std::size_t c = 0; c < corners.size(); ++c) {
-        EXPECT_NEAR(most_grip_used(session, 2, corners[c]), shares[c], 0.045) << corners[c].name;
+        EXPECT_NEAR(max_grip_used(session, 2, corners[c]), shares[c], 0.045) << corners[c].name;
     }
 }
 
@@ -65,8 +65,8 @@ TEST(Drive, CornerBelowItsLimitStaysBelowIt) {
     const Session held_back = drive_session(track, heavy_powerful_coupe(), driver, {}, 8);
     const Session usual = drive_session(track, heavy_powerful_coupe(), {}, {}, 8);
     const TrackSegment lantern = track.corners()[1];
-    EXPECT_LT(most_grip_used(held_back, 2, lantern), 0.84);
-    EXPECT_GT(most_grip_used(usual, 2, lantern), 0.90);
+    EXPECT_LT(max_grip_used(held_back, 2, lantern), 0.84);
+    EXPECT_GT(max_grip_used(usual, 2, lantern), 0.90);
     EXPECT_GT(held_back.lap(2).time_s(), usual.lap(2).time_s());
 }
 

@@ -70,8 +70,8 @@ Normal normal_equations(const TrackShape& track, const std::size_t count, const 
     return normal;
 }
 
-std::vector<double> least_curvature_line(const TrackShape& track, const double half_width_m, const std::size_t count,
-                                         const double spacing) {
+std::vector<double> min_curvature_line(const TrackShape& track, const double half_width_m, const std::size_t count,
+                                       const double spacing) {
     std::vector<double> n(count, 0.0);
     if (half_width_m <= 0.0) return n;
     const Normal normal = normal_equations(track, count, spacing);
@@ -123,7 +123,7 @@ DrivenLine::DrivenLine(const TrackShape& track, const DriverTruth& driver, const
     const double length = track.length_m();
     const auto count = static_cast<std::size_t>(std::max(8.0, std::round(length / kLineSpacing_m)));
     const double spacing = length / static_cast<double>(count);
-    std::vector<double> base = least_curvature_line(track, driver.line_half_width_m, count, spacing);
+    std::vector<double> base = min_curvature_line(track, driver.line_half_width_m, count, spacing);
 
     const UniformSpline habit = habit_line(driver, length);
     for (std::size_t i = 0; i < count; ++i)

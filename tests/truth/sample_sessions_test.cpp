@@ -72,14 +72,14 @@ TEST_F(Demo, GainsAddUpToTheGap) {
 TEST_F(Demo, HatchIsFlatThroughLanternAndTheCoupeIsNot) {
     const TrackSegment lantern = sessions()[0].track().corners()[1];
     ASSERT_EQ(lantern.name, "Lantern");
-    double least_hatch = 1.0;
+    double min_hatch = 1.0;
     double slowest_coupe = 1e9;
     const double length = sessions()[0].track().length_m();
     for (double s = lantern.start_m; s < lantern.end_m; s += 1.0) {
-        least_hatch = std::min(least_hatch, sessions()[0].at_unwrapped(6.0 * length + s).throttle);
+        min_hatch = std::min(min_hatch, sessions()[0].at_unwrapped(6.0 * length + s).throttle);
         slowest_coupe = std::min(slowest_coupe, sessions()[1].speed_mps(1, s));
     }
-    EXPECT_GT(least_hatch, 0.999);
+    EXPECT_GT(min_hatch, 0.999);
     EXPECT_NEAR(3.6 * slowest_coupe, 205.3, 0.1);
 }
 

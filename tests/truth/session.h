@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The truth of a driven session as a function of time. Frame and signs as in track_shape.h: x east, y north, course
-// counter-clockwise from east in `heading_rad`, clockwise from north in `course_rad`; a_lat and yaw_rate positive to
-// the left, a_long positive forwards. Speed is horizontal. S is the unwrapped station: flying lap k starts at k *
-// length.
+// The truth of a driven session as a function of time. Frame and signs as in track_shape.h:
+// x east, y north, course counter-clockwise from east in `heading_rad`, clockwise from
+// north in `course_rad`; a_lat and yaw_rate positive to the left, a_long positive forwards.
+// Speed is horizontal. S is the unwrapped station: flying lap k starts at k * length.
 #pragma once
 
 #include <memory>

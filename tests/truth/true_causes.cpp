@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Shapley: phi_i = sum over sets S without i of |S|! (n - |S| - 1)! / n! * (time(S + i) - time(S)), exact over 2^5
-// sets.
+// Shapley: phi_i = sum over sets S without i of |S|! (n - |S|
+// - 1)! / n! * (time(S + i) - time(S)), exact over 2^5 sets.
 #include "tests/truth/true_causes.h"
 
 #include <bit>

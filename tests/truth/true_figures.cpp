@@ -54,7 +54,7 @@ CornerTruth corner_truth(const Session& session, const int lap, const TrackSegme
     result.min_at_m = corner.start_m;
     for (double s = corner.start_m; s <= corner.end_m; s += kStep_m) {
         const TruthSample here = walk.at(s);
-        result.most_lateral_mps2 = std::max(result.most_lateral_mps2, std::abs(here.a_lat_mps2));
+        result.max_lateral_mps2 = std::max(result.max_lateral_mps2, std::abs(here.a_lat_mps2));
         if (here.speed_mps >= result.min_mps) continue;
         result.min_mps = here.speed_mps;
         result.min_at_m = s;

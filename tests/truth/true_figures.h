@@ -13,7 +13,7 @@ struct CornerTruth {
     double exit_mps = 0.0;
     double min_mps = 0.0; // the bottom of the speed curve inside the corner, and where
     double min_at_m = 0.0;
-    double most_lateral_mps2 = 0.0;   // magnitude
+    double max_lateral_mps2 = 0.0;    // magnitude
     std::optional<double> brake_at_m; // the brake passes 5 % for the last time before the slowest point, and has
                                       // passed 20 % after it; absent where the car does not brake
     std::optional<double> full_throttle_at_m; // the throttle passes 98 % after the slowest point

@@ -13,8 +13,8 @@ namespace worlds {
 namespace {
 
 constexpr double degree = std::numbers::pi / 180.0;
-constexpr double least_straight_m = 20.0;
-constexpr double least_between_roads_m = 25.0;
+constexpr double min_straight_m = 20.0;
+constexpr double min_between_roads_m = 25.0;
 
 // Corners of both hands whose turns add up to once round.
 std::vector<truth::CornerPlan> draw_corners(truth::Random& random, double way_round) {
@@ -54,7 +54,7 @@ bool turns_are_corners(const std::vector<truth::CornerPlan>& corners) {
 bool could_be_built(const truth::TrackShape& track) {
     if (track.length_m() < 1400.0 || track.length_m() > 6000.0 || track.closure_error_m() > 1e-3) return false;
     for (const truth::TrackSegment& segment : track.segments())
-        if (!segment.is_corner && segment.end_m - segment.start_m < least_straight_m) return false;
+        if (!segment.is_corner && segment.end_m - segment.start_m < min_straight_m) return false;
     constexpr double step_m = 10.0;
     std::vector<truth::TrackPoint> points;
     for (double s = 0.0; s < track.length_m(); s += step_m)
@@ -62,7 +62,7 @@ bool could_be_built(const truth::TrackShape& track) {
     const auto apart = static_cast<std::size_t>(90.0 / step_m);
     for (std::size_t i = 0; i < points.size(); ++i)
         for (std::size_t j = i + apart; j < std::min(points.size(), i + points.size() - apart); ++j)
-            if (std::hypot(points[i].x_m - points[j].x_m, points[i].y_m - points[j].y_m) < least_between_roads_m)
+            if (std::hypot(points[i].x_m - points[j].x_m, points[i].y_m - points[j].y_m) < min_between_roads_m)
                 return false;
     return true;
 }

@@ -30,7 +30,7 @@ using models::ColumnTable;
 
 constexpr int form_width_px = 380;
 constexpr int plot_width_px = 100;
-constexpr int most_header_line = 400;
+constexpr int max_header_line = 400;
 
 // The small plot of a column in its row.
 class PlotDelegate : public QStyledItemDelegate {
@@ -121,7 +121,7 @@ QWidget* ColumnDialog::make_layout_row() {
           std::pair(tr("bar |"), "|"), std::pair(tr("blanks"), " ")})
         delimiter_->addItem(words, QString::fromLatin1(mark));
     header_line_ = new QSpinBox(layout_row_);
-    header_line_->setRange(0, most_header_line);
+    header_line_->setRange(0, max_header_line);
     header_line_->setSpecialValueText(tr("no line"));
     header_line_->setKeyboardTracking(false);
     decimal_mark_ = new QComboBox(layout_row_);

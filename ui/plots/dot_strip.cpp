@@ -18,7 +18,7 @@ constexpr double strip_dot_px = 3.0;
 constexpr double ring_px = 5.2;
 constexpr double side_px = 18.0; // for the letters
 constexpr double row_px = 27.0;
-constexpr double least_span_s = 0.02;
+constexpr double min_span_s = 0.02;
 
 // Rises of dots above one another; none of two that stand side by side touch.
 constexpr double levels[] = {0.0, -7.4, 7.4};
@@ -89,7 +89,7 @@ void DotStrip::paintEvent(QPaintEvent*) {
         }
     }
     if (!(scale.low_s <= scale.high_s)) return;
-    const double lacking = std::max(0.0, least_span_s - (scale.high_s - scale.low_s));
+    const double lacking = std::max(0.0, min_span_s - (scale.high_s - scale.low_s));
     scale.low_s -= 0.5 * lacking;
     scale.high_s += 0.5 * lacking;
     scale.left = side_px + ring_px;

@@ -20,8 +20,8 @@ namespace {
 
 constexpr double dot_px = 2.4;
 constexpr int band_alpha = 46;
-constexpr std::size_t most_points = 250; // of one car
-constexpr double room_above = 0.08;      // of the values' extent
+constexpr std::size_t max_points = 250; // of one car
+constexpr double room_above = 0.08;     // of the values' extent
 
 // Dots or triangles of one car.
 class Points : public Drawing {
@@ -64,7 +64,7 @@ std::vector<EvidencePoint> driving_points(const car::CarFigures& figures) {
     for (const car::DrivingEvidence& evidence : figures.driving) {
         if (evidence.used) all.push_back({evidence.speed_mps, evidence.drive_mps2, false});
     }
-    const std::size_t stride = all.size() / most_points + 1;
+    const std::size_t stride = all.size() / max_points + 1;
     std::vector<EvidencePoint> points;
     for (std::size_t i = 0; i < all.size(); i += stride)
         points.push_back(all[i]);

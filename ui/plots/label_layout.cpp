@@ -8,7 +8,7 @@
 namespace lapwright::plots {
 namespace {
 
-constexpr double least_part = 0.45; // of a name's width, below which a shortened one says nothing
+constexpr double min_part = 0.45; // of a name's width, below which a shortened one says nothing
 
 struct Hole {
     double left = 0.0;
@@ -56,7 +56,7 @@ std::vector<PlacedName> place_names(const std::vector<Name>& names, double left,
                 best = put(index, name.text, wanted, name.anchor, *hole, row);
                 break;
             }
-            if (best || hole->width() < least_part * wanted) continue;
+            if (best || hole->width() < min_part * wanted) continue;
             const QString text = shorten(name.text, hole->width());
             const double width = measure(text);
             if (width <= hole->width()) best = put(index, text, width, name.anchor, *hole, row);

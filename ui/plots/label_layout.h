@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Names beside one another in a few rows without touching.  A name may be pushed sideways as long as it still stands
-// under its own stretch or its anchor; where it does not fit it is shortened, and where even that does not fit, left
-// out.
+// Names beside one another in a few rows without touching.  A name may be pushed
+// sideways as long as it still stands under its own stretch or its anchor; where
+// it does not fit it is shortened, and where even that does not fit, left out.
 #pragma once
 
 #include <QString>

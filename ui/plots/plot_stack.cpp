@@ -16,7 +16,7 @@ namespace {
 constexpr double wheel_zoom = 0.8;     // of the view for one notch
 constexpr double notch = 120.0;        // of QWheelEvent
 constexpr double cursor_steps = 200.0; // across the view
-constexpr double least_step_m = 1.0;
+constexpr double min_step_m = 1.0;
 constexpr double room_beside_stretch = 0.5; // of the stretch's length, on either side
 constexpr int drag_starts_px = 5;
 
@@ -114,7 +114,7 @@ void PlotStack::move_cursor_to(double place_m) {
 }
 
 void PlotStack::step_cursor(int steps) {
-    const double step = std::max(least_step_m, std::round(view_.width() / cursor_steps));
+    const double step = std::max(min_step_m, std::round(view_.width() / cursor_steps));
     set_cursor(cursor_m_ + steps * step);
 }
 

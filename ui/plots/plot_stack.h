@@ -85,7 +85,7 @@ class PlotStack : public QWidget {
     void add_channel(const models::ChannelChoice& choice);
     void add_gap();
     void add_gains();
-    Panel& add_panel(const QString& title, int least_height, int stretch);
+    Panel& add_panel(const QString& title, int min_height, int stretch);
     void add_pair(Panel& panel, const std::vector<double>* a, const std::vector<double>* b);
     void fit_values(const Panel& panel);
     void show_distance_axis();

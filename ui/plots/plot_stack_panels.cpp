@@ -83,7 +83,7 @@ void PlotStack::build() {
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
-PlotStack::Panel& PlotStack::add_panel(const QString& title, int least_height, int stretch) {
+PlotStack::Panel& PlotStack::add_panel(const QString& title, int min_height, int stretch) {
     auto* rect = new QCPAxisRect(plot_, true);
     const int row = static_cast<int>(panels_.size());
     plot_->plotLayout()->addElement(row, 0, rect);
@@ -108,7 +108,7 @@ PlotStack::Panel& PlotStack::add_panel(const QString& title, int least_height, i
     rect->setAutoMargins(QCP::msNone);
     const int left = QFontMetrics(theme::small()).horizontalAdvance(QStringLiteral("−00.00")) + 8;
     rect->setMargins(QMargins(left, title_height(), right_margin_px, 0));
-    rect->setMinimumSize(100, least_height);
+    rect->setMinimumSize(100, min_height);
     panels_.push_back(std::make_unique<Panel>(Panel{title, rect, {}, nullptr, {}, false}));
     new Corners(rect, content_.pairing->track, palette_.tint);
     return *panels_.back();

@@ -24,7 +24,7 @@ constexpr double mark_px = 3.6; // radius
 constexpr double ring_px = 8.0;
 constexpr double reach_px = 14.0; // of a click
 constexpr double bar_foot_px = 3.5;
-constexpr double least_shown_s = 6.0 * 3600.0;
+constexpr double min_shown_s = 6.0 * 3600.0;
 constexpr double room_beside = 0.05; // of the season
 constexpr double room_above = 0.12;  // of the values' extent
 constexpr int value_ticks = 5;
@@ -157,7 +157,7 @@ QCPRange values_of(const SeasonCourse& course) {
 QCPRange season_of(const SeasonCourse& course) {
     const double first = course.marks.front().unix_s;
     const double last = course.marks.back().unix_s;
-    const double margin = std::max(room_beside * (last - first), 0.5 * least_shown_s);
+    const double margin = std::max(room_beside * (last - first), 0.5 * min_shown_s);
     return {first - margin, last + margin};
 }
 
@@ -243,9 +243,9 @@ void SeasonPlot::keep_in_season(const QCPRange& range) {
     if (course_.marks.empty()) return;
     const QCPRange whole = season_of(course_);
     QCPRange kept = range.bounded(whole.lower, whole.upper);
-    if (kept.size() < least_shown_s && whole.size() > least_shown_s) {
+    if (kept.size() < min_shown_s && whole.size() > min_shown_s) {
         const double centre = range.center();
-        kept = QCPRange(centre - 0.5 * least_shown_s, centre + 0.5 * least_shown_s).bounded(whole.lower, whole.upper);
+        kept = QCPRange(centre - 0.5 * min_shown_s, centre + 0.5 * min_shown_s).bounded(whole.lower, whole.upper);
     }
     if (kept != range) plot_->xAxis->setRange(kept);
 }

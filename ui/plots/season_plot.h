@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sessions through time: a filled mark each for the value that counts (the best lap, a figure), a hollow one for its
-// companion (the median lap), a bar for a 95 % interval.  Marks of one series are joined; where there are several
-// series, each bears its name.  Drag pans through the season, the wheel zooms at the pointer, a double click fits; a
-// click chooses.
+// Sessions through time: a filled mark each for the value that counts (the best lap, a
+// figure), a hollow one for its companion (the median lap), a bar for a 95 % interval.  Marks
+// of one series are joined; where there are several series, each bears its name.  Drag pans
+// through the season, the wheel zooms at the pointer, a double click fits; a click chooses.
 #pragma once
 
 #include "core/base/units.h"

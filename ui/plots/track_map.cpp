@@ -16,7 +16,7 @@ namespace {
 constexpr double margin_px = 16.0;
 constexpr double line_px = 6.0;
 constexpr double chosen_px = 12.0;
-constexpr std::size_t most_strokes = 600; // more would not be seen
+constexpr std::size_t max_strokes = 600; // more would not be seen
 
 } // namespace
 
@@ -123,7 +123,7 @@ void TrackMap::paint_line(QPainter& painter) const {
     }
     painter.setPen(QPen(palette_.rule, line_px + 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.drawPolyline(path(0, nodes));
-    const std::size_t step = std::max<std::size_t>(1, nodes / most_strokes);
+    const std::size_t step = std::max<std::size_t>(1, nodes / max_strokes);
     for (std::size_t i = 0; i < nodes; i += step) {
         const double favour = i < favour_.size() ? favour_[i] : 0.0;
         const QColor colour = theme::blend(palette_.even, favour >= 0.0 ? palette_.a : palette_.b, std::abs(favour));

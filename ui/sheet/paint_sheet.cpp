@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Laid out from the top: answer, plots, findings, then two columns (corners; causes, setup, notes), cautions at the
-// foot.
+// Laid out from the top: answer, plots, findings, then two
+// columns (corners; causes, setup, notes), cautions at the foot.
 #include "ui/sheet/paint_sheet.h"
 
 #include "core/sheet/svg_plot.h"
@@ -217,8 +217,8 @@ double paint_setup(QPainter& painter, const Room& left, const Room& right, const
 // Lines that do not fit above `bottom` are counted instead; long ones wrap.
 double paint_list(QPainter& painter, double x, double y, double width, double bottom, const QString& heading,
                   const std::vector<std::string>& lines) {
-    constexpr double least_row = 12;
-    if (lines.empty() || y + 3 * least_row > bottom) return 0.0;
+    constexpr double min_row = 12;
+    if (lines.empty() || y + 3 * min_row > bottom) return 0.0;
     const double start = y;
     y += paint_heading(painter, x, y, width, heading);
     painter.setFont(type(8));
@@ -226,7 +226,7 @@ double paint_list(QPainter& painter, double x, double y, double width, double bo
         const QRectF room(x, y, width, 10000.0);
         const double high = painter.boundingRect(room, Qt::TextWordWrap, text(lines[i])).height();
         const bool last = i + 1 == lines.size();
-        if (y + high + (last ? 0.0 : least_row) > bottom) {
+        if (y + high + (last ? 0.0 : min_row) > bottom) {
             const QString left_out = QStringLiteral("and %1 more").arg(lines.size() - i);
             return y + paint_text(painter, x, y, width, left_out, type(8), faint_ink) + 8 - start;
         }

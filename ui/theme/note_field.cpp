@@ -15,7 +15,7 @@ namespace lapwright::theme {
 namespace {
 
 constexpr int fewest_lines = 2;
-constexpr int most_lines = 5;
+constexpr int max_lines = 5;
 
 bool is_return(int key) {
     return key == Qt::Key_Return || key == Qt::Key_Enter;
@@ -106,7 +106,7 @@ void NoteField::show_state() {
 
 void NoteField::fit_editor() {
     if (!typing_) return;
-    const auto lines = std::clamp(editor_->document()->blockCount() + 1, fewest_lines, most_lines);
+    const auto lines = std::clamp(editor_->document()->blockCount() + 1, fewest_lines, max_lines);
     const int frame = 2 * editor_->frameWidth() + static_cast<int>(2 * editor_->document()->documentMargin());
     editor_->setFixedHeight(lines * editor_->fontMetrics().lineSpacing() + frame);
 }

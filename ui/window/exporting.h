@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The table and the plots of the page that is shown, taken elsewhere: CSV, SVG, PNG.  A file appears whole or not at
-// all.
+// The table and the plots of the page that is shown, taken
+// elsewhere: CSV, SVG, PNG.  A file appears whole or not at all.
 #pragma once
 
 #include "core/base/display.h"

@@ -10,7 +10,7 @@
 namespace lapwright::window {
 namespace {
 
-constexpr qsizetype most_shown = 4;
+constexpr qsizetype max_shown = 4;
 
 } // namespace
 
@@ -58,7 +58,7 @@ void Notices::dismiss() {
 }
 
 void Notices::show_sentences() {
-    QStringList shown = sentences_.mid(qMax<qsizetype>(0, sentences_.size() - most_shown));
+    QStringList shown = sentences_.mid(qMax<qsizetype>(0, sentences_.size() - max_shown));
     const auto hidden = static_cast<int>(sentences_.size() - shown.size());
     if (hidden > 0) shown.prepend(tr("%n earlier", nullptr, hidden));
     label_->setText(shown.join(QLatin1Char('\n')));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Notes of the window: what pages were told becomes an edit that can be undone, and goes back to every page that
-// shows it.
+// Notes of the window: what pages were told becomes an edit
+// that can be undone, and goes back to every page that shows it.
 #pragma once
 
 #include "core/workspace/present_pairing.h"

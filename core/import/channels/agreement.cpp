@@ -22,7 +22,7 @@ using recording::WarningKind;
 
 constexpr double chord_s = 1.0;
 constexpr double longest_chord_s = 3.0;
-constexpr std::size_t most_places = 5000;
+constexpr std::size_t max_places = 5000;
 constexpr std::size_t enough_places = 30;
 constexpr double agrees = 0.2;       // off by less, a speed is believed
 constexpr double good_fit = 0.05;    // mph and knots are 15 % apart
@@ -32,7 +32,7 @@ constexpr double close_motion = 0.05;
 constexpr double close_fit = 0.02;
 constexpr double unrelated = 0.2;
 constexpr double shortest_lap_s = 5.0;
-constexpr double least_turning_mps = 4.0;
+constexpr double min_turning_mps = 4.0;
 
 // The sample next to that time, not smoothed with its neighbour; NaN outside the channel.
 double nearest_value(const Channel& channel, double time_s) {
@@ -194,7 +194,7 @@ GroundSpeed ground_speed(const Recording& recording) {
     const auto place = places_of(recording);
     if (!place) return ground;
     const auto& time_s = *place->time_s;
-    const std::size_t stride = std::max<std::size_t>(1, time_s.size() / most_places);
+    const std::size_t stride = std::max<std::size_t>(1, time_s.size() / max_places);
     std::size_t to = 0;
     for (std::size_t from = 0; from < time_s.size(); from += stride) {
         to = std::max(to, from + 1);
@@ -217,7 +217,7 @@ std::vector<GroundAcceleration> ground_accelerations(const Recording& recording)
     const auto place = places_of(recording);
     if (!place) return driven;
     const auto& time_s = *place->time_s;
-    const std::size_t stride = std::max<std::size_t>(1, time_s.size() / most_places);
+    const std::size_t stride = std::max<std::size_t>(1, time_s.size() / max_places);
     const auto behind = [&](std::size_t from) {
         return static_cast<std::size_t>(std::ranges::lower_bound(time_s, time_s[from] + chord_s) - time_s.begin());
     };
@@ -235,7 +235,7 @@ std::vector<GroundAcceleration> ground_accelerations(const Recording& recording)
         const double east = velocity(place->east_m, from, to);
         const double north = velocity(place->north_m, from, to);
         const double speed = std::hypot(east, north);
-        if (!(speed > least_turning_mps)) continue;
+        if (!(speed > min_turning_mps)) continue;
         const double gain_east = velocity(place->east_m, middle, to) - velocity(place->east_m, from, middle);
         const double gain_north = velocity(place->north_m, middle, to) - velocity(place->north_m, from, middle);
         driven.push_back({time_s[from], time_s[to], (gain_east * east + gain_north * north) / (speed * step_s),

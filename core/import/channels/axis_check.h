@@ -10,8 +10,8 @@
 
 namespace lapwright::import {
 
-// Over stretches of some two seconds between the positions.  Nothing without positions, or where they hardly
-// accelerate.
+// Over stretches of some two seconds between the positions.
+// Nothing without positions, or where they hardly accelerate.
 [[nodiscard]] std::optional<AxisFit> fit_axis(const recording::Recording& recording, const recording::Channel& channel);
 
 // How many times as much the channel reads as the positions say of the one axis, over the same stretches; nothing where

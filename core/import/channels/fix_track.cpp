@@ -116,8 +116,8 @@ bool add_fixes(Recording& recording, const std::vector<Fix>& fixes, ClockKind ki
     keep_rows(lines, axis.rows);
     recording.warnings.insert(recording.warnings.end(), axis.warnings.begin(), axis.warnings.end());
     recording.splits_s = axis.splits_s;
-    // A pause of reception is a gap, not a jump of the clock: the file's own word makes it a split only when it is
-    // long.
+    // A pause of reception is a gap, not a jump of the clock:
+    // the file's own word makes it a split only when it is long.
     for (std::size_t i = 1; i < kept.size(); ++i)
         if (kept[i].new_segment && axis.time_s[i] - axis.time_s[i - 1] > 1.0)
             recording.splits_s.push_back(axis.time_s[i]);

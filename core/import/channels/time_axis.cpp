@@ -12,13 +12,13 @@ namespace {
 
 constexpr double day_s = 86400.0;
 // Rows out of order by no more than this many rows are dropped; more than that and the clock was set.
-constexpr std::size_t most_rows_out_of_order = 8;
+constexpr std::size_t max_rows_out_of_order = 8;
 // A pause longer than this is no drop-out: the logger was off.
 constexpr double pause_s = 60.0;
 // Rows that stand further apart do not tell an hour that was set from one that passed.
 constexpr double longest_row_s = 20.0;
 // What goes on behind a jump where no step is known.
-constexpr double least_step_s = 1e-3;
+constexpr double min_step_s = 1e-3;
 // With more repeated stamps than this the clock is coarse, and rows of one stamp are spread evenly.
 constexpr double coarse_share = 0.2;
 
@@ -74,7 +74,7 @@ class Builder {
         if (time < last) {
             const bool new_lap = starts_with_lap(i);
             if (!new_lap && comes_back(i, last)) return backwards_.add(lines_[i]);
-            const double next = last + (step_s_ > 0.0 ? step_s_ : least_step_s);
+            const double next = last + (step_s_ > 0.0 ? step_s_ : min_step_s);
             if (!(next > last)) return repeated_.add(lines_[i]);
             offset_s_ += next - time;
             time = next;
@@ -109,7 +109,7 @@ class Builder {
     // A pause, or a clock that was set: receivers begin at some default date until the first fix.  The session then
     // begins where the right clock says.
     double step_over(std::size_t i, double last, double time) {
-        const double next = last + (step_s_ > 0.0 ? step_s_ : least_step_s);
+        const double next = last + (step_s_ > 0.0 ? step_s_ : min_step_s);
         if (time - last > day_s && next > last) {
             jumps_.add(lines_[i]);
             offset_s_ += next - time;
@@ -124,7 +124,7 @@ class Builder {
 
     // Whether a few rows on the clock is where it would be without this row.
     [[nodiscard]] bool is_stray(std::size_t i, double last) const {
-        const std::size_t end = std::min(reading_s_.size(), i + 1 + most_rows_out_of_order);
+        const std::size_t end = std::min(reading_s_.size(), i + 1 + max_rows_out_of_order);
         for (std::size_t j = i + 1; j < end; ++j) {
             const double time = reading_s_[j] + offset_s_;
             if (time > last && time - last <= pause_s) return true;
@@ -140,7 +140,7 @@ class Builder {
 
     // Whether the clock is past `last` again within a few rows.
     [[nodiscard]] bool comes_back(std::size_t i, double last) const {
-        const std::size_t end = std::min(reading_s_.size(), i + 1 + most_rows_out_of_order);
+        const std::size_t end = std::min(reading_s_.size(), i + 1 + max_rows_out_of_order);
         for (std::size_t j = i + 1; j < end; ++j)
             if (reading_s_[j] + offset_s_ > last) return true;
         return false;

@@ -36,7 +36,7 @@ bool is_split(const Recording& recording, double time_s) {
 Gaps find_gaps(const Recording& recording, const std::vector<double>& time_s, double rate_hz) {
     Gaps gaps;
     if (rate_hz <= 0.0) return gaps;
-    const double limit_s = std::max(gap_steps / rate_hz, least_gap_s);
+    const double limit_s = std::max(gap_steps / rate_hz, min_gap_s);
     for (std::size_t i = 1; i < time_s.size(); ++i) {
         const double step_s = time_s[i] - time_s[i - 1];
         if (step_s <= limit_s || is_split(recording, time_s[i])) continue;
@@ -68,8 +68,8 @@ std::optional<double> value_beside(const Channel& channel, std::size_t i, const 
 
 // Every n-th of so many samples, so that a long recording takes no longer than a short one.
 std::size_t stride(std::size_t samples) {
-    constexpr std::size_t most_compared = 20'000;
-    return std::max<std::size_t>(1, samples / most_compared);
+    constexpr std::size_t max_compared = 20'000;
+    return std::max<std::size_t>(1, samples / max_compared);
 }
 
 // Channels of one table share their stamps: gaps are told once for all of them.

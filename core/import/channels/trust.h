@@ -19,9 +19,9 @@ struct ChannelTrust {
     double longest_gap_at_s = 0.0; // where it begins
 };
 
-// A pause of more than so many usual steps is a gap (and longer than least_gap_s).
+// A pause of more than so many usual steps is a gap (and longer than min_gap_s).
 inline constexpr double gap_steps = 3.5;
-inline constexpr double least_gap_s = 0.05;
+inline constexpr double min_gap_s = 0.05;
 
 // One entry a channel, in their order.
 [[nodiscard]] std::vector<ChannelTrust> judge_channels(const recording::Recording& recording);

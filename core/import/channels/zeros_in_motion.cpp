@@ -11,8 +11,8 @@ namespace {
 using recording::Meaning;
 
 // More than a racing car's brakes or a launch give, with a receiver's noise upon it (common practice, no source).
-constexpr double most_change_mps2 = 60.0;
-constexpr double least_change_mps = 5.0;
+constexpr double max_change_mps2 = 60.0;
+constexpr double min_change_mps = 5.0;
 
 // The table's rows that have a time, with it.
 class TimedRows {
@@ -34,7 +34,7 @@ struct Reading {
 bool is_leap(const std::optional<Reading>& from, const Reading& to) {
     if (!from) return false;
     const double change_mps = std::abs(to.speed_mps - from->speed_mps);
-    return change_mps > least_change_mps && change_mps > most_change_mps2 * std::abs(to.time_s - from->time_s);
+    return change_mps > min_change_mps && change_mps > max_change_mps2 * std::abs(to.time_s - from->time_s);
 }
 
 // Whether the column is a car's speed where it is not zero: hardly ever it leaps.

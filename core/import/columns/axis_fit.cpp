@@ -8,7 +8,7 @@ namespace lapwright::import {
 namespace {
 
 // What a receiver's noise alone could make.
-constexpr double least_spread_mps2 = 0.4;
+constexpr double min_spread_mps2 = 0.4;
 
 void take_means_away(std::vector<AxisSample>& samples) {
     AxisSample mean;
@@ -33,7 +33,7 @@ std::optional<AxisFit> fit_axis(std::vector<AxisSample> samples, std::size_t eno
         by += s.left * s.read;
         yy += s.read * s.read;
     }
-    const double least = static_cast<double>(samples.size()) * least_spread_mps2 * least_spread_mps2;
+    const double least = static_cast<double>(samples.size()) * min_spread_mps2 * min_spread_mps2;
     const double determinant = aa * bb - ab * ab;
     if (!(aa > least && bb > least && yy > 0.0) || !(determinant > 1e-3 * aa * bb)) return std::nullopt;
     const double along = (ay * bb - by * ab) / determinant;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The unit of a column whose file states none, by what its values can be.  Where two units are plausible the doubt is
-// put in words.
+// The unit of a column whose file states none, by what its values
+// can be.  Where two units are plausible the doubt is put in words.
 #pragma once
 
 #include "core/import/columns/column_guess.h"

@@ -73,7 +73,7 @@ class Reader {
         if (recipe.row_rate_hz && !(*recipe.row_rate_hz >= 0.1 && *recipe.row_rate_hz <= 10'000.0))
             return refused("\"row_rate_hz\" is outside 0.1 to 10,000");
         const auto columns = json.find("columns");
-        if (columns == json.end() || !columns->is_array() || columns->size() > most_columns)
+        if (columns == json.end() || !columns->is_array() || columns->size() > max_columns)
             return refused("\"columns\" is missing");
         for (const Json& column : *columns) {
             if (const auto added = add(recipe, column); !added) return added.error();

@@ -52,8 +52,8 @@ struct Recipe {
 // The recipe that says what was guessed: what a person then corrects.
 [[nodiscard]] Recipe make_recipe(std::string title, const Layout& layout, const std::vector<ColumnGuess>& guesses);
 
-// Whether a file of this layout has the shape that the recipe was made for: same delimiter, same names in the same
-// order.
+// Whether a file of this layout has the shape that the recipe
+// was made for: same delimiter, same names in the same order.
 [[nodiscard]] bool fits(const Recipe& recipe, const Layout& layout);
 
 // What the recipe says in place of the guesses, column by column of the same header; a column that it does not name

@@ -14,7 +14,7 @@ namespace {
 using base::Unit;
 
 constexpr double chord_s = 0.5;
-constexpr double least_speed_mps = 4.0;
+constexpr double min_speed_mps = 4.0;
 constexpr std::size_t enough_rows = 8;
 constexpr std::array speed_units{Unit::metre_per_second, Unit::kilometre_per_hour, Unit::mile_per_hour, Unit::knot,
                                  Unit::foot_per_second};
@@ -67,7 +67,7 @@ Accelerations accelerations_by_positions(const Samples& samples, std::span<const
             const auto [east1, north1] = velocity(from, middle);
             const auto [east2, north2] = velocity(middle, to);
             const double speed = std::hypot(east1 + east2, north1 + north2) / 2.0;
-            if (!(speed > least_speed_mps)) continue;
+            if (!(speed > min_speed_mps)) continue;
             const double step_s = (time_s[to] - time_s[from]) / 2.0;
             const double east = (east1 + east2) / (2.0 * speed);
             const double north = (north1 + north2) / (2.0 * speed);
@@ -79,12 +79,12 @@ Accelerations accelerations_by_positions(const Samples& samples, std::span<const
 }
 
 std::optional<double> ratio_of_sizes(std::span<const double> column, std::span<const double> other) {
-    constexpr double least_mps2 = 0.4;
+    constexpr double min_mps2 = 0.4;
     constexpr double unrelated = 0.5;
     double most = 0.0;
     for (const double value : other)
         if (std::isfinite(value)) most = std::max(most, std::abs(value));
-    const double clear_mps2 = std::max(least_mps2, 0.3 * most);
+    const double clear_mps2 = std::max(min_mps2, 0.3 * most);
     std::vector<double> ratios;
     for (std::size_t i = 0; i < column.size(); ++i)
         if (std::isfinite(column[i]) && std::abs(other[i]) > clear_mps2)
@@ -100,7 +100,7 @@ std::optional<double> ratio_of_sizes(std::span<const double> column, std::span<c
 std::optional<Ratio> ratio_to_speed(std::span<const double> column, std::span<const double> speed_mps) {
     std::vector<double> ratios;
     for (std::size_t i = 0; i < column.size(); ++i)
-        if (std::isfinite(column[i]) && speed_mps[i] > least_speed_mps) ratios.push_back(column[i] / speed_mps[i]);
+        if (std::isfinite(column[i]) && speed_mps[i] > min_speed_mps) ratios.push_back(column[i] / speed_mps[i]);
     if (ratios.size() < enough_rows) return std::nullopt;
     const double middle = math::median(ratios);
     for (double& ratio : ratios)

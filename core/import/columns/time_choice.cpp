@@ -14,7 +14,7 @@ using recording::Meaning;
 
 // A clock that was passed over must stay behind the chosen one, whatever its form adds to its rank.
 constexpr double passed_over = 0.2;
-constexpr double least_chosen = 0.5;
+constexpr double min_chosen = 0.5;
 
 // How the readings go from row to row.
 struct Advance {
@@ -120,7 +120,7 @@ void take_running_lap_time(std::vector<ColumnGuess>& guesses, const std::vector<
         const Advance advance = advance_of(samples, values[i]);
         if (advance.steps < 3 || 10 * advance.even < 9 * advance.steps) continue;
         guesses[i].role = Role::time;
-        guesses[i].confidence = std::max(guesses[i].confidence, least_chosen);
+        guesses[i].confidence = std::max(guesses[i].confidence, min_chosen);
         guesses[i].reason = "no other clock stands in the file, and it advances evenly from row to row";
         return;
     }
@@ -133,7 +133,7 @@ void choose_time(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValu
     if (candidates.empty()) return take_running_lap_time(guesses, values, samples);
     const Candidate best = *std::ranges::max_element(candidates, {}, &Candidate::worth);
     if (!best.named) take_unnamed(guesses[best.column], values[best.column], samples);
-    guesses[best.column].confidence = std::max(guesses[best.column].confidence, least_chosen);
+    guesses[best.column].confidence = std::max(guesses[best.column].confidence, min_chosen);
     for (const Candidate& other : candidates)
         if (other.named && other.column != best.column)
             guesses[other.column].confidence = std::min(guesses[other.column].confidence, passed_over);

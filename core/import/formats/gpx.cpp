@@ -114,7 +114,7 @@ void take_fact(Document& document, std::string_view element) {
     const bool told =
         element == "name" || element == "desc" || element == "cmt" || element == "type" || element == "keywords";
     const std::string_view text = trimmed(document.text);
-    if (!told || text.empty() || document.facts.size() >= most_facts) return;
+    if (!told || text.empty() || document.facts.size() >= max_facts) return;
     document.facts.emplace_back(element, whole_characters_of(text, longest_fact_bytes));
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// NMEA 0183 sentences to a Recording: GGA, GNS, GLL, RMC, VTG, ZDA of any talker of the standard.  Each sentence is
-// "$", address, fields, "*" and the XOR of the characters between as two hexadecimal digits; one whose sum is wrong is
-// counted and skipped.  Time is that of the fixes, UTC; speeds are in knots, courses in degrees, altitude above the
-// geoid.
+// NMEA 0183 sentences to a Recording: GGA, GNS, GLL, RMC, VTG, ZDA of any talker of the
+// standard.  Each sentence is "$", address, fields, "*" and the XOR of the characters
+// between as two hexadecimal digits; one whose sum is wrong is counted and skipped.  Time is
+// that of the fixes, UTC; speeds are in knots, courses in degrees, altitude above the geoid.
 #pragma once
 
 #include "core/base/progress.h"

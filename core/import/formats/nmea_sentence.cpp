@@ -52,7 +52,7 @@ ReadSentence read_sentence(std::string_view line) {
     read.sentence.talker = body.substr(0, 2);
     read.sentence.kind = body.substr(2, comma - 2);
     std::size_t at = comma;
-    while (at < body.size() && read.sentence.count < Sentence::most_fields) {
+    while (at < body.size() && read.sentence.count < Sentence::max_fields) {
         const std::size_t end = std::min(body.find(',', at + 1), body.size());
         read.sentence.fields[read.sentence.count++] = trimmed(body.substr(at + 1, end - at - 1));
         at = end;

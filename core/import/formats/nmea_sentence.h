@@ -13,11 +13,11 @@ namespace lapwright::import {
 inline constexpr std::size_t longest_sentence = 256;
 
 struct Sentence {
-    static constexpr std::size_t most_fields = 32;
+    static constexpr std::size_t max_fields = 32;
 
     std::string_view talker; // "GP"
     std::string_view kind;   // "GGA"
-    std::array<std::string_view, most_fields> fields{};
+    std::array<std::string_view, max_fields> fields{};
     std::size_t count = 0;
 
     // Empty where there are fewer fields.

@@ -15,7 +15,7 @@ namespace {
 using recording::Meaning;
 
 constexpr std::size_t rows_in_block = 60;
-constexpr std::size_t most_blocks = 17;
+constexpr std::size_t max_blocks = 17;
 
 struct StandardColumn {
     const char* header;
@@ -40,7 +40,7 @@ std::string cell(double value) {
 // Rows from a few places of the session, as of a table.
 Samples samples_of(const std::vector<Fix>& fixes, const std::vector<FixColumn>& columns) {
     Samples samples;
-    const std::size_t blocks = std::min(most_blocks, fixes.size() / rows_in_block + 1);
+    const std::size_t blocks = std::min(max_blocks, fixes.size() / rows_in_block + 1);
     for (std::size_t block = 0; block < blocks; ++block) {
         samples.block_starts.push_back(samples.rows.size());
         const std::size_t from = fixes.size() * block / blocks;
@@ -73,7 +73,7 @@ Layout layout_of(const std::vector<FixColumn>& columns) {
 
 void PointValues::add(std::string_view name, double value, std::size_t fix) {
     auto known = values_.find(name);
-    if (known == values_.end() && values_.size() < most_names)
+    if (known == values_.end() && values_.size() < max_names)
         known = values_.emplace(std::string(name), std::vector<Value>{}).first;
     if (known != values_.end()) known->second.push_back({static_cast<std::uint32_t>(fix), value});
 }

@@ -15,13 +15,13 @@ namespace lapwright::import {
 
 class PointValues {
   public:
-    // Of the point that will be the fix of this index; numbers alone, and no more than most_names names.
+    // Of the point that will be the fix of this index; numbers alone, and no more than max_names names.
     void add(std::string_view name, double value, std::size_t fix);
 
     // The columns beside these fixes.
     [[nodiscard]] std::vector<FixColumn> columns(const std::vector<Fix>& fixes) &&;
 
-    static constexpr std::size_t most_names = 64;
+    static constexpr std::size_t max_names = 64;
 
   private:
     struct Value {

@@ -17,7 +17,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::size_t most_recipes = 10'000;
+constexpr std::size_t max_recipes = 10'000;
 constexpr std::size_t largest_vocabulary_bytes = std::size_t{1} << 20U;
 
 // FNV-1a, 64 bits (Fowler, Noll, Vo; RFC 9923), constants from memory: the same shape has the same file name.
@@ -51,8 +51,7 @@ KeptRecipes RecipeFolder::list() const {
     std::error_code problem;
     std::vector<std::string> files;
     for (fs::directory_iterator entry(path_, problem), end; !problem && entry != end; entry.increment(problem)) {
-        if (entry->path().extension() == ".json" && files.size() < most_recipes)
-            files.push_back(entry->path().string());
+        if (entry->path().extension() == ".json" && files.size() < max_recipes) files.push_back(entry->path().string());
     }
     std::ranges::sort(files);
     for (const std::string& file : files) {

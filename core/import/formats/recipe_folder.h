@@ -34,8 +34,8 @@ class RecipeFolder {
     [[nodiscard]] base::Result<void> keep(const Recipe& recipe) const;
     // One that is not there is removed already.
     [[nodiscard]] base::Result<void> remove(const Recipe& recipe) const;
-    // Words of the person's own, from the file vocabulary.txt beside the recipes (vocabulary.h); null where it is
-    // absent.
+    // Words of the person's own, from the file vocabulary.txt
+    // beside the recipes (vocabulary.h); null where it is absent.
     [[nodiscard]] base::Result<std::shared_ptr<const Vocabulary>> vocabulary() const;
     // The one that was made for the same shape.
     [[nodiscard]] std::optional<KeptRecipe> find(const Recipe& shape) const;

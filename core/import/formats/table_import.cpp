@@ -70,10 +70,10 @@ bool commas_in_conflict(const Layout& layout) {
 }
 
 // Lines that repeat the names of a recipe are few in any honest file.
-constexpr std::size_t most_header_lines = 8;
+constexpr std::size_t max_header_lines = 8;
 
-// Where the recipe's names stand in the text: a delimiter and a header that a person had to choose once are found again
-// by them.
+// Where the recipe's names stand in the text: a delimiter and a
+// header that a person had to choose once are found again by them.
 std::vector<LayoutChoice> choices_of(const Recipe& recipe, std::string_view head, Encoding encoding) {
     std::vector<LayoutChoice> choices;
     for (const HeadLine& line : judged_lines(head)) {
@@ -81,7 +81,7 @@ std::vector<LayoutChoice> choices_of(const Recipe& recipe, std::string_view head
         cells.resize(recipe.columns.size()); // as the layout fits them to its columns
         if (!std::ranges::equal(recipe.columns, cells, {}, &RecipeColumn::header)) continue;
         choices.push_back({recipe.delimiter, line.number});
-        if (choices.size() == most_header_lines) return choices;
+        if (choices.size() == max_header_lines) return choices;
     }
     bool by_number = true;
     for (std::size_t i = 0; i < recipe.columns.size(); ++i)
@@ -160,7 +160,7 @@ base::Result<KnownTable> know_table(const TextSource& source, const std::string&
     const Recipe* const recipe = options.recipe ? &*options.recipe : nullptr;
     auto [layout, recipe_fits] = layout_with(*head, source.encoding, recipe, options.layout, options.vocabulary);
     if (!layout) return without_table(name);
-    if (layout->columns > most_columns)
+    if (layout->columns > max_columns)
         return Error{ErrorCode::not_a_table,
                      {name, layout->data_line, ""},
                      "the table has more than 4096 columns",

@@ -46,8 +46,8 @@ enum class CellForm {
 // The value of a trimmed cell; nothing where it is not of that form.
 [[nodiscard]] std::optional<double> read_cell(std::string_view cell, CellForm form, NumberStyle style);
 
-// Hours, minutes and seconds, degrees and minutes that a number holds without marks between them; nothing where it
-// cannot.
+// Hours, minutes and seconds, degrees and minutes that a number
+// holds without marks between them; nothing where it cannot.
 [[nodiscard]] std::optional<double> unpack_clock(double hhmmss);
 [[nodiscard]] std::optional<double> unpack_degrees(double dddmm);
 

@@ -12,7 +12,7 @@ namespace {
 
 // Enough rows to judge by, behind the longest preamble that is read.
 constexpr std::size_t judged_rows = 60;
-constexpr std::size_t most_joined = 8;
+constexpr std::size_t max_joined = 8;
 
 bool has_odd_quotes(std::string_view line) {
     return std::ranges::count(line, '"') % 2 != 0;
@@ -41,7 +41,7 @@ bool closes_a_cell(std::string_view line) {
 // How many lines the cell spans that is left open at the end of line `first`; 1 where none is.
 std::size_t lines_of_cell(const std::vector<HeadLine>& lines, std::size_t first) {
     if (!opens_a_cell(lines[first].text)) return 1;
-    for (std::size_t count = 2; count <= std::min(most_joined, lines.size() - first); ++count) {
+    for (std::size_t count = 2; count <= std::min(max_joined, lines.size() - first); ++count) {
         const std::string_view line = lines[first + count - 1].text;
         if (has_odd_quotes(line)) return closes_a_cell(line) ? count : 1;
     }
@@ -87,7 +87,7 @@ std::vector<HeadLine> head_lines(std::string_view text, std::size_t most) {
 }
 
 std::vector<HeadLine> judged_lines(std::string_view text) {
-    auto head = head_lines(text, most_preamble_lines + judged_rows);
+    auto head = head_lines(text, max_preamble_lines + judged_rows);
     if (!head.empty() && head.front().text.starts_with(utf8_mark)) {
         head.front().text.remove_prefix(utf8_mark.size());
         head.front().offset = utf8_mark.size();

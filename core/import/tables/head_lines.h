@@ -18,8 +18,8 @@ struct HeadLine {
 // "# …", "// …", "% …"
 [[nodiscard]] bool is_comment(std::string_view line);
 
-// The first lines of a text, at most `most` of them, none longer than longest_line_bytes; "\n", "\r\n" and "\r" end a
-// line.
+// The first lines of a text, at most `most` of them, none longer
+// than longest_line_bytes; "\n", "\r\n" and "\r" end a line.
 [[nodiscard]] std::vector<HeadLine> head_lines(std::string_view text, std::size_t most);
 
 // The lines of a text that may hold its preamble, its header and enough rows to judge by, those that a quoted cell

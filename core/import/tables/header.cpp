@@ -15,7 +15,7 @@ namespace lapwright::import {
 namespace {
 
 // Names, units, and perhaps descriptions and a repeated line of names.
-constexpr std::size_t most_header_rows = 4;
+constexpr std::size_t max_header_rows = 4;
 
 bool is_bracketed(std::string_view cell) {
     return (cell.front() == '(' && cell.back() == ')') || (cell.front() == '[' && cell.back() == ']');
@@ -61,7 +61,7 @@ HeaderRows find_header_rows(const Layout& layout, const std::vector<Row>& rows, 
     HeaderRows found;
     found.first = data_row;
     std::size_t best = 0;
-    for (std::size_t back = 1; back <= std::min(most_header_rows, data_row); ++back) {
+    for (std::size_t back = 1; back <= std::min(max_header_rows, data_row); ++back) {
         const std::size_t index = data_row - back;
         const Row& row = rows[index];
         // An empty line parts the preamble from the header.
@@ -100,7 +100,7 @@ void read_commented_header(Layout& layout, const std::vector<HeadLine>& head, st
 }
 
 void read_facts(Layout& layout, const std::vector<HeadLine>& head, std::size_t end_line) {
-    for (std::size_t i = 0; i < std::min(end_line, most_preamble_lines); ++i) {
+    for (std::size_t i = 0; i < std::min(end_line, max_preamble_lines); ++i) {
         const std::string line = to_utf8(trimmed(head[i].text), layout.encoding).text;
         if (!layout.header_text.empty() && trimmed(head[i].text) == layout.header_text) {
             layout.headers_before.push_back(static_cast<std::uint32_t>(head[i].number));
@@ -111,7 +111,7 @@ void read_facts(Layout& layout, const std::vector<HeadLine>& head, std::size_t e
         auto fact = read_fact(line, layout.delimiter);
         if (fact.first.empty() && fact.second.empty()) continue;
         layout.facts.push_back(std::move(fact));
-        if (layout.facts.size() >= most_facts) return;
+        if (layout.facts.size() >= max_facts) return;
     }
 }
 

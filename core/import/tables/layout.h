@@ -58,7 +58,7 @@ struct LayoutChoice {
 [[nodiscard]] std::vector<std::string> header_cells(std::string_view line, Delimiter delimiter, Encoding encoding,
                                                     std::size_t columns);
 
-// Nothing where no table is found; a table of more than most_columns columns has one more than that.  The text is UTF-8
+// Nothing where no table is found; a table of more than max_columns columns has one more than that.  The text is UTF-8
 // (a byte order mark may stand before it) or Windows-1252.
 [[nodiscard]] std::optional<Layout> find_layout(std::string_view text, Encoding encoding = Encoding::utf8,
                                                 const LayoutChoice& choice = {},

@@ -15,11 +15,11 @@ constexpr std::size_t other_places = 16;
 constexpr std::size_t bytes_at_front = std::size_t{256} << 10U;
 constexpr std::size_t bytes_elsewhere = std::size_t{64} << 10U;
 
-void add_block(Samples& samples, std::string_view text, const Layout& layout, std::size_t most_rows) {
+void add_block(Samples& samples, std::string_view text, const Layout& layout, std::size_t max_rows) {
     samples.block_starts.push_back(samples.rows.size());
     std::size_t added = 0;
-    for (const HeadLine& line : head_lines(text, 2 * most_rows)) {
-        if (added == most_rows) return;
+    for (const HeadLine& line : head_lines(text, 2 * max_rows)) {
+        if (added == max_rows) return;
         auto cells = split_cells(line.text, layout.delimiter);
         if (cells.size() < 2 || (cells.size() < layout.columns && !layout.short_rows)) continue;
         cells.resize(layout.columns);

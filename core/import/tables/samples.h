@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Rows from a few places of a table, to judge its columns by: a session's first seconds alone would show a car that
-// stands still.
+// Rows from a few places of a table, to judge its columns by: a
+// session's first seconds alone would show a car that stands still.
 #pragma once
 
 #include "core/import/tables/layout.h"

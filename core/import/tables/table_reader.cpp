@@ -43,8 +43,8 @@ std::optional<std::size_t> find_line_start(const ByteSource& source, std::size_t
     }
 }
 
-// Twelve bytes of values a byte of the file and a third of a gigabyte: only rows that all but lack their cells need
-// more.
+// Twelve bytes of values a byte of the file and a third of a
+// gigabyte: only rows that all but lack their cells need more.
 std::size_t values_of_bytes(std::size_t bytes) {
     return bytes + bytes / 2 + (std::size_t{36} << 20U);
 }
@@ -146,12 +146,12 @@ class TableReader {
         std::size_t rows = 0;
         for (std::size_t i = 0; i < pieces_.size(); ++i) {
             first_rows_.push_back(rows);
-            rows += most_rows_of(pieces_[i]);
+            rows += max_rows_of(pieces_[i]);
         }
         const auto read_columns = static_cast<std::size_t>(
             std::ranges::count_if(plans_, [](const ColumnPlan& plan) { return plan.form != CellForm::text; }));
         const std::size_t values = rows * std::max<std::size_t>(1, read_columns);
-        if (rows > largest_rows || values > most_values || values > values_of_bytes(source_.size()))
+        if (rows > largest_rows || values > max_values || values > values_of_bytes(source_.size()))
             return Error{ErrorCode::file_too_large,
                          {},
                          "the table has more values than can be held",
@@ -169,7 +169,7 @@ class TableReader {
     }
 
     // A row has a delimiter or a line end behind each cell: lines that are shorter are none, unless rows may end early.
-    [[nodiscard]] std::size_t most_rows_of(const Piece& piece) const {
+    [[nodiscard]] std::size_t max_rows_of(const Piece& piece) const {
         const std::size_t lines = piece.line_ends + 1;
         return layout_.short_rows ? lines : std::min(lines, (piece.end - piece.begin) / layout_.columns + 1);
     }

@@ -77,7 +77,7 @@ std::vector<std::string> split_cells(std::string_view line, Delimiter delimiter)
     const char* const end = at + line.size();
     std::vector<std::string> cells;
     std::string scratch;
-    while (cells.size() <= most_columns) {
+    while (cells.size() <= max_columns) {
         while (delimiter.blanks && at < end && is_blank(*at))
             ++at;
         const Cell cell = next_cell(at, end, delimiter, scratch);

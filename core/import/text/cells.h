@@ -30,7 +30,7 @@ struct Cell {
 // line end, within longest_cell_bytes; else it is an ordinary character.
 [[nodiscard]] Cell next_cell(const char* at, const char* end, Delimiter delimiter, std::string& scratch);
 
-// All cells of one line, at most most_columns + 1.
+// All cells of one line, at most max_columns + 1.
 [[nodiscard]] std::vector<std::string> split_cells(std::string_view line, Delimiter delimiter);
 
 } // namespace lapwright::import

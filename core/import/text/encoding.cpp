@@ -137,9 +137,9 @@ Utf8Text to_utf8(std::string_view bytes, Encoding encoding) {
     return result;
 }
 
-std::string_view whole_characters_of(std::string_view utf8, std::size_t most_bytes) {
-    if (utf8.size() <= most_bytes) return utf8;
-    std::size_t end = most_bytes;
+std::string_view whole_characters_of(std::string_view utf8, std::size_t max_bytes) {
+    if (utf8.size() <= max_bytes) return utf8;
+    std::size_t end = max_bytes;
     while (end > 0 && (static_cast<unsigned char>(utf8[end]) & 0xC0U) == 0x80U)
         --end;
     return utf8.substr(0, end);

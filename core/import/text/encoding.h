@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which characters the bytes of a text stand for.  Told from byte order marks, from the zeros of UTF-16, from whether
-// the bytes can be UTF-8 at all; what is left is Windows-1252, of which Latin-1 is a part (Unicode's CP1252 mapping
-// table).
+// Which characters the bytes of a text stand for.  Told from byte order marks, from
+// the zeros of UTF-16, from whether the bytes can be UTF-8 at all; what is left is
+// Windows-1252, of which Latin-1 is a part (Unicode's CP1252 mapping table).
 #pragma once
 
 #include <cstddef>
@@ -34,7 +34,7 @@ void append_utf16(std::string_view piece, Encoding encoding, Utf8Text& text);
 [[nodiscard]] Utf8Text to_utf8(std::string_view bytes, Encoding encoding);
 
 // The beginning of a UTF-8 text, of at most so many bytes, without a character that is cut.
-[[nodiscard]] std::string_view whole_characters_of(std::string_view utf8, std::size_t most_bytes);
+[[nodiscard]] std::string_view whole_characters_of(std::string_view utf8, std::size_t max_bytes);
 
 [[nodiscard]] bool has_high_bytes(std::string_view text);
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Who drove what, and whose car is mine: the setup sheet beside a file, the titles in every output, and whom "try next"
-// speaks to.
+// Who drove what, and whose car is mine: the setup sheet beside a
+// file, the titles in every output, and whom "try next" speaks to.
 #include "app/commands/commands.h"
 
 #include <gmock/gmock.h>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// From two recordings without noise to the causes: both cars found, rows exact, one car has no causes, cancelled when
-// asked.
+// From two recordings without noise to the causes: both cars
+// found, rows exact, one car has no causes, cancelled when asked.
 #include "core/analysis/explain.h"
 #include "core/analysis/run.h"
 

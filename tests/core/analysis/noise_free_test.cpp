@@ -111,8 +111,8 @@ TEST(NoiseFree, LapTimesAreWithinAMillisecondAt25Hz) {
         ++flying;
     }
     EXPECT_EQ(flying, 4);
-    // The gate here is square to the driven line, the truth's to the centre line: that alone is some tenths of a
-    // millisecond.
+    // The gate here is square to the driven line, the truth's to
+    // the centre line: that alone is some tenths of a millisecond.
     EXPECT_LT(worst, 1e-3);
     RecordProperty("worst_lap_time_error_us", static_cast<int>(worst * 1e6));
     EXPECT_EQ(c.a->laps.front().kind, lap::LapKind::out);

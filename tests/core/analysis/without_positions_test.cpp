@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sessions recorded without positions (wheel speed, lateral acceleration, lap column) against the simulator's truth
-// over seeds, each with its own two drives.  Bars: lap times within one sample of the lap column, gap trace up to 60 ms
-// RMS with wheels whose scale is wrong by 2 % in its own way each lap, bands that hold the truth in 90 to 98 % of
-// cases.
+// Sessions recorded without positions (wheel speed, lateral acceleration, lap column)
+// against the simulator's truth over seeds, each with its own two drives.  Bars: lap times
+// within one sample of the lap column, gap trace up to 60 ms RMS with wheels whose scale is
+// wrong by 2 % in its own way each lap, bands that hold the truth in 90 to 98 % of cases.
 //
 // The gap claims that lap B passed, at a given time, the same tarmac that A passed at another: the truth says when B
 // really passed where A really was.
-#include "core/analysis/reckoned_session.h"
+#include "core/analysis/dead_reckoned_session.h"
 #include "core/analysis/run.h"
 #include "support/recording_of.h"
 #include "support/two_drives.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Packed numbers give back every bit, need few bytes where they were decimal text, and refuse bytes that are not
-// theirs.
+// Packed numbers give back every bit, need few bytes where
+// they were decimal text, and refuse bytes that are not theirs.
 #include "core/book/packed_values.h"
 
 #include "core/base/constants.h"

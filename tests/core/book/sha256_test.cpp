@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The examples of FIPS 180-4's predecessor FIPS 180-2, appendix B (from memory), and pieces of every length against the
-// whole.
+// The examples of FIPS 180-4's predecessor FIPS 180-2, appendix
+// B (from memory), and pieces of every length against the whole.
 #include "core/book/sha256.h"
 
 #include <gtest/gtest.h>

@@ -95,8 +95,7 @@ TEST(CarFigures, TyresThatLoseFrictionWithLoad) {
         EXPECT_GE(c->inside, 10) << c->name;
 }
 
-// Six corners of 60 degrees and some two seconds, in which the tyres are at their limit for a moment only;
-// invented.
+// Six corners of 60 degrees and some two seconds, in which the tyres are at their limit for a moment only; invented.
 truth::TrackShape ring_of_short_corners(truth::Random& random) {
     truth::CircuitPlan plan;
     plan.name = "Ring of short corners";

@@ -15,6 +15,6 @@ TEST(GripPrior, ACutFarAwayChangesNothing) {
 
 TEST(GripPrior, CutAtItsMeanItIsHalfANormal) {
     // Half-normal: variance 1 − 2/π.
-    const GripPrior prior{least_downforce_factor, 1e-3};
+    const GripPrior prior{min_downforce_factor, 1e-3};
     EXPECT_NEAR(prior.k_sd_cut(), 1e-3 * std::sqrt(1.0 - 2.0 / std::numbers::pi), 1e-9);
 }

@@ -63,7 +63,7 @@ void expect_row(const Row& row, const std::string& what) {
 }
 
 // Seconds of a lap that no club car is quicker by for one figure alone.
-constexpr double most_share_of_lap = 0.35;
+constexpr double max_share_of_lap = 0.35;
 
 std::optional<Explanation> explained(std::uint64_t seed, double poor) {
     const DrawnPair pair{drawn_data(2 * seed, poor), drawn_data(2 * seed + 1, poor)};
@@ -117,7 +117,7 @@ TEST(PoorPairs, WhatIsShownIsSoundWhateverTheRecordings) {
                 const Seconds& s = e->total.of(cause);
                 (s.told() ? shown : withheld) += 1;
                 if (s.told()) {
-                    EXPECT_LT(std::abs(s.value), most_share_of_lap * lap_s) << what << " " << name(cause);
+                    EXPECT_LT(std::abs(s.value), max_share_of_lap * lap_s) << what << " " << name(cause);
                     continue;
                 }
                 EXPECT_TRUE(std::ranges::any_of(e->warnings, [&](const std::string& words) {
@@ -159,9 +159,9 @@ TEST(MostPossible, FollowsTheRatiosOfTheFigures) {
     car::CarFigures b;
     a.power_w_per_kg = {200.0, 190.0, 210.0, car::DecidedBy::data};
     b.power_w_per_kg = {200.0, 190.0, 210.0, car::DecidedBy::data};
-    EXPECT_NEAR(most_possible_s(a, b, Cause::power, 90.0), 30.0 * std::log(210.0 / 190.0), 1e-9);
+    EXPECT_NEAR(max_possible_s(a, b, Cause::power, 90.0), 30.0 * std::log(210.0 / 190.0), 1e-9);
     b.power_w_per_kg = {100.0, 95.0, 105.0, car::DecidedBy::data};
-    EXPECT_NEAR(most_possible_s(a, b, Cause::power, 90.0), 30.0 * std::log(210.0 / 95.0), 1e-9);
+    EXPECT_NEAR(max_possible_s(a, b, Cause::power, 90.0), 30.0 * std::log(210.0 / 95.0), 1e-9);
     b.power_w_per_kg.low = 0.0;
-    EXPECT_TRUE(std::isinf(most_possible_s(a, b, Cause::power, 90.0)));
+    EXPECT_TRUE(std::isinf(max_possible_s(a, b, Cause::power, 90.0)));
 }

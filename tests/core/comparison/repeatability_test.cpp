@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Repeatability of segment times and the ideal lap with its noise-only part (checks: expected least of n normals,
-// Harter 1961).
+// Repeatability of segment times and the ideal lap with its
+// noise-only part (checks: expected least of n normals, Harter 1961).
 #include "core/comparison/repeatability.h"
 
 #include <gtest/gtest.h>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Drift elimination: readings A = 10 + 0.3 t, B = 12 + 0.3 t at t = 0, 1, 2: B − mean(A) = 2 exactly, A-B alone
-// gives 2.3.
+// Drift elimination: readings A = 10 + 0.3 t, B = 12 + 0.3 t
+// at t = 0, 1, 2: B − mean(A) = 2 exactly, A-B alone gives 2.3.
 #include "core/comparison/trial.h"
 
 #include <gtest/gtest.h>

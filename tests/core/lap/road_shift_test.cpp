@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A known shift under habits of drawn smoothness, on drawn roads: how near it is found, and whether its spread is
-// honest.
+// A known shift under habits of drawn smoothness, on drawn
+// roads: how near it is found, and whether its spread is honest.
 #include "core/lap/road_shift.h"
 
 #include <Eigen/Dense>

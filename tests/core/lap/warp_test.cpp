@@ -64,8 +64,8 @@ TEST(Warp, StaysMonotoneAndKeepsBothEnds) {
         EXPECT_GT(warp.knot_step_m + warp.shift_m[k] - warp.shift_m[k - 1], 0.0);
 }
 
-// Spread of the draws against what the fit misses, over laps with their own noise: neither may be more than twice the
-// other.
+// Spread of the draws against what the fit misses, over laps
+// with their own noise: neither may be more than twice the other.
 TEST(Warp, DrawsSpreadAsWideAsTheFitErrs) {
     math::NormalStream normals(9, 1);
     double spread = 0.0;

@@ -42,7 +42,7 @@ TEST(Linear, PlantData) {
     EXPECT_NEAR(fit.coefficients[1], 0.7156, 5e-5);
     EXPECT_NEAR(fit.coefficients[2], 1.2953, 5e-5);
     EXPECT_NEAR(fit.coefficients[3], -0.1521, 5e-5);
-    EXPECT_EQ(fit.freedom, 17);
+    EXPECT_EQ(fit.degrees_of_freedom, 17);
 }
 
 TEST(Linear, DependentColumnIsNotIdentified) {

@@ -62,13 +62,13 @@ TEST(Distributions, StudentT) {
 }
 
 TEST(TwoSamples, WelchOnTheSleepData) {
-    // Student 1908 (Cushny and Peebles); interval, freedom and p as R 4 prints them for t.test, from memory.
+    // Student 1908 (Cushny and Peebles); interval, degrees of freedom and p as R 4 prints them for t.test, from memory.
     const std::vector<double> x{0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0};
     const std::vector<double> y{1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4};
     const auto result = welch(x, y);
     ASSERT_TRUE(result);
     EXPECT_NEAR(result->difference, 1.58, 1e-12);
-    EXPECT_NEAR(result->freedom, 17.776, 5e-4);
+    EXPECT_NEAR(result->degrees_of_freedom, 17.776, 5e-4);
     EXPECT_NEAR(result->interval.low, -0.2054832, 5e-7);
     EXPECT_NEAR(result->interval.high, 3.3654832, 5e-7);
     EXPECT_NEAR(result->p_two_sided, 0.07939, 5e-6);
@@ -77,8 +77,8 @@ TEST(TwoSamples, WelchOnTheSleepData) {
 }
 
 TEST(TwoSamples, RanksOnTheMembraneData) {
-    // Hollander and Wolfe 1973, table 4.1: 35 pairs with x > y of 50, one-sided p = 0.1272 (R prints it so; from
-    // memory).
+    // Hollander and Wolfe 1973, table 4.1: 35 pairs with x > y
+    // of 50, one-sided p = 0.1272 (R prints it so; from memory).
     const std::vector<double> x{0.80, 0.83, 1.89, 1.04, 1.45, 1.38, 1.91, 1.64, 0.73, 1.46};
     const std::vector<double> y{1.15, 0.88, 0.90, 0.74, 1.21};
     const auto result = mann_whitney(x, y);

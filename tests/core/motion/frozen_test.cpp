@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Metamorphic: a receiver that repeats its last fix says no more than one that says nothing.  Drawn recordings are
-// estimated twice, with rows frozen and with the same rows blanked; what is frozen, where and for how long is drawn
-// too.
+// Metamorphic: a receiver that repeats its last fix says no more than one that
+// says nothing.  Drawn recordings are estimated twice, with rows frozen and with
+// the same rows blanked; what is frozen, where and for how long is drawn too.
 #include "core/motion/estimate_motion.h"
 #include "core/motion/frozen.h"
 #include "support/recording_of.h"

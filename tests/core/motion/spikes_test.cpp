@@ -17,8 +17,8 @@ struct Drawn {
     std::vector<std::uint8_t> spoilt;
 };
 
-// A place or a speed along a drive, at a rate with some jitter, with noise; a spike stands off by many times that
-// noise.
+// A place or a speed along a drive, at a rate with some jitter,
+// with noise; a spike stands off by many times that noise.
 Drawn drawn_series(std::mt19937_64& engine) {
     std::uniform_real_distribution<double> even(0.0, 1.0);
     std::normal_distribution<double> normal;

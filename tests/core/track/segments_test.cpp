@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Corners of a stadium (two 500 m straights, two half circles of 50 m) and of a line with a kink, an S and a double
-// apex.
+// Corners of a stadium (two 500 m straights, two half circles
+// of 50 m) and of a line with a kink, an S and a double apex.
 #include "core/track/find_segments.h"
 #include "support/shapes.h"
 

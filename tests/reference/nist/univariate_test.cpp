@@ -22,7 +22,7 @@ TEST(NistUnivariate, NumAcc4) {
         sample.push_back(10000000.3);
     }
     EXPECT_GT(matching_digits(mean(sample), 10000000.2), 14.0);
-    // The data themselves lose the digits when written in double: about eight can be had (checked against NIST's
-    // notes).
+    // The data themselves lose the digits when written in double:
+    // about eight can be had (checked against NIST's notes).
     EXPECT_GT(matching_digits(standard_deviation(sample), 0.1), 8.0);
 }

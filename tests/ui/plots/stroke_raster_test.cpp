@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Against the obvious way: the share of a fine raster of points in each pixel that lie within half the width of the
-// line.
+// Against the obvious way: the share of a fine raster of points
+// in each pixel that lie within half the width of the line.
 #include "ui/plots/stroke_raster.h"
 
 #include <cmath>

@@ -15,8 +15,8 @@ using namespace lapwright;
 
 namespace {
 
-// Both fixtures' window with the sessions that were asked for, so that a swap is one; of the findings those that
-// advise.
+// Both fixtures' window with the sessions that were asked for,
+// so that a swap is one; of the findings those that advise.
 bridge::Stages with_their_sessions(bridge::Stages stages) {
     stages.compare = [](const bridge::Wanted& wanted,
                         const base::Progress&) -> base::Result<workspace::ComparedPointer> {

@@ -78,8 +78,8 @@ std::string line_of(const std::string& text, const std::string& segment) {
     return start == std::string::npos ? "" : text.substr(start + 1, text.find('\n', start + 1) - start - 1);
 }
 
-// Both are the same figure, each rounded to its own decimals; `shown` has a letter instead of a sign where it is a
-// gain.
+// Both are the same figure, each rounded to its own decimals;
+// `shown` has a letter instead of a sign where it is a gain.
 void expect_roundings_of_one(const std::string& shown, double taken_elsewhere) {
     const std::string digits = shown.substr(shown.find_first_of("0123456789"));
     const auto point = digits.rfind('.');

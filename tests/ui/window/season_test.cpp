@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The season in the window, by its keys and by the mouse: a track's laps, a car's figures, a session that is opened out
-// of it.
+// The season in the window, by its keys and by the mouse: a track's
+// laps, a car's figures, a session that is opened out of it.
 #include "tests/ui/fixture/invented_season.h"
 #include "tests/ui/fixture/paired_window.h"
 #include "ui/pages/causes/causes_page.h"

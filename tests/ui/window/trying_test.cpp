@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The setup trial in the window, operated as a person would: reached by key, menu and button, parts chosen, the effect
-// read.
+// The setup trial in the window, operated as a person would:
+// reached by key, menu and button, parts chosen, the effect read.
 #include "ui/window/trying.h"
 
 #include "tests/ui/fixture/invented_stages.h"

@@ -30,7 +30,7 @@ namespace {
 
 using models::text;
 
-constexpr int least_findings_px = 110;
+constexpr int min_findings_px = 110;
 
 QLabel* wrapped(QWidget* parent, const QFont& font) {
     QLabel* label = theme::wrapped_label({}, parent, font);
@@ -126,7 +126,7 @@ QWidget* CausesPage::make_left() {
     column->addWidget(matrix_);
     column->addWidget(drivers_);
     auto* list = scrolled(findings_);
-    list->setMinimumHeight(least_findings_px); // the matrix scrolls before them
+    list->setMinimumHeight(min_findings_px); // the matrix scrolls before them
     column->addWidget(list, 1);
     return left;
 }

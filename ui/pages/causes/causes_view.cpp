@@ -15,7 +15,7 @@ namespace {
 
 constexpr int side_px = 5;
 constexpr int row_room_px = 4; // above and below the text together
-constexpr int least_rows = 8;
+constexpr int min_rows = 8;
 constexpr double palest = 0.14;
 constexpr double deepest = 0.92;
 
@@ -117,12 +117,12 @@ void CausesView::set_palette(const theme::Palette& palette) {
 }
 
 QSize CausesView::sizeHint() const {
-    const int rows = std::max(least_rows, model()->rowCount());
+    const int rows = std::max(min_rows, model()->rowCount());
     return {620, horizontalHeader()->sizeHint().height() + rows * verticalHeader()->defaultSectionSize() + 2};
 }
 
 QSize CausesView::minimumSizeHint() const {
-    return {420, horizontalHeader()->sizeHint().height() + least_rows * verticalHeader()->defaultSectionSize()};
+    return {420, horizontalHeader()->sizeHint().height() + min_rows * verticalHeader()->defaultSectionSize()};
 }
 
 void CausesView::keyPressEvent(QKeyEvent* event) {

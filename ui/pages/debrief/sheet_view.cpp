@@ -11,8 +11,8 @@ namespace lapwright::pages {
 namespace {
 
 constexpr int around_px = 14;
-constexpr double least_scale = 0.4;
-constexpr double most_scale = 2.2;
+constexpr double min_scale = 0.4;
+constexpr double max_scale = 2.2;
 
 } // namespace
 
@@ -39,7 +39,7 @@ void SheetView::fit(QSize room, bool whole_page) {
     const QSizeF page = paper::page_size_pt(options_.paper);
     const double wide = (room.width() - 2 * around_px) / page.width();
     const double high = (room.height() - 2 * around_px) / page.height();
-    const double scale = std::clamp(whole_page ? std::min(wide, high) : wide, least_scale, most_scale);
+    const double scale = std::clamp(whole_page ? std::min(wide, high) : wide, min_scale, max_scale);
     if (scale == scale_ && !picture_.isNull()) return;
     scale_ = scale;
     repaint_pages();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Another name for a session's driver, car or track, in every session of the book that has it, or another date of the
-// session itself.  While the new name is another's already the form says that the two become one, and its button does,
-// too.
+// Another name for a session's driver, car or track, in every session of the book
+// that has it, or another date of the session itself.  While the new name is
+// another's already the form says that the two become one, and its button does, too.
 #pragma once
 
 #include "core/book/names.h"

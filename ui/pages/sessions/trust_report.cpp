@@ -19,7 +19,7 @@ namespace {
 using models::text;
 using recording::Remark;
 
-constexpr int most_channels = 200;                                         // a file may have thousands
+constexpr int max_channels = 200;                                          // a file may have thousands
 constexpr auto told_by_itself = recording::WarningKind::wheel_speed_scale; // wheel_words say it, also where they agree
 constexpr std::array remarks{Remark::recipe, Remark::guessed, Remark::left_out, Remark::mended, Remark::seen};
 
@@ -51,15 +51,15 @@ TrustReport::TrustReport(const analysis::Session& session, base::UnitSystem unit
     int row = 1;
     const auto channels = import::channel_words(*session.recording, session.trust, units);
     for (const import::ChannelWords& words : channels) {
-        if (row > most_channels) break;
+        if (row > max_channels) break;
         QString name = text(words.name).simplified();
         if (!words.written.empty()) name += QStringLiteral(", ") + text(words.written).simplified();
         add_row(*grid, row++, {name, text(words.meaning), text(words.rate), text(words.range), text(words.gaps)}, false,
                 this);
     }
     column->addLayout(grid);
-    if (channels.size() > static_cast<std::size_t>(most_channels))
-        column->addWidget(theme::wrapped_label(tr("and %1 further channels").arg(channels.size() - most_channels), this,
+    if (channels.size() > static_cast<std::size_t>(max_channels))
+        column->addWidget(theme::wrapped_label(tr("and %1 further channels").arg(channels.size() - max_channels), this,
                                                theme::small()));
     const QString wheels = text(import::wheel_words(session.trust));
     if (!wheels.isEmpty()) column->addWidget(theme::wrapped_label(wheels, this, theme::small()));

@@ -83,9 +83,9 @@ struct Read {
     Drive drive;
 };
 
-Read read(std::uint64_t seed, const std::vector<Said>& columns, double least_rate_hz = 1.0) {
+Read read(std::uint64_t seed, const std::vector<Said>& columns, double min_rate_hz = 1.0) {
     drawn::Engine engine(seed);
-    const double rate_hz = std::max(least_rate_hz, rates[seed % rates.size()]);
+    const double rate_hz = std::max(min_rate_hz, rates[seed % rates.size()]);
     Drive drive = drawn::drive(engine, rate_hz, 160.0);
     auto recording = import_bytes(table_of(engine, drive, columns), "drawn.txt");
     EXPECT_TRUE(recording.ok()) << base::one_line(recording.error());

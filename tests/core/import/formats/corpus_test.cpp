@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The corpus: small files written by hand, one a dialect or defect, each with what must come out beside it in
-// NAME.expect:
+// The corpus: small files written by hand, one a dialect or
+// defect, each with what must come out beside it in NAME.expect:
 //
 //   driver|car|track TEXT        start 2026-05-16T10:20:03Z    duration S       facts COUNT
 //   times MEANING S…             values MEANING SI…            lines MEANING N… first MEANING SI    count MEANING N

@@ -28,7 +28,7 @@ std::string row_of(std::size_t columns, const std::string& cell) {
 
 TEST(Limits, TooManyColumnsAreRefused) {
     const std::string text =
-        row_of(most_columns + 10, "speed") + row_of(most_columns + 10, "1") + row_of(most_columns + 10, "2");
+        row_of(max_columns + 10, "speed") + row_of(max_columns + 10, "1") + row_of(max_columns + 10, "2");
     const auto result = import_bytes(text, "wide.csv");
     ASSERT_FALSE(result.ok());
     EXPECT_EQ(result.error().code, base::ErrorCode::not_a_table);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Heading counter-clockwise from north here, so that a positive curvature turns it to the left.
-#include "core/track/reckoned_line.h"
+#include "core/track/line_from_curvature.h"
 
 #include "core/base/check.h"
 #include "core/base/constants.h"

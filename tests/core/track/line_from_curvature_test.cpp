@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/track/reckoned_line.h"
+#include "core/track/line_from_curvature.h"
 
 #include <gtest/gtest.h>
 
@@ -10,7 +10,7 @@
 namespace lapwright::track {
 namespace {
 
-TEST(ReckonedLine, ConstantCurvatureIsACircle) {
+TEST(LineFromCurvature, ConstantCurvatureIsACircle) {
     const double radius = 200.0;
     const ReferenceLine line =
         line_from_curvature(std::vector<double>(1256, 1.0 / radius), 2.0 * std::numbers::pi * radius);
@@ -22,7 +22,7 @@ TEST(ReckonedLine, ConstantCurvatureIsACircle) {
 }
 
 // A gyro's or an accelerometer's bias turns the sum of angles off: the line closes all the same.
-TEST(ReckonedLine, ClosesInSpiteOfABias) {
+TEST(LineFromCurvature, ClosesInSpiteOfABias) {
     std::vector<double> curvature(1000);
     for (std::size_t i = 0; i < curvature.size(); ++i)
         curvature[i] = 2.0 * std::numbers::pi / 2000.0 + 2e-4 +
@@ -35,7 +35,7 @@ TEST(ReckonedLine, ClosesInSpiteOfABias) {
 }
 
 // Without any cornering the lap is as long as it is, and every figure is finite.
-TEST(ReckonedLine, WithoutCornersIsACircle) {
+TEST(LineFromCurvature, WithoutCornersIsACircle) {
     const ReferenceLine line = line_from_curvature(std::vector<double>(500, 0.0), 1000.0);
     EXPECT_NEAR(line.length_m, 1000.0, 1e-9);
     const double radius = 500.0 / std::numbers::pi;

@@ -9,11 +9,11 @@
 
 namespace lapwright::analysis {
 
-[[nodiscard]] bool is_reckoned(const motion::MotionEstimate& motion);
+[[nodiscard]] bool is_dead_reckoned(const motion::MotionEstimate& motion);
 
 // The passings that the file stamps, within the motion, which must outlive the result.  Error no_laps when there are
 // fewer than two.
-[[nodiscard]] base::Result<lap::Reckoned> reckoned_session(const recording::Recording& recording,
-                                                           const motion::MotionEstimate& motion);
+[[nodiscard]] base::Result<lap::DeadReckoned> dead_reckoned_session(const recording::Recording& recording,
+                                                                    const motion::MotionEstimate& motion);
 
 } // namespace lapwright::analysis

@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A beacon beats a lap column, as where there are positions.
-#include "core/analysis/reckoned_session.h"
+#include "core/analysis/dead_reckoned_session.h"
 
 #include "core/track/gate.h"
 
 namespace lapwright::analysis {
 
-bool is_reckoned(const motion::MotionEstimate& motion) {
+bool is_dead_reckoned(const motion::MotionEstimate& motion) {
     return motion.source == motion::PositionSource::dead_reckoning;
 }
 
-base::Result<lap::Reckoned> reckoned_session(const recording::Recording& recording,
-                                             const motion::MotionEstimate& motion) {
-    lap::Reckoned reckoned{&motion, {}, {}};
+base::Result<lap::DeadReckoned> dead_reckoned_session(const recording::Recording& recording,
+                                                      const motion::MotionEstimate& motion) {
+    lap::DeadReckoned reckoned{&motion, {}, {}};
     if (const auto passings = track::recorded_passings(recording)) {
         for (std::size_t i = 0; i < passings->time_s.size(); ++i) {
             if (passings->time_s[i] < motion.best.start_s() || passings->time_s[i] > motion.best.end_s()) continue;
