@@ -19,6 +19,7 @@ constexpr std::array kinds{
     KindRow{WarningKind::recipe_unfit, "recipe_unfit"},
     KindRow{WarningKind::encoding_damaged, "encoding_damaged", Remark::left_out},
     KindRow{WarningKind::tail_empty, "tail_empty", Remark::left_out},
+    KindRow{WarningKind::put_side_by_side, "put_side_by_side"},
     KindRow{WarningKind::xml_broken, "xml_broken", Remark::left_out},
     KindRow{WarningKind::checksum_wrong, "checksum_wrong", Remark::left_out},
     KindRow{WarningKind::not_a_sentence, "not_a_sentence", Remark::left_out},

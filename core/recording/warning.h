@@ -33,6 +33,7 @@ enum class WarningKind {
     recipe_unfit,     // of: the recipe
     encoding_damaged, // seen: characters
     tail_empty,       // seen: bytes
+    put_side_by_side, // one reading a row became one time a row
     xml_broken,       // texts: what the parser says
     checksum_wrong,
     not_a_sentence,

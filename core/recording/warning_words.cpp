@@ -75,6 +75,8 @@ std::string file_words(const Warning& w) {
         return number(w.seen.count) + " characters of UTF-16 are cut or damaged";
     case WarningKind::tail_empty:
         return number(w.seen.count) + " bytes of zeros at the end were left out: the logger may have lost power";
+    case WarningKind::put_side_by_side:
+        return "the file lists one reading a row: those of one time were put side by side, and lines are counted so";
     case WarningKind::xml_broken:
         return "the XML is broken here (" + text(w, 0) + "): what comes behind is lost";
     case WarningKind::checksum_wrong:

@@ -155,6 +155,7 @@ void relate_columns(std::vector<ColumnGuess>& guesses, const std::vector<ColumnV
     choose_time(guesses, values, samples);
     find_unnamed_positions(guesses, values, samples, has_names);
     settle_degrees(guesses, values);
+    find_positions_by_speed(guesses, values, samples);
     match_positions(guesses);
     leave_bare_letters(guesses);
     relate_speeds(guesses, values, samples);

@@ -73,8 +73,9 @@ class Relations {
     void settle_positions() {
         const auto latitude = find(Meaning::latitude);
         const auto longitude = find(Meaning::longitude);
-        if (speed_mps_.empty() || guesses_[*latitude].doubt.empty() || guesses_[*latitude].form != CellForm::number)
-            return;
+        if (speed_mps_.empty() || guesses_[*latitude].form != CellForm::number) return;
+        const recording::ColumnDoubt& doubt = guesses_[*latitude].doubt;
+        if (doubt.empty() || doubt.kind == DoubtKind::taken_by_motion) return; // the speed has said so already
         for (std::size_t i = 0; i < guesses_.size(); ++i) {
             if (!is_speed(guesses_[i]) || !guesses_[i].unit_written) continue;
             const auto ratio = ratio_of(i);

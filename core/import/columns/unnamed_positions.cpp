@@ -51,19 +51,52 @@ std::vector<double> radians(const std::vector<double>& degrees) {
     return result;
 }
 
-// Angles of a body and other readings jump about the globe at thousands of m/s.
-bool moves_like_a_vehicle(const std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
-                          const Samples& samples, std::size_t latitude) {
+std::vector<double> seconds(const std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values) {
     const auto time = time_column(guesses);
-    if (!time || !is_numeric(guesses[*time].form)) return true;
+    if (!time) return {};
     std::vector<double> time_s = values[*time].numbers;
     for (double& t : time_s)
         t *= base::definition(guesses[*time].unit).factor;
+    return time_s;
+}
+
+// Angles of a body and other readings jump about the globe at thousands of m/s.
+bool moves_like_a_vehicle(const std::vector<double>& time_s, const std::vector<ColumnValues>& values,
+                          const Samples& samples, std::size_t latitude) {
+    if (time_s.empty()) return true;
     std::vector<double> speeds =
         speed_by_positions(samples, time_s, radians(values[latitude].numbers), radians(values[latitude + 1].numbers));
     std::erase_if(speeds, [](double speed) { return std::isnan(speed); });
     if (speeds.empty()) return true;
     return math::quantile(speeds, 0.9) < fastest_mps;
+}
+
+void take(ColumnGuess& guess, Meaning meaning, double confidence, const std::string& reason,
+          const recording::ColumnDoubt& doubt) {
+    guess.meaning = meaning;
+    guess.unit = Unit::degree;
+    guess.confidence = confidence;
+    guess.reason = reason;
+    guess.doubt = doubt;
+}
+
+struct Pair {
+    std::size_t latitude = 0;
+    std::size_t longitude = 0;
+    std::size_t speed = 0;
+    double misfit = 0.0; // of the speed between the places to the speed of that column
+};
+
+// How far the way between two columns' places is from a column's speed; nothing where the two are not one motion.
+std::optional<double> misfit(const ColumnGuess& guess, const std::vector<double>& column,
+                             const std::vector<double>& speed_mps) {
+    constexpr double one_motion = 0.15;
+    constexpr double fits = 0.2; // wheels slip
+    const auto ratio = ratio_to_speed(column, speed_mps);
+    if (!ratio || ratio->spread > one_motion) return std::nullopt;
+    const double off = guess.unit_written ? std::abs(ratio->middle * base::definition(guess.unit).factor - 1.0)
+                                          : unit_of_ratio(ratio->middle).misfit;
+    return off > fits ? std::nullopt : std::optional(off + ratio->spread);
 }
 
 } // namespace
@@ -77,17 +110,52 @@ void find_unnamed_positions(std::vector<ColumnGuess>& guesses, const std::vector
                !guesses[i].unit_written && may_be_degrees(values[i], limit);
     };
     if (std::ranges::any_of(guesses, [](const auto& guess) { return guess.meaning == Meaning::latitude; })) return;
+    const auto time_s = seconds(guesses, values);
     for (std::size_t i = 0; i + 1 < guesses.size(); ++i) {
-        if (!is_position(i, 90.0) || !is_position(i + 1, 180.0) || !moves_like_a_vehicle(guesses, values, samples, i))
+        if (!is_position(i, 90.0) || !is_position(i + 1, 180.0) || !moves_like_a_vehicle(time_s, values, samples, i))
             continue;
         for (const std::size_t k : {i, i + 1}) {
-            guesses[k].meaning = k == i ? Meaning::latitude : Meaning::longitude;
-            guesses[k].unit = Unit::degree;
-            guesses[k].confidence = 0.5;
-            guesses[k].reason = "its name is not known, but its values look like a position";
-            guesses[k].doubt = {DoubtKind::taken_by_values, {k == i ? "latitude" : "longitude"}};
+            const Meaning meaning = k == i ? Meaning::latitude : Meaning::longitude;
+            take(guesses[k], meaning, 0.5, "its name is not known, but its values look like a position",
+                 {DoubtKind::taken_by_values, {std::string(recording::name(meaning))}});
         }
         return;
+    }
+}
+
+void find_positions_by_speed(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
+                             const Samples& samples) {
+    std::vector<std::size_t> places;
+    std::vector<std::size_t> speeds;
+    for (std::size_t i = 0; i < guesses.size(); ++i) {
+        const ColumnGuess& guess = guesses[i];
+        if (guess.role != Role::channel) continue;
+        if (guess.meaning == Meaning::latitude || guess.meaning == Meaning::east) return;
+        if (guess.meaning == Meaning::speed || guess.meaning == Meaning::wheel_speed) speeds.push_back(i);
+        const bool may_be = guess.meaning == Meaning::other && (!guess.unit_written || guess.unit == Unit::degree);
+        if (may_be && may_be_degrees(values[i], 180.0)) places.push_back(i);
+    }
+    const auto time_s = seconds(guesses, values);
+    if (time_s.empty()) return;
+    std::optional<Pair> best;
+    for (const std::size_t latitude : places) {
+        for (const std::size_t longitude : places) {
+            if (latitude == longitude || values[latitude].largest > 90.0) continue;
+            const auto speed_mps = speed_by_positions(samples, time_s, radians(values[latitude].numbers),
+                                                      radians(values[longitude].numbers));
+            for (const std::size_t speed : speeds) {
+                const auto off = misfit(guesses[speed], values[speed].numbers, speed_mps);
+                if (off && (!best || *off < best->misfit)) best = {latitude, longitude, speed, *off};
+            }
+        }
+    }
+    if (!best) return;
+    const std::string followed = "\"" + guesses[best->speed].name + "\"";
+    for (const std::size_t k : {best->latitude, best->longitude}) {
+        const Meaning meaning = k == best->latitude ? Meaning::latitude : Meaning::longitude;
+        const std::string spoken(recording::name(meaning));
+        take(guesses[k], meaning, 0.6, "its name is not known, but it moves as " + followed + " does",
+             {DoubtKind::taken_by_motion, {spoken, "degrees", followed}});
     }
 }
 

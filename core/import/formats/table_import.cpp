@@ -3,6 +3,7 @@
 
 #include "core/import/formats/gpx.h"
 #include "core/import/formats/nmea.h"
+#include "core/import/tables/long_form.h"
 #include "core/import/tables/samples.h"
 #include "core/import/text/limits.h"
 
@@ -109,6 +110,18 @@ FoundLayout layout_with(std::string_view head, Encoding encoding, const Recipe* 
     return found;
 }
 
+base::Result<TextSource> put_side_by_side(TextSource source, const std::string& name, const base::Progress& progress) {
+    std::string buffer;
+    const auto text = whole_text(source.bytes, buffer);
+    if (!text) return unreadable(name);
+    auto table = side_by_side(*text, source.encoding, progress);
+    if (!table) return base::go_on(progress, "", 0.0) ? base::Result<TextSource>(std::move(source)) : base::cancelled();
+    source.owned = std::make_shared<const std::string>(std::move(*table));
+    source.bytes = ByteSource(*source.owned);
+    source.warnings.push_back({.kind = recording::WarningKind::put_side_by_side});
+    return source;
+}
+
 } // namespace
 
 bool has_shape_of(const TextSource& source, const Recipe& recipe) {
@@ -150,6 +163,8 @@ base::Result<TextSource> open_text(const ByteSource& bytes, const std::string& n
         source.kind = FileKind::gpx;
     else if (looks_like_nmea(*start))
         source.kind = FileKind::nmea;
+    else if (is_long_form(*start, source.encoding))
+        return put_side_by_side(std::move(source), name, progress);
     return source;
 }
 

@@ -105,6 +105,37 @@ double rpm_of(const DriveRow& row) {
     return row.speed_mps * 900.0 / gear_of(row);
 }
 
+// Beside a speed, in either order, with other readings in degrees that have as many decimals.
+TEST(Unclaimed, TwoPlacesThatMoveAsTheSpeedSaysAreThePosition) {
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        const std::string unit = seed % 3 == 0 ? "" : "deg";
+        std::vector<Said> columns{time_column()};
+        columns.push_back({"Neigung", "deg", 6, [](const DriveRow& r) { return 0.01 * std::sin(r.time_s); }});
+        columns.push_back({"Alpha 1", unit, 8, [](const DriveRow& r) { return r.latitude / degree; }});
+        columns.push_back({"Beta 2", unit, 8, [](const DriveRow& r) { return r.longitude / degree; }});
+        columns.push_back({"Speed", "km/h", 2, [](const DriveRow& r) { return 3.6 * r.speed_mps; }});
+        if (seed % 2 == 0) std::swap(columns[2], columns[3]);
+        const Read it = read(seed, columns);
+        const Channel* const latitude = it.recording.find(Meaning::latitude);
+        const Channel* const longitude = it.recording.find(Meaning::longitude);
+        ASSERT_TRUE(latitude != nullptr && longitude != nullptr) << "seed " << seed;
+        EXPECT_EQ(latitude->name, "Alpha 1") << "seed " << seed;
+        EXPECT_EQ(longitude->name, "Beta 2") << "seed " << seed;
+        EXPECT_EQ(it.doubts.at("Alpha 1"), DoubtKind::taken_by_motion) << "seed " << seed;
+    }
+}
+
+TEST(Unclaimed, AnglesOfTheBodyAreNoPosition) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        std::vector<Said> columns{time_column()};
+        columns.push_back({"Alpha 1", "deg", 6, [](const DriveRow& r) { return 0.1 * std::sin(0.3 * r.time_s); }});
+        columns.push_back({"Beta 2", "deg", 6, [](const DriveRow& r) { return 0.1 * std::cos(0.2 * r.time_s); }});
+        columns.push_back({"Speed", "km/h", 2, [](const DriveRow& r) { return 3.6 * r.speed_mps; }});
+        const Read it = read(seed, columns);
+        EXPECT_EQ(it.recording.find(Meaning::latitude), nullptr) << "seed " << seed;
+    }
+}
+
 TEST(Unclaimed, ASpeedThatFollowsThePositionsIsTaken) {
     for (std::uint64_t seed = 1; seed <= 40; ++seed) {
         const auto& [unit, factor] = speed_units[seed % speed_units.size()];
