@@ -243,6 +243,7 @@ Result<CommonTrack> place_in_order(const Sessions& sessions, const std::optional
     CommonTrack common = std::move(found).value();
     const std::vector<Placed> on_map = std::move(common.sessions);
     common.sessions.clear();
+    common.length_sd = line_length_sd(with, record);
     const std::string other = (with.empty() ? sessions : with).front()->recording->source_file;
     std::size_t next_on_map = 0;
     for (std::size_t i = 0; i < sessions.size(); ++i) {
@@ -253,8 +254,7 @@ Result<CommonTrack> place_in_order(const Sessions& sessions, const std::optional
         if (!base::go_on(progress, "placing laps by their cornering",
                          0.8 + 0.2 * static_cast<double>(i) / static_cast<double>(sessions.size())))
             return base::cancelled();
-        auto placed =
-            place_dead_reckoned(sessions[i], common.track, other, {with.empty(), line_length_sd(with, record)}, i + 1);
+        auto placed = place_dead_reckoned(sessions[i], common.track, other, {with.empty(), common.length_sd}, i + 1);
         if (!placed) return placed.error();
         common.sessions.push_back(std::move(placed).value());
     }

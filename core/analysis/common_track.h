@@ -22,6 +22,7 @@ struct Placed {
 struct CommonTrack {
     track::Track track;
     std::vector<Placed> sessions; // as many as came in, in their order
+    double length_sd = 0.0;       // share by which all lengths and speeds may be off together: wheels alone tell them
 };
 
 // The gate comes from the record, else from the one that all sessions are known to have

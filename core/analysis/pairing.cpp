@@ -133,7 +133,7 @@ std::string not_clean_words(const Side& side, const std::string& letter) {
     return "The lap of " + letter + " is not clean" + why + ". ";
 }
 
-std::vector<recording::Warning> warnings_of(const Pairing& pairing, const PairingOptions& options) {
+std::vector<recording::Warning> warnings_of(const Pairing& pairing, const PairingOptions& options, double length_sd) {
     std::vector<recording::Warning> warnings;
     for (const Side* side : {&pairing.a, &pairing.b}) {
         const std::string name = shortened(side->session->title());
@@ -149,7 +149,7 @@ std::vector<recording::Warning> warnings_of(const Pairing& pairing, const Pairin
             warnings.push_back(
                 {.kind = WarningKind::few_clean_laps, .of = name, .seen = {side->clean_laps.size(), {}}});
         if (is_dead_reckoned(*side->session->motion))
-            warnings.push_back({.kind = WarningKind::no_positions, .of = name});
+            warnings.push_back({.kind = WarningKind::no_positions, .of = name, .figures = {length_sd}});
         if (side->trace.draws.empty()) warnings.push_back({.kind = WarningKind::no_uncertainty, .of = name});
     }
     return warnings;
@@ -191,7 +191,7 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     pairing->headline = findings::headline(pairing->comparison, pairing->repeatability);
     pairing->headline.sentence =
         not_clean_words(pairing->a, "A") + not_clean_words(pairing->b, "B") + pairing->headline.sentence;
-    pairing->warnings = warnings_of(*pairing, options);
+    pairing->warnings = warnings_of(*pairing, options, common.length_sd);
     return std::shared_ptr<const Pairing>(std::move(pairing));
 }
 

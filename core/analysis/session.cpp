@@ -60,7 +60,8 @@ Result<void> find_laps_dead_reckoned(Session& session, const motion::MotionEstim
     session.gate_origin = track::recorded_passings(recording)->origin;
     session.laps = judged_laps(lap::laps_between(placed.passings_s, *session.motion, session.gate, recording),
                                *session.motion, *line);
-    session.warnings.push_back({.kind = recording::WarningKind::no_positions});
+    session.warnings.push_back(
+        {.kind = recording::WarningKind::no_positions, .figures = {lap::dead_reckoned_length_sd}});
     return {};
 }
 

@@ -228,12 +228,22 @@ std::string motion_words(const Warning& w) {
     }
 }
 
+// Nobody has told the length of the lap.
+std::string as_wheels_read(const Warning& w) {
+    constexpr double half_width = 200.0; // percent in two standard deviations
+    if (w.figures.empty() || w.figures[0] == 0.0) return "";
+    return "; speeds and distances are as its wheels read them, all alike off by up to " +
+           base::fixed_text(half_width * w.figures[0], 0) + " %";
+}
+
 std::string lap_words(const Warning& w) {
     switch (w.kind) {
     case WarningKind::no_positions:
-        if (!w.of.empty()) return w.of + " has no positions: aligned on cornering, so its error bars are wider";
+        if (!w.of.empty())
+            return w.of + " has no positions: aligned on cornering, so its error bars are wider" + as_wheels_read(w);
         return "no positions: distance is integrated speed, brought to the lap's length and aligned on cornering, so "
-               "error bars are wider and the map is a sketch";
+               "error bars are wider and the map is a sketch" +
+               as_wheels_read(w);
     case WarningKind::no_motion:
     case WarningKind::no_laps:
     case WarningKind::cannot_be_computed:

@@ -8,6 +8,7 @@
 // really passed where A really was.
 #include "core/analysis/dead_reckoned_session.h"
 #include "core/analysis/run.h"
+#include "core/recording/warning_words.h"
 #include "support/recording_of.h"
 #include "support/two_drives.h"
 #include "truth/drive.h"
@@ -134,6 +135,22 @@ TEST(WithoutPositions, OneWithSatellitesAgainstOneOnWheels) {
     }
     report("one without", total);
     expect_within_bars(total);
+}
+
+// Where nobody recorded the length of the lap, wheels alone say how fast both went.
+TEST(WithoutPositions, SpeedsOfWheelsAloneAreSaidToBeTheirs) {
+    const test::TwoDrives both = test::two_drives(first_seed, flying_laps);
+    const auto on_wheels = understood(recorded(both.b, wheels_only(), 2, "b"));
+    const auto with =
+        understood(test::recording_of(truth::log_session(both.a, truth::typical_logger(rate_hz), 1), "a"));
+    const auto said = [](const std::vector<recording::Warning>& warnings) {
+        return std::ranges::any_of(warnings, [](const recording::Warning& warning) {
+            return recording::words(warning).find("as its wheels read them") != std::string::npos;
+        });
+    };
+    EXPECT_TRUE(said(on_wheels->warnings));
+    EXPECT_TRUE(said(compared(understood(recorded(both.a, wheels_only(), 3, "c")), on_wheels)->warnings));
+    EXPECT_FALSE(said(compared(with, on_wheels)->warnings));
 }
 
 // Lateral acceleration that is positive to the right changes nothing but the sketch's handedness.
