@@ -32,22 +32,31 @@ std::vector<double> section_times(const LapTrace& trace, std::size_t sections) {
     return times;
 }
 
-// The sentence for the worst section, empty when every section is within the limits.
-std::string lost_in_a_section(const std::vector<double>& times, const std::vector<Middle>& usual, double length_m,
-                              const CleanLimits& limits) {
-    std::size_t worst = 0;
-    double most = 0.0;
+struct Loss {
+    double lost_s = 0.0; // 0: every section is within the limits
+    double from_m = 0.0;
+};
+
+Loss worst_section(const std::vector<double>& times, const std::vector<Middle>& usual, double length_m,
+                   const CleanLimits& limits) {
+    Loss worst;
     for (std::size_t i = 0; i < times.size(); ++i) {
         const double lost = times[i] - usual[i].median;
         const double limit = std::max(limits.min_loss_in_section_s, limits.section_spreads * usual[i].spread);
-        if (lost > limit && lost > most) {
-            most = lost;
-            worst = i;
-        }
+        if (lost > limit && lost > worst.lost_s)
+            worst = {lost, length_m * static_cast<double>(i) / static_cast<double>(times.size())};
     }
-    if (most == 0.0) return {};
-    const double from = length_m * static_cast<double>(worst) / static_cast<double>(times.size());
-    return base::fixed_text(most, 1) + " s lost near " + base::fixed_text(from, 0) + " m";
+    return worst;
+}
+
+// Empty for a clean lap.  The place is named that explains the lap: one that was slow all round has none.
+std::string why_not_clean(const Loss& worst, double slower_s, const Middle& usual_lap, const CleanLimits& limits) {
+    constexpr double explains = 0.5;
+    if (worst.lost_s > 0.0 && worst.lost_s > explains * slower_s)
+        return base::fixed_text(worst.lost_s, 1) + " s lost near " + base::fixed_text(worst.from_m, 0) + " m";
+    const double most_s = std::max(limits.lap_share * usual_lap.median, limits.lap_spreads * usual_lap.spread);
+    return worst.lost_s > 0.0 || slower_s > most_s ? base::fixed_text(slower_s, 1) + " s slower than the usual lap"
+                                                   : std::string();
 }
 
 void judge_few(std::vector<Lap>& laps, const std::vector<std::size_t>& flying, const CleanLimits& limits) {
@@ -93,11 +102,9 @@ std::vector<Lap> judged(std::vector<Lap> laps, const std::vector<LapTrace>& trac
         usual.push_back(middle(times));
     for (const std::size_t i : flying) {
         const double slower = traces[i].lap_time_s() - usual_lap.median;
-        std::string why =
-            lost_in_a_section(section_times(traces[i], limits.sections), usual, traces[i].distance_m.back(), limits);
-        if (why.empty() &&
-            slower > std::max(limits.lap_share * usual_lap.median, limits.lap_spreads * usual_lap.spread))
-            why = base::fixed_text(slower, 1) + " s slower than the usual lap";
+        const Loss worst =
+            worst_section(section_times(traces[i], limits.sections), usual, traces[i].distance_m.back(), limits);
+        std::string why = why_not_clean(worst, slower, usual_lap, limits);
         if (why.empty() && std::abs(traces[i].driven_length_m / usual_length - 1.0) > limits.length_share)
             why = "another length than the other laps";
         laps[i].clean = why.empty();

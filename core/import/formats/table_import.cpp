@@ -4,6 +4,7 @@
 #include "core/import/formats/gpx.h"
 #include "core/import/formats/nmea.h"
 #include "core/import/tables/long_form.h"
+#include "core/import/tables/paired_cells.h"
 #include "core/import/tables/samples.h"
 #include "core/import/text/limits.h"
 
@@ -110,16 +111,23 @@ FoundLayout layout_with(std::string_view head, Encoding encoding, const Recipe* 
     return found;
 }
 
-base::Result<TextSource> put_side_by_side(TextSource source, const std::string& name, const base::Progress& progress) {
+// The source with another text in place of its own; as it was where there is none.
+template <class Change>
+base::Result<TextSource> changed(TextSource source, const std::string& name, const base::Progress& progress,
+                                 const Change& change) {
     std::string buffer;
     const auto text = whole_text(source.bytes, buffer);
     if (!text) return unreadable(name);
-    auto table = side_by_side(*text, source.encoding, progress);
-    if (!table) return base::go_on(progress, "", 0.0) ? base::Result<TextSource>(std::move(source)) : base::cancelled();
-    source.owned = std::make_shared<const std::string>(std::move(*table));
+    auto other = change(*text, source.encoding, progress);
+    if (!other) return base::go_on(progress, "", 0.0) ? base::Result<TextSource>(std::move(source)) : base::cancelled();
+    source.owned = std::make_shared<const std::string>(std::move(*other));
     source.bytes = ByteSource(*source.owned);
-    source.warnings.push_back({.kind = recording::WarningKind::put_side_by_side});
     return source;
+}
+
+base::Result<TextSource> put_side_by_side(TextSource source, const std::string& name, const base::Progress& progress) {
+    source.warnings.push_back({.kind = recording::WarningKind::put_side_by_side});
+    return changed(std::move(source), name, progress, side_by_side);
 }
 
 } // namespace
@@ -165,6 +173,8 @@ base::Result<TextSource> open_text(const ByteSource& bytes, const std::string& n
         source.kind = FileKind::nmea;
     else if (is_long_form(*start, source.encoding))
         return put_side_by_side(std::move(source), name, progress);
+    else if (has_places_in_cells(*start, source.encoding))
+        return changed(std::move(source), name, progress, places_parted);
     return source;
 }
 

@@ -2,14 +2,13 @@
 // The limits are common practice, no source.
 #include "core/import/tables/long_form.h"
 
+#include "core/import/tables/each_line.h"
 #include "core/import/tables/head_lines.h"
 #include "core/import/tables/layout.h"
 #include "core/import/text/limits.h"
-#include "core/import/text/line_scan.h"
 #include "core/import/text/moment.h"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 #include <map>
 #include <vector>
@@ -19,9 +18,7 @@ namespace {
 
 using Cells = std::vector<std::string>;
 
-constexpr std::array parted_by{Delimiter{';'}, Delimiter{','}, Delimiter{'\t'}, Delimiter{'|'}};
 constexpr std::size_t enough_rows = 12;
-constexpr std::size_t first_lines = 400;
 constexpr std::size_t header_lines = 2;
 constexpr std::size_t most_names = 200; // a table of more would be larger than the file many times over
 constexpr std::size_t few = 20;         // one row in so many may be damaged
@@ -156,8 +153,8 @@ std::optional<LongForm> form_of(const std::vector<HeadLine>& lines, Delimiter de
 
 std::optional<LongForm> form_of(std::string_view head, Encoding encoding) {
     if (encoding == Encoding::windows_1252) return std::nullopt;
-    const auto lines = head_lines(head, first_lines);
-    for (const Delimiter delimiter : parted_by)
+    const auto lines = head_lines(head, telling_lines);
+    for (const Delimiter delimiter : text_delimiters)
         if (auto form = form_of(lines, delimiter)) return form;
     return std::nullopt;
 }
@@ -223,25 +220,6 @@ class SideBySide {
     std::string text_;
 };
 
-// False where it was cancelled.
-template <class Use>
-bool each_line(std::string_view text, Delimiter delimiter, const base::Progress& progress, Use use) {
-    constexpr std::size_t lines_between_looks = 50'000;
-    std::size_t lines = 0;
-    for (std::size_t at = 0; at < text.size(); ++lines) {
-        const double done = static_cast<double>(at) / static_cast<double>(text.size());
-        if (lines % lines_between_looks == 0 && !base::go_on(progress, "putting readings side by side", done))
-            return false;
-        const std::size_t end = behind_line_end(text, at);
-        std::string_view line = text.substr(at, end - at);
-        while (!line.empty() && is_line_end(line.back()))
-            line.remove_suffix(1);
-        if (line.size() <= longest_line_bytes) use(split_cells(line, delimiter));
-        at = end;
-    }
-    return true;
-}
-
 } // namespace
 
 bool is_long_form(std::string_view head, Encoding encoding) {
@@ -253,15 +231,16 @@ std::optional<std::string> side_by_side(std::string_view text, Encoding encoding
     if (!form) return std::nullopt;
     const Delimiter delimiter = form->delimiter;
     SideBySide table(std::move(*form));
-    const auto named = [&](const Cells& cells) {
-        if (table.is_reading(cells)) table.name(cells);
+    const auto readings = [&](const auto& use) {
+        return each_line(text, "putting readings side by side", progress, [&](std::string_view line, std::string_view) {
+            if (line.size() > longest_line_bytes) return;
+            const Cells cells = split_cells(line, delimiter);
+            if (table.is_reading(cells)) use(cells);
+        });
     };
-    if (!each_line(text, delimiter, progress, named) || table.names() >= most_names) return std::nullopt;
+    if (!readings([&](const Cells& cells) { table.name(cells); }) || table.names() >= most_names) return std::nullopt;
     table.begin();
-    const auto added = [&](const Cells& cells) {
-        if (table.is_reading(cells)) table.add(cells);
-    };
-    if (!each_line(text, delimiter, progress, added)) return std::nullopt;
+    if (!readings([&](const Cells& cells) { table.add(cells); })) return std::nullopt;
     return table.text();
 }
 

@@ -173,6 +173,13 @@ TEST(JudgeClean, TrafficAndSlowLapsAreSetAside) {
     EXPECT_THAT(laps[4].why_not_clean, HasSubstr("slower than the usual lap"));
 }
 
+// A lap that was slow all round lost little in its worst place.
+TEST(JudgeClean, ALapSlowAllRoundIsSaidToBe) {
+    const std::vector<LapTrace> traces{trace_of(60.0), trace_of(60.1), trace_of(60.05), trace_of(120.0)};
+    const auto laps = judged(flying(traces), traces);
+    EXPECT_THAT(laps[3].why_not_clean, HasSubstr("s slower than the usual lap"));
+}
+
 TEST(JudgeClean, TwoLapsAreComparedWithEachOther) {
     const std::vector<LapTrace> traces{trace_of(60.0), trace_of(75.0)};
     const auto laps = judged(flying(traces), traces);
