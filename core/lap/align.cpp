@@ -107,7 +107,12 @@ Profile mean_profile(const std::vector<Profile>& profiles) {
     return mean;
 }
 
-RoadShift road_of(const track::ReferenceLine& line, std::size_t cells) {
+std::size_t cells_on(const track::ReferenceLine& line) {
+    return std::clamp(static_cast<std::size_t>(line.length_m / min_cell_m), min_cells, max_cells);
+}
+
+RoadShift road_of(const track::ReferenceLine& line) {
+    const std::size_t cells = cells_on(line);
     const double cell_m = line.length_m / static_cast<double>(cells);
     std::vector<Vector2d> normals(cells);
     for (std::size_t i = 0; i < cells; ++i) {
@@ -151,10 +156,9 @@ struct Seen {
     double walk_variance = 0.0; // from lap to lap
 };
 
-Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>& laps,
-             const track::ReferenceLine& line) {
-    const auto cells = std::clamp(static_cast<std::size_t>(line.length_m / min_cell_m), min_cells, max_cells);
-    const RoadShift road = road_of(line, cells);
+Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>& laps, const track::ReferenceLine& line,
+             const RoadShift& road) {
+    const std::size_t cells = cells_on(line);
     const auto n = static_cast<Eigen::Index>(laps.size());
     Seen seen;
     seen.drawn_level.span_s = laps.back().end_s - laps.front().start_s;
@@ -311,12 +315,13 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
 
 std::vector<motion::MotionEstimate> aligned(std::span<const SessionOnRoad> sessions, const track::ReferenceLine& line,
                                             std::uint64_t seed) {
+    const RoadShift road = road_of(line);
     std::vector<std::optional<Seen>> seen(sessions.size());
     base::parallel_for(sessions.size(), 0, [&](std::size_t i) {
         const motion::MotionEstimate& motion = *sessions[i].motion;
         if (motion.draws.empty() || motion.source == motion::PositionSource::dead_reckoning) return;
         const std::vector<TracedLap> laps = traced_laps(sessions[i], line);
-        if (!laps.empty()) seen[i] = look_at(motion, laps, line);
+        if (!laps.empty()) seen[i] = look_at(motion, laps, line, road);
     });
     std::vector<motion::MotionEstimate> result(sessions.size());
     base::parallel_for(sessions.size(), 0, [&](std::size_t i) {

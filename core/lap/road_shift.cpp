@@ -38,43 +38,43 @@ Eigen::MatrixXd waves_on(Eigen::Index n) {
     return waves;
 }
 
-// Variance of each wave's coefficient, on average 1 and the noise.
-Eigen::ArrayXd spectrum(const std::vector<double>& frequency, double length_m, double smoothness, double noise_share) {
-    Eigen::ArrayXd variance(static_cast<Eigen::Index>(frequency.size()));
-    for (Eigen::Index k = 0; k < variance.size(); ++k)
-        variance[k] =
-            std::pow(1.0 + std::pow(length_m * frequency[static_cast<std::size_t>(k)], 2), -(smoothness + 0.5));
-    return variance / variance.mean() + noise_share;
+// Every spectrum thought of: the variance of each wave's coefficient, on average 1 and the noise.
+std::vector<Habit> habits_on(const Eigen::MatrixX2d& coefficients, const Eigen::ArrayXd& frequency) {
+    std::vector<Habit> habits;
+    for (const double length_m : lengths_m)
+        for (const double smoothness : smoothnesses) {
+            const Eigen::ArrayXd smooth = (1.0 + (length_m * frequency).square()).pow(-(smoothness + 0.5));
+            for (const double noise_share : noise_shares) {
+                const Eigen::ArrayXd variance = smooth / smooth.mean() + noise_share;
+                Habit habit{variance.sqrt().inverse(), {}, {}, variance.log().sum()};
+                habit.normals = habit.whitening.matrix().asDiagonal() * coefficients;
+                habit.information = habit.normals.transpose() * habit.normals;
+                habit.log_determinants += std::log(std::max(habit.information.determinant(), 1e-300));
+                habits.push_back(std::move(habit));
+            }
+        }
+    return habits;
 }
 
 struct Fit {
-    double log_likelihood;
+    double log_likelihood = -INFINITY;
     Eigen::Vector2d shift;
-    Eigen::Matrix2d information;
-    Eigen::ArrayXd whitening;
+    const Habit* habit = nullptr;
 };
 
-Fit fit(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets, const Eigen::ArrayXd& variance) {
-    const Eigen::ArrayXd whitening = variance.sqrt().inverse();
-    const Eigen::MatrixX2d x = whitening.matrix().asDiagonal() * normals;
-    const Eigen::VectorXd y = whitening.matrix().asDiagonal() * offsets;
-    const Eigen::Matrix2d information = x.transpose() * x;
-    const Eigen::Vector2d shift = information.ldlt().solve(x.transpose() * y);
-    const double rest = std::max((y - x * shift).squaredNorm(), 1e-12);
+Fit likeliest(const std::vector<Habit>& habits, const Eigen::VectorXd& offsets) {
+    Fit best;
+    Eigen::VectorXd y(offsets.size());
     const double degrees_of_freedom = static_cast<double>(y.size()) - shift_figures;
-    const double log_likelihood = -0.5 * (degrees_of_freedom * std::log(rest / degrees_of_freedom) +
-                                          variance.log().sum() + std::log(std::max(information.determinant(), 1e-300)));
-    return {log_likelihood, shift, information, whitening};
-}
-
-Fit likeliest(const Eigen::MatrixX2d& normals, const Eigen::VectorXd& offsets, const std::vector<double>& frequency) {
-    Fit best{-INFINITY, {}, {}, {}};
-    for (const double length_m : lengths_m)
-        for (const double smoothness : smoothnesses)
-            for (const double noise_share : noise_shares) {
-                Fit one = fit(normals, offsets, spectrum(frequency, length_m, smoothness, noise_share));
-                if (one.log_likelihood > best.log_likelihood) best = std::move(one);
-            }
+    for (const Habit& habit : habits) {
+        y = habit.whitening.matrix().cwiseProduct(offsets);
+        const auto& x = habit.normals;
+        const Eigen::Vector2d shift = habit.information.ldlt().solve(x.transpose() * y);
+        const double rest = std::max((y - shift[0] * x.col(0) - shift[1] * x.col(1)).squaredNorm(), 1e-12);
+        const double log_likelihood =
+            -0.5 * (degrees_of_freedom * std::log(rest / degrees_of_freedom) + habit.log_determinants);
+        if (log_likelihood > best.log_likelihood) best = {log_likelihood, shift, &habit};
+    }
     return best;
 }
 
@@ -113,8 +113,7 @@ Eigen::Matrix2d jackknife(const Eigen::MatrixX2d& x, const Eigen::VectorXd& rest
 
 } // namespace
 
-RoadShift::RoadShift(std::vector<Eigen::Vector2d> normals, double cell_m)
-    : normals_(std::move(normals)), cell_m_(cell_m) {
+RoadShift::RoadShift(std::vector<Eigen::Vector2d> normals, double cell_m) : normals_(std::move(normals)) {
     base::check(normals_.size() >= 16, "a road of too few cells");
     const auto n = static_cast<Eigen::Index>(normals_.size());
     waves_ = waves_on(n);
@@ -122,8 +121,10 @@ RoadShift::RoadShift(std::vector<Eigen::Vector2d> normals, double cell_m)
     for (Eigen::Index i = 0; i < n; ++i)
         rows.row(i) = normals_[static_cast<std::size_t>(i)].transpose();
     coefficients_ = waves_.transpose() * rows;
+    Eigen::ArrayXd frequency(n); // of the waves, rad/m
     for (Eigen::Index k = 0; k < n; ++k)
-        frequency_.push_back(2.0 * base::pi * static_cast<double>((k + 1) / 2) / (static_cast<double>(n) * cell_m_));
+        frequency[k] = 2.0 * base::pi * static_cast<double>((k + 1) / 2) / (static_cast<double>(n) * cell_m);
+    habits_ = habits_on(coefficients_, frequency);
 }
 
 std::vector<double> RoadShift::offsets(const Eigen::Vector2d& shift) const {
@@ -135,13 +136,13 @@ std::vector<double> RoadShift::offsets(const Eigen::Vector2d& shift) const {
 Shift RoadShift::of(std::span<const double> offsets_m) const {
     base::check(offsets_m.size() == normals_.size(), "offsets of another road");
     const Eigen::VectorXd offsets = waves_.transpose() * filled(offsets_m);
-    const Fit best = likeliest(coefficients_, offsets, frequency_);
+    const Fit best = likeliest(habits_, offsets);
     // Whitened, and back on the road: what is left at one place says little of the next.
-    const Eigen::MatrixX2d x = waves_ * (best.whitening.matrix().asDiagonal() * coefficients_);
+    const Eigen::MatrixX2d x = waves_ * best.habit->normals;
     const Eigen::VectorXd rest =
-        waves_ * (best.whitening.matrix().asDiagonal() * (offsets - coefficients_ * best.shift));
+        waves_ * (best.habit->whitening.matrix().asDiagonal() * (offsets - coefficients_ * best.shift));
     const Eigen::Matrix2d model_error = min_sd_m * min_sd_m * Eigen::Matrix2d::Identity();
-    return {best.shift, jackknife(x, rest, best.information) + model_error,
+    return {best.shift, jackknife(x, rest, best.habit->information) + model_error,
             static_cast<double>(pieces) - shift_figures};
 }
 

@@ -24,6 +24,14 @@ struct Shift {
     [[nodiscard]] double variance() const { return 0.5 * covariance.trace(); } // per axis
 };
 
+// A spectrum that drivers' habits may have, and what it makes of the normals.
+struct Habit {
+    Eigen::ArrayXd whitening;      // 1 / √variance of each coefficient
+    Eigen::MatrixX2d normals;      // whitened
+    Eigen::Matrix2d information;   // of them
+    double log_determinants = 0.0; // of the variances and of the information
+};
+
 // One road, on cells evenly spaced round the lap.
 class RoadShift {
   public:
@@ -38,10 +46,9 @@ class RoadShift {
 
   private:
     std::vector<Eigen::Vector2d> normals_;
-    double cell_m_;
     Eigen::MatrixXd waves_;         // orthonormal: cosines and sines over the cells, a column each
-    std::vector<double> frequency_; // of the columns, rad/m
     Eigen::MatrixX2d coefficients_; // of the normals
+    std::vector<Habit> habits_;     // among which the likeliest is chosen
 };
 
 } // namespace lapwright::lap
