@@ -128,10 +128,13 @@ void blank_unknown(LapTrace& trace, const motion::MotionEstimate& motion) {
         std::ranges::fill(trace.offset_m, std::numeric_limits<double>::quiet_NaN());
 }
 
-void reserve(LapTrace& trace, std::size_t points) {
+LapTrace with_room(const Grid& grid) {
+    LapTrace trace;
+    trace.distance_m = grid.station_m;
     for (auto* values :
          {&trace.time_s, &trace.speed_mps, &trace.longitudinal_mps2, &trace.lateral_mps2, &trace.offset_m})
-        values->reserve(points);
+        values->resize(grid.station_m.size());
+    return trace;
 }
 
 std::optional<LapTrace> trace_on(const Grid& grid, const motion::Path& path, double start_s, double end_s,
@@ -139,9 +142,7 @@ std::optional<LapTrace> trace_on(const Grid& grid, const motion::Path& path, dou
     if (!(end_s > start_s)) return std::nullopt;
     const std::vector<Station> known = stations(path, start_s, end_s, line);
     if (known.size() < 3) return std::nullopt;
-    LapTrace trace;
-    trace.distance_m = grid.station_m;
-    reserve(trace, grid.station_m.size());
+    LapTrace trace = with_room(grid);
     std::size_t k = 0;
     std::size_t stamp = path.index_before(start_s);
     for (std::size_t i = 0; i < grid.station_m.size(); ++i) {
@@ -153,11 +154,11 @@ std::optional<LapTrace> trace_on(const Grid& grid, const motion::Path& path, dou
         if (i + 1 == grid.station_m.size()) t = end_s;
         stamp = path.index_before(t, stamp);
         const motion::Moment m = path.at(t, stamp);
-        trace.time_s.push_back(t - start_s);
-        trace.speed_mps.push_back(m.speed_mps());
-        trace.longitudinal_mps2.push_back(m.longitudinal_mps2());
-        trace.lateral_mps2.push_back(m.lateral_mps2());
-        trace.offset_m.push_back(signed_offset(m, grid.line[i]));
+        trace.time_s[i] = t - start_s;
+        trace.speed_mps[i] = m.speed_mps();
+        trace.longitudinal_mps2[i] = m.longitudinal_mps2();
+        trace.lateral_mps2[i] = m.lateral_mps2();
+        trace.offset_m[i] = signed_offset(m, grid.line[i]);
     }
     trace.driven_length_m = driven_length(trace);
     return trace;

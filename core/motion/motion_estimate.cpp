@@ -18,8 +18,8 @@ struct AxisState {
     double acceleration = 0.0;
 };
 
-// The quintic from `start` to `end` over `step` seconds, at the part u (0..1) of the way.
-AxisState quintic(const AxisState& start, const AxisState& end, double step, double u) {
+// The quintic from `start` to `end` over `step` seconds (`rate`: their reciprocal), at the part u (0..1) of the way.
+AxisState quintic(const AxisState& start, const AxisState& end, double step, double rate, double u) {
     const double c1 = start.velocity * step;
     const double c2 = 0.5 * start.acceleration * step * step;
     const double position_rest = end.position - (start.position + c1 + c2);
@@ -29,8 +29,8 @@ AxisState quintic(const AxisState& start, const AxisState& end, double step, dou
     const double c4 = -15.0 * position_rest + 7.0 * velocity_rest - acceleration_rest;
     const double c5 = 6.0 * position_rest - 3.0 * velocity_rest + 0.5 * acceleration_rest;
     return {start.position + u * (c1 + u * (c2 + u * (c3 + u * (c4 + u * c5)))),
-            (c1 + u * (2.0 * c2 + u * (3.0 * c3 + u * (4.0 * c4 + u * 5.0 * c5)))) / step,
-            (2.0 * c2 + u * (6.0 * c3 + u * (12.0 * c4 + u * 20.0 * c5))) / (step * step)};
+            (c1 + u * (2.0 * c2 + u * (3.0 * c3 + u * (4.0 * c4 + u * 5.0 * c5)))) * rate,
+            (2.0 * c2 + u * (6.0 * c3 + u * (12.0 * c4 + u * 20.0 * c5))) * (rate * rate)};
 }
 
 AxisState line(const AxisState& start, const AxisState& end, double u) {
@@ -82,11 +82,12 @@ Moment Path::at(double moment_s, std::size_t index) const {
     const double step = (*time_s)[index + 1] - start;
     const double clamped = std::clamp(moment_s, start, start + step);
     const double u = (clamped - start) / step;
+    const double rate = 1.0 / step;
     const auto axis = [&](double Vec2::* part) {
         const AxisState before{position_m[index].*part, velocity_mps[index].*part, acceleration_mps2[index].*part};
         const AxisState after{position_m[index + 1].*part, velocity_mps[index + 1].*part,
                               acceleration_mps2[index + 1].*part};
-        return between == Between::linear ? line(before, after, u) : quintic(before, after, step, u);
+        return between == Between::linear ? line(before, after, u) : quintic(before, after, step, rate, u);
     };
     const AxisState east = axis(&Vec2::east);
     const AxisState north = axis(&Vec2::north);

@@ -35,16 +35,16 @@ double distance_squared_to_node(const ReferenceLine& line, Vec2 point, std::size
     return dot(d, d);
 }
 
-// Newton on (p − r(s))·t(s) = 0, whose slope is −(1 − κn); the
-// slope is held away from zero near the centre of curvature.
-std::optional<Projection> refine(const ReferenceLine& line, Vec2 point, double start_m, double window_m) {
+// Newton on (p − r(s))·t(s) = 0, whose slope is −(1 − κn); the slope is held away from zero near the centre of
+// curvature.
+std::optional<Foot> refine(const ReferenceLine& line, Vec2 point, double start_m, double window_m) {
     Foot foot = foot_at(line, point, start_m);
     for (int step = 0; step < max_steps; ++step) {
         const double slope = std::max(0.2, 1.0 - foot.curvature_per_m * foot.offset_m);
         const double change = std::clamp(foot.along_m / slope, -window_m, window_m);
+        if (std::abs(change) < station_tolerance_m) return foot;
         foot = foot_at(line, point, foot.station_m + change);
         if (std::abs(foot.station_m - start_m) > 2.0 * window_m) return std::nullopt;
-        if (std::abs(change) < station_tolerance_m) return Projection{foot.station_m, foot.offset_m};
     }
     return std::nullopt;
 }
@@ -56,8 +56,8 @@ std::optional<Projection> project_near(const ReferenceLine& line, Vec2 point, do
     // car drove to from its last place.
     const auto followed = refine(line, point, hint_m, std::min(window_m, near_hint_m));
     if (followed && std::abs(followed->station_m - hint_m) < near_hint_m &&
-        std::abs(line.curvature(followed->station_m) * followed->offset_m) < 0.5)
-        return followed;
+        std::abs(followed->curvature_per_m * followed->offset_m) < 0.5)
+        return Projection{followed->station_m, followed->offset_m};
     const auto first = static_cast<long>(std::floor((hint_m - window_m) / line.step_m));
     const auto last = static_cast<long>(std::ceil((hint_m + window_m) / line.step_m));
     const auto n = static_cast<long>(line.size());
@@ -72,7 +72,7 @@ std::optional<Projection> project_near(const ReferenceLine& line, Vec2 point, do
     }
     const auto found = refine(line, point, static_cast<double>(best) * line.step_m, window_m);
     if (!found || std::abs(found->station_m - hint_m) > window_m) return std::nullopt;
-    return found;
+    return Projection{found->station_m, found->offset_m};
 }
 
 Projection project_anywhere(const ReferenceLine& line, Vec2 point) {

@@ -50,6 +50,7 @@ double curvature_in(const ReferenceLine& line, std::size_t i, std::size_t j, dou
 } // namespace
 
 double ReferenceLine::wrapped(double station_m) const {
+    if (station_m >= 0.0 && station_m < length_m) return station_m;
     const double turns = std::floor(station_m / length_m);
     const double inside = station_m - turns * length_m;
     return inside >= length_m ? 0.0 : inside;
