@@ -12,7 +12,8 @@ namespace lapwright::base {
 
 unsigned thread_count(unsigned wanted) {
     constexpr unsigned max_threads = 8;
-    return std::min(wanted > 0 ? wanted : std::max(1U, std::thread::hardware_concurrency()), max_threads);
+    static const unsigned cores = std::max(1U, std::thread::hardware_concurrency()); // it reads a file of the system
+    return std::min(wanted > 0 ? wanted : cores, max_threads);
 }
 
 bool parallel_for(std::size_t count, unsigned threads, const std::function<bool(std::size_t, std::size_t)>& task) {

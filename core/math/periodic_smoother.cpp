@@ -15,12 +15,19 @@ namespace {
 // Row of D'D for the third difference: the coefficients of (1 − z)³(1 − 1/z)³.
 constexpr std::array<double, 4> penalty_row{20.0, -15.0, 6.0, -1.0};
 
-double periodic_sum(std::span<const double> y, std::size_t i, std::span<const double> coefficients, double mirror) {
+// At each node the sum over its neighbours on both sides, those behind times `mirror`.
+template <std::size_t reach>
+std::vector<double> periodic_sums(std::span<const double> y, const std::array<double, reach>& coefficients,
+                                  double mirror) {
     const std::size_t n = y.size();
-    double sum = 0.0;
-    for (std::size_t k = 1; k <= coefficients.size(); ++k)
-        sum += coefficients[k - 1] * (y[(i + k) % n] + mirror * y[(i + n - k) % n]);
-    return sum;
+    std::vector<double> round(n + 2 * reach); // both ends once more
+    for (std::size_t i = 0; i < round.size(); ++i)
+        round[i] = y[(i + n - reach) % n];
+    std::vector<double> sums(n, 0.0);
+    for (std::size_t i = 0; i < n; ++i)
+        for (std::size_t k = 1; k <= reach; ++k)
+            sums[i] += coefficients[k - 1] * (round[i + reach + k] + mirror * round[i + reach - k]);
+    return sums;
 }
 
 // (W + λD'D) z = right, factorised once.
@@ -80,17 +87,17 @@ SmoothedPair smooth_periodic_pair(std::span<const double> first, std::span<const
 
 std::vector<double> first_derivative_periodic(std::span<const double> y, double h) {
     constexpr std::array coefficients{45.0 / 60.0, -9.0 / 60.0, 1.0 / 60.0};
-    std::vector<double> result(y.size());
-    for (std::size_t i = 0; i < y.size(); ++i)
-        result[i] = periodic_sum(y, i, coefficients, -1.0) / h;
+    std::vector<double> result = periodic_sums(y, coefficients, -1.0);
+    for (double& value : result)
+        value /= h;
     return result;
 }
 
 std::vector<double> second_derivative_periodic(std::span<const double> y, double h) {
     constexpr std::array coefficients{270.0 / 180.0, -27.0 / 180.0, 2.0 / 180.0};
-    std::vector<double> result(y.size());
+    std::vector<double> result = periodic_sums(y, coefficients, 1.0);
     for (std::size_t i = 0; i < y.size(); ++i)
-        result[i] = (periodic_sum(y, i, coefficients, 1.0) - 490.0 / 180.0 * y[i]) / (h * h);
+        result[i] = (result[i] - 490.0 / 180.0 * y[i]) / (h * h);
     return result;
 }
 

@@ -12,10 +12,16 @@ namespace {
 
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
-std::vector<double> sorted_copy(std::span<const double> sample) {
-    std::vector<double> copy(sample.begin(), sample.end());
-    std::ranges::sort(copy);
-    return copy;
+// A quantile lies between two neighbours in order of size, by so much of the way.
+struct Place {
+    std::size_t below;
+    double part;
+};
+
+Place place_of(double share, std::size_t count) {
+    const double place = std::clamp(share, 0.0, 1.0) * static_cast<double>(count - 1);
+    const auto below = std::min(static_cast<std::size_t>(place), count - 1);
+    return {below, place - static_cast<double>(below)};
 }
 
 } // namespace
@@ -48,15 +54,19 @@ double standard_deviation(std::span<const double> sample) {
 
 double sorted_quantile(std::span<const double> sorted, double share) {
     if (sorted.empty()) return nan;
-    const double place = std::clamp(share, 0.0, 1.0) * static_cast<double>(sorted.size() - 1);
-    const auto below = std::min(static_cast<std::size_t>(place), sorted.size() - 1);
+    const auto [below, part] = place_of(share, sorted.size());
     const std::size_t above = std::min(below + 1, sorted.size() - 1);
-    const double part = place - static_cast<double>(below);
     return sorted[below] + part * (sorted[above] - sorted[below]);
 }
 
 double quantile(std::span<const double> sample, double share) {
-    return sorted_quantile(sorted_copy(sample), share);
+    if (sample.empty()) return nan;
+    std::vector<double> copy(sample.begin(), sample.end());
+    const auto [below, part] = place_of(share, copy.size());
+    const auto at = copy.begin() + static_cast<std::ptrdiff_t>(below);
+    std::ranges::nth_element(copy, at);
+    const double above = below + 1 < copy.size() ? *std::ranges::min_element(at + 1, copy.end()) : *at;
+    return *at + part * (above - *at);
 }
 
 double standard_uncertainty(std::span<const double> draws) {
