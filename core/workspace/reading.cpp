@@ -3,6 +3,7 @@
 
 #include "core/analysis/kept_recording.h"
 #include "core/analysis/run.h"
+#include "core/base/parallel.h"
 #include "core/book/book.h"
 #include "core/book/search.h"
 #include "core/book/sessions.h"
@@ -10,6 +11,7 @@
 #include "core/car/setup_beside.h"
 
 #include <filesystem>
+#include <optional>
 #include <utility>
 
 namespace lapwright::workspace {
@@ -51,11 +53,15 @@ Result<SessionPointer> read_file(const std::string& path, const ReadingOptions& 
         how.setup = *options.setup;
     else if (const auto beside = car::setup_beside(path); beside && *beside)
         how.setup = **beside;
-    const auto session = analysis::load_session(path, how, progress);
-    if (!session) return session.error();
-    const auto source = book::source_of_file(path);
-    if (!source) return source.error();
-    return with_source(**session, *source);
+    std::optional<Result<SessionPointer>> session;
+    std::optional<Result<book::Source>> source;
+    base::parallel_for(2, 0, [&](std::size_t i) {
+        if (i == 0) session = analysis::load_session(path, how, progress);
+        if (i == 1) source = book::source_of_file(path);
+    });
+    if (!*session) return session->error();
+    if (!*source) return source->error();
+    return with_source(***session, **source);
 }
 
 Result<SessionPointer> read_from_book(book::SessionId id, const ReadingOptions& options,
