@@ -170,11 +170,12 @@ class Filter {
         result.innovation_variance[j] = variance;
         result.accepted[j] = gate.lets_in(seen, innovation, variance) ? 1 : 0;
         if (result.accepted[j] == 0) return;
-        const typename Model::Vector gain = covariance / variance;
+        const double root_information = 1.0 / std::sqrt(variance);
+        // As a square, so that it stays symmetric to the last bit: what is not grows over many steps.
+        const typename Model::Vector root = covariance * root_information;
+        const typename Model::Vector gain = root * root_information;
         result.gain[j] = gain.template cast<Number>();
         x.noalias() += gain * innovation;
-        // As a square, so that it stays symmetric to the last bit: what is not grows over many steps.
-        const typename Model::Vector root = covariance / std::sqrt(variance);
         p.noalias() -= root * root.transpose();
     }
 };
@@ -197,7 +198,7 @@ void walk_back(const StateSpace<Transition>& model, const Filtered<Transition, N
             const double u = filtered.innovation[j] / filtered.innovation_variance[j] - gain.dot(r);
             double d = 0.0;
             if constexpr (with_variance) {
-                const typename Model::Vector back = n.lazyProduct(gain);
+                const typename Model::Vector back = gain.transpose().lazyProduct(n).transpose();
                 d = 1.0 / filtered.innovation_variance[j] + gain.dot(back);
                 for (std::size_t i = 0; i < seen.index.size(); ++i) {
                     if (seen.weight[i] == 0.0) continue;

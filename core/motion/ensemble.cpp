@@ -98,6 +98,12 @@ std::size_t batches_of(const EnsembleOptions& options) {
     return (options.draws + batch - 1) / batch;
 }
 
+// For a long session it takes its time.
+void make_room(std::vector<Draw>& draws, std::size_t stamps, Report& report) {
+    for (Draw& draw : draws)
+        if (report.go_on(0)) draw.resize(stamps);
+}
+
 template <int state_size>
 bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, const EnsembleOptions& options,
               Report& report, Ensemble& result) {
@@ -105,10 +111,6 @@ bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, 
         const std::size_t first = b * batch;
         const BatchOfDraws own{
             std::span(result.draws).subspan(first, std::min<std::size_t>(batch, result.draws.size() - first))};
-        for (Draw& draw : own.draws) {
-            if (!report.go_on(0)) return false; // room for a long session takes its time
-            draw.resize(result.best.size());
-        }
         math::draw_deviations<batch, written_rows>(model, filtered, options.seed, first, own,
                                                    [&](std::size_t k) { return report.go_on(k); });
         return !report.stopped();
@@ -125,9 +127,14 @@ std::optional<Ensemble> ensemble_of(const Estimation& estimation, const Ensemble
     Report report(progress, 2 * (1 + batches_of(options)) * model.steps.size());
     const auto asked = [&](std::size_t k) { return report.go_on(k); };
     if (!asked(0)) return std::nullopt;
-    const auto filtered = math::Filter<MotionTransition<state_size>, float>::run(model, options.gate, asked);
-    if (report.stopped()) return std::nullopt;
     Ensemble result;
+    result.draws.resize(options.draws);
+    Pass<state_size> filtered;
+    base::parallel_for(2, options.threads, [&](std::size_t i) {
+        if (i == 0) filtered = math::Filter<MotionTransition<state_size>, float>::run(model, options.gate, asked);
+        if (i == 1) make_room(result.draws, estimation.nodes.size(), report);
+    });
+    if (report.stopped()) return std::nullopt;
     std::vector<double> stamps(estimation.nodes.size());
     std::ranges::transform(estimation.nodes, stamps.begin(), &Node::time_s);
     result.best = with_room(std::make_shared<const std::vector<double>>(std::move(stamps)));
@@ -137,7 +144,6 @@ std::optional<Ensemble> ensemble_of(const Estimation& estimation, const Ensemble
         ++count.samples;
         if (filtered.accepted[j] == 0) ++count.rejected;
     }
-    result.draws.resize(options.draws);
     if (report.stopped() || !draw_all<state_size>(model, filtered, options, report, result)) return std::nullopt;
     return result;
 }

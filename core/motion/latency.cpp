@@ -69,9 +69,10 @@ class Readings {
     // The line through readings over the path as it was so much earlier.
     [[nodiscard]] Fit line(double latency_s, std::size_t stride) const {
         double n = 0.0, x = 0.0, y = 0.0, xx = 0.0, xy = 0.0, yy = 0.0;
+        std::ptrdiff_t earlier = 0;
         for (std::size_t i = 0; i < samples_.size(); i += stride) {
             const Sample& sample = samples_[i];
-            const double value = truth_at(sample, latency_s);
+            const double value = truth_at(sample, latency_s, earlier);
             n += sample.weight;
             x += sample.weight * value;
             y += sample.weight * sample.value;
@@ -90,8 +91,9 @@ class Readings {
     // Huber's weights about a line: a reading far off pulls no more than one at the limit.
     void weigh(const Fit& fit, double latency_s) {
         std::vector<double> off(samples_.size());
+        std::ptrdiff_t earlier = 0;
         for (std::size_t i = 0; i < samples_.size(); ++i)
-            off[i] = std::fabs(samples_[i].value - fit.offset - fit.slope * truth_at(samples_[i], latency_s));
+            off[i] = std::fabs(samples_[i].value - fit.offset - fit.slope * truth_at(samples_[i], latency_s, earlier));
         std::vector<double> sorted = off;
         const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
         std::ranges::nth_element(sorted, middle);
@@ -105,13 +107,17 @@ class Readings {
         return std::isnan(truth_[k]) || std::isnan(truth_[k + 1]) || time_s_[k + 1] - time_s_[k] > longest_path_step_s;
     }
 
-    [[nodiscard]] double truth_at(const Sample& sample, double latency_s) const {
+    // `earlier`: by how many intervals it was for the sample before, where the search begins.
+    [[nodiscard]] double truth_at(const Sample& sample, double latency_s, std::ptrdiff_t& earlier) const {
         const double moment = sample.time_s - latency_s;
-        std::size_t at = sample.near;
+        const auto near = static_cast<std::ptrdiff_t>(sample.near);
+        auto at = static_cast<std::size_t>(
+            std::clamp(near - earlier, std::ptrdiff_t{0}, static_cast<std::ptrdiff_t>(time_s_.size()) - 2));
         while (time_s_[at] > moment)
             --at;
         while (time_s_[at + 1] <= moment)
             ++at;
+        earlier = near - static_cast<std::ptrdiff_t>(at);
         return truth_[at] + (truth_[at + 1] - truth_[at]) * (moment - time_s_[at]) / (time_s_[at + 1] - time_s_[at]);
     }
 

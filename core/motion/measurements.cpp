@@ -2,6 +2,7 @@
 #include "core/motion/measurements.h"
 
 #include "core/base/constants.h"
+#include "core/base/parallel.h"
 #include "core/math/local_polynomial.h"
 #include "core/motion/derived_speed.h"
 #include "core/motion/frozen.h"
@@ -129,9 +130,10 @@ bool leave_out_spikes(Measurements& result, const auto& go_on) {
         std::ranges::transform(position, values.begin(), part);
         return spikes(time, values, harmless_m);
     };
-    const std::vector<std::uint8_t> east = spikes_of(&Vec2::east);
-    if (!go_on()) return false;
-    const std::vector<std::uint8_t> north = spikes_of(&Vec2::north);
+    std::vector<std::uint8_t> east;
+    std::vector<std::uint8_t> north;
+    base::parallel_for(
+        2, 0, [&](std::size_t i) { (i == 0 ? east : north) = spikes_of(i == 0 ? &Vec2::east : &Vec2::north); });
     if (!go_on()) return false;
     for (std::size_t i = 0; i < time.size(); ++i) {
         const bool between = i > 0 && i + 1 < time.size();

@@ -12,7 +12,7 @@ namespace {
 constexpr double slowest_course_mps = 2.0;
 constexpr double standing_mps = 0.5;
 // A course that differs more from the heading than this is taken for an error.
-constexpr double widest_course_error_rad = 0.7;
+constexpr double cosine_of_widest_course_error = 0.7648; // 0.7 rad
 
 // Departures that are no sign of a fault, whatever the noise levels say of themselves: m, m/s, m/s, m/s², m/s², m/s.
 constexpr std::array<double, sensors> harmless{0.3, 0.3, 0.5, 2.0, 2.0, 0.5, 0.5};
@@ -48,10 +48,12 @@ class Observer {
         }
         const double speed = has_speed ? node.speed_mps : at.speed_mps;
         const bool has_course = known(node.course_rad) && speed > slowest_course_mps;
-        const double turned = has_course ? turn_to(node.course_rad, at.heading) : 0.0;
-        if (std::fabs(turned) > widest_course_error_rad) return;
-        if (has_speed) along(by_speed, at, speed * std::cos(turned), 1.0);
-        if (has_course) across(at, speed * std::sin(turned), speed * speed);
+        const Vec2 course = has_course ? Vec2{std::sin(node.course_rad), std::cos(node.course_rad)} : at.heading;
+        const double cosine = at.heading.east * course.east + at.heading.north * course.north;
+        if (cosine < cosine_of_widest_course_error) return;
+        if (has_speed) along(by_speed, at, speed * cosine, 1.0);
+        if (has_course)
+            across(at, speed * (at.heading.east * course.north - at.heading.north * course.east), speed * speed);
     }
 
     void aids(const Node& node, const Situation& at) {
@@ -65,13 +67,6 @@ class Observer {
     }
 
   private:
-    // From the heading to the course, positive to the left, within half a turn.
-    static double turn_to(double course_rad, const Vec2& heading) {
-        const Vec2 seen{std::sin(course_rad), std::cos(course_rad)};
-        return std::atan2(heading.east * seen.north - heading.north * seen.east,
-                          heading.east * seen.east + heading.north * seen.north);
-    }
-
     void along(Sensor sensor, const Situation& at, double value, double unit_variance) {
         add(sensor, {1, 5, 0}, {at.heading.east, at.heading.north, 0.0}, value, unit_variance);
     }
@@ -122,7 +117,7 @@ MotionTransition<state_size> transition(double step_s, const Situation& situatio
     result.step_s = step_s;
     result.jerk = situation.jerk;
     result.bias_decay = std::exp(-step_s / levels.bias_correlation_s);
-    result.bias_variance = -levels.bias_sd_m * levels.bias_sd_m * std::expm1(-2.0 * step_s / levels.bias_correlation_s);
+    result.bias_variance = levels.bias_sd_m * levels.bias_sd_m * (1.0 - result.bias_decay) * (1.0 + result.bias_decay);
     result.bias_variance += situation.bias_jump_sd_m * situation.bias_jump_sd_m;
     result.walk_variance = levels.accelerometer_walk * levels.accelerometer_walk * step_s;
     return result;

@@ -203,21 +203,17 @@ void learn_walks(Estimation& estimation, const std::vector<PieceResult>& results
 // Two-sided exponential window over time.
 void spread(std::vector<Evidence>& values, const std::vector<Node>& nodes, double window_s) {
     std::vector<Evidence> behind = values;
-    const auto share = [&](std::size_t i) {
-        return nodes[i].starts_afresh ? 0.0 : std::exp(-(nodes[i].time_s - nodes[i - 1].time_s) / window_s);
-    };
+    std::vector<double> shares(values.size(), 0.0);
     for (std::size_t i = 1; i < values.size(); ++i) {
-        const double s = share(i);
-        behind[i].add({s * behind[i - 1].seen, s * behind[i - 1].worth});
+        if (!nodes[i].starts_afresh) shares[i] = std::exp(-(nodes[i].time_s - nodes[i - 1].time_s) / window_s);
+        behind[i].add({shares[i] * behind[i - 1].seen, shares[i] * behind[i - 1].worth});
     }
     Evidence ahead;
     for (std::size_t i = values.size(); i-- > 0;) {
         const Evidence own = values[i];
         values[i] = behind[i];
         values[i].add(ahead);
-        if (i == 0) break;
-        const double s = share(i);
-        ahead = {s * (ahead.seen + own.seen), s * (ahead.worth + own.worth)};
+        ahead = {shares[i] * (ahead.seen + own.seen), shares[i] * (ahead.worth + own.worth)};
     }
 }
 
@@ -266,7 +262,7 @@ void linearise(Estimation& estimation) {
     Vec2 heading{1.0, 0.0};
     for (std::size_t i = 0; i < estimation.nodes.size(); ++i) {
         const Vec2& v = estimation.path.velocity_mps[i];
-        const double speed = std::hypot(v.east, v.north);
+        const double speed = std::sqrt(v.east * v.east + v.north * v.north);
         if (speed > slowest_mps) heading = {v.east / speed, v.north / speed};
         estimation.situations[i].heading = heading;
         estimation.situations[i].speed_mps = speed;

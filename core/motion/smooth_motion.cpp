@@ -3,6 +3,7 @@
 // come in, then accelerometers and wheels, while noise levels settle; the last pass makes the ensemble.
 #include "core/motion/smooth_motion.h"
 
+#include "core/base/parallel.h"
 #include "core/motion/dead_reckoning.h"
 #include "core/motion/ensemble.h"
 #include "core/motion/latency.h"
@@ -192,11 +193,14 @@ class Smoothing {
         const Path& path = estimation_.path;
         const std::vector<double>& time = *path.time_s;
         const std::vector<double> speeds = along(path, [](const Moment& m) { return m.speed_mps(); });
-        relations_.speed = relation(measured_.speed, time, speeds);
         const std::vector<double> path_courses = courses(path);
-        relations_.course = relation(on_turn_of(measured_.course, path, path_courses), time, path_courses);
         const Series rolling = without_braking(measured_.wheel_speed);
-        relations_.wheel = relation(rolling, time, speeds);
+        base::parallel_for(3, options_.threads, [&](std::size_t i) {
+            if (i == 0) relations_.speed = relation(measured_.speed, time, speeds);
+            if (i == 1)
+                relations_.course = relation(on_turn_of(measured_.course, path, path_courses), time, path_courses);
+            if (i == 2) relations_.wheel = relation(rolling, time, speeds);
+        });
         if (!relations_.wheel) return;
         const SensorScale wheel = sensor_scale(rolling, applied(relations_.wheel), ways_of(path), math::Intercept::no);
         estimation_.levels.wheel_scale = wheel.scale;
@@ -207,10 +211,15 @@ class Smoothing {
     // shows by its correlation.
     void relate_aids() {
         Measurements usable = measured_;
-        longitudinal_scale_ = settle(usable.longitudinal_mps2, relations_.longitudinal,
-                                     along(estimation_.path, [](const Moment& m) { return m.longitudinal_mps2(); }));
-        lateral_scale_ = settle(usable.lateral_mps2, relations_.lateral,
-                                along(estimation_.path, [](const Moment& m) { return m.lateral_mps2(); }));
+        base::parallel_for(2, options_.threads, [&](std::size_t i) {
+            if (i == 0)
+                longitudinal_scale_ =
+                    settle(usable.longitudinal_mps2, relations_.longitudinal,
+                           along(estimation_.path, [](const Moment& m) { return m.longitudinal_mps2(); }));
+            if (i == 1)
+                lateral_scale_ = settle(usable.lateral_mps2, relations_.lateral,
+                                        along(estimation_.path, [](const Moment& m) { return m.lateral_mps2(); }));
+        });
         if (measured_.has_positions()) usable.wheel_speed = without_braking(usable.wheel_speed);
         add_aids(estimation_.nodes, usable, latencies(relations_));
     }
