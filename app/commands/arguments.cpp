@@ -2,7 +2,6 @@
 #include "app/commands/arguments.h"
 
 #include <CLI/CLI.hpp>
-#include <algorithm>
 #include <cmath>
 #include <map>
 #include <sstream>

@@ -11,7 +11,6 @@
 #include "core/recording/warning_words.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace lapwright::commands {
 namespace {
@@ -71,10 +70,14 @@ ordered_json car_json(const car::CarFigures& f, const car::ForceFigures& forces)
             {"correlations", correlations_json(f)},
             {"air_density_kg_per_m3", number_json(f.typical.density_kg_m3)},
             {"corner_fit",
-             {{"settled", f.corner_fit.settled},
+             {{"settled", f.corner_fit.outcome.converged()},
               {"r_hat", number_json(f.corner_fit.r_hat)},
               {"effective_draws", number_json(f.corner_fit.effective_draws)},
               {"acceptance", number_json(f.corner_fit.acceptance)}}},
+            {"straight_fit",
+             {{"settled", f.straight_fit.converged()},
+              {"rounds", f.straight_fit.rounds},
+              {"straights", f.straight_fit.rests_on}}},
             {"notes", f.notes}};
 }
 

@@ -3,8 +3,6 @@
 
 #include "app/commands/json_parts.h"
 
-#include <cmath>
-
 namespace lapwright::commands {
 namespace {
 

@@ -9,7 +9,6 @@
 #include "core/recording/warning_words.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace lapwright::commands {
 namespace {

@@ -89,10 +89,12 @@ void align(std::vector<Placed>& sessions, const track::Gate& gate) {
     std::vector<lap::SessionOnRoad> on_road;
     for (const Placed& placed : sessions)
         on_road.push_back({placed.motion.get(), placed.laps});
-    std::vector<motion::MotionEstimate> aligned = lap::aligned(on_road, *line);
+    std::vector<lap::Aligned> aligned = lap::aligned(on_road, *line);
     base::parallel_for(sessions.size(), 0, [&](std::size_t i) {
         Placed& placed = sessions[i];
-        placed.motion = std::make_shared<const motion::MotionEstimate>(std::move(aligned[i]));
+        placed.motion = std::make_shared<const motion::MotionEstimate>(std::move(aligned[i].motion));
+        if (aligned[i].outcome.status == base::FitStatus::not_converged)
+            placed.warnings.push_back({.kind = recording::WarningKind::map_not_settled});
         placed.laps = lap::find_laps(*placed.motion, gate, *placed.session->recording);
     });
 }
@@ -208,7 +210,10 @@ Result<Placed> place_dead_reckoned(const std::shared_ptr<const Session>& session
     if (start->may_be_same) start->station_m = 0.0;
     if (column.all_by_column && start->may_be_same) start->sd_m = 0.0;
     lap::OnLine placed = lap::placed_on_line(*reckoned, track.line, track.frame, *start, seed, column.length_sd);
-    Placed result{session, std::make_shared<const motion::MotionEstimate>(std::move(placed.motion)), {}};
+    Placed result{session, std::make_shared<const motion::MotionEstimate>(std::move(placed.motion)), {}, {}};
+    if (placed.laps_not_placed > 0)
+        result.warnings.push_back(
+            {.kind = recording::WarningKind::laps_not_placed, .seen = {placed.laps_not_placed, {}}});
     result.laps = judged_laps(lap::laps_between(placed.passings_s, *result.motion, track.gate, *session->recording),
                               *result.motion, track.line);
     return result;

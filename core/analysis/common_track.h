@@ -17,6 +17,7 @@ struct Placed {
     std::shared_ptr<const Session> session;
     std::shared_ptr<const motion::MotionEstimate> motion; // in the track's frame
     std::vector<lap::Lap> laps;                           // timed with the common gate, judged on the common line
+    std::vector<recording::Warning> warnings{};           // of placing it
 };
 
 struct CommonTrack {

@@ -2,7 +2,6 @@
 // Two sessions -> one line, one gate, two laps on one distance, and what lies between them.
 #include "core/analysis/common_track.h"
 #include "core/analysis/dead_reckoned_session.h"
-#include "core/analysis/known_track.h"
 #include "core/analysis/run.h"
 #include "core/analysis/short_text.h"
 #include "core/analysis/stages.h"
@@ -192,6 +191,11 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     pairing->headline.sentence =
         not_clean_words(pairing->a, "A") + not_clean_words(pairing->b, "B") + pairing->headline.sentence;
     pairing->warnings = warnings_of(*pairing, options, common.length_sd);
+    for (Placed& placed : common.sessions)
+        for (recording::Warning& warning : placed.warnings) {
+            warning.of = shortened(placed.session->title());
+            pairing->warnings.push_back(std::move(warning));
+        }
     return std::shared_ptr<const Pairing>(std::move(pairing));
 }
 

@@ -57,6 +57,9 @@ Result<void> find_laps_dead_reckoned(Session& session, const motion::MotionEstim
     lap::OnLine placed = lap::placed_on_line(*known, *line, motion.frame, {}, 1, lap::dead_reckoned_length_sd);
     session.motion = std::make_shared<const motion::MotionEstimate>(std::move(placed.motion));
     session.gate = square_gate(*line, dead_reckoned_gate_half_width_m);
+    if (placed.laps_not_placed > 0)
+        session.warnings.push_back(
+            {.kind = recording::WarningKind::laps_not_placed, .seen = {placed.laps_not_placed, {}}});
     session.gate_origin = track::recorded_passings(recording)->origin;
     session.laps = judged_laps(lap::laps_between(placed.passings_s, *session.motion, session.gate, recording),
                                *session.motion, *line);

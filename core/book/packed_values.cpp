@@ -6,7 +6,6 @@
 #include "core/book/varint.h"
 
 #include <algorithm>
-#include <array>
 #include <bit>
 #include <limits>
 

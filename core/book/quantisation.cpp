@@ -9,7 +9,6 @@
 #include <array>
 #include <bit>
 #include <cmath>
-#include <limits>
 #include <vector>
 
 namespace lapwright::book {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/rescue_rows.h"
 
-#include "core/base/check.h"
-
 #include <algorithm>
 #include <array>
 #include <memory>

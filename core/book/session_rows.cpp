@@ -6,7 +6,6 @@
 #include "core/recording/warning_words.h"
 
 #include <algorithm>
-#include <array>
 #include <chrono>
 
 namespace lapwright::book {

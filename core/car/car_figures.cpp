@@ -35,15 +35,9 @@ CarFigure figure_of(const std::vector<CarDraw>& draws, Get get, DecidedBy decide
     for (const CarDraw& draw : draws)
         values.push_back(get(draw));
     std::ranges::sort(values);
-    return {math::sorted_quantile(values, 0.5),
-            math::sorted_quantile(values, 0.025),
-            math::sorted_quantile(values, 0.975),
-            decided_by,
-            {}};
-}
-
-CarFigure times(const CarFigure& figure, double factor) {
-    return {figure.value * factor, figure.low * factor, figure.high * factor, figure.decided_by, figure.untold};
+    return {{math::sorted_quantile(values, 0.5), math::sorted_quantile(values, 0.025),
+             math::sorted_quantile(values, 0.975)},
+            decided_by};
 }
 
 std::vector<CarDraw> join(const CarFits& fits, const CarData& data, std::size_t draws, std::uint64_t seed) {
@@ -204,11 +198,10 @@ void add_figures(CarFigures& figures, const CarFits& fits, const CarData& data) 
     figures.braking_share = figure_of(draws, [](const CarDraw& d) { return d.car.braking_share; });
     figures.per_kilogram = !data.mass;
     if (!data.mass) return;
-    figures.mass_kg = CarFigure{data.mass->value_kg,
-                                data.mass->value_kg - base::half_width_95(data.mass->sd_kg),
-                                data.mass->value_kg + base::half_width_95(data.mass->sd_kg),
-                                DecidedBy::setup,
-                                {}};
+    const double half_width_kg = base::half_width_95(data.mass->sd_kg);
+    figures.mass_kg =
+        CarFigure{{data.mass->value_kg, data.mass->value_kg - half_width_kg, data.mass->value_kg + half_width_kg},
+                  DecidedBy::setup};
     figures.downforce_area_m2 = figure_of(
         draws, [&](const CarDraw& d) { return per_kg(d.car.downforce_n_per_mps2, d) * d.car.mass_kg; },
         figures.downforce_area_m2_per_kg.decided_by);
@@ -275,7 +268,8 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
 
     CarFigures figures;
     const math::Convergence& corners = fits.grip.convergence;
-    figures.corner_fit = {corners.settled(), corners.r_hat, std::min(corners.effective_bulk, corners.effective_tail),
+    figures.straight_fit = fits.driving.outcome;
+    figures.corner_fit = {fits.grip.outcome, corners.r_hat, std::min(corners.effective_bulk, corners.effective_tail),
                           fits.grip.acceptance};
     figures.draws = join(fits, data, options.draws, options.seed);
     figures.fastest_mps = fastest_speed_mps(data);
@@ -300,7 +294,8 @@ ForceFigures forces_at(const CarFigures& figures, double speed_mps) {
     if (figures.per_kilogram) return forces;
     const double w = speed_mps * speed_mps;
     const auto force = [&](const CarFigure& area, auto get) {
-        return area.told() ? times(figure_of(figures.draws, get, area.decided_by), w) : area;
+        return area.told() ? CarFigure{scaled(figure_of(figures.draws, get, area.decided_by), w), area.decided_by}
+                           : area;
     };
     forces.downforce_n =
         force(figures.downforce_area_m2_per_kg, [](const CarDraw& d) { return d.car.downforce_n_per_mps2; });

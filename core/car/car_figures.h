@@ -6,6 +6,8 @@
 // braking zones (grip_model.h) gives grip and downforce.  Draws of both together carry all uncertainty on.
 #pragma once
 
+#include "core/base/estimate.h"
+#include "core/base/fit_outcome.h"
 #include "core/base/result.h"
 #include "core/car/air.h"
 #include "core/car/lap_simulation.h"
@@ -24,16 +26,8 @@ enum class DecidedBy { data, prior, setup };
 
 [[nodiscard]] std::string_view name(DecidedBy decided_by); // "data", "prior", "setup"
 
-// low..high is the 95 % interval.  All three are NaN where the data cannot tell.
-struct CarFigure {
-    double value = 0.0;
-    double low = 0.0;
-    double high = 0.0;
+struct CarFigure : base::Estimate {
     DecidedBy decided_by = DecidedBy::data;
-    std::string untold = {}; // empty, or why the data cannot tell: "the fit of the corners has not settled"
-
-    [[nodiscard]] bool told() const { return untold.empty(); }
-    [[nodiscard]] double half_width() const { return 0.5 * (high - low); }
 };
 
 // With driver and fuel; standard uncertainty.
@@ -114,9 +108,9 @@ struct DrivingEvidence {
     bool used = true;        // false: a shift, a lift, or an outlier
 };
 
-// How the draws of a fit came out (core/math/convergence.h); figures of draws that have not settled are not shown.
+// How the draws of a fit came out (core/math/convergence.h).
 struct SamplingState {
-    bool settled = false;
+    base::FitOutcome outcome;
     double r_hat = 0.0;
     double effective_draws = 0.0;
     double acceptance = 0.0;
@@ -151,6 +145,7 @@ struct CarFigures {
     std::vector<BrakingEvidence> braking;
     std::vector<DrivingEvidence> driving;
     SamplingState corner_fit;       // of grip, downforce and load exponent
+    base::FitOutcome straight_fit;  // of drag and power
     std::vector<std::string> notes; // in words: what the data could not tell
 };
 

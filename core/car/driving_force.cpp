@@ -11,7 +11,6 @@
 #include <Eigen/Dense>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <map>
 #include <optional>
@@ -251,7 +250,7 @@ void draw_posterior(DrivingForce& fit, const Information& data, const Prior& pri
     const Eigen::LLT<Normal> root(precision);
     if (root.info() != Eigen::Success) return;
     const Unknowns of_one = root.solve(data.one);
-    const double degrees_of_freedom = straight_prior_weight + static_cast<double>(fit.straights);
+    const double degrees_of_freedom = straight_prior_weight + static_cast<double>(fit.outcome.rests_on);
     Unknowns prior_pull = prior.precision.cwiseProduct(prior.mean);
     for (std::size_t attempt = 0; fit.draws.size() < count && attempt < 100 * count; ++attempt) {
         Nuisance nuisance;
@@ -316,7 +315,7 @@ math::RobustFit regress(const std::vector<ThrottleSample>& samples, const Eigen:
 }
 
 bool usable(const math::RobustFit& robust, Eigen::Index samples) {
-    return robust.status != math::FitStatus::failed && robust.weights.size() == samples;
+    return robust.outcome.status != base::FitStatus::failed && robust.weights.size() == samples;
 }
 
 // A metre at full throttle gives a speed of P / m v² to the car: so weighted, one mean power stands for the curve.
@@ -331,7 +330,7 @@ Eigen::VectorXd power_weights(const std::vector<ThrottleSample>& samples, const 
 
 DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, std::size_t draws, std::uint64_t seed) {
     DrivingForce fit;
-    fit.status = math::FitStatus::failed;
+    fit.outcome.status = base::FitStatus::failed;
     const std::vector<ThrottleSample> samples = full_throttle_samples(data);
     if (samples.size() < fewest_samples) return fit;
     Eigen::VectorXd y(static_cast<Eigen::Index>(samples.size()));
@@ -349,7 +348,7 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
     const Eigen::VectorXd weights = power_weights(samples, robust.weights);
     const std::optional<CurveScale> scale = CurveScale::of(samples, weights);
     const auto straights = straights_of(samples, robust.weights, scale);
-    fit.straights = straights.size();
+    fit.outcome.rests_on = straights.size();
     const double first_power = std::max(min_power_per_kg, robust.fit.coefficients[0]);
     const Prior pull = prior_of(prior, scale, first_power);
     Information information = information_of(straights, noise_of(samples, robust.weights, robust.fit.residuals, 2));
@@ -372,7 +371,8 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
     if (scale && scale->over_engine_speed()) {
         fit.curve = curve_seen(*scale, centre_of(information, pull));
     }
-    fit.status = math::FitStatus::converged;
+    fit.outcome.status = robust.outcome.status;
+    fit.outcome.rounds = robust.outcome.rounds;
     return fit;
 }
 

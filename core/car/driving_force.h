@@ -9,8 +9,8 @@
 // 0.003, rotating parts 3 ± 1 %, a tilt of the power over speed of ± 1.2 % (stated priors; common practice, no source).
 #pragma once
 
+#include "core/base/fit_outcome.h"
 #include "core/car/car_figures.h"
-#include "core/math/fit_status.h"
 
 #include <optional>
 #include <vector>
@@ -34,13 +34,12 @@ struct PowerCurveSeen {
 };
 
 struct DrivingForce {
-    math::FitStatus status = math::FitStatus::not_run;
+    base::FitOutcome outcome; // rests on straights
     DrivingForceDraw best;
     double power_sd = 0.0; // of the draws
     double drag_sd = 0.0;
     std::vector<DrivingForceDraw> draws;
     std::vector<DrivingEvidence> evidence;
-    std::size_t straights = 0;
     std::optional<PowerCurveSeen> curve; // absent where one power had to do
 };
 
@@ -52,7 +51,8 @@ struct DrivingPrior {
     double drag_sd = 0.0;
 };
 
-// `failed` with too few samples, or where no car that may be fits them.
+// Failed with too few samples, or where no car that may be fits them; not
+// converged where which samples count is still undecided after all rounds.
 [[nodiscard]] DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, std::size_t draws,
                                              std::uint64_t seed);
 

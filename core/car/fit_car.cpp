@@ -23,7 +23,7 @@ void fit_driving(CarFits& fits, const CarData& data, const FigureOptions& option
     prior.drag_per_kg = half_density * usual_drag_area;
     prior.drag_sd = prior.drag_per_kg * drag_area_share_sd;
     fits.driving = fit_driving_force(data, prior, options.draws, options.seed);
-    if (fits.driving.status != math::FitStatus::converged || !knows_driving(data)) return;
+    if (!fits.driving.outcome.converged() || !knows_driving(data)) return;
     const DrivingForce& laps = fits.driving;
     if (const auto& drag = data.known.drag_area_m2)
         fits.disagreements.push_back(disagreement("the drag area given", *drag,
@@ -65,7 +65,8 @@ base::Result<CarFits> fit_car(const CarData& data, const FigureOptions& options)
     const double half_density = 0.5 * data.air.value_kg_m3 / mass;
     CarFits fits;
     fit_driving(fits, data, options, half_density);
-    if (fits.driving.status != math::FitStatus::converged) return cannot("no stretch at full throttle could be found");
+    if (fits.driving.outcome.status == base::FitStatus::failed)
+        return cannot("no stretch at full throttle could be found");
     fits.evidence = limit_evidence(data, fits.driving);
     if (fits.evidence.corners.empty()) return cannot("no corner could be found");
     fit_corners(fits, data, options, half_density);

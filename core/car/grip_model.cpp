@@ -232,11 +232,11 @@ Parameters spread_start(const GripPrior& prior, std::size_t chain) {
 
 } // namespace
 
-GripPosterior fit_grip(const LimitEvidence& evidence, const GripPrior& prior, std::size_t draws, std::uint64_t seed) {
+GripPosterior fit_grip(const LimitEvidence& evidence, const GripPrior& prior, std::size_t draws, std::uint64_t seed,
+                       int steps) {
     constexpr std::size_t chain_count = 4;
     constexpr int warm_up = 8000;
-    constexpr int steps = 20000; // of each chain
-    constexpr int kept = 250;    // of them
+    constexpr int kept = 250; // of each chain's steps
     const Posterior posterior(evidence, prior);
     GripPosterior result;
     result.chance_at_limit.assign(evidence.corners.size(), 0.0);
@@ -252,6 +252,8 @@ GripPosterior fit_grip(const LimitEvidence& evidence, const GripPrior& prior, st
     }
     result.acceptance = static_cast<double>(accepted) / static_cast<double>(steps * static_cast<int>(chain_count));
     result.convergence = worst_of(chains);
+    result.outcome = {result.convergence.settled() ? base::FitStatus::converged : base::FitStatus::not_converged, steps,
+                      evidence.corners.size() + evidence.zones.size()};
     // Draws from all chains in turn, as far apart as they go.
     for (std::size_t i = 0; i < draws; ++i) {
         const std::vector<Parameters>& chain = chains[i % chain_count];

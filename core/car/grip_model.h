@@ -23,6 +23,7 @@
 // to lie on one curve pass for a driver who uses them all alike, and the interval be too narrow.
 #pragma once
 
+#include "core/base/fit_outcome.h"
 #include "core/car/limit_evidence.h"
 #include "core/math/convergence.h"
 
@@ -53,10 +54,12 @@ struct GripPosterior {
     std::vector<double> chance_at_limit; // one a corner of the evidence
     double peak_part = 0.0;              // τ, mean of the draws
     double acceptance = 0.0;             // share of the moves
+    base::FitOutcome outcome;            // rests on corners and braking zones
     math::Convergence convergence;       // the worst of the parameters that figures are made of
 };
 
+// steps: of each chain, at least 250.
 [[nodiscard]] GripPosterior fit_grip(const LimitEvidence& evidence, const GripPrior& prior, std::size_t draws,
-                                     std::uint64_t seed);
+                                     std::uint64_t seed, int steps = 20'000);
 
 } // namespace lapwright::car

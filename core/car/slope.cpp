@@ -4,7 +4,6 @@
 #include "core/base/constants.h"
 #include "core/math/statistics.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace lapwright::car {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/car/withhold_figures.h"
 
+#include <initializer_list>
 #include <limits>
+#include <optional>
 #include <utility>
 
 namespace lapwright::car {
@@ -16,8 +18,7 @@ constexpr double max_drag_area_m2 = 5.0;
 constexpr double max_power_w = 2e6;
 
 void withhold(CarFigure& figure, std::string why) {
-    constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
-    if (figure.told()) figure = {nothing, nothing, nothing, figure.decided_by, std::move(why)};
+    if (figure.told()) figure = {base::untold(std::move(why)), figure.decided_by};
 }
 
 void judge(CarFigure& figure, double least, double most) {
@@ -25,6 +26,16 @@ void judge(CarFigure& figure, double least, double most) {
         withhold(figure, "a few draws run away from the others");
     else if (figure.high > most || figure.low < least)
         withhold(figure, "the laps allow more than a car can have");
+}
+
+CarFigure* of(std::optional<CarFigure>& figure) {
+    return figure ? &*figure : nullptr;
+}
+
+void withhold_unless(const base::FitOutcome& fit, const char* why, std::initializer_list<CarFigure*> figures) {
+    if (fit.converged()) return;
+    for (CarFigure* figure : figures)
+        if (figure) withhold(*figure, why);
 }
 
 } // namespace
@@ -40,12 +51,11 @@ void withhold_what_cannot_be_told(CarFigures& f) {
     if (f.downforce_area_m2) judge(*f.downforce_area_m2, min_downforce_area_m2, max_downforce_area_m2);
     if (f.drag_area_m2) judge(*f.drag_area_m2, 0.0, max_drag_area_m2);
     if (f.power_w) judge(*f.power_w, 0.0, max_power_w);
-    if (f.corner_fit.settled) return;
-    const std::string why = "the fit of the corners has not settled";
-    for (CarFigure* figure : {&f.grip, &f.grip_as_used, &f.downforce_area_m2_per_kg,
-                              &f.apparent_downforce_area_m2_per_kg, &f.load_exponent})
-        withhold(*figure, why);
-    if (f.downforce_area_m2) withhold(*f.downforce_area_m2, why);
+    withhold_unless(f.corner_fit.outcome, "the fit of the corners has not settled",
+                    {&f.grip, &f.grip_as_used, &f.downforce_area_m2_per_kg, &f.apparent_downforce_area_m2_per_kg,
+                     &f.load_exponent, of(f.downforce_area_m2)});
+    withhold_unless(f.straight_fit, "the fit of the straights has not settled",
+                    {&f.drag_area_m2_per_kg, &f.power_w_per_kg, of(f.drag_area_m2), of(f.power_w)});
 }
 
 } // namespace lapwright::car

@@ -31,17 +31,7 @@ inline constexpr std::array<Cause, cause_count> all_causes{Cause::tyre_grip, Cau
 [[nodiscard]] std::string_view key(Cause cause);  // as in JSON: "tyre_grip"
 [[nodiscard]] std::string_view name(Cause cause); // in words: "tyre grip"
 
-// low..high is the 95 % interval.  All three are NaN where the data cannot tell.
-struct Seconds {
-    double value = 0.0;
-    double low = 0.0;
-    double high = 0.0;
-    std::string untold = {}; // empty, or why the data cannot tell: "the laps do not tell the drag of B"
-
-    [[nodiscard]] bool told() const { return untold.empty(); }
-    [[nodiscard]] double half_width() const { return 0.5 * (high - low); }
-    [[nodiscard]] bool told_apart_from_zero() const { return low > 0.0 || high < 0.0; }
-};
+using Seconds = base::Estimate;
 
 struct Row {
     Seconds gain;

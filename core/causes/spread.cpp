@@ -5,8 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
-#include <utility>
 #include <vector>
 
 namespace lapwright::causes {
@@ -14,16 +12,11 @@ namespace lapwright::causes {
 Seconds spread_of(std::span<const double> draws) {
     std::vector<double> sorted(draws.begin(), draws.end());
     if (!std::ranges::all_of(sorted, [](double x) { return std::isfinite(x); }))
-        return untold("the simulation of some draws came to nothing");
+        return base::untold("the simulation of some draws came to nothing");
     std::ranges::sort(sorted);
     Seconds s{math::mean(sorted), math::sorted_quantile(sorted, 0.025), math::sorted_quantile(sorted, 0.975)};
-    if (s.value < s.low || s.value > s.high) return untold("a few draws run away from the others");
+    if (s.value < s.low || s.value > s.high) return base::untold("a few draws run away from the others");
     return s;
-}
-
-Seconds untold(std::string why) {
-    constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
-    return {nothing, nothing, nothing, std::move(why)};
 }
 
 } // namespace lapwright::causes

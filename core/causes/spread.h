@@ -5,15 +5,11 @@
 #include "core/causes/explanation.h"
 
 #include <span>
-#include <string>
 
 namespace lapwright::causes {
 
 // Mean (so that rows add up) and the 2.5 and 97.5 % quantiles; at least one value.  Untold where the mean lies outside
 // them, or a draw is not finite.
 [[nodiscard]] Seconds spread_of(std::span<const double> draws);
-
-// What the data cannot tell, and why.
-[[nodiscard]] Seconds untold(std::string why);
 
 } // namespace lapwright::causes

@@ -40,7 +40,7 @@ Prediction what_if(const CarModel& model, const Change& change, std::size_t draw
     Prediction prediction;
     const std::size_t segments = model.course.segments();
     if (const std::string why = why_untold(model, change); !why.empty())
-        return {untold(why), std::vector<Seconds>(segments, untold(why))};
+        return {base::untold(why), std::vector<Seconds>(segments, base::untold(why))};
     std::vector<std::vector<double>> by_segment(segments, std::vector<double>(count, 0.0));
     std::vector<double> lap(count, 0.0);
     for (std::size_t i = 0; i < count; ++i) {

@@ -50,7 +50,7 @@ car::CarFigure load_at_top(const car::CarFigures& f) {
     const double per_area = 0.5 * f.typical.density_kg_m3 * f.fastest_mps * f.fastest_mps / g;
     const auto load = [&](double area_per_kg) { return std::max(0.05, 1.0 + per_area * area_per_kg); };
     const car::CarFigure& area = f.downforce_area_m2_per_kg;
-    return {load(area.value), load(area.low), load(area.high), area.decided_by};
+    return {{load(area.value), load(area.low), load(area.high)}, area.decided_by};
 }
 
 // Why the figures of either car do not carry a cause: for single causes, and, where draws are not to be trusted at all,
@@ -71,7 +71,7 @@ void add_car(Grounds& grounds, const car::CarFigures& f, const std::string& lett
         else if (figure.decided_by == car::DecidedBy::prior)
             why = "the laps do not tell the " + std::string(name(cause)) + " of " + letter;
     }
-    if (!f.corner_fit.settled && grounds.all.empty())
+    if (!f.corner_fit.outcome.converged() && grounds.all.empty())
         grounds.all = "the fit of the corners of " + letter + " has not settled";
 }
 
@@ -87,7 +87,7 @@ std::string misfit_of_lap(const Explanation& e) {
 }
 
 void withhold(Seconds& s, const std::string& why) {
-    if (s.told() && !why.empty()) s = untold(why);
+    if (s.told() && !why.empty()) s = base::untold(why);
 }
 
 std::string too_large(const Seconds& s, double most) {
@@ -136,7 +136,7 @@ void judge_row(const Explanation& e, Row& row, const Grounds& grounds, const std
     }
     if (row.driver_and_rest.told() &&
         (row.driver_and_rest.value < row.driver_and_rest.low || row.driver_and_rest.value > row.driver_and_rest.high))
-        row.driver_and_rest = untold("a few draws run away from the others");
+        row.driver_and_rest = base::untold("a few draws run away from the others");
 }
 
 std::string misfit_here(const SegmentRow& row) {

@@ -5,7 +5,6 @@
 #include "core/math/linear_least_squares.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace lapwright::comparison {
 namespace {

@@ -33,6 +33,12 @@ std::string figure(const car::CarFigure& f, base::Unit unit, int max_decimals) {
     return with_half_width(base::from_si(f.value, unit), f.half_width() / factor, max_decimals);
 }
 
+// Square metres on a tonne read more easily than on a kilogram.
+car::CarFigure on_a_tonne(const car::CarFigure& f) {
+    constexpr double tonne_kg = 1000.0;
+    return {base::scaled(f, tonne_kg), f.decided_by};
+}
+
 FigureLine line(std::string name, const std::optional<car::CarFigure>& a, const std::optional<car::CarFigure>& b,
                 base::Unit unit, int max_decimals) {
     FigureLine result;
@@ -48,13 +54,6 @@ FigureLine line(std::string name, const std::optional<car::CarFigure>& a, const 
         if (b->told()) result.decided_b = car::name(b->decided_by);
     }
     return result;
-}
-
-car::CarFigure scaled(car::CarFigure f, double factor) {
-    f.value *= factor;
-    f.low *= factor;
-    f.high *= factor;
-    return f;
 }
 
 std::string signed_text(double value, int decimals) {
@@ -112,12 +111,10 @@ std::vector<FigureLine> figure_lines(const Explanation& e, UnitSystem units) {
     lines.push_back(line("tyre grip", a.grip, b.grip, none, 3));
     lines.push_back(line("grip as used", a.grip_as_used, b.grip_as_used, none, 3));
     if (e.per_kilogram) {
-        // Square metres on a tonne read more easily than on a kilogram.
-        constexpr double tonne_kg = 1000.0;
-        lines.push_back(line("downforce area, m² on a tonne", scaled(a.downforce_area_m2_per_kg, tonne_kg),
-                             scaled(b.downforce_area_m2_per_kg, tonne_kg), none, 2));
-        lines.push_back(line("drag area, m² on a tonne", scaled(a.drag_area_m2_per_kg, tonne_kg),
-                             scaled(b.drag_area_m2_per_kg, tonne_kg), none, 2));
+        lines.push_back(line("downforce area, m² on a tonne", on_a_tonne(a.downforce_area_m2_per_kg),
+                             on_a_tonne(b.downforce_area_m2_per_kg), none, 2));
+        lines.push_back(line("drag area, m² on a tonne", on_a_tonne(a.drag_area_m2_per_kg),
+                             on_a_tonne(b.drag_area_m2_per_kg), none, 2));
         lines.push_back(line("power at the wheels, W on a kg", a.power_w_per_kg, b.power_w_per_kg, none, 1));
     } else {
         lines.push_back(line("downforce at " + at, e.forces_a.downforce_n, e.forces_b.downforce_n, force, 0));

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the causes are worth, in words, and the sentence on top of the Causes page.
-#include "core/base/number_text.h"
 #include "core/findings/wording.h"
 
 #include <algorithm>

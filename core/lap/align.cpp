@@ -27,6 +27,8 @@ constexpr double min_cell_m = 20.0; // a lap is averaged in these
 constexpr std::size_t min_cells = 16;
 constexpr std::size_t max_cells = 300;
 constexpr double widest_gap = 0.2; // share of the lap that may be missing
+constexpr int min_rounds = 2;
+constexpr double settled_sds = 0.5; // a round that moves each lap's drift by less has found it
 
 // A stamp of the path beside the line.
 struct Sample {
@@ -154,24 +156,19 @@ struct Seen {
     std::vector<PlaceShifts> draw_drift; // d
     DrawnLevel drawn_level;
     double walk_variance = 0.0; // from lap to lap
+    base::FitOutcome outcome;
 };
 
-Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>& laps, const track::ReferenceLine& line,
-             const RoadShift& road) {
-    const std::size_t cells = cells_on(line);
-    const auto n = static_cast<Eigen::Index>(laps.size());
-    Seen seen;
-    seen.drawn_level.span_s = laps.back().end_s - laps.front().start_s;
-    std::vector<Profile> profiles;
-    for (const TracedLap& lap : laps) {
-        seen.middle_s.push_back(0.5 * (lap.start_s + lap.end_s));
-        profiles.push_back(profile(lap.samples, line.length_m, cells));
-    }
-    // The usual line is that of the laps once each has its own drift taken off, which is known against the usual line.
+// The usual line is that of the laps once each has its own drift taken off, which is known against the usual line.
+Profile find_drift(Seen& seen, const std::vector<Profile>& profiles, const RoadShift& road, int max_rounds) {
+    const auto n = static_cast<Eigen::Index>(profiles.size());
     Profile usual = mean_profile(profiles);
     seen.drift = PlaceShifts::Zero(n, 2);
     seen.drift_variance = Eigen::VectorXd::Ones(n);
-    for (int round = 0; round < 2; ++round) {
+    seen.outcome = {base::FitStatus::not_converged, 0, profiles.size()};
+    Eigen::VectorXd moved_variance;
+    while (seen.outcome.rounds < max_rounds && !(seen.outcome.converged() && seen.outcome.rounds >= min_rounds)) {
+        const PlaceShifts before = seen.drift;
         for (Eigen::Index l = 0; l < n; ++l) {
             const Shift shift = road.of(less(profiles[static_cast<std::size_t>(l)], usual));
             seen.drift.row(l) = shift.value.transpose();
@@ -183,8 +180,27 @@ Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>&
             undrifted.push_back(
                 less(profiles[static_cast<std::size_t>(l)], road.offsets(seen.drift.row(l).transpose())));
         usual = mean_profile(undrifted);
+        moved_variance = 0.5 * (seen.drift - before).rowwise().squaredNorm();
+        const bool settled = (moved_variance.array() <= std::pow(settled_sds, 2) * seen.drift_variance.array()).all();
+        seen.outcome.status = settled ? base::FitStatus::converged : base::FitStatus::not_converged;
+        ++seen.outcome.rounds;
     }
-    seen.level = road.of(usual);
+    if (!seen.outcome.converged()) seen.drift_variance += moved_variance;
+    return usual;
+}
+
+Seen look_at(const motion::MotionEstimate& motion, const std::vector<TracedLap>& laps, const track::ReferenceLine& line,
+             const RoadShift& road, int max_rounds) {
+    const std::size_t cells = cells_on(line);
+    const auto n = static_cast<Eigen::Index>(laps.size());
+    Seen seen;
+    seen.drawn_level.span_s = laps.back().end_s - laps.front().start_s;
+    std::vector<Profile> profiles;
+    for (const TracedLap& lap : laps) {
+        seen.middle_s.push_back(0.5 * (lap.start_s + lap.end_s));
+        profiles.push_back(profile(lap.samples, line.length_m, cells));
+    }
+    seen.level = road.of(find_drift(seen, profiles, road, max_rounds));
     for (const motion::Draw& draw : motion.draws) {
         PlaceShifts shifts(n, 2);
         for (Eigen::Index l = 0; l < n; ++l)
@@ -313,23 +329,25 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
 
 } // namespace
 
-std::vector<motion::MotionEstimate> aligned(std::span<const SessionOnRoad> sessions, const track::ReferenceLine& line,
-                                            std::uint64_t seed) {
+std::vector<Aligned> aligned(std::span<const SessionOnRoad> sessions, const track::ReferenceLine& line,
+                             std::uint64_t seed, int max_rounds) {
     const RoadShift road = road_of(line);
     std::vector<std::optional<Seen>> seen(sessions.size());
     base::parallel_for(sessions.size(), 0, [&](std::size_t i) {
         const motion::MotionEstimate& motion = *sessions[i].motion;
         if (motion.draws.empty() || motion.source == motion::PositionSource::dead_reckoning) return;
         const std::vector<TracedLap> laps = traced_laps(sessions[i], line);
-        if (!laps.empty()) seen[i] = look_at(motion, laps, line, road);
+        if (!laps.empty()) seen[i] = look_at(motion, laps, line, road, max_rounds);
     });
-    std::vector<motion::MotionEstimate> result(sessions.size());
+    std::vector<Aligned> result(sessions.size());
     base::parallel_for(sessions.size(), 0, [&](std::size_t i) {
         const motion::MotionEstimate& motion = *sessions[i].motion;
         const bool is_first = motion.best.time_s == sessions.front().motion->best.time_s;
-        result[i] = seen[i] && seen.front()
-                        ? shifted(motion, *seen[i], *seen.front(), is_first, seed + (is_first ? 0 : i))
-                        : motion;
+        if (seen[i] && seen.front())
+            result[i] = {shifted(motion, *seen[i], *seen.front(), is_first, seed + (is_first ? 0 : i)),
+                         seen[i]->outcome};
+        else
+            result[i] = {motion, {}};
     });
     return result;
 }

@@ -4,7 +4,6 @@
 #include "core/lap/file_laps.h"
 
 #include "core/base/constants.h"
-#include "core/base/display.h"
 #include "core/base/number_text.h"
 #include "core/math/statistics.h"
 

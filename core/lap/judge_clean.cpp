@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Clean or not, against the session's own median: a lap in traffic loses much in few places, a lap with a mistake too.
-#include "core/base/display.h"
 #include "core/base/number_text.h"
 #include "core/lap/find_laps.h"
 #include "core/math/statistics.h"

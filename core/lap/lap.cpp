@@ -2,7 +2,6 @@
 #include "core/lap/lap.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace lapwright::lap {
 

@@ -3,7 +3,6 @@
 #include "core/lap/trace_lap.h"
 
 #include <algorithm>
-#include <cmath>
 #include <limits>
 
 namespace lapwright::lap {

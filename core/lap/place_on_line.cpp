@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <memory>
 
 namespace lapwright::lap {
 namespace {
@@ -204,6 +203,11 @@ Placing fitted(const DeadReckoned& session, const track::ReferenceLine& line, do
     return placing;
 }
 
+std::size_t laps_not_placed(const Placing& placing) {
+    return static_cast<std::size_t>(std::ranges::count(placing.warps, base::FitStatus::not_converged,
+                                                       [](const Warp& warp) { return warp.outcome.status; }));
+}
+
 // Curvature of the track from all laps brought onto the middle one, the fast ones counting more (their lateral
 // acceleration says more of it).
 std::vector<double> common_curvature(const DeadReckoned& session, const Laps& laps, double length_m) {
@@ -223,6 +227,7 @@ std::vector<double> common_curvature(const DeadReckoned& session, const Laps& la
         if (laps.odd(l)) continue;
         const Cornering lap = cornering(session, laps, l, length_m);
         const Warp warp = fit_warp(lap, first);
+        if (!warp.outcome.converged()) continue;
         for (std::size_t i = 0; i < n; ++i) {
             const double d = static_cast<double>(i) * lap.step_m;
             const double station = d + shift_at(warp, warp.shift_m, d);
@@ -250,7 +255,8 @@ OnLine placed_on_line(const DeadReckoned& session, const track::ReferenceLine& l
     const Shifts best = best_shifts(placing);
     const std::vector<double> best_station = stations(placing, best, from.best);
     OnLine placed{from, passings_of_line(placing, from.best, best_station),
-                  std::abs(placing.warps[placing.laps.middle].correlation), placing.sign < 0.0};
+                  std::abs(placing.warps[placing.laps.middle].correlation), placing.sign < 0.0,
+                  laps_not_placed(placing)};
     placed.motion.frame = frame;
     placed.motion.best = on_line(placing, from.best, best_station, scales(placing, from.best, best));
     for (std::size_t d = 0; d < from.draws.size(); ++d) {

@@ -23,10 +23,11 @@ struct DeadReckoned {
 };
 
 struct OnLine {
-    motion::MotionEstimate motion;  // laterally positive to the left, as the line's curvature says
-    std::vector<double> passings_s; // of the line's station 0
-    double agreement = 0.0;         // correlation of lateral acceleration with the line's, middle lap, 0..1
-    bool turned_round = false;      // its lateral acceleration was recorded positive to the right
+    motion::MotionEstimate motion;   // laterally positive to the left, as the line's curvature says
+    std::vector<double> passings_s;  // of the line's station 0
+    double agreement = 0.0;          // correlation of lateral acceleration with the line's, middle lap, 0..1
+    bool turned_round = false;       // its lateral acceleration was recorded positive to the right
+    std::size_t laps_not_placed = 0; // whose warp did not converge: placed by their distance alone
 };
 
 // Where on the line the file's timing line lies, by the middle lap's cornering, -length/2..length/2.

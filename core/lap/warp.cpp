@@ -35,6 +35,8 @@ constexpr double longest_rest_m = 40.0;
 constexpr double min_rest_mps2 = 0.05;
 // From coarse to fine, so that a corner finds its own from far.
 constexpr std::array blur_m{60.0, 60.0, 30.0, 30.0, 12.0, 12.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0};
+// The fit has converged when a round moves no knot by more: less than a driver's line differs from lap to lap.
+constexpr double settled_m = 0.5;
 constexpr double longest_step_m = 15.0;
 constexpr double steepest_shift = 0.5; // of a metre a metre: distance stays monotone
 
@@ -299,6 +301,23 @@ Warp unfitted(const Cornering& lap, const Before& before) {
     warp.rolling = rolling_shares(lap, knots);
     warp.cases = cases_of(before, nothing_seen(before.prior)).cases;
     warp.start_sd_m = start_sd_m;
+    warp.outcome.rests_on = knots;
+    return warp;
+}
+
+double greatest_move(std::span<const double> from, std::span<const double> to) {
+    double most = 0.0;
+    for (std::size_t k = 0; k < to.size(); ++k)
+        most = std::max(most, std::abs(to[k] - from[k]));
+    return most;
+}
+
+// The hand of the sensor is told long before the places are.
+Warp given_up(const Cornering& lap, const Before& before, const Warp& restless) {
+    Warp warp = unfitted(lap, before);
+    warp.outcome = {base::FitStatus::not_converged, restless.outcome.rounds, restless.outcome.rests_on};
+    warp.gain = restless.gain;
+    warp.correlation = restless.correlation;
     return warp;
 }
 
@@ -308,13 +327,21 @@ Warp unfitted_warp(const Cornering& lap) {
     return unfitted(lap, Before(prior_of(lap, knots_for(lap))));
 }
 
-Warp fit_warp(const Cornering& lap, std::span<const double> curvature_per_m) {
+Warp fit_warp(const Cornering& lap, std::span<const double> curvature_per_m, int max_rounds) {
     base::check(lap.size() == curvature_per_m.size() && lap.size() >= 16, "a lap and a track on different grids");
     const Before before(prior_of(lap, knots_for(lap)));
     Warp warp = unfitted(lap, before);
     SlipSeen seen;
-    for (const double blur : blur_m)
-        seen = improve(warp, lap, view(lap, curvature_per_m, blur), before);
+    for (int round = 0; round < max_rounds && !warp.outcome.converged(); ++round) {
+        const bool sharp = static_cast<std::size_t>(round) >= blur_m.size();
+        const std::vector<double> last = warp.shift_m;
+        seen = improve(warp, lap, view(lap, curvature_per_m, sharp ? 0.0 : blur_m[static_cast<std::size_t>(round)]),
+                       before);
+        warp.outcome.rounds = round + 1;
+        if (static_cast<std::size_t>(round) + 1 >= blur_m.size() && greatest_move(last, warp.shift_m) <= settled_m)
+            warp.outcome.status = base::FitStatus::converged;
+    }
+    if (!warp.outcome.converged()) return given_up(lap, before, warp);
     find_start(warp, before, seen);
     return warp;
 }

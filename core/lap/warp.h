@@ -12,6 +12,7 @@
 // weights are ours, no source.
 #pragma once
 
+#include "core/base/fit_outcome.h"
 #include "core/lap/cornering.h"
 #include "core/lap/slip.h"
 #include "core/math/normal_random.h"
@@ -29,6 +30,7 @@ struct Warp {
         SlipPosterior slip;
     };
 
+    base::FitOutcome outcome; // rests on knots
     double knot_step_m = 0.0;
     std::vector<double> shift_m; // at the knots, 0 at the first and at the last (the passings of the gate)
     std::vector<double> rolling; // of the steps between them, the share that is not braked, 0..1
@@ -40,10 +42,11 @@ struct Warp {
     double correlation = 0.0; // of lateral acceleration with what the track's curvature asks for, -1..1
 };
 
-// curvature_per_m: the track's, closed, on as many places as the lap has, beginning where the lap begins.
-[[nodiscard]] Warp fit_warp(const Cornering& lap, std::span<const double> curvature_per_m);
+// curvature_per_m: the track's, closed, on as many places as the lap has, beginning where the lap begins.  Where the
+// shift still moves after max_rounds the fit has not converged, and all but gain and correlation is unfitted_warp's.
+[[nodiscard]] Warp fit_warp(const Cornering& lap, std::span<const double> curvature_per_m, int max_rounds = 40);
 
-// Before anything is known but both ends: for laps that cannot be fitted.
+// Before anything is known but both ends: for laps that cannot be fitted.  Not run.
 [[nodiscard]] Warp unfitted_warp(const Cornering& lap);
 
 // A draw of the shift at the knots, given what it is at both ends.

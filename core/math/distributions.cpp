@@ -7,7 +7,6 @@
 #include <boost/math/distributions/students_t.hpp>
 
 #include <cmath>
-#include <limits>
 
 namespace lapwright::math {
 namespace {

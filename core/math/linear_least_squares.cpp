@@ -56,7 +56,7 @@ Centred centre(const Eigen::MatrixXd& design, const Eigen::VectorXd& y, const Ei
 LinearFit fit_linear(const Eigen::MatrixXd& design, const Eigen::VectorXd& y, Intercept intercept,
                      const Eigen::VectorXd& weights) {
     LinearFit fit;
-    fit.status = FitStatus::failed;
+    fit.status = base::FitStatus::failed;
     const bool with_intercept = intercept == Intercept::yes;
     const Eigen::Index shift = with_intercept ? 1 : 0;
     const Eigen::Index count = design.cols() + shift;
@@ -118,7 +118,7 @@ LinearFit fit_linear(const Eigen::MatrixXd& design, const Eigen::VectorXd& y, In
         fit.identified[0] = full;
     }
     fit.standard_errors = fit.covariance.diagonal().cwiseSqrt();
-    fit.status = FitStatus::converged;
+    fit.status = base::FitStatus::converged;
     return fit;
 }
 

@@ -3,7 +3,7 @@
 // columns that are centred (with an intercept) and scaled, so that badly placed data keep their digits.
 #pragma once
 
-#include "core/math/fit_status.h"
+#include "core/base/fit_outcome.h"
 
 #include <Eigen/Core>
 
@@ -12,7 +12,7 @@
 namespace lapwright::math {
 
 struct LinearFit {
-    FitStatus status = FitStatus::not_run;
+    base::FitStatus status = base::FitStatus::not_run;
     // Intercept first when there is one, then one a column of the design.
     Eigen::VectorXd coefficients;
     Eigen::VectorXd standard_errors; // NaN where not identified, or without residual degrees of freedom

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/math/normal_random.h"
 
-#include <array>
 #include <cmath>
 #include <cstddef>
 #include <cstdint>

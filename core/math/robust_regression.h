@@ -13,11 +13,10 @@ enum class RobustLoss {
 };
 
 struct RobustFit {
-    FitStatus status = FitStatus::not_run;
-    LinearFit fit;           // the last weighted fit; its standard errors take the weights for granted
-    double scale = 0.0;      // robust standard deviation of the residuals
-    Eigen::VectorXd weights; // 0..1 a sample
-    int rounds = 0;
+    base::FitOutcome outcome; // rests on the samples that count
+    LinearFit fit;            // the last weighted fit; its standard errors take the weights for granted
+    double scale = 0.0;       // robust standard deviation of the residuals
+    Eigen::VectorXd weights;  // 0..1 a sample
 };
 
 // prior_weights: empty, or one >= 0 a sample, multiplied into the robust ones.

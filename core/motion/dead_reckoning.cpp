@@ -5,7 +5,6 @@
 #include "core/math/normal_random.h"
 #include "core/motion/nodes.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace lapwright::motion {

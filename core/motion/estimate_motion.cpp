@@ -46,7 +46,7 @@ base::Result<MotionEstimate> estimate_motion(const recording::Recording& recordi
     if (!result) return result.error();
     MotionEstimate motion = std::move(result).value();
     add_altitude(motion, recording);
-    motion.warnings = measured->warnings;
+    motion.warnings.insert(motion.warnings.begin(), measured->warnings.begin(), measured->warnings.end());
     return motion;
 }
 

@@ -5,7 +5,6 @@
 #include "core/math/statistics.h"
 #include "core/motion/estimate_motion.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace lapwright::motion {

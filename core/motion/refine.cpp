@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <mutex>
+#include <numeric>
 #include <optional>
 
 namespace lapwright::motion {
@@ -255,7 +256,28 @@ void allow_jumps(Estimation& estimation, const std::vector<Seen>& seen_position)
     }
 }
 
+void learn_noise(Estimation& estimation, const std::vector<PieceResult>& results) {
+    estimation.levels_before = estimation.levels;
+    learn_sensors(estimation, results);
+    learn_walks(estimation, results, estimation.samples_worth[by_speed] > 0.0);
+    const double worth = std::accumulate(estimation.samples_worth.begin(), estimation.samples_worth.end(), 0.0);
+    estimation.noise = {restless_sensors(estimation).empty() ? base::FitStatus::converged
+                                                             : base::FitStatus::not_converged,
+                        estimation.noise.rounds + 1, static_cast<std::size_t>(worth)};
+}
+
 } // namespace
+
+std::vector<Sensor> restless_sensors(const Estimation& estimation) {
+    std::vector<Sensor> restless;
+    for (int sensor = 0; sensor < sensors; ++sensor) {
+        const auto s = static_cast<std::size_t>(sensor);
+        const double moved = std::abs(std::log(estimation.levels.sd[s] / estimation.levels_before.sd[s]));
+        if (estimation.samples_worth[s] > 0.0 && moved > std::log(settled_noise))
+            restless.push_back(static_cast<Sensor>(sensor));
+    }
+    return restless;
+}
 
 void linearise(Estimation& estimation) {
     constexpr double slowest_mps = 1.0;
@@ -290,10 +312,7 @@ bool refine(Estimation& estimation, const Pass& pass, const base::Progress& prog
         return go_on();
     });
     if (!done) return false;
-    if (pass.learn_levels) {
-        learn_sensors(estimation, results);
-        learn_walks(estimation, results, estimation.samples_worth[by_speed] > 0.0);
-    }
+    if (pass.learn_levels) learn_noise(estimation, results);
     if (!pass.learn_car) return true;
     learn_jerk(estimation, std::move(jerk));
     allow_jumps(estimation, seen_position);

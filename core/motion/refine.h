@@ -7,6 +7,7 @@
 // at the prior.  Jerk is learnt locally, over some tenths of a second, as braking and a straight have little in common.
 #pragma once
 
+#include "core/base/fit_outcome.h"
 #include "core/base/progress.h"
 #include "core/motion/motion_model.h"
 
@@ -23,7 +24,17 @@ struct Estimation {
 
     // The part of a sensor's noise that was told by the data and not by the prior, as a count of samples.
     std::array<double, sensors> samples_worth{};
+
+    base::FitOutcome noise;    // of the levels; rests on samples
+    NoiseLevels levels_before; // the last pass
 };
+
+// A pass that moves no sensor's noise by a greater factor has found it: no better is a
+// standard deviation known from five to ten readings (JCGM 100:2008, table E.1: 36 to 24 %).
+inline constexpr double settled_noise = 1.3;
+
+// Sensors whose noise the last pass still moved; for these the greater of the last two levels is the safe one.
+[[nodiscard]] std::vector<Sensor> restless_sensors(const Estimation& estimation);
 
 struct Pass {
     Use use;

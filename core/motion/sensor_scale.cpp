@@ -6,7 +6,6 @@
 
 #include <cmath>
 #include <limits>
-#include <optional>
 
 namespace lapwright::motion {
 namespace {
@@ -150,7 +149,7 @@ SensorScale sensor_scale(const Series& readings, double latency_s, const Sums& t
         Eigen::Map<const Eigen::VectorXd>(changes.data(), count);
     const math::RobustFit line =
         math::fit_robust(design, Eigen::Map<const Eigen::VectorXd>(truly.data(), count), intercept);
-    if (line.status != math::FitStatus::converged) return {};
+    if (!line.outcome.converged()) return {};
     const Eigen::Index slope = line.fit.coefficients.size() - 2;
     const double variance = std::pow(line.fit.standard_errors[slope], 2);
     const double believed = scale_prior_sd * scale_prior_sd / (scale_prior_sd * scale_prior_sd + variance);

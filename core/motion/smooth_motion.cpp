@@ -13,8 +13,11 @@
 #include "core/motion/sensor_scale.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <optional>
+#include <string>
+#include <string_view>
 #include <utility>
 
 namespace lapwright::motion {
@@ -24,6 +27,9 @@ constexpr double open_gate = 1e9;
 constexpr double wide_gate = 8.0;
 constexpr double last_gate = 6.0;
 constexpr double moving_mps = 5.0;
+constexpr int max_more_passes = 3; // for noise that has not settled
+constexpr std::array<std::string_view, sensors> sensor_names{
+    "position", "speed", "course", "longitudinal acceleration", "lateral acceleration", "wheel speed", "standstill"};
 
 struct Relations {
     std::optional<Relation> speed;
@@ -119,7 +125,17 @@ class Smoothing {
         : measured_(measured), options_(options), progress_(progress), known_(known) {}
 
     // False: cancelled.
-    bool run() { return measured_.has_positions() ? run_with_positions() : run_without_positions(); }
+    bool run() {
+        if (!(measured_.has_positions() ? run_with_positions() : run_without_positions())) return false;
+        for (int more = 0; more < max_more_passes && estimation_.noise.status == base::FitStatus::not_converged; ++more)
+            if (!passes(1, {use(), wide_gate, true, true})) return false;
+        for (const Sensor sensor : restless_sensors(estimation_)) {
+            restless_.emplace_back(sensor_names[sensor]);
+            estimation_.levels.sd[sensor] =
+                std::max(estimation_.levels.sd[sensor], estimation_.levels_before.sd[sensor]);
+        }
+        return true;
+    }
 
     base::Result<MotionEstimate> result() const {
         std::optional<Ensemble> drawn =
@@ -130,6 +146,8 @@ class Smoothing {
         motion.source = measured_.source;
         motion.bridges = bridges();
         motion.sensors = reports(*drawn);
+        if (!restless_.empty())
+            motion.warnings.push_back({.kind = recording::WarningKind::noise_not_settled, .texts = restless_});
         motion.best = std::move(drawn->best);
         motion.draws = std::move(drawn->draws);
         return motion;
@@ -177,13 +195,14 @@ class Smoothing {
     }
     [[nodiscard]] Use use() const { return {true, has_aids()}; }
 
-    [[nodiscard]] bool go_on() const { return base::go_on(progress_, "learning the noise", 0.08 * passes_done_); }
+    [[nodiscard]] double part_done() const { return 0.08 * std::min(passes_done_, 6); }
+    [[nodiscard]] bool go_on() const { return base::go_on(progress_, "learning the noise", part_done()); }
 
     bool passes(int count, Pass pass) {
         pass.learn_levels = !known_;
         pass.threads = options_.threads;
         for (int i = 0; i < count; ++i) {
-            if (!refine(estimation_, pass, progress_, 0.08 * passes_done_)) return false;
+            if (!refine(estimation_, pass, progress_, part_done())) return false;
             ++passes_done_;
         }
         return true;
@@ -257,29 +276,21 @@ class Smoothing {
 
     [[nodiscard]] std::vector<SensorReport> reports(const Ensemble& drawn) const {
         std::vector<SensorReport> result;
-        const auto add = [&](const char* name, Sensor sensor, std::size_t left_out,
-                             const std::optional<Relation>& found, std::optional<double> scale,
-                             std::optional<double> bias) {
+        const auto add = [&](Sensor sensor, std::size_t left_out, const std::optional<Relation>& found,
+                             std::optional<double> scale, std::optional<double> bias) {
             const SensorCount& count = drawn.counts[sensor];
             if (count.samples == 0) return;
-            SensorReport report{name,
-                                estimation_.levels.sd[sensor],
-                                {},
-                                scale,
-                                bias,
-                                count.samples + left_out,
-                                count.rejected + left_out};
+            SensorReport report{std::string(sensor_names[sensor]), estimation_.levels.sd[sensor], {}, scale, bias,
+                                count.samples + left_out,          count.rejected + left_out};
             if (found) report.latency_s = found->latency_s;
             result.push_back(report);
         };
-        add("position", by_position, measured_.positions_left_out, {}, {}, {});
-        add("speed", by_speed, measured_.speed.left_out, relations_.speed, {}, {});
-        add("course", by_course, measured_.course.left_out, relations_.course, {}, {});
-        add("longitudinal acceleration", by_longitudinal, 0, relations_.longitudinal, longitudinal_scale_,
-            drawn.accelerometer_bias_mps2.east);
-        add("lateral acceleration", by_lateral, 0, relations_.lateral, lateral_scale_,
-            drawn.accelerometer_bias_mps2.north);
-        add("wheel speed", by_wheel, 0, relations_.wheel, estimation_.levels.wheel_scale, {});
+        add(by_position, measured_.positions_left_out, {}, {}, {});
+        add(by_speed, measured_.speed.left_out, relations_.speed, {}, {});
+        add(by_course, measured_.course.left_out, relations_.course, {}, {});
+        add(by_longitudinal, 0, relations_.longitudinal, longitudinal_scale_, drawn.accelerometer_bias_mps2.east);
+        add(by_lateral, 0, relations_.lateral, lateral_scale_, drawn.accelerometer_bias_mps2.north);
+        add(by_wheel, 0, relations_.wheel, estimation_.levels.wheel_scale, {});
         return result;
     }
 
@@ -292,6 +303,7 @@ class Smoothing {
     double longitudinal_scale_ = 1.0;
     double lateral_scale_ = 1.0;
     int passes_done_ = 0;
+    std::vector<std::string> restless_; // sensors whose noise did not settle
 };
 
 base::Result<MotionEstimate> reckoned(const Measurements& measured, const Options& options,

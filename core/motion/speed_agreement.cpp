@@ -3,7 +3,6 @@
 
 #include "core/math/statistics.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace lapwright::motion {

@@ -73,8 +73,11 @@ constexpr std::array kinds{
     KindRow{WarningKind::lap_not_clean, "lap_not_clean"},
     KindRow{WarningKind::few_clean_laps, "few_clean_laps"},
     KindRow{WarningKind::no_uncertainty, "no_uncertainty"},
+    KindRow{WarningKind::noise_not_settled, "noise_not_settled"},
+    KindRow{WarningKind::laps_not_placed, "laps_not_placed"},
+    KindRow{WarningKind::map_not_settled, "map_not_settled"},
 };
-static_assert(kinds.size() == static_cast<std::size_t>(WarningKind::no_uncertainty) + 1);
+static_assert(kinds.size() == static_cast<std::size_t>(WarningKind::map_not_settled) + 1);
 
 const KindRow& kind_row(WarningKind kind) {
     return *std::ranges::find(kinds, kind, &KindRow::kind);

@@ -101,6 +101,11 @@ enum class WarningKind {
     lap_not_clean,        // figures: the lap's number; texts: why not, or ""
     few_clean_laps,       // seen: how many
     no_uncertainty,
+
+    // Fits that did not settle.
+    noise_not_settled, // texts: the sensors
+    laps_not_placed,   // of: the recording or ""; seen: how many
+    map_not_settled,   // of: the recording
 };
 
 // Stable, for tools: "stamps_duplicated".

@@ -49,6 +49,13 @@ std::string text(const Warning& warning, std::size_t i) {
     return i < warning.texts.size() ? warning.texts[i] : "";
 }
 
+std::string listed(const std::vector<std::string>& texts) {
+    std::string all;
+    for (const std::string& one : texts)
+        all += (all.empty() ? "" : ", ") + one;
+    return all;
+}
+
 // "3.4 % high" of a ratio of 1.034.
 std::string off_by(const Warning& warning, int decimals, std::string_view too) {
     const double off = warning.figures.empty() ? 0.0 : warning.figures[0] - 1.0;
@@ -260,6 +267,13 @@ std::string lap_words(const Warning& w) {
         return w.of + ": " + number(w.seen.count) + " clean laps say little about what repeats";
     case WarningKind::no_uncertainty:
         return w.of + ": the uncertainty of this recording is not known";
+    case WarningKind::noise_not_settled:
+        return "the noise of the sensors did not settle, the greater one is taken: " + listed(w.texts);
+    case WarningKind::laps_not_placed:
+        return (w.of.empty() ? "" : w.of + ": ") + "where on the track the corners of " + number(w.seen.count) +
+               (w.seen.count == 1 ? " lap" : " laps") + " lie did not settle: placed by distance alone, less surely";
+    case WarningKind::map_not_settled:
+        return w.of + ": how far its map lies off the other did not settle: its laps are placed less surely";
     default:
         return "";
     }

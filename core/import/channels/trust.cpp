@@ -4,11 +4,8 @@
 #include "core/math/statistics.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <map>
-#include <span>
-#include <string_view>
 
 namespace lapwright::import {
 namespace {

@@ -5,10 +5,8 @@
 #include "core/base/wording.h"
 #include "core/import/columns/recipe_edit.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
-#include <string_view>
 
 namespace lapwright::import {
 namespace {

@@ -4,7 +4,6 @@
 #include "core/import/columns/column_units.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace lapwright::import {
 namespace {

@@ -6,7 +6,6 @@
 #include "core/math/statistics.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <limits>
 #include <set>

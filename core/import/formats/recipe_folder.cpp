@@ -5,7 +5,6 @@
 #include "core/import/formats/table_import.h"
 
 #include <algorithm>
-#include <array>
 #include <cstdint>
 #include <filesystem>
 #include <new>

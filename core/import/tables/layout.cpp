@@ -3,7 +3,6 @@
 
 #include "core/import/tables/header.h"
 #include "core/import/text/angle_text.h"
-#include "core/import/text/limits.h"
 #include "core/import/text/line_scan.h"
 #include "core/import/text/moment.h"
 #include "core/import/vocabulary/measured_text.h"

@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <atomic>
-#include <limits>
 #include <optional>
 
 namespace lapwright::import {

@@ -210,7 +210,7 @@ void tell_the_truth(KnownSide& side, const truth::CarTruth& car, const truth::Dr
     }
     side.figures.typical = draw;
     side.figures.draws.assign(100, draw);
-    const auto known = [](double truth) { return car::CarFigure{truth, 0.99 * truth, 1.01 * truth, {}, {}}; };
+    const auto known = [](double truth) { return car::CarFigure{{truth, 0.99 * truth, 1.01 * truth}, {}}; };
     side.figures.grip = known(car.mu);
     side.figures.downforce_area_m2_per_kg = known(car.downforce_area_m2 / car.mass_kg);
     side.figures.drag_area_m2_per_kg = known(car.drag_area_m2 / car.mass_kg);

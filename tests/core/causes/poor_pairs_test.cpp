@@ -157,10 +157,10 @@ TEST(Spread, ARunawayDrawWithholdsTheFigure) {
 TEST(MostPossible, FollowsTheRatiosOfTheFigures) {
     car::CarFigures a;
     car::CarFigures b;
-    a.power_w_per_kg = {200.0, 190.0, 210.0, car::DecidedBy::data};
-    b.power_w_per_kg = {200.0, 190.0, 210.0, car::DecidedBy::data};
+    a.power_w_per_kg = {{200.0, 190.0, 210.0}, car::DecidedBy::data};
+    b.power_w_per_kg = {{200.0, 190.0, 210.0}, car::DecidedBy::data};
     EXPECT_NEAR(max_possible_s(a, b, Cause::power, 90.0), 30.0 * std::log(210.0 / 190.0), 1e-9);
-    b.power_w_per_kg = {100.0, 95.0, 105.0, car::DecidedBy::data};
+    b.power_w_per_kg = {{100.0, 95.0, 105.0}, car::DecidedBy::data};
     EXPECT_NEAR(max_possible_s(a, b, Cause::power, 90.0), 30.0 * std::log(210.0 / 95.0), 1e-9);
     b.power_w_per_kg.low = 0.0;
     EXPECT_TRUE(std::isinf(max_possible_s(a, b, Cause::power, 90.0)));

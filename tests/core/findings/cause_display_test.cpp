@@ -58,7 +58,7 @@ TEST(MissingMass, SaysWhoseItIs) {
     EXPECT_EQ(missing_mass_sentence(e), "");
     e.per_kilogram = true;
     EXPECT_NE(missing_mass_sentence(e).find("neither car"), std::string::npos);
-    e.car_a.mass_kg = car::CarFigure{1300.0, 1290.0, 1310.0, car::DecidedBy::setup};
+    e.car_a.mass_kg = car::CarFigure{{1300.0, 1290.0, 1310.0}, car::DecidedBy::setup};
     EXPECT_NE(missing_mass_sentence(e).find("car B is not known"), std::string::npos);
 }
 

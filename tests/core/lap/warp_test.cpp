@@ -113,6 +113,21 @@ TEST(Warp, DrawsSpreadAsWideAsOtherLinesMislead) {
     EXPECT_GT(squares / count, 0.1);
 }
 
+// Too few rounds for 60 m of blur to become none: nothing of the fit is used but the sensor's hand, which is told.
+TEST(Warp, AFitThatStillMovesIsNotUsed) {
+    const Warp fitted = fit_warp(lap(-1.0, 0.2), track());
+    EXPECT_TRUE(fitted.outcome.converged());
+    EXPECT_GE(fitted.outcome.rounds, 12);
+    const Warp hasty = fit_warp(lap(-1.0, 0.2), track(), 5);
+    const Warp unfitted = unfitted_warp(lap(-1.0, 0.2));
+    EXPECT_EQ(unfitted.outcome.status, base::FitStatus::not_run);
+    EXPECT_EQ(hasty.outcome.status, base::FitStatus::not_converged);
+    EXPECT_EQ(hasty.outcome.rounds, 5);
+    EXPECT_EQ(hasty.shift_m, unfitted.shift_m);
+    EXPECT_EQ(hasty.start_sd_m, unfitted.start_sd_m);
+    EXPECT_LT(hasty.gain, 0.0);
+}
+
 // The ends are held where the lap is said to begin; that both belong elsewhere is seen.
 TEST(Warp, SeesThatTheLapBeginsElsewhere) {
     std::vector<double> moved(places);
@@ -121,6 +136,14 @@ TEST(Warp, SeesThatTheLapBeginsElsewhere) {
     const Warp warp = fit_warp(lap(1.0, 0.3), moved);
     EXPECT_LT(warp.start_sd_m, 1.5);
     EXPECT_NEAR(warp.start_m, 3.0, 3.0 * warp.start_sd_m);
+}
+
+// A track that turns nowhere says nothing of where its lap begins: what was thought beforehand stays, 20 m either way.
+TEST(Warp, ABeginningThatNothingTellsIsAsOpenAsBefore) {
+    const Warp warp = fit_warp(lap(1.0, 0.3), std::vector<double>(places, 0.0));
+    EXPECT_NEAR(warp.start_m, 0.0, 1e-6);
+    EXPECT_NEAR(warp.start_sd_m, 20.0, 1e-6);
+    EXPECT_NEAR(unfitted_warp(lap(1.0, 0.3)).start_sd_m, 20.0, 1e-12);
 }
 
 TEST(Warp, ADrawFollowsItsEnds) {

@@ -7,6 +7,7 @@
 
 #include <cmath>
 
+using namespace lapwright;
 using namespace lapwright::math;
 
 namespace {
@@ -55,7 +56,7 @@ TEST(Linear, DependentColumnIsNotIdentified) {
         y[i] = 1.0 + 0.5 * i;
     }
     const LinearFit fit = fit_linear(x, y);
-    ASSERT_EQ(fit.status, FitStatus::converged);
+    ASSERT_EQ(fit.status, base::FitStatus::converged);
     int lost = 0;
     for (int i = 1; i < 4; ++i) {
         if (fit.identified[static_cast<std::size_t>(i)]) continue;
@@ -67,11 +68,11 @@ TEST(Linear, DependentColumnIsNotIdentified) {
 }
 
 TEST(Linear, SaysWhenItFailed) {
-    EXPECT_EQ(LinearFit{}.status, FitStatus::not_run);
-    EXPECT_EQ(fit_linear(Eigen::MatrixXd::Ones(1, 1), Eigen::VectorXd::Ones(1)).status, FitStatus::failed);
+    EXPECT_EQ(LinearFit{}.status, base::FitStatus::not_run);
+    EXPECT_EQ(fit_linear(Eigen::MatrixXd::Ones(1, 1), Eigen::VectorXd::Ones(1)).status, base::FitStatus::failed);
     Eigen::VectorXd y = plant_loss();
     y[3] = std::nan("");
-    EXPECT_EQ(fit_linear(plant_design(), y).status, FitStatus::failed);
+    EXPECT_EQ(fit_linear(plant_design(), y).status, base::FitStatus::failed);
 }
 
 TEST(Linear, WeightsRepeatSamples) {
@@ -95,12 +96,28 @@ TEST(Linear, WeightsRepeatSamples) {
 TEST(Robust, PlantDataHuber) {
     // Huber's weights with k = 1.345 and the rescaled median absolute residual: Venables and Ripley 2002, from memory.
     const RobustFit robust = fit_robust(plant_design(), plant_loss());
-    ASSERT_EQ(robust.status, FitStatus::converged);
+    ASSERT_EQ(robust.outcome.status, base::FitStatus::converged);
     EXPECT_NEAR(robust.fit.coefficients[0], -41.0265, 2e-3);
     EXPECT_NEAR(robust.fit.coefficients[1], 0.8294, 2e-4);
     EXPECT_NEAR(robust.fit.coefficients[2], 0.9261, 2e-4);
     EXPECT_NEAR(robust.fit.coefficients[3], -0.1278, 2e-4);
     EXPECT_NEAR(robust.scale, 2.441, 1e-3);
+}
+
+// The scale is a median: here each round moves another residual into its place, and the next one moves it back.
+TEST(Robust, RoundsThatGoToAndFroHaveNotConverged) {
+    const auto fit = [](const std::vector<double>& values, RobustLoss loss) {
+        const auto n = static_cast<Eigen::Index>(values.size());
+        return fit_robust(Eigen::VectorXd::LinSpaced(n, 0.0, static_cast<double>(n - 1)),
+                          Eigen::Map<const Eigen::VectorXd>(values.data(), n), Intercept::yes, loss);
+    };
+    const RobustFit huber = fit({-2.5, 2.0, 6.6, 27.1, 9.4}, RobustLoss::huber);
+    EXPECT_EQ(huber.outcome.status, base::FitStatus::not_converged);
+    EXPECT_EQ(huber.outcome.rounds, 100);
+    EXPECT_EQ(huber.outcome.rests_on, 5U);
+    const RobustFit tukey =
+        fit({-4.7, 2.6, 4.1, 9.0, 10.4, 10.8, 5.8, 14.9, 16.8, 11.4, 18.6, 22.0}, RobustLoss::tukey);
+    EXPECT_EQ(tukey.outcome.status, base::FitStatus::not_converged);
 }
 
 TEST(Robust, TukeyForgetsGrossErrors) {
@@ -112,9 +129,10 @@ TEST(Robust, TukeyForgetsGrossErrors) {
         if (i % 5 == 0) y[i] += 20.0;
     }
     const RobustFit robust = fit_robust(x, y, Intercept::yes, RobustLoss::tukey);
-    ASSERT_EQ(robust.status, FitStatus::converged);
+    ASSERT_EQ(robust.outcome.status, base::FitStatus::converged);
     EXPECT_NEAR(robust.fit.coefficients[0], 2.0, 0.05);
     EXPECT_NEAR(robust.fit.coefficients[1], 3.0, 0.03);
     for (int i = 0; i < 40; i += 5)
         EXPECT_EQ(robust.weights[i], 0.0);
+    EXPECT_EQ(robust.outcome.rests_on, 32U); // what counts for nothing is no evidence
 }

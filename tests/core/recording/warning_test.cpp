@@ -10,7 +10,7 @@ namespace {
 
 std::vector<WarningKind> all_kinds() {
     std::vector<WarningKind> kinds;
-    for (int i = 1; i <= static_cast<int>(WarningKind::no_uncertainty); ++i)
+    for (int i = 1; i <= static_cast<int>(WarningKind::map_not_settled); ++i)
         kinds.push_back(static_cast<WarningKind>(i));
     return kinds;
 }

@@ -7,6 +7,7 @@
 
 #include <array>
 
+using namespace lapwright;
 using namespace lapwright::math;
 
 namespace {
@@ -40,7 +41,7 @@ TEST(NistLinear, Norris) {
         y[i] = norris_y[static_cast<std::size_t>(i)];
     }
     const LinearFit fit = fit_linear(x, y);
-    ASSERT_EQ(fit.status, FitStatus::converged);
+    ASSERT_EQ(fit.status, base::FitStatus::converged);
     EXPECT_GT(matching_digits(fit.coefficients[0], -0.262323073774029), 11.0);
     EXPECT_GT(matching_digits(fit.coefficients[1], 1.00211681802045), 13.0);
     EXPECT_GT(matching_digits(fit.standard_errors[0], 0.232818234301152), 12.0);
@@ -60,7 +61,7 @@ TEST(NistLinear, Longley) {
             x(i, j) = longley[i][j + 1];
     }
     const LinearFit fit = fit_linear(x, y);
-    ASSERT_EQ(fit.status, FitStatus::converged);
+    ASSERT_EQ(fit.status, base::FitStatus::converged);
     const double values[] = {-3482258.63459582, 15.0618722713733,    -0.0358191792925910, -2.02022980381683,
                              -1.03322686717359, -0.0511041056535807, 1829.15146461355};
     const double errors[] = {890420.383607373,  84.9149257747669,  0.0334910077722432, 0.488399681651699,
