@@ -30,4 +30,7 @@ inline constexpr std::size_t longest_file_lines = 400;
 // The licence line first, what a header is for after it, no file longer than longest_file_lines, no notes to self.
 [[nodiscard]] Findings check_form(std::span<const SourceFile> files);
 
+// A class is implemented in one file: one that outgrows it has a second purpose, which is another class or a function.
+[[nodiscard]] Findings check_classes(std::span<const SourceFile> files);
+
 } // namespace lapwright::architecture

@@ -125,5 +125,24 @@ TEST(FormRule, RefusesLongFilesAndNotesToSelf) {
                 ElementsAre("core/lap/a.cpp:2: a note to self is left: FIXME"));
 }
 
+TEST(ClassRule, RefusesAClassInTwoFiles) {
+    const auto two = [](const std::string& other, const char* folder = "ui/pages") {
+        return std::vector<SourceFile>{{"ui/pages/a.cpp", "Page::Page(int x) {}\nint Page::width() const {\n"},
+                                       {std::string(folder) + "/b.cpp", other}};
+    };
+    for (const char* bad : {"void Page::show() {", "Page::~Page() = default;", "const std::vector<int>& Page::list() {",
+                            "std::optional<X>\nPage::find(int x) {", "Page::Row& Page::row() {",
+                            "bool Page::operator==(const Page& other) const {"}) {
+        EXPECT_THAT(check_classes(two(bad)).size(), 1U) << bad;
+        EXPECT_THAT(check_classes(two(bad, "ui/plots")), IsEmpty()) << bad; // another layer's namesake
+    }
+    for (const char* good : {"// void Page::show() {", "    Page::show(x);", "Page::Row row_of(int x) {",
+                             "void use(Page::Row row) {", "void base::show() {", "constexpr auto f = &Page::show;"}) {
+        EXPECT_THAT(check_classes(two(good)), IsEmpty()) << good;
+    }
+    EXPECT_THAT(check_classes(two("void Page::show() {")),
+                ElementsAre("ui/pages/b.cpp:1: Page is implemented in ui/pages/a.cpp"));
+}
+
 } // namespace
 } // namespace lapwright::architecture

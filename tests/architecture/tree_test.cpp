@@ -73,6 +73,10 @@ TEST(Tree, FilesOpenAsTheyShouldAndStayShort) {
     expect_none(check_form(product_code()));
 }
 
+TEST(Tree, EveryClassHasOneFile) {
+    expect_none(check_classes(sources({"core", "app", "ui"}, {".cpp"})));
+}
+
 TEST(Tree, TestsBuildFilesAndScriptsBearTheLicence) {
     Findings findings;
     for (const Findings& some :

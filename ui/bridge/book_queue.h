@@ -13,6 +13,7 @@
 #include "core/book/search.h"
 #include "core/book/season.h"
 #include "core/book/sessions.h"
+#include "core/car/names.h"
 #include "core/workspace/book_connection.h"
 #include "ui/bridge/job_queue.h"
 #include "ui/models/season_list.h"

@@ -1,31 +1,120 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the dialog does; how it is put together is in column_dialog_parts.cpp.
 #include "ui/dialogs/column_dialog.h"
 
 #include "core/base/number_text.h"
 #include "core/recording/warning_words.h"
 #include "ui/dialogs/column_form.h"
+#include "ui/dialogs/column_view.h"
+#include "ui/dialogs/layout_row.h"
 #include "ui/models/text.h"
+#include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFileInfo>
+#include <QHBoxLayout>
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
-#include <QSignalBlocker>
-#include <QSpinBox>
+#include <QShortcut>
 #include <QTableView>
+#include <QVBoxLayout>
 #include <utility>
 
 namespace lapwright::dialogs {
 namespace {
 
+using models::ColumnTable;
 using models::text;
 
+constexpr int form_width_px = 380;
+
 } // namespace
+
+ColumnDialog::ColumnDialog(Keep keep, base::UnitSystem units, const theme::Palette& palette, QWidget* parent)
+    : QDialog(parent), keep_(std::move(keep)), table_(new ColumnTable(units, this)),
+      view_(column_view(table_, palette, this)), form_(new ColumnForm(table_, palette, this)) {
+    form_->setFixedWidth(form_width_px);
+    auto* middle = new QHBoxLayout;
+    middle->addWidget(view_, 1);
+    middle->addWidget(form_);
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(make_head());
+    layout_ = new LayoutRow(table_, this);
+    column->addWidget(layout_);
+    column->addLayout(middle, 1);
+    column->addWidget(make_foot());
+    make_keys();
+    resize(1240, 680);
+    setTabOrder(view_, &form_->use());
+
+    connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& now) {
+        form_->show_column(now.row());
+        follow_table();
+    });
+    connect(layout_, &LayoutRow::chosen, this, &ColumnDialog::ask_for_guesses);
+    connect(layout_, &LayoutRow::complained, this, &ColumnDialog::complain_of_rate);
+    connect(table_, &QAbstractItemModel::modelReset, this, &ColumnDialog::follow_table);
+    connect(table_, &QAbstractItemModel::dataChanged, this, &ColumnDialog::follow_table);
+    connect(table_, &ColumnTable::edited, this, &ColumnDialog::ask_for_preview);
+}
+
+QWidget* ColumnDialog::make_head() {
+    auto* head = new QWidget(this);
+    question_ = theme::plain_label({}, head);
+    question_->setWordWrap(true);
+    right_ = quiet_button(tr("It is &right"), head);
+    next_ = quiet_button(tr("Ne&xt question"), head);
+    auto* row = new QHBoxLayout(head);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(question_, 1);
+    row->addWidget(right_);
+    row->addWidget(next_);
+    connect(right_, &QPushButton::clicked, this, [this] {
+        const int asked = view_->currentIndex().row();
+        if (asked < 0) return;
+        table_->confirm(asked);
+        go_to_question(asked);
+    });
+    connect(next_, &QPushButton::clicked, this, [this] { go_to_question(view_->currentIndex().row()); });
+    return head;
+}
+
+QWidget* ColumnDialog::make_foot() {
+    auto* foot = new QWidget(this);
+    outcome_ = new QPlainTextEdit(foot);
+    outcome_->setReadOnly(true);
+    outcome_->setTabChangesFocus(true);
+    outcome_->setAccessibleName(tr("What comes out"));
+    outcome_->setFont(theme::small());
+    outcome_->setFixedHeight(4 * outcome_->fontMetrics().lineSpacing() + 12);
+    complaint_ = theme::plain_label({}, foot);
+    complaint_->setWordWrap(true);
+    complaint_->hide();
+    title_ = new QLineEdit(foot);
+    title_->setMaxLength(200);
+    buttons_ = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, foot);
+    buttons_->button(QDialogButtonBox::Ok)->setText(tr("Use and keep"));
+    auto* row = new QHBoxLayout;
+    add_field(*row, tr("Kept as rec&ipe"), title_, foot);
+    row->addWidget(buttons_);
+    auto* column = new QVBoxLayout(foot);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(outcome_);
+    column->addWidget(complaint_);
+    column->addLayout(row);
+    connect(buttons_, &QDialogButtonBox::accepted, this, &ColumnDialog::accept);
+    connect(buttons_, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    return foot;
+}
+
+void ColumnDialog::make_keys() {
+    connect(new QShortcut(QKeySequence::Undo, this), &QShortcut::activated, table_, &ColumnTable::undo);
+    connect(new QShortcut(QKeySequence::Redo, this), &QShortcut::activated, table_, &ColumnTable::redo);
+}
 
 void ColumnDialog::open_file(const QString& path, const std::optional<import::Recipe>& kept) {
     path_ = path;
@@ -37,17 +126,16 @@ void ColumnDialog::open_file(const QString& path, const std::optional<import::Re
 
 void ColumnDialog::open_recipe(const import::Recipe& recipe) {
     setWindowTitle(tr("Import recipe"));
-    layout_row_->hide();
-    guesses_->hide();
+    layout_->hide();
     right_->hide();
     next_->hide();
     outcome_->hide();
     title_->setText(text(recipe.title));
     buttons_->button(QDialogButtonBox::Ok)->setText(tr("Keep this recipe"));
-    view_->hideColumn(models::ColumnTable::sure_column);
-    view_->hideColumn(models::ColumnTable::cells_column);
-    view_->hideColumn(models::ColumnTable::plot_column);
-    view_->hideColumn(models::ColumnTable::range_column);
+    view_->hideColumn(ColumnTable::sure_column);
+    view_->hideColumn(ColumnTable::cells_column);
+    view_->hideColumn(ColumnTable::plot_column);
+    view_->hideColumn(ColumnTable::range_column);
     known_ = true;
     table_->set_recipe(recipe);
     view_->selectRow(0);
@@ -62,14 +150,14 @@ void ColumnDialog::ask_for_guesses() {
         part->setEnabled(false);
     buttons_->button(QDialogButtonBox::Ok)->setEnabled(false);
     import::Options options;
-    options.layout = layout_;
+    options.layout = layout_->layout_choice();
     Q_EMIT preview_asked(options);
 }
 
 void ColumnDialog::ask_for_preview() {
     if (path_.isEmpty() || guessing_) return;
     import::Options options;
-    options.layout = layout_;
+    options.layout = layout_->layout_choice();
     options.recipe = table_->recipe();
     Q_EMIT preview_asked(options);
 }
@@ -83,7 +171,7 @@ void ColumnDialog::show_preview(const models::ColumnTable::PreviewPointer& previ
         const bool fits = kept_ && import::fits(*kept_, preview->layout);
         table_->set_guessed(preview, fits ? kept_ : std::nullopt);
         view_->setEnabled(true);
-        show_layout(preview->layout);
+        layout_->show_layout(preview->layout);
         view_->selectRow(qMax(0, table_->next_doubtful(-1)));
         view_->setFocus();
     } else {
@@ -98,45 +186,8 @@ void ColumnDialog::show_refusal(const base::Error& error) {
     complain(text(base::one_line(error)), true);
 }
 
-// The person's own layout fits again only by its names, so the recipe keeps the names that stand there.
-void ColumnDialog::choose_layout() {
-    static constexpr import::Delimiter marks[]{{','}, {';'}, {'\t'}, {'|'}, {' ', true}};
-    layout_.delimiter = marks[delimiter_->currentIndex()];
-    layout_.header_line = static_cast<std::size_t>(header_line_->value());
-    ask_for_guesses();
-}
-
-void ColumnDialog::show_layout(const import::Layout& layout) {
-    const QSignalBlocker quiet_delimiter(delimiter_);
-    const QSignalBlocker quiet_header(header_line_);
-    const QString wanted = layout.delimiter.blanks ? QStringLiteral(" ") : QString(QLatin1Char(layout.delimiter.mark));
-    delimiter_->setCurrentIndex(delimiter_->findData(wanted));
-    header_line_->setValue(static_cast<int>(layout.header_line));
-}
-
-bool ColumnDialog::take_rate() {
-    if (!rate_->isEnabled()) return true;
-    QString words = rate_->text().trimmed();
-    const auto value = base::parse_number(words.replace(QLatin1Char(','), QLatin1Char('.')).toStdString());
-    const bool usable = value && *value >= 0.1 && *value <= 10'000.0;
-    if (!usable && !words.isEmpty()) {
-        complain(tr("Rows per second: a number from 0.1 to 10,000, or nothing."));
-        return false;
-    }
-    complaint_->hide();
-    table_->set_row_rate(usable ? std::optional(*value) : std::nullopt);
-    return true;
-}
-
 void ColumnDialog::follow_table() {
-    const import::Recipe& recipe = table_->recipe();
-    {
-        const QSignalBlocker quiet(decimal_mark_);
-        decimal_mark_->setCurrentIndex(recipe.decimal_mark == ',' ? 1 : 0);
-    }
-    rate_->setEnabled(!table_->has_time());
-    if (!rate_->hasFocus())
-        rate_->setText(recipe.row_rate_hz ? text(base::exact_text(*recipe.row_rate_hz)) : QString());
+    layout_->follow_table();
     const int row = view_->currentIndex().row();
     right_->setEnabled(row >= 0 && row < table_->rowCount() && table_->is_doubtful(row));
     const int doubtful = table_->doubtful_count();
@@ -179,6 +230,13 @@ void ColumnDialog::go_to_question(int after) {
     follow_table();
 }
 
+void ColumnDialog::complain_of_rate(const QString& sentence) {
+    if (sentence.isEmpty())
+        complaint_->hide();
+    else
+        complain(sentence);
+}
+
 void ColumnDialog::complain(const QString& sentence, bool of_preview) {
     complaint_of_preview_ = of_preview;
     complaint_->setText(sentence);
@@ -192,7 +250,7 @@ import::Recipe ColumnDialog::recipe() const {
 }
 
 void ColumnDialog::accept() {
-    if (!known_ || guessing_ || !take_rate()) return;
+    if (!known_ || guessing_ || !layout_->take_rate()) return;
     if (!form_->commit()) {
         complain(tr("Multiplied by: a number that is not 0."));
         return;

@@ -14,18 +14,17 @@
 #include <functional>
 #include <optional>
 
-class QComboBox;
 class QDialogButtonBox;
 class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
 class QPushButton;
-class QSpinBox;
 class QTableView;
 
 namespace lapwright::dialogs {
 
 class ColumnForm;
+class LayoutRow;
 
 // Puts the recipe away; what is wrong, or nothing.
 using Keep = std::function<base::Result<void>(const import::Recipe&)>;
@@ -54,43 +53,33 @@ class ColumnDialog : public QDialog {
 
   private:
     QWidget* make_head();
-    QWidget* make_layout_row();
     QWidget* make_foot();
-    void make_view(const theme::Palette& palette);
     void make_keys();
     void ask_for_guesses();
     void ask_for_preview();
-    void choose_layout();
-    bool take_rate();
     void follow_table();
-    void show_layout(const import::Layout& layout);
     void tell_outcome(const import::Preview& preview);
     void go_to_question(int after);
     void complain(const QString& sentence, bool of_preview = false);
+    void complain_of_rate(const QString& sentence); // empty: there is a usable one
     [[nodiscard]] import::Recipe recipe() const;
 
     Keep keep_;
     QString path_;
     std::optional<import::Recipe> kept_;
-    import::LayoutChoice layout_;
     bool known_ = false; // guesses have come
     bool guessing_ = false;
     bool complaint_of_preview_ = false; // goes when a preview comes
     models::ColumnTable* table_;
     QTableView* view_;
     ColumnForm* form_;
+    LayoutRow* layout_;
     QLabel* question_;
     QLabel* complaint_;
     QPlainTextEdit* outcome_;
-    QWidget* layout_row_;
-    QComboBox* delimiter_;
-    QSpinBox* header_line_;
-    QComboBox* decimal_mark_;
-    QLineEdit* rate_;
     QLineEdit* title_;
     QPushButton* right_;
     QPushButton* next_;
-    QPushButton* guesses_;
     QDialogButtonBox* buttons_;
 };
 

@@ -17,7 +17,6 @@
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
-#include <algorithm>
 #include <utility>
 
 namespace lapwright::dialogs {

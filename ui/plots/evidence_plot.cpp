@@ -6,7 +6,6 @@
 #include "ui/plots/curve.h"
 #include "ui/plots/drawing.h"
 #include "ui/plots/unit_ticker.h"
-#include "ui/theme/fonts.h"
 
 #include <QVBoxLayout>
 #include <algorithm>

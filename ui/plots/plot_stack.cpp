@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// View, cursor, choice and mouse; what the panels hold is in plot_stack_panels.cpp.
 #include "ui/plots/plot_stack.h"
 
-#include "ui/plots/plot_stack_panel.h"
-#include "ui/plots/stretches.h"
+#include "ui/plots/drawing.h"
 
 #include <QVBoxLayout>
 #include <algorithm>
@@ -22,7 +20,8 @@ constexpr int drag_starts_px = 5;
 
 } // namespace
 
-PlotStack::PlotStack(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)), palette_(theme::paper()) {
+PlotStack::PlotStack(QWidget* parent)
+    : QWidget(parent), plot_(new QCustomPlot(this)), panels_(std::make_unique<StackPanels>(plot_)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(plot_);
@@ -38,32 +37,33 @@ PlotStack::PlotStack(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(t
 PlotStack::~PlotStack() = default;
 
 void PlotStack::set_palette(const theme::Palette& palette) {
-    palette_ = palette;
+    panels_->set_palette(palette);
     build();
 }
 
 void PlotStack::set_content(StackContent content) {
-    const bool same = content_.pairing == content.pairing;
-    content_ = std::move(content);
+    const bool same = panels_->content().pairing == content.pairing;
     if (!same) {
-        length_m_ = content_.pairing ? content_.pairing->a.trace.best.distance_m.back() : 1.0;
+        length_m_ = content.pairing ? content.pairing->a.trace.best.distance_m.back() : 1.0;
         view_ = {0.0, length_m_};
         cursor_m_ = 0.0;
         chosen_.reset();
     }
-    if (chosen_ && *chosen_ >= content_.segments.size()) chosen_.reset();
+    if (chosen_ && *chosen_ >= content.segments.size()) chosen_.reset();
+    panels_->set_content(std::move(content));
     build();
 }
 
+void PlotStack::build() {
+    panels_->build({view_, cursor_m_, chosen_, width()});
+}
+
 QByteArray PlotStack::picture(const QString& heading, PictureForm form) {
-    const auto show_cursors = [this](bool shown) {
-        for (Cursor* cursor : cursors_)
-            cursor->setVisible(shown);
-    };
-    show_cursors(false);
+    panels_->show_cursors(false);
     const QSize size = plot_->size().expandedTo({800, plot_->minimumHeight()});
-    QByteArray content = picture_of({{plot_, {}, size}}, heading, {palette_.paper, palette_.ink}, form);
-    show_cursors(true);
+    QByteArray content =
+        picture_of({{plot_, {}, size}}, heading, {panels_->palette().paper, panels_->palette().ink}, form);
+    panels_->show_cursors(true);
     plot_->replot(QCustomPlot::rpQueuedReplot);
     return content;
 }
@@ -72,12 +72,7 @@ void PlotStack::set_view(ViewRange view) {
     view = inside_lap(view, length_m_);
     if (view == view_) return;
     view_ = view;
-    for (const auto& panel : panels_)
-        panel->rect->axis(QCPAxis::atBottom)->setRange(view_.lower_m, view_.upper_m);
-    if (content_.fill_values)
-        for (const auto& panel : panels_)
-            fit_values(*panel);
-    plot_->replot(QCustomPlot::rpQueuedReplot);
+    panels_->set_view(view_);
 }
 
 void PlotStack::zoom(double factor) {
@@ -107,9 +102,7 @@ void PlotStack::set_cursor(double place_m) {
 void PlotStack::move_cursor_to(double place_m) {
     if (place_m == cursor_m_) return;
     cursor_m_ = place_m;
-    for (Cursor* cursor : cursors_)
-        cursor->set(cursor_m_);
-    paint_overlay();
+    panels_->set_cursor(cursor_m_);
     Q_EMIT cursor_moved(cursor_m_);
 }
 
@@ -119,26 +112,18 @@ void PlotStack::step_cursor(int steps) {
 }
 
 void PlotStack::choose(std::optional<std::size_t> segment) {
-    if (segment && *segment >= content_.segments.size()) segment.reset();
+    if (segment && *segment >= panels_->content().segments.size()) segment.reset();
     if (segment == chosen_) return;
     chosen_ = segment;
-    std::optional<ViewRange> stretch;
-    if (chosen_) stretch = {content_.segments[*chosen_].segment.start_m, content_.segments[*chosen_].segment.end_m};
-    for (ChosenStretch* drawing : stretches_)
-        drawing->set(stretch);
-    plot_->replot(QCustomPlot::rpQueuedReplot);
+    panels_->choose(chosen_);
 }
 
 void PlotStack::replot_now() {
     plot_->replot(QCustomPlot::rpImmediateRefresh);
 }
 
-void PlotStack::paint_overlay() {
-    plot_->layer(QStringLiteral("overlay"))->replot();
-}
-
 bool PlotStack::eventFilter(QObject* watched, QEvent* event) {
-    if (watched != plot_ || !content_.pairing) return QWidget::eventFilter(watched, event);
+    if (watched != plot_ || !panels_->content().pairing) return QWidget::eventFilter(watched, event);
     switch (event->type()) {
     case QEvent::MouseButtonPress:
         pressed(*static_cast<QMouseEvent*>(event));
@@ -162,7 +147,7 @@ bool PlotStack::eventFilter(QObject* watched, QEvent* event) {
 
 void PlotStack::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    if (!panels_.empty()) space_distance_ticks();
+    panels_->space_distance_ticks(width());
 }
 
 void PlotStack::pressed(const QMouseEvent& event) {
@@ -174,17 +159,17 @@ void PlotStack::pressed(const QMouseEvent& event) {
 }
 
 void PlotStack::moved(const QMouseEvent& event) {
-    if (panels_.empty()) return;
+    if (panels_->empty()) return;
     if (!pressed_at_) {
-        if (panels_.front()->rect->rect().left() <= event.pos().x()) {
-            move_cursor_to(std::clamp(place_at(event.pos().x()), view_.lower_m, view_.upper_m));
+        if (panels_->left_px() <= event.pos().x()) {
+            move_cursor_to(std::clamp(panels_->place_at(event.pos().x()), view_.lower_m, view_.upper_m));
         }
         return;
     }
     const int moved_px = event.pos().x() - pressed_at_->x();
     if (!dragging_ && std::abs(moved_px) < drag_starts_px) return;
     dragging_ = true;
-    const double metres_per_pixel = view_when_pressed_.width() / panels_.front()->rect->width();
+    const double metres_per_pixel = view_when_pressed_.width() / panels_->width_px();
     set_view(panned(view_when_pressed_, -moved_px * metres_per_pixel, length_m_));
 }
 
@@ -192,33 +177,21 @@ void PlotStack::released(const QMouseEvent& event) {
     if (event.button() != Qt::LeftButton || !pressed_at_) return;
     pressed_at_.reset();
     if (dragging_) return;
-    const double place = place_at(event.pos().x());
+    const double place = panels_->place_at(event.pos().x());
     if (!view_.contains(place)) return;
     move_cursor_to(place);
-    if (const auto segment = segment_at(place)) Q_EMIT segment_clicked(static_cast<int>(*segment));
+    if (const auto segment = segment_at(panels_->content(), place)) Q_EMIT segment_clicked(static_cast<int>(*segment));
 }
 
 void PlotStack::wheeled(const QWheelEvent& event) {
-    if (panels_.empty()) return;
+    if (panels_->empty()) return;
     const QPoint turned = event.angleDelta();
     if (std::abs(turned.x()) > std::abs(turned.y())) {
         pan(-0.1 * turned.x() / notch);
         return;
     }
-    const double about = std::clamp(place_at(event.position().x()), view_.lower_m, view_.upper_m);
+    const double about = std::clamp(panels_->place_at(event.position().x()), view_.lower_m, view_.upper_m);
     set_view(zoomed(view_, std::pow(wheel_zoom, turned.y() / notch), about, length_m_));
-}
-
-double PlotStack::place_at(double x_pixel) const {
-    return panels_.front()->rect->axis(QCPAxis::atBottom)->pixelToCoord(x_pixel);
-}
-
-std::optional<std::size_t> PlotStack::segment_at(double place_m) const {
-    for (std::size_t i = 0; i < content_.segments.size(); ++i) {
-        const track::Segment& segment = content_.segments[i].segment;
-        if (place_m >= segment.start_m && place_m < segment.end_m) return i;
-    }
-    return std::nullopt;
 }
 
 } // namespace lapwright::plots

@@ -4,39 +4,21 @@
 // dragging pans, a click chooses the segment, a double-click shows the whole lap.  Keys are the pages' actions.
 #pragma once
 
-#include "core/analysis/analysis.h"
-#include "core/base/display.h"
-#include "ui/models/channels.h"
 #include "ui/plots/picture.h"
+#include "ui/plots/stack_panels.h"
 #include "ui/plots/view_range.h"
-#include "ui/theme/palette.h"
 
 #include <QPoint>
 #include <QSize>
 #include <QWidget>
 #include <memory>
 #include <optional>
-#include <vector>
 
 class QCustomPlot;
-class QCPAxisRect;
 class QMouseEvent;
 class QWheelEvent;
 
 namespace lapwright::plots {
-
-class Cursor;
-class ChosenStretch;
-
-// What the stack shows, and how.
-struct StackContent {
-    std::shared_ptr<const analysis::Pairing> pairing;
-    std::vector<comparison::SegmentComparison> segments; // the rows that can be chosen
-    std::vector<models::ChannelChoice> channels;         // of the same pairing
-    base::UnitSystem units = base::UnitSystem::metric;
-    bool show_band = true;
-    bool fill_values = false; // value axes fit what is in view, not the whole lap
-};
 
 class PlotStack : public QWidget {
     Q_OBJECT
@@ -77,36 +59,16 @@ class PlotStack : public QWidget {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    struct Panel;
-
     void build();
-    void add_ribbon();
-    void add_speed();
-    void add_channel(const models::ChannelChoice& choice);
-    void add_gap();
-    void add_gains();
-    Panel& add_panel(const QString& title, int min_height, int stretch);
-    void add_pair(Panel& panel, const std::vector<double>* a, const std::vector<double>* b);
-    void fit_values(const Panel& panel);
-    void show_distance_axis();
-    void space_distance_ticks();
-    void add_overlays();
-    void paint_overlay();
     void move_cursor_to(double place_m);
 
     void pressed(const QMouseEvent& event);
     void moved(const QMouseEvent& event);
     void released(const QMouseEvent& event);
     void wheeled(const QWheelEvent& event);
-    [[nodiscard]] double place_at(double x_pixel) const;
-    [[nodiscard]] std::optional<std::size_t> segment_at(double place_m) const;
 
     QCustomPlot* plot_;
-    theme::Palette palette_;
-    StackContent content_;
-    std::vector<std::unique_ptr<Panel>> panels_;
-    std::vector<Cursor*> cursors_;
-    std::vector<ChosenStretch*> stretches_;
+    std::unique_ptr<StackPanels> panels_;
     std::optional<std::size_t> chosen_;
     double length_m_ = 1.0;
     double cursor_m_ = 0.0;

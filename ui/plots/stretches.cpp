@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plots/stretches.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace lapwright::plots {

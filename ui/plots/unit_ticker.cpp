@@ -4,7 +4,6 @@
 #include "core/base/number_text.h"
 #include "ui/models/text.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace lapwright::plots {

@@ -2,6 +2,7 @@
 #include "ui/window/actions.h"
 
 #include <QCoreApplication>
+#include <QUndoStack>
 #include <array>
 #include <utility>
 
@@ -28,6 +29,10 @@ QString without_mnemonic(QString words) {
 }
 
 } // namespace
+
+QString in_menu(QString words) {
+    return words.replace(QLatin1Char('&'), QStringLiteral("&&"));
+}
 
 Actions::Actions(QMenuBar& bar)
     : session_menu(bar.addMenu(tr("&Session"))), edit_menu(bar.addMenu(tr("&Edit"))),
@@ -195,6 +200,17 @@ std::vector<dialogs::KeyGroup> Actions::key_groups() const {
                        {tr("Pan"), tr("drag, or wheel sideways")},
                        {tr("Whole lap"), tr("double-click")}}});
     return groups;
+}
+
+void Actions::name_edits(QUndoStack& edits) const {
+    QObject::connect(&edits, &QUndoStack::canUndoChanged, undo, &QAction::setEnabled);
+    QObject::connect(&edits, &QUndoStack::canRedoChanged, redo, &QAction::setEnabled);
+    QObject::connect(&edits, &QUndoStack::undoTextChanged, undo, [undo = undo](const QString& what) {
+        undo->setText(tr("&Undo %1").arg(in_menu(what)).trimmed());
+    });
+    QObject::connect(&edits, &QUndoStack::redoTextChanged, redo, [redo = redo](const QString& what) {
+        redo->setText(tr("&Redo %1").arg(in_menu(what)).trimmed());
+    });
 }
 
 } // namespace lapwright::window

@@ -13,7 +13,12 @@
 #include <QMenuBar>
 #include <vector>
 
+class QUndoStack;
+
 namespace lapwright::window {
+
+// A name as a menu writes it, where a single & would underline a letter.
+[[nodiscard]] QString in_menu(QString words);
 
 struct Actions {
     explicit Actions(QMenuBar& bar);
@@ -94,6 +99,7 @@ struct Actions {
     [[nodiscard]] std::vector<QAction*> of_compare_page() const;
     [[nodiscard]] std::vector<QMenu*> menus() const;
     [[nodiscard]] std::vector<dialogs::KeyGroup> key_groups() const;
+    void name_edits(QUndoStack& edits) const; // undo and redo say what they would undo or do again
 
   private:
     void add_book();

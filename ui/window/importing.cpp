@@ -4,6 +4,7 @@
 #include "core/import/channels/trust.h"
 #include "ui/dialogs/column_dialog.h"
 #include "ui/dialogs/recipe_list.h"
+#include "ui/models/file_name.h"
 #include "ui/models/text.h"
 
 #include <QFile>
@@ -47,6 +48,14 @@ bool Importing::ask_next() {
     if (waiting_.isEmpty()) return false;
     open(waiting_.takeFirst(), true);
     return true;
+}
+
+void Importing::ask_about(const workspace::OpenSessions::Entry& session) {
+    if (session.file())
+        ask(models::path(*session.file()));
+    else
+        Q_EMIT refused(tr("%1 came out of the book: open its file to change what its columns mean.")
+                           .arg(models::text(session.file_name())));
 }
 
 void Importing::ask(const QString& path) {

@@ -7,6 +7,7 @@
 #include "core/base/display.h"
 #include "core/base/error.h"
 #include "core/import/formats/recipe_folder.h"
+#include "core/workspace/open_sessions.h"
 #include "ui/bridge/worker.h"
 #include "ui/theme/palette.h"
 
@@ -41,7 +42,8 @@ class Importing : public QObject {
     void note_refusal(const QString& path, const base::Error& error);
     // Opens the dialog for the next file that asks; false when there is none.
     bool ask_next();
-    // The dialog for this file, whether it asks or not.
+    // The dialog for this session's file, whether it asks or not.
+    void ask_about(const workspace::OpenSessions::Entry& session);
     void ask(const QString& path);
     void show_recipes();
 

@@ -1,31 +1,37 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Files, work and pages; how menus and strip are put together is in main_window_parts.cpp.
 #include "ui/window/main_window.h"
 
 #include "core/analysis/short_text.h"
-#include "core/base/error.h"
 #include "core/base/number_text.h"
 #include "ui/bridge/book_queue.h"
+#include "ui/dialogs/about.h"
 #include "ui/models/file_name.h"
 #include "ui/models/text.h"
 #include "ui/pages/causes/causes_page.h"
-#include "ui/pages/causes/causes_view.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/debrief/debrief_page.h"
 #include "ui/pages/sessions/sessions_page.h"
-#include "ui/plots/plot_stack.h"
 #include "ui/theme/fonts.h"
-#include "ui/window/actions.h"
+#include "ui/window/book_actions.h"
+#include "ui/window/book_care.h"
 #include "ui/window/book_editing.h"
+#include "ui/window/book_looking.h"
 #include "ui/window/book_waiting.h"
+#include "ui/window/comparing.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
 #include "ui/window/exporting.h"
+#include "ui/window/find_places.h"
+#include "ui/window/given_files.h"
 #include "ui/window/importing.h"
 #include "ui/window/keeping.h"
 #include "ui/window/my_car.h"
 #include "ui/window/notices.h"
 #include "ui/window/noting.h"
+#include "ui/window/page_stack.h"
+#include "ui/window/strip.h"
+#include "ui/window/trying.h"
+#include "ui/window/view_actions.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -36,18 +42,16 @@
 #include <QMimeData>
 #include <QScreen>
 #include <QSettings>
-#include <QStackedWidget>
 #include <QToolButton>
 #include <QUndoStack>
 #include <QUrl>
+#include <QVBoxLayout>
 #include <algorithm>
-#include <iterator>
 
 namespace lapwright::window {
 namespace {
 
 using models::text;
-using workspace::Side;
 
 QStringList local_files(const QMimeData& data) {
     QStringList files;
@@ -84,30 +88,27 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
       preferences_(load_preferences(settings)), desktop_(QApplication::palette()),
       sessions_(new models::OpenSessions(this)), notes_(new models::Notes(this)), edits_(new QUndoStack(this)),
       worker_(new bridge::Worker(stages, this)), book_(new bridge::BookQueue(stages.book_file, this)),
-      importing_(new Importing(*worker_, stages.recipe_folder, this)) {
+      importing_(new Importing(*worker_, stages.recipe_folder, this)), strip_(new Strip(this)),
+      actions_(strip_->actions()) {
     setWindowTitle(QStringLiteral("Lapwright"));
     setAcceptDrops(true);
     setFont(theme::body());
-    setMenuWidget(make_strip());
+    setMenuWidget(strip_);
     make_pages();
-    connect_worker();
     connect_actions();
-    connect_compare_actions();
+    connect_preferences();
+    connect_view_actions({actions_, pages_->compare(), preferences_, [this] { save(); }});
     connect_why_and_sheet();
-    connect_exporting();
+    connect_saving();
     connect_importing();
     connect_editing();
     connect_book();
-    actions_->recipes->setEnabled(!stages.recipe_folder.empty());
+    actions_.recipes->setEnabled(!stages.recipe_folder.empty());
     apply_look();
     apply_units();
-    compare_page_->set_band_shown(preferences_.band_shown);
-    compare_page_->set_values_filled(preferences_.values_filled);
-    compare_page_->set_summed(preferences_.summed);
-    compare_page_->set_channels(preferences_.channels);
     resize(QSize(1440, 860).boundedTo(screen()->availableSize() - QSize(0, title_bar_px)));
     restoreGeometry(preferences_.geometry);
-    show_page(sessions_page_);
+    pages_->show_sessions();
 }
 
 // The edits are cleared after the actions that tell of them are gone.
@@ -115,21 +116,191 @@ MainWindow::~MainWindow() {
     edits_->disconnect();
 }
 
+void MainWindow::make_pages() {
+    auto* centre = new QWidget(this);
+    auto* column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    notices_ = new Notices(centre);
+    auto* notice_row = new QVBoxLayout;
+    notice_row->setContentsMargins(12, 6, 12, 0);
+    notice_row->addWidget(notices_);
+    pages_ = new PageStack(sessions_, notes_, centre);
+    explaining_ = new Explaining({*worker_, pages_->causes(), *edits_, settings_, *sessions_, pairing_}, this);
+    debriefing_ = new Debriefing(pages_->debrief(), settings_, this);
+    exporting_ = new Exporting(pages_->compare(), pages_->causes(), settings_, this);
+    my_car_ = new MyCar(*book_, pages_->causes(), *debriefing_, *edits_, this);
+    trying_ = new Trying(*worker_, *sessions_, *explaining_, this);
+    noting_ = new Noting({*notes_, pages_->sessions(), pages_->compare(), *edits_, pairing_}, this);
+    keeping_ = new Keeping(*book_, {*notes_, *explaining_, *debriefing_, *notices_, settings_}, this);
+    book_waiting_ = new BookWaiting(*book_, *actions_.write_waiting, strip_->waiting_sign(), *notices_, this);
+    book_care_ = new BookCare(book_file_.isEmpty() ? std::string() : QFile::encodeName(book_file_).toStdString(),
+                              *notices_, *this, this);
+    book_looking_ = new BookLooking(*book_, pages_->sessions(), this);
+    book_editing_ = new BookEditing(*book_, pages_->sessions(), *edits_, this);
+    given_ = new GivenFiles({*sessions_, pairing_, pages_->sessions(), *explaining_, *notices_, preferences_}, this);
+    comparing_ = new Comparing(
+        {*worker_, *sessions_, pairing_, *edits_, *importing_, *given_, *explaining_, *keeping_, *notices_}, this);
+    pages_->follow({actions_, *sessions_, pairing_, *comparing_, *explaining_, *given_});
+    column->addLayout(notice_row);
+    column->addWidget(pages_, 1);
+    setCentralWidget(centre);
+    connect(&pages_->sessions(), &pages::SessionsPage::open_asked, this, &MainWindow::ask_for_files);
+    connect(worker_, &bridge::Worker::progressed, strip_, &Strip::set_progress);
+    connect(worker_, &bridge::Worker::busy_changed, strip_, &Strip::set_busy);
+    connect(comparing_, &Comparing::compared, this, &MainWindow::show_compared);
+}
+
+void MainWindow::connect_actions() {
+    const Actions& a = actions_;
+    const auto on = [this](QAction* action, auto work) { connect(action, &QAction::triggered, this, work); };
+    on(a.open, [this] { ask_for_files(); });
+    on(a.close_session, [this] { pages_->sessions().close_focused(); });
+    on(a.forget_track, [this] { forget_track(); });
+    on(a.cancel, [this] {
+        worker_->cancel();
+        if (pairing_.call_off()) explaining_->called_off();
+    });
+    on(a.dismiss, [this] { notices_->dismiss(); });
+    on(a.quit, [this] { close(); });
+    on(a.take_a, [this] { pages_->sessions().pick_focused(workspace::Side::a); });
+    on(a.take_b, [this] { pages_->sessions().pick_focused(workspace::Side::b); });
+    on(a.swap, [this] {
+        comparing_->edit_picks(tr("swap of A and B"), [](workspace::OpenSessions& open) { open.swap(); });
+        pages_->follow_edit();
+    });
+    on(a.find, [this] {
+        dialogs::Finder(find_places(actions_.menus(), on_compare_page() ? &compare_page() : nullptr), this).exec();
+    });
+    on(a.keys, [this] { dialogs::KeysHelp(actions_.key_groups(), this).exec(); });
+    on(a.about, [this] { dialogs::About(QStringLiteral(LAPWRIGHT_VERSION), this).exec(); });
+}
+
+void MainWindow::connect_preferences() {
+    const Actions& a = actions_;
+    connect(a.units, &QActionGroup::triggered, this, [this](const QAction* action) {
+        preferences_.units = static_cast<base::UnitSystem>(action->data().toInt());
+        apply_units();
+        save();
+    });
+    connect(a.next_units, &QAction::triggered, this, [this] {
+        const auto& all = actions_.units->actions();
+        const auto now = all.indexOf(actions_.units->checkedAction());
+        all[(now + 1) % all.size()]->trigger();
+    });
+    connect(a.look, &QActionGroup::triggered, this, [this](const QAction* action) {
+        preferences_.look = static_cast<theme::Choice>(action->data().toInt());
+        apply_look();
+        save();
+    });
+}
+
+void MainWindow::connect_why_and_sheet() {
+    connect(actions_.setup, &QAction::triggered, this, [this] { explaining_->edit_setups(preferences_.units, this); });
+    connect(actions_.save_sheet, &QAction::triggered, this, [this] {
+        pages_->show_debrief();
+        debriefing_->ask_and_save(this, Debriefing::Form::pdf);
+    });
+    connect(actions_.save_html, &QAction::triggered, this, [this] {
+        pages_->show_debrief();
+        debriefing_->ask_and_save(this, Debriefing::Form::html);
+    });
+    connect(actions_.trial, &QAction::triggered, this, [this] { trying_->show(given_->track()); });
+    connect(&pages_->sessions(), &pages::SessionsPage::trial_asked, actions_.trial, &QAction::trigger);
+    connect(&pages_->causes(), &pages::CausesPage::setup_asked, actions_.setup, &QAction::trigger);
+    connect(&pages_->debrief(), &pages::DebriefPage::save_asked, actions_.save_sheet, &QAction::trigger);
+    connect(&pages_->debrief(), &pages::DebriefPage::html_asked, actions_.save_html, &QAction::trigger);
+    connect(&pages_->causes(), &pages::CausesPage::place_asked, this, [this](double start_m, double end_m) {
+        pages_->show_compare();
+        pages_->compare().go_to(0.5 * (start_m + end_m));
+        pages_->compare().show_chosen_stretch();
+    });
+    connect(explaining_, &Explaining::changed, this, [this] {
+        debriefing_->set_explanation(explaining_->explanation(), explaining_->setup_a(), explaining_->setup_b());
+    });
+}
+
+void MainWindow::connect_saving() {
+    const auto view = [this] { return on_compare_page() ? Exporting::View::compare : Exporting::View::causes; };
+    connect(actions_.save_table, &QAction::triggered, this,
+            [this, view] { exporting_->ask_and_save_table(view(), windowTitle(), this); });
+    connect(actions_.save_picture, &QAction::triggered, this,
+            [this, view] { exporting_->ask_and_save_picture(view(), windowTitle(), this); });
+    connect(exporting_, &Exporting::said, notices_, &Notices::add);
+}
+
+void MainWindow::connect_importing() {
+    connect(actions_.columns, &QAction::triggered, &pages_->sessions(), &pages::SessionsPage::ask_for_columns);
+    connect(actions_.report, &QAction::triggered, &pages_->sessions(), &pages::SessionsPage::toggle_report);
+    connect(actions_.recipes, &QAction::triggered, importing_, &Importing::show_recipes);
+    connect(importing_, &Importing::refused, notices_, &Notices::add);
+    connect(&pages_->sessions(), &pages::SessionsPage::columns_asked, this, [this](const workspace::SessionKey& key) {
+        if (const auto* open = sessions_->now().find(key)) importing_->ask_about(*open);
+    });
+}
+
+void MainWindow::connect_editing() {
+    const Actions& a = actions_;
+    const auto on = [this](QAction* action, auto work) { connect(action, &QAction::triggered, this, work); };
+    on(a.undo, [this] {
+        edits_->undo();
+        pages_->follow_edit();
+    });
+    on(a.redo, [this] {
+        edits_->redo();
+        pages_->follow_edit();
+    });
+    connect(&pages_->sessions(), &pages::SessionsPage::swap_asked, a.swap, &QAction::trigger);
+    connect(&pages_->sessions(), &pages::SessionsPage::pick_asked, this,
+            [this](workspace::Side side, const workspace::LapPick& pick) {
+                const QString name = side == workspace::Side::a ? tr("choice of lap A") : tr("choice of lap B");
+                comparing_->edit_picks(name, [&](workspace::OpenSessions& open) { open.pick(side, pick); });
+            });
+    a.name_edits(*edits_);
+    on(a.note_a, [this] { pages_->compare().write_note(workspace::Side::a); });
+    on(a.note_b, [this] { pages_->compare().write_note(workspace::Side::b); });
+    on(a.note_lap, [this] { pages_->sessions().write_lap_note(); });
+    on(a.note_session, [this] { pages_->sessions().write_session_note(); });
+    connect(noting_, &Noting::lines_changed, this, [this] { debriefing_->set_noted(noting_->lines()); });
+}
+
+void MainWindow::connect_book() {
+    connect_book_actions(
+        {actions_, strip_->damage_sign(), *book_, *book_editing_, *book_care_,
+         [this](pages::BookPanel::Part part) {
+             pages_->show_sessions();
+             book_looking_->show(part);
+         },
+         [this] { return QFileDialog::getOpenFileName(this, tr("A friend's book"), preferences_.folder); }});
+    const auto reload = [this] { comparing_->reload_all(on_compare_page()); };
+    connect(book_, &bridge::BookQueue::opened_again, this, reload); // and what is open goes into it
+    connect(book_, &bridge::BookQueue::tracks_changed, this, reload);
+    connect(book_, &bridge::BookQueue::details_changed, comparing_, &Comparing::rename);
+    connect(&pages_->sessions(), &pages::SessionsPage::book_asked, actions_.book, &QAction::trigger);
+    connect(book_looking_, &BookLooking::pairing_asked, comparing_, &Comparing::open_pairing);
+    connect(book_looking_, &BookLooking::open_asked, this, [this](const book::SessionSummary& session) {
+        const workspace::SessionKey key{session.source.checksum};
+        if (sessions_->now().find(key))
+            pages_->sessions().focus_session(key);
+        else
+            comparing_->load({session.id}, {});
+    });
+}
+
 void MainWindow::start(const QStringList& files) {
     QStringList paths = absolute(files);
-    const bool own_track = take_track(paths);
+    const bool own_track = given_->take(paths);
     if (const auto origins = models::origins_of(paths); !origins.empty()) {
-        Plan plan;
+        Comparing::Plan plan;
         for (std::size_t side = 0; side < std::min<std::size_t>(origins.size(), 2); ++side)
             plan.laps[side] = {origins[side], {}};
         plan.compare = paths.size() >= 2;
-        load(origins, plan);
+        comparing_->load(origins, plan);
         return;
     }
     // Another book, a friend's perhaps, is not to get the sessions of this one unasked.
     if (!preferences_.last_a || !preferences_.last_b || preferences_.book != book_file_) return;
-    if (!own_track && !preferences_.track_file.isEmpty()) use_track(preferences_.track_file);
-    reopen({preferences_.last_a, preferences_.last_b});
+    if (!own_track && !preferences_.track_file.isEmpty()) given_->use_track(preferences_.track_file);
+    comparing_->reopen({preferences_.last_a, preferences_.last_b});
 }
 
 void MainWindow::open(const QStringList& files) {
@@ -137,229 +308,59 @@ void MainWindow::open(const QStringList& files) {
     paths.removeDuplicates();
     if (paths.isEmpty()) return;
     preferences_.folder = QFileInfo(paths.front()).absolutePath();
-    const bool reload = take_track(paths);
+    const bool reload = given_->take(paths);
     if (!paths.isEmpty()) {
-        show_page(sessions_page_);
-        load(models::origins_of(paths), {});
+        pages_->show_sessions();
+        comparing_->load(models::origins_of(paths), {});
     }
-    if (reload) reload_all();
-}
-
-bool MainWindow::take_track(QStringList& files) {
-    const QStringList all = std::exchange(files, {});
-    const auto is_json = [](const QString& file) { return file.endsWith(QLatin1String(".json"), Qt::CaseInsensitive); };
-    std::ranges::copy_if(all, std::back_inserter(files), [&](const QString& file) { return !is_json(file); });
-    bool changed = false;
-    for (const QString& file : all)
-        if (is_json(file) && !take_setup(file, files)) changed = use_track(file) || changed;
-    if (files.isEmpty() && !pairing_.reading()) give_setups();
-    return changed;
-}
-
-bool MainWindow::use_track(const QString& path) {
-    const auto record = track::read_track_record(models::file_name(path));
-    if (!record.ok()) {
-        notices_->add(text(base::one_line(record.error())));
-        return false;
-    }
-    track_ = record.value();
-    preferences_.track_file = path;
-    sessions_page_->set_track(text(track_->name), QFileInfo(path).fileName());
-    follow_page();
-    return true;
+    if (reload) comparing_->reload_all(on_compare_page());
 }
 
 void MainWindow::forget_track() {
-    const std::string name = known_track();
-    track_.reset();
-    preferences_.track_file.clear();
-    sessions_page_->set_track({}, {});
+    const std::string name = given_->track_name();
+    given_->forget_track();
     save();
     if (book_->usable() && !name.empty())
         book_editing_->forget_track(name); // then all is read again
     else
-        reload_all();
-    follow_page();
+        comparing_->reload_all(on_compare_page());
+    pages_->follow_state();
 }
 
-std::string MainWindow::known_track() const {
-    if (track_) return track_->name;
-    for (const auto& entry : sessions_->now().entries())
-        if (entry.session->known_track) return entry.session->known_track->name;
-    return {};
-}
-
-void MainWindow::load(const std::vector<workspace::Origin>& origins, const Plan& plan) {
-    pairing_.read(origins, plan);
-    sessions_->edit([&](workspace::OpenSessions& open) { open.expect(origins); });
-    worker_->load(origins, track_);
-}
-
-void MainWindow::session_read(const workspace::Origin& origin, const workspace::SessionPointer& session) {
-    const workspace::SessionKey key = workspace::key_of(*session);
-    const auto* file = std::get_if<std::string>(&origin);
-    sessions_->edit([&](workspace::OpenSessions& open) { open.add(origin, session); });
-    explaining_->session_opened(key);
-    keeping_->session_opened(origin, session, track_);
-    name_by_setup(key);
-    if (file) {
-        notices_->withdraw(models::path(*file));
-        importing_->note_session(models::path(*file), *session);
-    }
-    came(origin);
-}
-
-void MainWindow::came(const workspace::Origin& origin) {
-    pairing_.came(origin);
-    go_on_with_plan();
-}
-
-// Files that ask are answered for before their laps are compared.
-void MainWindow::go_on_with_plan() {
-    if (pairing_.reading()) return;
-    give_setups();
-    if (!importing_->ask_next()) fulfil_plan();
-}
-
-// Its columns mean something else now; a comparison that shows it is made anew when it is looked at.
-void MainWindow::read_again(const QString& path) {
-    const workspace::Origin origin = models::file_name(path);
-    if (const auto* open = sessions_->now().find(origin)) pairing_.outdate(open->key);
-    pairing_.await(origin);
-    keeping_->expect_anew(origin);
-    sessions_->edit([&](workspace::OpenSessions& open) { open.expect({origin}); });
-    worker_->load({origin}, track_);
-}
-
-void MainWindow::fulfil_plan() {
-    bool compares = false;
-    sessions_->edit([&](workspace::OpenSessions& open) { compares = pairing_.fulfil(open); });
-    if (compares) compare();
-}
-
-void MainWindow::compare() {
-    if (!picks().complete()) return;
-    const workspace::Picks wanted = picks();
-    pairing_.compare(wanted);
-    const auto number = [](const workspace::LapPick& pick) {
-        return pick.fastest ? std::nullopt : std::optional(pick.lap);
-    };
-    const workspace::OpenSessions& open = sessions_->now();
-    worker_->compare({open.session(wanted.a->session), open.session(wanted.b->session), number(*wanted.a),
-                      number(*wanted.b), track_});
-}
-
-void MainWindow::take_compared(const workspace::ComparedPointer& compared) {
-    sessions_->edit([&](workspace::OpenSessions& open) { pairing_.take(compared, open); });
-    preferences_.last_a = wanted_again(pairing_.shown().a);
-    preferences_.last_b = wanted_again(pairing_.shown().b);
+void MainWindow::show_compared(const workspace::ComparedPointer& compared) {
+    preferences_.last_a = comparing_->wanted_again(pairing_.shown().a);
+    preferences_.last_b = comparing_->wanted_again(pairing_.shown().b);
     preferences_.book = book_file_;
-    compare_page_->show_pairing(compared);
-    fill_channels_menu();
+    pages_->compare().show_pairing(compared);
+    fill_channels_menu({actions_, pages_->compare(), preferences_, [this] { save(); }});
     setWindowTitle(tr("%1 against %2").arg(lap_of(compared->pairing->a), lap_of(compared->pairing->b)));
     noting_->follow_pairing();
     explaining_->follow_pairing();
     debriefing_->set_pairing(compared, pairing_.laps());
     my_car_->set_pairing(compared);
-    keeping_->set_pairing(pairing_, track_);
-    show_page(page_wanted_ != nullptr ? page_wanted_ : compare_page_);
+    keeping_->set_pairing(pairing_, given_->track());
+    pages_->show_wanted();
     save();
 }
 
-std::optional<workspace::PresentPairing::WantedLap>
-MainWindow::wanted_again(const std::optional<workspace::LapPick>& pick) const {
-    const auto* open = pick ? sessions_->now().find(pick->session) : nullptr;
-    if (!open) return std::nullopt;
-    return workspace::PresentPairing::WantedLap{open->origin(), pick->lap};
-}
-
-bool MainWindow::on_compare_page() const {
-    return stack_->currentWidget() == compare_page_;
-}
-
-// Laps that were picked since the last comparison are compared before a page of the pairing is shown.
-void MainWindow::show_page(QWidget* page) {
-    page_wanted_ = nullptr;
-    if (page != sessions_page_) {
-        if (picks().complete() && !pairing_.shows(picks())) {
-            page_wanted_ = page;
-            compare();
-            follow_page();
-            return;
-        }
-        if (!pairing_.compared()) {
-            follow_page();
-            return;
-        }
-    }
-    stack_->setCurrentWidget(page);
-    follow_page();
-    if (page == compare_page_) compare_page_->stack().setFocus();
-    if (page == causes_page_) causes_page_->matrix().setFocus();
-    if (page == causes_page_ || page == debrief_page_) explaining_->want();
-}
-
-void MainWindow::follow_edit() {
-    QWidget* page = stack_->currentWidget();
-    if (page == sessions_page_) return;
-    if (!pairing_.shows(picks()))
-        show_page(page);
-    else if (page == causes_page_ || page == debrief_page_)
-        explaining_->want();
-}
-
-void MainWindow::follow_page() {
-    const QWidget* page = stack_->currentWidget();
-    const bool comparing = on_compare_page();
-    const bool any = picks().complete() || pairing_.compared();
-    actions_->show_sessions->setChecked(page == sessions_page_);
-    for (const auto& [action, shown] : {std::pair<QAction*, QWidget*>(actions_->show_compare, compare_page_),
-                                        std::pair<QAction*, QWidget*>(actions_->show_causes, causes_page_),
-                                        std::pair<QAction*, QWidget*>(actions_->show_debrief, debrief_page_)}) {
-        action->setChecked(page == shown);
-        action->setEnabled(any);
-    }
-    for (QAction* action : actions_->of_compare_page())
-        action->setEnabled(comparing);
-    for (QAction* action : actions_->of_sessions_page())
-        action->setEnabled(page == sessions_page_);
-    actions_->forget_track->setEnabled(track_ || !known_track().empty());
-    actions_->trial->setEnabled(sessions_->now().entries().size() > 1);
-    actions_->compare->setEnabled(page == sessions_page_ && picks().complete());
-    actions_->setup->setEnabled(pairing_.compared() != nullptr);
-    for (QAction* action : {actions_->save_sheet, actions_->save_html})
-        action->setEnabled(pairing_.compared() != nullptr);
-    for (QAction* action : {actions_->save_table, actions_->save_picture})
-        action->setEnabled(comparing || page == causes_page_);
-    actions_->channels_menu->setEnabled(comparing);
-}
-
 void MainWindow::apply_units() {
-    for (QAction* action : actions_->units->actions()) {
-        action->setChecked(action->data().toInt() == static_cast<int>(preferences_.units));
-    }
-    const QString speed = text(base::symbol(base::shown_unit(base::Quantity::speed, preferences_.units)));
-    const QString length = text(base::symbol(base::shown_unit(base::Quantity::length, preferences_.units)));
-    units_button_->setText(speed + QStringLiteral(", ") + length);
-    compare_page_->set_units(preferences_.units);
-    causes_page_->set_units(preferences_.units);
+    strip_->set_units(preferences_.units);
+    pages_->compare().set_units(preferences_.units);
+    pages_->causes().set_units(preferences_.units);
     debriefing_->set_units(preferences_.units);
     exporting_->set_units(preferences_.units);
     importing_->set_units(preferences_.units);
-    sessions_page_->set_units(preferences_.units);
+    pages_->sessions().set_units(preferences_.units);
 }
 
 void MainWindow::apply_look() {
-    for (QAction* action : actions_->look->actions()) {
+    for (QAction* action : actions_.look->actions()) {
         action->setChecked(action->data().toInt() == static_cast<int>(preferences_.look));
     }
     const theme::Palette& palette = theme::palette_for(preferences_.look, desktop_);
     theme::apply(palette);
     setStyleSheet(theme::style_sheet(palette));
-    sessions_page_->set_palette(palette);
-    compare_page_->set_palette(palette);
-    causes_page_->set_palette(palette);
-    debrief_page_->set_palette(palette);
+    pages_->set_palette(palette);
     importing_->set_palette(palette);
 }
 

@@ -1,41 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The workstation's window: pages, menus, files coming in, work going out to the worker, settings.
+// The workstation's window: its pages, which of them is shown, and what each action asks of the objects that do the
+// work.
 #pragma once
 
-#include "core/book/pairings.h"
 #include "core/workspace/present_pairing.h"
-#include "core/workspace/setups.h"
 #include "ui/bridge/worker.h"
 #include "ui/models/notes.h"
 #include "ui/models/open_sessions.h"
-#include "ui/theme/palette.h"
+#include "ui/window/page_stack.h"
 #include "ui/window/preferences.h"
 
 #include <QMainWindow>
-#include <array>
-#include <functional>
-#include <memory>
-#include <optional>
-#include <string>
-#include <vector>
 
-class QLabel;
-class QProgressBar;
 class QSettings;
-class QStackedWidget;
-class QToolButton;
 class QUndoStack;
 
 namespace lapwright::bridge {
 class BookQueue;
 } // namespace lapwright::bridge
-
-namespace lapwright::pages {
-class CausesPage;
-class ComparePage;
-class DebriefPage;
-class SessionsPage;
-} // namespace lapwright::pages
 
 namespace lapwright::window {
 
@@ -43,15 +25,18 @@ struct Actions;
 class Debriefing;
 class Explaining;
 class Exporting;
+class GivenFiles;
 class Importing;
 class BookCare;
 class BookEditing;
 class BookLooking;
 class BookWaiting;
+class Comparing;
 class Keeping;
 class MyCar;
 class Notices;
 class Noting;
+class Strip;
 class Trying;
 
 class MainWindow : public QMainWindow {
@@ -72,18 +57,18 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] QUndoStack& edits() { return *edits_; }
     [[nodiscard]] models::OpenSessions& sessions() { return *sessions_; }
     [[nodiscard]] const workspace::PresentPairing& pairing() const { return pairing_; }
-    [[nodiscard]] pages::ComparePage& compare_page() { return *compare_page_; }
-    [[nodiscard]] pages::CausesPage& causes_page() { return *causes_page_; }
-    [[nodiscard]] pages::DebriefPage& debrief_page() { return *debrief_page_; }
+    [[nodiscard]] pages::ComparePage& compare_page() { return pages_->compare(); }
+    [[nodiscard]] pages::CausesPage& causes_page() { return pages_->causes(); }
+    [[nodiscard]] pages::DebriefPage& debrief_page() { return pages_->debrief(); }
     [[nodiscard]] Importing& importing() { return *importing_; }
     [[nodiscard]] Trying& trying() { return *trying_; }
     [[nodiscard]] Explaining& explaining() { return *explaining_; }
     [[nodiscard]] Debriefing& debriefing() { return *debriefing_; }
     [[nodiscard]] Exporting& exporting() { return *exporting_; }
-    [[nodiscard]] pages::SessionsPage& sessions_page() { return *sessions_page_; }
-    [[nodiscard]] const Actions& actions() const { return *actions_; }
+    [[nodiscard]] pages::SessionsPage& sessions_page() { return pages_->sessions(); }
+    [[nodiscard]] const Actions& actions() const { return actions_; }
     [[nodiscard]] const Notices& notices() const { return *notices_; }
-    [[nodiscard]] bool on_compare_page() const;
+    [[nodiscard]] bool on_compare_page() const { return pages_->on_compare(); }
 
   protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -91,57 +76,20 @@ class MainWindow : public QMainWindow {
     void closeEvent(QCloseEvent* event) override;
 
   private:
-    using Plan = workspace::PresentPairing::Plan;
-    using WantedLaps = std::array<std::optional<workspace::PresentPairing::WantedLap>, 2>;
-
-    QWidget* make_strip();
     void make_pages();
-    void connect_worker();
     void connect_actions();
-    void connect_compare_actions();
+    void connect_preferences();
     void connect_why_and_sheet();
-    void connect_exporting();
+    void connect_saving();
     void connect_importing();
     void connect_editing();
     void connect_book();
-    void open_pairing(const book::PairingSummary& pairing);
-    void reopen(const WantedLaps& laps);
-    // Where it is open, or else the book.
-    [[nodiscard]] workspace::Origin origin_of(const book::SessionSummary& session) const;
-    void rename_open(const workspace::SessionKey& key, const book::SessionDetails& details);
-    void connect_book_care();
-    void load(const std::vector<workspace::Origin>& origins, const Plan& plan);
-    // Takes track files (*.json) out of `files` and uses the last of them; true when the track changed.
-    bool take_track(QStringList& files);
-    bool use_track(const QString& path);
-    // Whether it was a setup sheet, which then waits for its session; `together`: session files that came with it.
-    bool take_setup(const QString& path, const QStringList& together);
-    void give_setups();                                   // the waiting ones to their sessions
-    void name_by_setup(const workspace::SessionKey& key); // driver and car of the session
     void forget_track();
-    [[nodiscard]] std::string known_track() const; // of the track file, else what the book knew of an open session
-    void reload_all();
-    void session_read(const workspace::Origin& origin, const workspace::SessionPointer& session);
-    void came(const workspace::Origin& origin);
-    void go_on_with_plan();
-    void read_again(const QString& path);
-    void fulfil_plan();
-    void compare();
-    void take_compared(const workspace::ComparedPointer& compared);
-    void follow_edit(); // on a page of the pairing: what it shows is made anew
-    void show_page(QWidget* page);
-    void follow_page();
-    void fill_channels_menu();
+    void show_compared(const workspace::ComparedPointer& compared);
     void apply_units();
     void apply_look();
     void ask_for_files();
-    void find();
     void save();
-    void edit_picks(const QString& name, const std::function<void(workspace::OpenSessions&)>& change);
-    [[nodiscard]] const workspace::Picks& picks() const { return sessions_->now().picks(); }
-    // Where a picked lap would be read again.
-    [[nodiscard]] std::optional<workspace::PresentPairing::WantedLap>
-    wanted_again(const std::optional<workspace::LapPick>& pick) const;
 
     QSettings& settings_;
     QString book_file_; // empty: no book
@@ -154,12 +102,9 @@ class MainWindow : public QMainWindow {
     bridge::Worker* worker_;
     bridge::BookQueue* book_;
     Importing* importing_;
-    std::unique_ptr<Actions> actions_;
-    QStackedWidget* stack_;
-    pages::SessionsPage* sessions_page_;
-    pages::ComparePage* compare_page_;
-    pages::CausesPage* causes_page_;
-    pages::DebriefPage* debrief_page_;
+    Strip* strip_;
+    const Actions& actions_;
+    PageStack* pages_;
     Explaining* explaining_;
     Debriefing* debriefing_;
     Exporting* exporting_;
@@ -171,16 +116,9 @@ class MainWindow : public QMainWindow {
     BookEditing* book_editing_;
     BookCare* book_care_;
     BookWaiting* book_waiting_;
-    QWidget* page_wanted_ = nullptr; // to be shown when the comparison is there
+    GivenFiles* given_;
+    Comparing* comparing_;
     Notices* notices_;
-    QLabel* stage_;
-    QProgressBar* progress_;
-    QToolButton* cancel_;
-    QToolButton* waiting_sign_;
-    QToolButton* damage_sign_;
-    QToolButton* units_button_;
-    std::optional<track::TrackRecord> track_;
-    std::vector<workspace::GivenSetup> setups_; // until the files that are being read have come
 };
 
 } // namespace lapwright::window

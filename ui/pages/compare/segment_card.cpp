@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/compare/segment_card.h"
 
-#include "core/base/number_text.h"
 #include "core/base/wording.h"
 #include "core/presentation/figures.h"
 #include "ui/models/text.h"

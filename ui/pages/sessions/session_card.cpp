@@ -16,7 +16,6 @@
 #include <QLabel>
 #include <QToolButton>
 #include <QVBoxLayout>
-#include <algorithm>
 #include <array>
 
 namespace lapwright::pages {

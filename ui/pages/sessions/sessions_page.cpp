@@ -9,7 +9,6 @@
 #include "ui/pages/sessions/season_view.h"
 #include "ui/pages/sessions/session_card.h"
 #include "ui/theme/elided_label.h"
-#include "ui/theme/fonts.h"
 #include "ui/theme/plain_label.h"
 
 #include <QGridLayout>

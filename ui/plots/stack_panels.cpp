@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the panels of the stack hold and read out.
+#include "ui/plots/stack_panels.h"
+
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
 #include "ui/models/text.h"
+#include "ui/plots/cursor.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/gain_bars.h"
-#include "ui/plots/plot_stack.h"
-#include "ui/plots/plot_stack_panel.h"
 #include "ui/plots/ribbon.h"
 #include "ui/plots/stretches.h"
 #include "ui/plots/unit_ticker.h"
@@ -19,7 +19,7 @@ namespace lapwright::plots {
 namespace {
 
 constexpr double room_above_values = 0.06; // of their extent, above and below
-constexpr int band_alpha = 70;
+constexpr int gap_band_alpha = 70;
 constexpr int right_margin_px = 8;
 
 QString unit_suffix(base::Unit unit) {
@@ -52,9 +52,82 @@ int read_out_decimals(std::pair<double, double> extent, base::Unit unit) {
     return std::clamp(static_cast<int>(std::ceil(2.0 - std::log10(span))), 0, 3);
 }
 
+std::optional<ViewRange> stretch_of(const StackContent& content, std::optional<std::size_t> row) {
+    if (!row) return std::nullopt;
+    const track::Segment& segment = content.segments[*row].segment;
+    return ViewRange{segment.start_m, segment.end_m};
+}
+
 } // namespace
 
-void PlotStack::build() {
+// Points of one curve; not owned.
+struct Series {
+    std::span<const double> xs;
+    std::span<const double> ys;
+};
+
+struct StackPanels::Panel {
+    QString title;
+    QCPAxisRect* rect = nullptr;
+    ReadOut read_out;
+    const Drawing* writing = nullptr; // names or numbers that lines keep clear of
+    std::vector<Series> series;       // what the value axis is fitted to
+    bool with_zero = false;           // the whole lap's values are shown with zero among them
+};
+
+std::optional<std::size_t> segment_at(const StackContent& content, double place_m) {
+    for (std::size_t i = 0; i < content.segments.size(); ++i) {
+        const track::Segment& segment = content.segments[i].segment;
+        if (place_m >= segment.start_m && place_m < segment.end_m) return i;
+    }
+    return std::nullopt;
+}
+
+StackPanels::StackPanels(QCustomPlot* plot) : plot_(plot), palette_(theme::paper()) {}
+
+StackPanels::~StackPanels() = default;
+
+void StackPanels::set_view(ViewRange view) {
+    view_ = view;
+    for (const auto& panel : panels_)
+        panel->rect->axis(QCPAxis::atBottom)->setRange(view_.lower_m, view_.upper_m);
+    if (content_.fill_values)
+        for (const auto& panel : panels_)
+            fit_values(*panel);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void StackPanels::set_cursor(double place_m) {
+    for (Cursor* cursor : cursors_)
+        cursor->set(place_m);
+    plot_->layer(QStringLiteral("overlay"))->replot();
+}
+
+void StackPanels::show_cursors(bool shown) {
+    for (Cursor* cursor : cursors_)
+        cursor->setVisible(shown);
+}
+
+void StackPanels::choose(std::optional<std::size_t> segment) {
+    for (ChosenStretch* drawing : stretches_)
+        drawing->set(stretch_of(content_, segment));
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+int StackPanels::left_px() const {
+    return panels_.front()->rect->rect().left();
+}
+
+int StackPanels::width_px() const {
+    return panels_.front()->rect->width();
+}
+
+double StackPanels::place_at(double x_pixel) const {
+    return panels_.front()->rect->axis(QCPAxis::atBottom)->pixelToCoord(x_pixel);
+}
+
+void StackPanels::build(const State& state) {
+    view_ = state.view;
     cursors_.clear();
     stretches_.clear();
     panels_.clear();
@@ -71,8 +144,8 @@ void PlotStack::build() {
             add_channel(choice);
         add_gap();
         add_gains();
-        show_distance_axis();
-        add_overlays();
+        show_distance_axis(state.width_px);
+        add_overlays(state);
     }
     int least = 0;
     for (const auto& panel : panels_) {
@@ -83,7 +156,7 @@ void PlotStack::build() {
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
-PlotStack::Panel& PlotStack::add_panel(const QString& title, int min_height, int stretch) {
+StackPanels::Panel& StackPanels::add_panel(const QString& title, int min_height, int stretch) {
     auto* rect = new QCPAxisRect(plot_, true);
     const int row = static_cast<int>(panels_.size());
     plot_->plotLayout()->addElement(row, 0, rect);
@@ -114,17 +187,17 @@ PlotStack::Panel& PlotStack::add_panel(const QString& title, int min_height, int
     return *panels_.back();
 }
 
-void PlotStack::add_ribbon() {
+void StackPanels::add_ribbon() {
     const track::Track& track = content_.pairing->track;
     const int height = 37 + Ribbon::name_rows * QFontMetrics(theme::small()).height();
-    Panel& panel = add_panel(tr("Track, unrolled: bumps up are left-handers"), height, 1);
+    Panel& panel = add_panel(QObject::tr("Track, unrolled: bumps up are left-handers"), height, 1);
     panel.rect->setMaximumSize(QWIDGETSIZE_MAX, height);
     panel.rect->axis(QCPAxis::atLeft)->setVisible(false);
     panel.writing = new Ribbon(panel.rect, track, palette_.ribbon, palette_.ink, theme::small());
     const base::UnitSystem units = content_.units;
     panel.read_out = [this, units](double place) -> std::vector<Piece> {
         std::vector<Piece> pieces;
-        if (const auto segment = segment_at(place)) {
+        if (const auto segment = segment_at(content_, place)) {
             pieces.push_back({models::text(content_.segments[*segment].segment.name), palette_.ink});
         }
         pieces.push_back({models::text(base::figure_with_unit(place, base::Quantity::length, units, 0)), palette_.ink});
@@ -132,11 +205,11 @@ void PlotStack::add_ribbon() {
     };
 }
 
-void PlotStack::add_speed() {
+void StackPanels::add_speed() {
     const lap::LapTrace& a = content_.pairing->a.trace.best;
     const lap::LapTrace& b = content_.pairing->b.trace.best;
     const base::Unit unit = base::shown_unit(base::Quantity::speed, content_.units);
-    Panel& panel = add_panel(tr("Speed") + unit_suffix(unit), 110, 10);
+    Panel& panel = add_panel(QObject::tr("Speed") + unit_suffix(unit), 110, 10);
     panel.rect->axis(QCPAxis::atLeft)->setTicker(QSharedPointer<UnitTicker>::create(unit, 5));
     add_pair(panel, &a.speed_mps, &b.speed_mps);
     panel.read_out = [this, &a, &b, unit](double place) {
@@ -147,7 +220,7 @@ void PlotStack::add_speed() {
     };
 }
 
-void PlotStack::add_channel(const models::ChannelChoice& choice) {
+void StackPanels::add_channel(const models::ChannelChoice& choice) {
     const lap::LapTrace& a = content_.pairing->a.trace.best;
     const lap::LapTrace& b = content_.pairing->b.trace.best;
     const base::Unit unit = models::unit_of(choice, content_.units);
@@ -164,7 +237,7 @@ void PlotStack::add_channel(const models::ChannelChoice& choice) {
     };
 }
 
-void PlotStack::add_pair(Panel& panel, const std::vector<double>* a, const std::vector<double>* b) {
+void StackPanels::add_pair(Panel& panel, const std::vector<double>* a, const std::vector<double>* b) {
     const auto& xs_a = content_.pairing->a.trace.best.distance_m;
     const auto& xs_b = content_.pairing->b.trace.best.distance_m;
     if (b != nullptr) {
@@ -179,7 +252,7 @@ void PlotStack::add_pair(Panel& panel, const std::vector<double>* a, const std::
 }
 
 // To the whole lap's values, or to those in view.
-void PlotStack::fit_values(const Panel& panel) {
+void StackPanels::fit_values(const Panel& panel) {
     if (panel.series.empty()) return;
     std::optional<std::pair<double, double>> shown;
     for (const Series& series : panel.series) {
@@ -193,17 +266,18 @@ void PlotStack::fit_values(const Panel& panel) {
         ->setRange(shown->first - room_above_values * span, shown->second + room_above_values * span);
 }
 
-void PlotStack::add_gap() {
+void StackPanels::add_gap() {
     const comparison::GapTrace& gap = content_.pairing->comparison.gap;
     const bool banded = content_.show_band && !gap.low_s.empty() && !gap.high_s.empty();
-    Panel& panel = add_panel(
-        banded ? tr("Gap with 95 % band, s: above zero A is ahead") : tr("Gap, s: above zero A is ahead"), 70, 5);
+    Panel& panel = add_panel(banded ? QObject::tr("Gap with 95 % band, s: above zero A is ahead")
+                                    : QObject::tr("Gap, s: above zero A is ahead"),
+                             70, 5);
     panel.rect->axis(QCPAxis::atLeft)->setTicker(QSharedPointer<UnitTicker>::create(base::Unit::second, 4));
     panel.with_zero = true;
     panel.series.push_back({gap.distance_m, gap.gap_s});
     if (banded) {
         QColor fill = palette_.edge;
-        fill.setAlpha(band_alpha);
+        fill.setAlpha(gap_band_alpha);
         new Band(panel.rect, gap.distance_m, gap.low_s, gap.high_s, fill);
         panel.series.push_back({gap.distance_m, gap.low_s});
         panel.series.push_back({gap.distance_m, gap.high_s});
@@ -220,12 +294,12 @@ void PlotStack::add_gap() {
     };
 }
 
-void PlotStack::add_gains() {
-    Panel& panel = add_panel(tr("Time won, s: A up, B down; outline: within its error"), 76, 4);
+void StackPanels::add_gains() {
+    Panel& panel = add_panel(QObject::tr("Time won, s: A up, B down; outline: within its error"), 76, 4);
     panel.rect->axis(QCPAxis::atLeft)->setVisible(false);
     panel.writing = new GainBars(panel.rect, content_.segments, palette_.a, palette_.b, palette_.ink, theme::small());
     panel.read_out = [this](double place) -> std::vector<Piece> {
-        const auto segment = segment_at(place);
+        const auto segment = segment_at(content_, place);
         if (!segment) return {};
         const comparison::Figure& gain = content_.segments[*segment].gain_s;
         return {
@@ -233,19 +307,19 @@ void PlotStack::add_gains() {
     };
 }
 
-void PlotStack::show_distance_axis() {
+void StackPanels::show_distance_axis(int width_px) {
     QCPAxisRect* rect = panels_.back()->rect;
     QCPAxis* axis = rect->axis(QCPAxis::atBottom);
     const base::Unit unit = base::shown_unit(base::Quantity::length, content_.units);
     axis->setVisible(true);
     axis->grid()->setVisible(false);
     axis->setTicker(QSharedPointer<UnitTicker>::create(unit, 8));
-    space_distance_ticks();
+    space_distance_ticks(width_px);
     axis->setTickPen(QPen(palette_.edge, 1.0));
     axis->setBasePen(QPen(palette_.edge, 1.0));
     axis->setTickLength(0, 4);
     axis->setSubTicks(false);
-    axis->setLabel(tr("Distance along the track") + unit_suffix(unit));
+    axis->setLabel(QObject::tr("Distance along the track") + unit_suffix(unit));
     axis->setLabelFont(theme::small());
     axis->setLabelColor(palette_.quiet);
     axis->setLabelPadding(1);
@@ -254,22 +328,21 @@ void PlotStack::show_distance_axis() {
     rect->setMargins(margins);
 }
 
-// No more ticks than have room for their numbers.
-void PlotStack::space_distance_ticks() {
+void StackPanels::space_distance_ticks(int width_px) {
+    if (panels_.empty()) return;
     const int number = QFontMetrics(theme::small()).horizontalAdvance(QStringLiteral("000000"));
-    panels_.back()->rect->axis(QCPAxis::atBottom)->ticker()->setTickCount(std::clamp(width() / (2 * number), 2, 12));
+    panels_.back()->rect->axis(QCPAxis::atBottom)->ticker()->setTickCount(std::clamp(width_px / (2 * number), 2, 12));
 }
 
-void PlotStack::add_overlays() {
-    std::optional<ViewRange> stretch;
-    if (chosen_) stretch = {content_.segments[*chosen_].segment.start_m, content_.segments[*chosen_].segment.end_m};
+void StackPanels::add_overlays(const State& state) {
+    const auto stretch = stretch_of(content_, state.chosen);
     for (const auto& panel : panels_) {
         stretches_.push_back(new ChosenStretch(panel->rect, palette_.chosen, palette_.edge, panel->writing));
         stretches_.back()->set(stretch);
         new Title(panel->rect, panel->title, palette_.quiet, theme::small(), title_height());
         cursors_.push_back(
             new Cursor(panel->rect, panel->read_out, palette_.ink, theme::small(), title_height(), panel->writing));
-        cursors_.back()->set(cursor_m_);
+        cursors_.back()->set(state.cursor_m);
     }
 }
 

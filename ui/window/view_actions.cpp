@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/view_actions.h"
+
+#include "ui/models/channels.h"
+#include "ui/pages/compare/compare_page.h"
+#include "ui/plots/plot_stack.h"
+#include "ui/window/actions.h"
+#include "ui/window/preferences.h"
+
+namespace lapwright::window {
+namespace {
+
+constexpr double zoom_step = 0.7;
+constexpr double pan_step = 0.25;
+constexpr int far_steps = 10;
+
+// A way of showing the plots that is on or off.
+void connect_switch(const ViewParts& parts, QAction* action, bool Preferences::* kept,
+                    void (pages::ComparePage::*show)(bool)) {
+    action->setChecked(parts.preferences.*kept);
+    (parts.page.*show)(parts.preferences.*kept);
+    QObject::connect(action, &QAction::triggered, &parts.page, [parts, kept, show](bool on) {
+        parts.preferences.*kept = on;
+        (parts.page.*show)(on);
+        parts.remember();
+    });
+}
+
+} // namespace
+
+void connect_view_actions(const ViewParts& parts) {
+    const Actions& a = parts.actions;
+    pages::ComparePage* page = &parts.page;
+    plots::PlotStack* plots = &page->stack();
+    const auto on = [page](QAction* action, auto work) { QObject::connect(action, &QAction::triggered, page, work); };
+    on(a.zoom_in, [plots] { plots->zoom(zoom_step); });
+    on(a.zoom_out, [plots] { plots->zoom(1.0 / zoom_step); });
+    on(a.whole_lap, [plots] { plots->fit(); });
+    on(a.close_up, [page] { page->show_chosen_stretch(); });
+    on(a.view_back, [plots] { plots->pan(-pan_step); });
+    on(a.view_on, [plots] { plots->pan(pan_step); });
+    on(a.next_segment, [page] { page->choose_next(1); });
+    on(a.previous_segment, [page] { page->choose_next(-1); });
+    on(a.cursor_on, [plots] { plots->step_cursor(1); });
+    on(a.cursor_back, [plots] { plots->step_cursor(-1); });
+    on(a.cursor_far_on, [plots] { plots->step_cursor(far_steps); });
+    on(a.cursor_far_back, [plots] { plots->step_cursor(-far_steps); });
+    on(a.cursor_start, [plots] { plots->set_cursor(0.0); });
+    on(a.cursor_end, [plots] { plots->set_cursor(plots->length_m()); });
+    connect_switch(parts, a.band, &Preferences::band_shown, &pages::ComparePage::set_band_shown);
+    connect_switch(parts, a.values_filled, &Preferences::values_filled, &pages::ComparePage::set_values_filled);
+    connect_switch(parts, a.summed, &Preferences::summed, &pages::ComparePage::set_summed);
+    page->set_channels(parts.preferences.channels);
+}
+
+void fill_channels_menu(const ViewParts& parts) {
+    QMenu& menu = *parts.actions.channels_menu;
+    menu.clear();
+    for (const auto& choice : models::channels_of(*parts.page.compared()->pairing)) {
+        QAction* action = menu.addAction(in_menu(choice.title));
+        action->setCheckable(true);
+        action->setChecked(parts.preferences.channels.contains(choice.id));
+        QObject::connect(action, &QAction::triggered, &parts.page, [parts, id = choice.id](bool shown) {
+            parts.preferences.channels.removeAll(id);
+            if (shown) parts.preferences.channels << id;
+            parts.page.set_channels(parts.preferences.channels);
+            parts.remember();
+        });
+    }
+}
+
+} // namespace lapwright::window
