@@ -88,6 +88,24 @@ TEST(CompareLaps, TheBandIsTheSpreadOfTheDraws) {
     EXPECT_NEAR(*c.segments[1].a.min_speed_mps->sd, 0.1, 0.03);
 }
 
+// Eight pairs of draws with differences of time 0, 1 … 7 hundredths: their standard deviation, and what so few leave
+// open of it, √(7/5) (JCGM 101:2008, 6.4.9.4).
+TEST(CompareLaps, FewDrawsLeaveTheirSpreadOpen) {
+    const auto ensemble = [](double step_s) {
+        const auto lap = [](double time_s) {
+            return test::lap_from_speed(length_m, [=](double) { return length_m / time_s; });
+        };
+        lap::LapEnsemble e{lap(60.0), {}};
+        for (int k = 0; k < 8; ++k)
+            e.draws.push_back(lap(60.0 + step_s * k));
+        return e;
+    };
+    const Comparison c = compare_laps(ensemble(0.0), ensemble(0.01), segments());
+    ASSERT_TRUE(c.gap_at_end_s.sd);
+    EXPECT_NEAR(*c.gap_at_end_s.sd, 0.01 * std::sqrt(6.0 * 7.0 / 5.0), 1e-6);
+    EXPECT_NEAR(c.gap.high_s.back() - c.gap.gap_s.back(), base::half_width_95(*c.gap_at_end_s.sd), 1e-9);
+}
+
 TEST(SegmentFigures, MinimumIsTheBottomOfTheCurveNotTheSmallestSample) {
     // v = 20 + (s − 501.4)² / 4000 with noise: the smallest sample lies low, the fitted bottom does not.
     std::mt19937_64 random(5);

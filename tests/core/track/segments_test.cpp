@@ -72,6 +72,7 @@ TEST(Segments, JoinsWhatIsOneCornerToTheDriver) {
     ASSERT_EQ(corners.size(), 3U);
     EXPECT_NEAR(corners[0].turned_rad, 0.8, 0.03);
     EXPECT_DOUBLE_EQ(corners[1].end_m, corners[2].start_m);
+    EXPECT_NEAR(corners[1].end_m, 1145.0, 2.5); // the middle of the ten metres between them
     EXPECT_GT(corners[1].turned_rad, 0.0);
     EXPECT_LT(corners[2].turned_rad, 0.0);
 }
