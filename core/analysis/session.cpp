@@ -4,6 +4,7 @@
 #include "core/analysis/known_track.h"
 #include "core/analysis/run.h"
 #include "core/analysis/stages.h"
+#include "core/base/parallel.h"
 #include "core/car/names.h"
 #include "core/lap/file_laps.h"
 #include "core/lap/find_laps.h"
@@ -135,11 +136,11 @@ void keep_without_laps(Session& session, const base::Error& why) {
 std::vector<lap::Lap> judged_laps(std::vector<lap::Lap> laps, const motion::MotionEstimate& motion,
                                   const track::ReferenceLine& line) {
     std::vector<lap::LapTrace> traces(laps.size());
-    for (std::size_t i = 0; i < laps.size(); ++i) {
-        if (laps[i].kind != lap::LapKind::flying) continue;
+    base::parallel_for(laps.size(), 0, [&](std::size_t i) {
+        if (laps[i].kind != lap::LapKind::flying) return;
         if (auto trace = lap::trace_lap(motion.best, laps[i].start_s, laps[i].end_s, line, judging_step_m))
             traces[i] = std::move(*trace);
-    }
+    });
     return lap::judged(std::move(laps), traces);
 }
 

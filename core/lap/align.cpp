@@ -314,7 +314,7 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
     take_off(result.best, own.middle_s, best_shift);
     const Eigen::VectorXd drift_sd = own.drift_variance.cwiseSqrt();
     const auto count = static_cast<double>(result.draws.size());
-    for (std::size_t d = 0; d < result.draws.size(); ++d) {
+    base::parallel_for(result.draws.size(), 0, [&](std::size_t d) {
         math::NormalStream normals(seed, (1U << 21U) + d);
         const Vector2d habit = drawn_habit(own.level, normals);
         const PlaceShifts habits = drift_sd.asDiagonal() * noise(own.drift.rows(), normals);
@@ -323,7 +323,7 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
             is_first ? map : level_of_draw(own, map, d, case_at(cases, (static_cast<double>(d) + 0.5) / count), habit);
         const PlaceShifts shift = with_level(gain * (own.drift + own.draw_drift[d] + habits), level);
         take_off(result.draws[d], motion.best, own.middle_s, shift - best_shift);
-    }
+    });
     return result;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/lap/find_laps.h"
 
+#include "core/base/parallel.h"
 #include "core/math/statistics.h"
 #include "core/track/gate.h"
 #include "core/track/track.h"
@@ -169,10 +170,9 @@ std::vector<std::optional<double>> drawn_passings(const motion::MotionEstimate& 
     return times;
 }
 
-std::optional<double> passing_sd(const motion::MotionEstimate& motion, const track::Gate& gate, const Lap& lap) {
-    if (motion.draws.size() < 2) return std::nullopt;
-    const auto starts = drawn_passings(motion, gate, lap.start_s);
-    const auto ends = drawn_passings(motion, gate, lap.end_s);
+// From one passing to the next, over the draws.
+std::optional<double> time_sd(const std::vector<std::optional<double>>& starts,
+                              const std::vector<std::optional<double>>& ends) {
     std::vector<double> times;
     for (std::size_t d = 0; d < starts.size(); ++d)
         if (starts[d] && ends[d]) times.push_back(*ends[d] - *starts[d]);
@@ -191,6 +191,12 @@ std::vector<Lap> laps_between(const std::vector<double>& passings, const motion:
                               const track::Gate& gate, const recording::Recording& recording) {
     if (passings.empty()) return {};
     std::vector<Lap> laps = pieces(motion.best, passings);
+    std::vector<std::vector<std::optional<double>>> drawn(passings.size());
+    base::parallel_for(passings.size(), 0,
+                       [&](std::size_t i) { drawn[i] = drawn_passings(motion, gate, passings[i]); });
+    const auto drawn_at = [&](double passing_s) -> const std::vector<std::optional<double>>& {
+        return drawn[static_cast<std::size_t>(std::ranges::find(passings, passing_s) - passings.begin())];
+    };
     for (Lap& lap : laps) {
         if (lap.kind != LapKind::flying) continue;
         if (interrupted(lap.start_s, lap.end_s, motion, recording)) {
@@ -203,7 +209,7 @@ std::vector<Lap> laps_between(const std::vector<double>& passings, const motion:
             lap.kind = LapKind::incomplete;
             continue;
         }
-        lap.time_sd_s = passing_sd(motion, gate, lap);
+        lap.time_sd_s = time_sd(drawn_at(lap.start_s), drawn_at(lap.end_s));
     }
     number_laps(laps, recording);
     return laps;

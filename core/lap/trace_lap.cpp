@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/lap/trace_lap.h"
 
+#include "core/base/parallel.h"
 #include "core/track/gate.h"
 #include "core/track/projection.h"
 
@@ -186,15 +187,18 @@ std::optional<LapEnsemble> trace_ensemble(const motion::MotionEstimate& motion, 
     if (!best) return std::nullopt;
     blank_unknown(*best, motion);
     LapEnsemble ensemble{with_channels(std::move(*best), lap.start_s, recording), {}};
-    for (const motion::Path& draw :
-         motion::drawn_paths(motion, lap.start_s - track::crossing_search_s, lap.end_s + track::crossing_search_s)) {
-        const auto start = track::crossing_near(draw, gate, lap.start_s);
-        const auto end = track::crossing_near(draw, gate, lap.end_s);
-        if (!start || !end) continue;
-        if (auto trace = trace_on(grid, draw, *start, *end, line)) {
-            blank_unknown(*trace, motion);
-            ensemble.draws.push_back(std::move(*trace));
-        }
+    const std::vector<motion::Path> paths =
+        motion::drawn_paths(motion, lap.start_s - track::crossing_search_s, lap.end_s + track::crossing_search_s);
+    std::vector<std::optional<LapTrace>> traces(paths.size());
+    base::parallel_for(paths.size(), 0, [&](std::size_t i) {
+        const auto start = track::crossing_near(paths[i], gate, lap.start_s);
+        const auto end = track::crossing_near(paths[i], gate, lap.end_s);
+        if (start && end) traces[i] = trace_on(grid, paths[i], *start, *end, line);
+    });
+    for (std::optional<LapTrace>& trace : traces) {
+        if (!trace) continue;
+        blank_unknown(*trace, motion);
+        ensemble.draws.push_back(std::move(*trace));
     }
     return ensemble;
 }
