@@ -57,16 +57,22 @@ std::vector<std::size_t> fresh_samples(const std::vector<double>& first, const s
 // The resolution of the writing, m.
 double add_satellite_positions(Measurements& result, const Channel& latitude, const Channel& longitude) {
     const std::vector<double> longitudes = on_stamps_of(latitude, longitude);
-    for (const std::size_t i : fresh_samples(latitude.values, longitudes)) {
-        if (latitude.values[i] == 0.0 && longitudes[i] == 0.0) { // a receiver's word for "no fix"
-            ++result.positions_left_out;
-            continue;
+    std::vector<std::size_t> fixes = fresh_samples(latitude.values, longitudes);
+    result.positions_left_out += std::erase_if(fixes, [&](std::size_t i) {
+        return latitude.values[i] == 0.0 && longitudes[i] == 0.0; // a receiver's word for "no fix"
+    });
+    result.position_time_s.resize(fixes.size());
+    result.position_m.resize(fixes.size());
+    constexpr std::size_t together = 4096;
+    base::parallel_for(fixes.size() / together + 1, 0, [&](std::size_t block) {
+        for (std::size_t k = block * together; k < std::min(fixes.size(), (block + 1) * together); ++k) {
+            const std::size_t i = fixes[k];
+            const EastNorthUp local =
+                to_local(result.frame, {latitude.values[i], longitudes[i], result.frame.origin.height_m});
+            result.position_time_s[k] = (*latitude.time_s)[i];
+            result.position_m[k] = {local.east_m, local.north_m};
         }
-        const EastNorthUp local =
-            to_local(result.frame, {latitude.values[i], longitudes[i], result.frame.origin.height_m});
-        result.position_time_s.push_back((*latitude.time_s)[i]);
-        result.position_m.push_back({local.east_m, local.north_m});
-    }
+    });
     result.source = PositionSource::satellites;
     return earth_radius_m *
            std::max(quantisation(latitude.values), std::cos(latitude.values.front()) * quantisation(longitudes));
