@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// random_worlds [--first SEED] [--count N] [--worst N] [--keep FOLDER] [--rules-alone yes]: N worlds from a seed
-// through the program, each scored against its truth, and the worst listed.  Ends with 1 when a rule was broken, or
-// (but for
-// --rules-alone) when so many stated intervals miss that chance does not explain it.
+// random_worlds [--first SEED] [--count N] [--worst N] [--keep FOLDER] [--rules-alone yes] [--only KIND]: N worlds
+// from a seed through the program, each scored against its truth; those that err most and those that broke a rule are
+// listed, and their files kept.  Ends with 1 when a rule was broken, or (but for --rules-alone) when so many stated
+// intervals miss that chance does not explain it.
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -25,6 +25,7 @@ struct Arguments {
     std::uint64_t count = 40;
     std::size_t worst = 10;
     std::string keep; // folder in which the worst worlds' files are left
+    std::string only; // worlds in which a session is of this kind, such as "no positions"
     bool rules_alone = false;
 };
 
@@ -37,6 +38,7 @@ Arguments parse(int count, char** words) {
         if (name == "--count") arguments.count = std::stoull(value);
         if (name == "--worst") arguments.worst = std::stoull(value);
         if (name == "--keep") arguments.keep = value;
+        if (name == "--only") arguments.only = value;
         if (name == "--rules-alone") arguments.rules_alone = value == "yes";
     }
     return arguments;
@@ -104,6 +106,43 @@ bool print_coverage(const std::vector<Score>& scores) {
     return bad;
 }
 
+struct Miss {
+    const Score* score = nullptr;
+    std::string kind;
+    double half_widths = 0.0; // RMS error of that kind over its half-width
+};
+
+std::vector<Miss> misses_of(const Score& score) {
+    std::map<std::string, std::pair<double, double>> sums; // squares, count
+    for (const Interval& interval : score.intervals) {
+        if (!(interval.half_width > 0.0)) continue;
+        auto& [squares, count] = sums[interval.kind + (interval.of.empty() ? "" : ", " + interval.of)];
+        squares += std::pow(interval.error / interval.half_width, 2);
+        count += 1.0;
+    }
+    std::vector<Miss> misses;
+    for (const auto& [kind, sum] : sums)
+        misses.push_back({&score, kind, std::sqrt(sum.first / sum.second)});
+    return misses;
+}
+
+// The worlds whose stated intervals miss by most: the seeds.
+std::vector<std::uint64_t> print_furthest(const std::vector<Score>& scores, std::size_t worst) {
+    std::vector<Miss> all;
+    for (const Score& score : scores)
+        for (Miss& miss : misses_of(score))
+            all.push_back(std::move(miss));
+    std::ranges::sort(all, std::greater<>{}, &Miss::half_widths);
+    if (all.size() > worst) all.resize(worst);
+    std::vector<std::uint64_t> seeds;
+    for (const Miss& miss : all) {
+        std::printf("world %llu, %s: errs by %.1f half-widths; %s\n", static_cast<unsigned long long>(miss.score->seed),
+                    miss.kind.c_str(), miss.half_widths, miss.score->in_words.c_str());
+        seeds.push_back(miss.score->seed);
+    }
+    return seeds;
+}
+
 bool print_breaches(const std::vector<Score>& scores, std::size_t worst) {
     std::map<std::string, std::size_t> rules;
     for (const Score& score : scores)
@@ -142,6 +181,9 @@ int main(int count, char** words) {
     std::vector<Score> scores;
     for (std::uint64_t seed = arguments.first; seed < arguments.first + arguments.count; ++seed) {
         const worlds::World world = worlds::draw_world(seed);
+        const bool asked_for = arguments.only.empty() || worlds::kind_of(world.a.logger) == arguments.only ||
+                               worlds::kind_of(world.b.logger) == arguments.only;
+        if (!asked_for) continue;
         scores.push_back(worlds::score_world(world, worlds::run_world(world, folder)));
         if (!scores.back().breaches.empty() && !arguments.keep.empty()) keep_files(world, arguments.keep);
     }
@@ -150,6 +192,10 @@ int main(int count, char** words) {
     std::printf("%zu worlds from seed %llu, %td compared\n", scores.size(),
                 static_cast<unsigned long long>(arguments.first), compared);
     const bool out_of_bounds = print_coverage(scores);
+    const auto furthest = print_furthest(scores, arguments.worst);
+    if (!arguments.keep.empty())
+        for (const std::uint64_t seed : furthest)
+            keep_files(worlds::draw_world(seed), arguments.keep);
     const bool broken = print_breaches(scores, arguments.worst);
     return broken || (out_of_bounds && !arguments.rules_alone) ? 1 : 0;
 }
