@@ -40,7 +40,7 @@ class Observer {
     }
 
     void velocity(const Node& node, const Situation& at) {
-        const bool has_speed = known(node.speed_mps);
+        const bool has_speed = known(node.speed_mps) && !node.slips;
         if (has_speed && node.speed_mps < standing_mps && at.speed_mps < 2.0 * standing_mps) {
             add(by_standstill, {1, 0, 0}, {1.0, 0.0, 0.0}, 0.0, 1.0);
             add(by_standstill, {5, 0, 0}, {1.0, 0.0, 0.0}, 0.0, 1.0);

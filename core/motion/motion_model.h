@@ -35,6 +35,7 @@ struct Node {
     double longitudinal_mps2 = absent;
     double lateral_mps2 = absent;
     double wheel_speed_mps = absent;
+    bool slips = false; // the speed is that of wheels which do not roll
 };
 
 // Where the model is linearised at a node, and how restless the car is there.

@@ -11,6 +11,7 @@
 #include "core/motion/position_noise.h"
 #include "core/motion/refine.h"
 #include "core/motion/sensor_scale.h"
+#include "core/motion/wheel_slip.h"
 
 #include <algorithm>
 #include <array>
@@ -184,7 +185,10 @@ class Smoothing {
         }
         if (!passes(1, {{true, false}, open_gate, true, false})) return false;
         if (!passes(1, {{true, false}, wide_gate, true, true})) return false;
-        if (has_aids()) relate_aids();
+        if (has_aids()) {
+            relate_aids();
+            mark_slip(estimation_.nodes);
+        }
         return passes(2, {use(), wide_gate, true, true});
     }
 
