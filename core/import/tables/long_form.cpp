@@ -168,7 +168,7 @@ class SideBySide {
     }
 
     void name(const Cells& cells) {
-        const std::string name = cells[form_.name];
+        const std::string& name = cells[form_.name];
         if (!column_of_.try_emplace(name, names_.size()).second) return;
         names_.push_back(form_.unit && !cells[*form_.unit].empty() ? name + " [" + cells[*form_.unit] + "]" : name);
     }
