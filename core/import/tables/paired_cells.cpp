@@ -6,6 +6,7 @@
 #include "core/import/tables/head_lines.h"
 #include "core/import/text/cells.h"
 #include "core/import/text/number_scan.h"
+#include "core/import/text/words.h"
 
 #include <algorithm>
 #include <array>
@@ -46,7 +47,17 @@ std::optional<std::pair<std::string_view, std::string_view>> two_numbers(std::st
 struct PlaceColumn {
     Delimiter delimiter;
     std::size_t index = 0;
+    bool well_known = false;
 };
+
+// Two numbers may be anything that has two sides: a name that says nothing of a place is left out, so that the columns
+// are judged by how they move.
+bool says_place(const std::string& name) {
+    constexpr std::array parts{"lat", "lon", "lng",   "gps",   "gnss",  "pos",
+                               "loc", "geo", "coord", "koord", "place", "point"};
+    const std::string words = plain_words(name);
+    return std::ranges::any_of(parts, [&](const char* part) { return words.find(part) != std::string::npos; });
+}
 
 // A cell as it stands in its line, quotes and all.
 struct RawCell {
@@ -84,13 +95,19 @@ std::optional<PlaceColumn> column_of_places(std::string_view head, Encoding enco
                 if (place_in_cell(cells[i])) ++places[i];
         }
         const auto most = std::ranges::max_element(places);
-        if (most != places.end() && *most >= enough_places && 2 * *most >= rows)
-            return PlaceColumn{delimiter, static_cast<std::size_t>(most - places.begin())};
+        if (most == places.end() || *most < enough_places || 2 * *most < rows) continue;
+        const auto index = static_cast<std::size_t>(most - places.begin());
+        const bool well_known_text = std::ranges::any_of(lines, [&](const HeadLine& line) {
+            const auto cells = split_cells(line.text, delimiter);
+            return index < cells.size() && cells[index].starts_with(well_known);
+        });
+        return PlaceColumn{delimiter, index, well_known_text};
     }
     return std::nullopt;
 }
 
-std::string in_two(const std::string& text, char delimiter, bool is_name) {
+std::string in_two(const std::string& text, const PlaceColumn& column, bool is_name) {
+    const char delimiter = column.delimiter.mark;
     const auto cell = [&](std::string_view number) {
         const bool quoted = number.find(delimiter) != std::string_view::npos;
         return quoted ? "\"" + std::string(number) + "\"" : std::string(number);
@@ -98,7 +115,9 @@ std::string in_two(const std::string& text, char delimiter, bool is_name) {
     if (const auto place = place_in_cell(text)) return cell(place->latitude) + delimiter + cell(place->longitude);
     std::string plain = text;
     std::ranges::replace_if(plain, [&](char c) { return c == delimiter || c == '"'; }, ' ');
-    return is_name ? plain + " latitude" + delimiter + plain + " longitude" : plain + delimiter + plain;
+    if (!is_name) return plain + delimiter + plain;
+    if (!column.well_known && !says_place(text)) return std::string(1, delimiter);
+    return plain + " latitude" + delimiter + plain + " longitude";
 }
 
 } // namespace
@@ -128,7 +147,7 @@ std::optional<std::string> places_parted(std::string_view text, Encoding encodin
             const bool is_name = !named && !cell->text.empty() && !place_in_cell(cell->text);
             named = named || is_name;
             parted += line.substr(0, cell->begin);
-            parted += in_two(cell->text, column->delimiter.mark, is_name);
+            parted += in_two(cell->text, *column, is_name);
             line.remove_prefix(cell->end);
         }
         parted += line;

@@ -34,14 +34,14 @@ constexpr std::array manners{
     Manner{"", " ", "", false, true, ';', false},         Manner{"", "; ", "", false, true, ',', true},
 };
 
-std::string written(const Manner& manner, const drawn::Drive& drive) {
+std::string written(const Manner& manner, const drawn::Drive& drive, const std::string& name) {
     const auto number = [&](double value, int decimals, bool quote) {
         std::string text = base::fixed_text(value, decimals);
         if (manner.comma) std::ranges::replace(text, '.', ',');
         return quote && manner.comma && manner.delimiter == ',' ? "\"" + text + "\"" : text;
     };
     const std::string d(1, manner.delimiter);
-    std::string text = "time" + d + "where" + d + "speed (km/h)\n";
+    std::string text = "time" + d + name + d + "speed (km/h)\n";
     for (const DriveRow& row : drive.rows) {
         const std::string first = number((manner.longitude_first ? row.longitude : row.latitude) / degree, 8, false);
         const std::string second = number((manner.longitude_first ? row.latitude : row.longitude) / degree, 8, false);
@@ -57,7 +57,7 @@ TEST(PairedCells, ReadAsTheSamePlacesInColumns) {
         drawn::Engine engine(seed);
         const Manner& manner = manners[seed % manners.size()];
         const drawn::Drive drive = drawn::drive(engine, 5.0, 60.0);
-        const std::string text = written(manner, drive);
+        const std::string text = written(manner, drive, seed % 3 == 0 ? "Location" : "where");
         const auto read = import_bytes(text, "drawn.csv");
         ASSERT_TRUE(read.ok()) << base::one_line(read.error()) << " seed " << seed << "\n" << text.substr(0, 400);
         const Channel* const latitude = read->find(Meaning::latitude);
@@ -66,6 +66,21 @@ TEST(PairedCells, ReadAsTheSamePlacesInColumns) {
         EXPECT_NEAR(latitude->values[100], drive.rows[100].latitude, 1e-9) << "seed " << seed;
         EXPECT_NEAR(longitude->values[100], drive.rows[100].longitude, 1e-9) << "seed " << seed;
         ASSERT_NE(read->find(Meaning::speed), nullptr) << "seed " << seed;
+    }
+}
+
+// Rates of turning about two axes, and whatever else has two sides.
+TEST(PairedCells, TwoNumbersThatJumpAboutTheGlobeAreNoPlace) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        drawn::Engine engine(seed);
+        std::normal_distribution<> normal(0.0, 0.05);
+        std::string text = "time;turning;speed (km/h)\n";
+        for (const DriveRow& row : drawn::drive(engine, 10.0, 30.0).rows)
+            text += base::fixed_text(row.time_s, 3) + ";(" + base::fixed_text(normal(engine), 5) + ", " +
+                    base::fixed_text(normal(engine), 5) + ");" + base::fixed_text(3.6 * row.speed_mps, 2) + "\n";
+        const auto read = import_bytes(text, "drawn.csv");
+        ASSERT_TRUE(read.ok()) << base::one_line(read.error());
+        EXPECT_EQ(read->find(Meaning::latitude), nullptr) << "seed " << seed;
     }
 }
 
