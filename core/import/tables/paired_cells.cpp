@@ -117,7 +117,7 @@ std::string in_two(const std::string& text, const PlaceColumn& column, bool is_n
     std::ranges::replace_if(plain, [&](char c) { return c == delimiter || c == '"'; }, ' ');
     if (!is_name) return plain + delimiter + plain;
     if (!column.well_known && !says_place(text)) return std::string(1, delimiter);
-    return plain + " latitude" + delimiter + plain + " longitude";
+    return std::string("latitude") + delimiter + "longitude";
 }
 
 } // namespace
