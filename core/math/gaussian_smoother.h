@@ -58,8 +58,8 @@ struct StateSpace {
     std::vector<Step> steps; // the first has a prior
     std::vector<Observation> observations;
     std::vector<Prior> priors;
-    // So many observations of one sensor are thrown out in a row at most; the next one is believed, or else a filter
-    // that has gone astray would never come back.
+    // So many observations by one sensor of one part of the state are thrown out in a row at most; the next one is
+    // believed, or else a filter that has gone astray, along one axis perhaps, would never come back.
     std::size_t patience = 50;
 
     [[nodiscard]] std::size_t observations_end(std::size_t step) const {
@@ -119,6 +119,8 @@ class Filter {
     }
 
   private:
+    static constexpr int size = Transition::size;
+
     static Memory with_room(const Model& model) {
         Memory result;
         result.mean.resize(model.steps.size());
@@ -149,10 +151,11 @@ class Filter {
     struct Gate {
         double width;
         std::size_t patience;
-        std::array<std::size_t, 16> refused; // in a row, by sensor
+        std::array<std::size_t, 16 * static_cast<std::size_t>(size)> refused; // in a row, by sensor and state
 
         bool lets_in(const Observation& seen, double innovation, double variance) {
-            std::size_t& row = refused[static_cast<std::size_t>(seen.sensor) % refused.size()];
+            const int slot = seen.sensor * size + seen.index[0];
+            std::size_t& row = refused[static_cast<std::size_t>(slot) % refused.size()];
             const bool fits =
                 innovation * innovation <= width * width * variance || std::fabs(innovation) <= seen.harmless;
             const bool let_in = fits || row >= patience;

@@ -133,8 +133,8 @@ motion_model(std::span<const Node> nodes, std::span<const Situation> situations,
     model.observations.reserve(nodes.size() * 6);
     constexpr double longest_refusal_s = 1.5;
     const double duration_s = nodes.empty() ? 0.0 : nodes.back().time_s - nodes.front().time_s;
-    model.patience = static_cast<std::size_t>(3.0 + 2.0 * longest_refusal_s * static_cast<double>(nodes.size()) /
-                                                        std::max(duration_s, 1.0)); // two axes
+    model.patience = static_cast<std::size_t>(3.0 + longest_refusal_s * static_cast<double>(nodes.size()) /
+                                                        std::max(duration_s, 1.0));
     Observer observer(levels, model.observations);
     for (std::size_t k = 0; k < nodes.size(); ++k) {
         const Node& node = nodes[k];
