@@ -60,7 +60,7 @@ class Solver {
     Solver(const SimulatedCar& car, const Course& course, const DriverUse& use)
         : car_(car), course_(course), table_(car), grip_(spread(use.grip)), drive_(spread(use.drive)),
           drag_(car.drag_n_per_mps2 / car.mass_kg), inertia_(1.0 / (1.0 + car.rotating_share)),
-          specific_power_(car.power_w / car.mass_kg), min_(table_.least()), flat_(course.slope.empty()) {}
+          specific_power_(car.power_w / car.mass_kg), min_limit_(table_.least()), flat_(course.slope.empty()) {}
 
     [[nodiscard]] std::vector<double> solve() const {
         const std::size_t n = course_.size();
@@ -116,7 +116,7 @@ class Solver {
         const double pushing = std::min(1.0, drive);
         const double engine = std::max(1.0, drive) * specific_power_ * car_.power_shares.at(v) / v;
         const double lateral = curvature * w;
-        const double sure = use * min_;
+        const double sure = use * min_limit_;
         // Nearly straight and far from the tyres' limit: the engine decides, and the root need not be taken. With 0.3
         // of the least limit spent sideways 95 % are left.
         if (lateral < 0.3 * sure && engine < 0.95 * car_.traction_share * sure)
@@ -168,7 +168,7 @@ class Solver {
     double drag_;
     double inertia_;
     double specific_power_;
-    double min_;
+    double min_limit_;
     bool flat_; // resistance never pushes
 };
 

@@ -92,7 +92,9 @@ Cell cell(const Seconds& seconds) {
 }
 
 std::string interval_cell(const Seconds& seconds) {
-    return seconds.told() ? base::plus_minus_text(seconds.half_width(), cell_decimals) : no_figure;
+    if (!seconds.told()) return no_figure;
+    const double half = seconds.half_width();
+    return "±" + base::fixed_text(half, seconds_decimals(half, cell_decimals));
 }
 
 std::string seconds_in_full(const Seconds& seconds) {

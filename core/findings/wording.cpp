@@ -45,15 +45,19 @@ std::string with_half_width(double value, double half_width, int max_decimals) {
     return with_minus(rounded(value)) + " ±" + rounded(half_width);
 }
 
+int seconds_decimals(double half_width, int max_decimals) {
+    return std::clamp(base::decimals_for(half_width, max_decimals), 1, max_decimals);
+}
+
 std::string amount(double seconds, double half_width) {
-    const int decimals = std::clamp(base::decimals_for(half_width, 3), 1, 3);
+    const int decimals = seconds_decimals(half_width);
     return base::fixed_text(std::abs(seconds), decimals) + " s";
 }
 
 std::string worth_text(double seconds, double low, double high) {
     const double half = 0.5 * (high - low);
     const bool known = std::isfinite(half);
-    const int decimals = known ? std::clamp(base::decimals_for(half, 3), 1, 3) : 2;
+    const int decimals = known ? seconds_decimals(half) : 2;
     const std::string size = base::fixed_text(std::abs(seconds), decimals);
     // What is rounded to nothing has no winner.
     const bool nothing = size.find_first_of("123456789") == std::string::npos;

@@ -18,6 +18,8 @@ constexpr double min_told_s = 0.005; // less is nothing at two decimals
 [[nodiscard]] std::string with_minus(std::string figure);
 // "1.28 ±0.05", "10000 ±3000": both rounded to what the half-width allows, before the decimal point as behind it.
 [[nodiscard]] std::string with_half_width(double value, double half_width, int max_decimals);
+// Of seconds and their half-width, in table and sentence alike: one at least.
+[[nodiscard]] int seconds_decimals(double half_width, int max_decimals = 3);
 // "0.44 s", rounded to what the half-width allows.
 [[nodiscard]] std::string amount(double seconds, double half_width);
 // "A 0.44 ±0.03"; "0.00 ±0.02" where the rounded figure favours nobody.

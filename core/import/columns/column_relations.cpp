@@ -149,6 +149,18 @@ void keep_one_of_each(std::vector<ColumnGuess>& guesses, const std::vector<Colum
 
 } // namespace
 
+std::vector<double> si_numbers(const ColumnGuess& guess, const ColumnValues& values) {
+    std::vector<double> numbers = values.numbers;
+    const auto& unit = base::definition(guess.unit);
+    for (double& number : numbers)
+        number = number * guess.scale * unit.factor + unit.offset;
+    return numbers;
+}
+
+std::optional<Unit> written_unit(const ColumnGuess& guess) {
+    return guess.unit_written ? std::optional(guess.unit) : std::nullopt;
+}
+
 void relate_columns(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values, const Samples& samples,
                     bool has_names) {
     settle_by_company(guesses);

@@ -13,6 +13,11 @@ namespace lapwright::import {
 void relate_columns(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values, const Samples& samples,
                     bool has_names);
 
+// What a column reads as it is guessed, in SI; NaN where a cell is no value.
+[[nodiscard]] std::vector<double> si_numbers(const ColumnGuess& guess, const ColumnValues& values);
+// Nothing where none is written.
+[[nodiscard]] std::optional<base::Unit> written_unit(const ColumnGuess& guess);
+
 // The steps of it, and what letters beside a position say.
 
 // The units in which speeds, positions, distance and time agree where rows stand beside each other.

@@ -138,6 +138,19 @@ std::optional<Unit> unit_of_growth(const Ratio& ratio) {
     return std::nullopt;
 }
 
+std::optional<double> misfit_to_speed(std::span<const double> column, const std::optional<Unit>& written,
+                                      std::span<const double> speed_mps) {
+    constexpr double one_motion = 0.15;
+    constexpr double fits_unwritten = 0.05; // mph and knots are 15 % apart
+    constexpr double fits_written = 0.2;    // wheels slip
+    const auto ratio = ratio_to_speed(column, speed_mps);
+    if (!ratio || ratio->spread > one_motion) return std::nullopt;
+    const double off = written ? std::abs(ratio->middle * base::definition(*written).factor - 1.0)
+                               : unit_of_ratio(ratio->middle).misfit;
+    if (off > (written ? fits_written : fits_unwritten)) return std::nullopt;
+    return off + ratio->spread;
+}
+
 UnitFit unit_of_ratio(double ratio) {
     UnitFit best{Unit::none, std::numeric_limits<double>::infinity()};
     for (const Unit unit : speed_units) {

@@ -59,6 +59,12 @@ struct UnitFit {
 // The unit of speed that makes the ratio one, nearest.
 [[nodiscard]] UnitFit unit_of_ratio(double ratio);
 
+// How far a column is from the speed in its written unit, and where none is written in the nearest one: a share of the
+// speed, with its scatter.  Nothing where the two are not of one motion, or too far apart.
+[[nodiscard]] std::optional<double> misfit_to_speed(std::span<const double> column,
+                                                    const std::optional<base::Unit>& written,
+                                                    std::span<const double> speed_mps);
+
 // The unit of length that makes the ratio of a distance's growth to the speed one; nothing where none does.
 [[nodiscard]] std::optional<base::Unit> unit_of_growth(const Ratio& ratio);
 

@@ -25,14 +25,6 @@ constexpr double bad_fit = 0.2;
 // Two speeds are of one motion where half of their ratios lie this close to the middle one.
 constexpr double same_motion = 0.15;
 
-std::vector<double> si_numbers(const ColumnGuess& guess, const ColumnValues& values) {
-    std::vector<double> numbers = values.numbers;
-    const auto& unit = base::definition(guess.unit);
-    for (double& number : numbers)
-        number = number * guess.scale * unit.factor + unit.offset;
-    return numbers;
-}
-
 class Relations {
   public:
     Relations(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values, const Samples& samples)

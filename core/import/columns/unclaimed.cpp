@@ -3,6 +3,8 @@
 #include "core/import/columns/unclaimed.h"
 
 #include "core/import/columns/axis_fit.h"
+#include "core/import/columns/column_relations.h"
+#include "core/import/columns/speed_check.h"
 #include "core/math/statistics.h"
 
 #include <algorithm>
@@ -115,19 +117,12 @@ class Unclaimed {
         return driven_.speed_mps.empty() ? std::nullopt : ratio_to_speed(values_[i].numbers, driven_.speed_mps);
     }
 
-    // How far the column is from the speed of the positions in its unit, and where none is written in the nearest one;
-    // nothing where it is not that speed.
+    // From the speed of the positions; nothing where it is not that speed.
     [[nodiscard]] std::optional<double> misfit(std::size_t i) const {
-        constexpr double one_motion = 0.15;
-        constexpr double fits_unwritten = 0.05; // mph and knots are 15 % apart
-        constexpr double fits_written = 0.2;    // wheels slip
-        const auto fit = ratio(i);
-        if (!fit || fit->spread > one_motion) return std::nullopt;
-        const bool written = guesses_[i].unit_written;
-        if (written && base::quantity(guesses_[i].unit) != Quantity::speed) return std::nullopt;
-        const double off = written ? std::abs(fit->middle * factor(i) - 1.0) : unit_of_ratio(fit->middle).misfit;
-        if (off > (written ? fits_written : fits_unwritten)) return std::nullopt;
-        return off + fit->spread;
+        const ColumnGuess& guess = guesses_[i];
+        if (driven_.speed_mps.empty()) return std::nullopt;
+        if (guess.unit_written && base::quantity(guess.unit) != Quantity::speed) return std::nullopt;
+        return misfit_to_speed(values_[i].numbers, written_unit(guess), driven_.speed_mps);
     }
 
     // A claimed speed that has nothing to do with the positions is none.

@@ -53,11 +53,7 @@ std::vector<double> radians(const std::vector<double>& degrees) {
 
 std::vector<double> seconds(const std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values) {
     const auto time = time_column(guesses);
-    if (!time) return {};
-    std::vector<double> time_s = values[*time].numbers;
-    for (double& t : time_s)
-        t *= base::definition(guesses[*time].unit).factor;
-    return time_s;
+    return time ? si_numbers(guesses[*time], values[*time]) : std::vector<double>{};
 }
 
 // Angles of a body and other readings jump about the globe at thousands of m/s.
@@ -86,18 +82,6 @@ struct Pair {
     std::size_t speed = 0;
     double misfit = 0.0; // of the speed between the places to the speed of that column
 };
-
-// How far the way between two columns' places is from a column's speed; nothing where the two are not one motion.
-std::optional<double> misfit(const ColumnGuess& guess, const std::vector<double>& column,
-                             const std::vector<double>& speed_mps) {
-    constexpr double one_motion = 0.15;
-    constexpr double fits = 0.2; // wheels slip
-    const auto ratio = ratio_to_speed(column, speed_mps);
-    if (!ratio || ratio->spread > one_motion) return std::nullopt;
-    const double off = guess.unit_written ? std::abs(ratio->middle * base::definition(guess.unit).factor - 1.0)
-                                          : unit_of_ratio(ratio->middle).misfit;
-    return off > fits ? std::nullopt : std::optional(off + ratio->spread);
-}
 
 } // namespace
 
@@ -144,7 +128,7 @@ void find_positions_by_speed(std::vector<ColumnGuess>& guesses, const std::vecto
             const auto speed_mps = speed_by_positions(samples, time_s, radians(values[latitude].numbers),
                                                       radians(values[longitude].numbers));
             for (const std::size_t speed : speeds) {
-                const auto off = misfit(guesses[speed], values[speed].numbers, speed_mps);
+                const auto off = misfit_to_speed(values[speed].numbers, written_unit(guesses[speed]), speed_mps);
                 if (off && (!best || *off < best->misfit)) best = {latitude, longitude, speed, *off};
             }
         }

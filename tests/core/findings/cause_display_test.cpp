@@ -21,6 +21,15 @@ TEST(CauseCell, NamesWhomItFavoursAndWhetherThatIsSure) {
     EXPECT_EQ(seconds_in_full({0.334, -0.02, 0.41}), "A 0.33 s, 95 % between B 0.02 and A 0.41");
 }
 
+// The half-width of a cause reads the same in the matrix and in its finding, from two hundredths on.
+TEST(IntervalCell, HasTheCharactersOfTheFinding) {
+    for (double half = 0.02; half < 20.0; half *= 1.13) {
+        const Seconds seconds{-1.85, -1.85 - half, -1.85 + half};
+        const std::string worth = worth_text(seconds.value, seconds.low, seconds.high);
+        EXPECT_EQ(interval_cell(seconds), worth.substr(worth.find("±"))) << half;
+    }
+}
+
 TEST(LapChange, KeepsItsSignAndIsRoundedToWhatIsKnown) {
     EXPECT_EQ(lap_change_text({-0.1432, -0.2, -0.08}), "−0.14 ±0.06\u00a0s");
     EXPECT_EQ(predicted_lap_text(89.888, {-0.1432, -0.2, -0.08}), "1:29.74");
