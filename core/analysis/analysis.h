@@ -36,6 +36,7 @@ struct Session {
     std::optional<track::TrackRecord> known_track;
     std::vector<lap::Lap> laps;
     std::vector<recording::Warning> warnings; // of the stages behind the import
+    std::string conditions = {};              // as a person said: "dry, light wind"
     import::Trust trust;                      // how far the recording can be trusted
 
     [[nodiscard]] const lap::Lap* lap(int number) const;

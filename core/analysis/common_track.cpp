@@ -103,7 +103,7 @@ using Sessions = std::vector<std::shared_ptr<const Session>>;
 
 std::vector<track::Segment> segments_on(const track::ReferenceLine& line,
                                         const std::optional<track::TrackRecord>& record) {
-    return record && !record->segments.empty() ? track::recorded_segments(line, record->segments, record->length_m)
+    return record && !record->segments.empty() ? track::recorded_segments(line, record->segments, record->length_m, record->turns_m)
                                                : track::find_segments(line);
 }
 

@@ -5,6 +5,7 @@
 #include "core/book/packed_values.h"
 #include "core/book/varint.h"
 
+#include <cmath>
 #include <string_view>
 
 namespace lapwright::book {
@@ -65,6 +66,18 @@ std::optional<KeptLine> line_of_bytes(std::string_view bytes) {
     return kept;
 }
 
+Error without_name(const Database& database) {
+    return {base::ErrorCode::track_not_readable, {database.path(), {}, "name"}, "the track has no name", "give it one"};
+}
+
+// To the rounding of a record's text.
+bool same_gate(const track::RecordedGate& one, const track::RecordedGate& other) {
+    constexpr double rounding_rad = 1e-9; // 6 mm on the ground
+    return std::abs(one.position.latitude_rad - other.position.latitude_rad) < rounding_rad &&
+           std::abs(one.position.longitude_rad - other.position.longitude_rad) < rounding_rad &&
+           std::abs(one.heading_rad - other.heading_rad) < rounding_rad;
+}
+
 } // namespace
 
 Result<void> put_track(Book& book, const track::TrackRecord& record, const std::optional<KeptLine>& line) {
@@ -72,11 +85,7 @@ Result<void> put_track(Book& book, const track::TrackRecord& record, const std::
     const std::string bytes = line ? line_bytes(*line) : std::string();
     return edit(book.database(), [&](Database& database) {
         const auto id = id_of_name(database, NameTable::track, record.name);
-        if (!id)
-            return database.fail({base::ErrorCode::track_not_readable,
-                                  {database.path(), {}, "name"},
-                                  "the track has no name",
-                                  "give it one"});
+        if (!id) return database.fail(without_name(database));
         database.run("UPDATE track SET record = ? WHERE id = ?", {text, *id});
         if (line) database.run("UPDATE track SET line = ? WHERE id = ?", {Blob{bytes}, *id});
     });
@@ -103,6 +112,23 @@ Result<std::vector<track::TrackRecord>> tracks(Book& book) {
         while (rows.next())
             if (auto record = record_of_text(rows.text(0), rows.text(1))) all.push_back(std::move(*record));
         return all;
+    });
+}
+
+Result<TrackParts> change_track(Book& book, const track::TrackRecord& record) {
+    return edit(book.database(), [&](Database& database) {
+        TrackParts before;
+        const auto id = id_of_name(database, NameTable::track, record.name);
+        if (!id) {
+            database.fail(without_name(database));
+            return before;
+        }
+        before = parts_of(database, *id);
+        const auto old = before.record ? record_of_text(*before.record, record.name) : std::nullopt;
+        TrackParts now{track::track_record_json(record), {}};
+        if (old && same_gate(old->gate, record.gate)) now.line = before.line;
+        put_parts(database, *id, now);
+        return before;
     });
 }
 

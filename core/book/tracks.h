@@ -29,6 +29,10 @@ struct KeptLine {
 // All that have a record, by name: to find the one whose gate is near.
 [[nodiscard]] base::Result<std::vector<track::TrackRecord>> tracks(Book& book);
 
+// As a person edited it; what there was before is the answer, to be brought back.  The line stays where the timing line
+// stayed: it begins there.
+[[nodiscard]] base::Result<TrackParts> change_track(Book& book, const track::TrackRecord& record);
+
 // Gate, segments and line go, the name stays with its sessions; what went is the answer, to be brought back.
 [[nodiscard]] base::Result<TrackParts> forget_track(Book& book, const std::string& name);
 [[nodiscard]] base::Result<void> bring_back_track(Book& book, const std::string& name, const TrackParts& parts);

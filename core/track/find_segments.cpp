@@ -110,22 +110,43 @@ double middle(const Segment& segment) {
     return 0.5 * (segment.start_m + segment.end_m);
 }
 
+// Where a recorded corner lies, and between which places its turn must be found on this line.
+struct Expected {
+    double recorded_m;
+    double from_m;
+    double to_m;
+};
+
+constexpr double turn_reach_m = 60.0; // two lines round one track, evenly stretched, differ by less at a corner
+
+std::vector<Expected> expected_turns(const std::vector<Segment>& recorded, const std::vector<double>& turns_m,
+                                     double scale) {
+    std::vector<Expected> expected;
+    for (const double turn : turns_m)
+        expected.push_back({turn, turn * scale - turn_reach_m, turn * scale + turn_reach_m});
+    for (const Segment& r : recorded)
+        if (turns_m.empty() && r.kind == SegmentKind::corner)
+            expected.push_back({middle(r), r.start_m * scale, r.end_m * scale});
+    return expected;
+}
+
 // Gate, corners that both sides agree on, gate.  Two lines round the same track differ in length in its corners, so
 // that stretching a record evenly would misplace the corners in the middle of the lap by tens of metres.
 std::vector<Anchor> anchors_of(const ReferenceLine& line, const std::vector<Segment>& recorded,
-                               double recorded_length_m) {
+                               double recorded_length_m, const std::vector<double>& turns_m) {
     const double length = recorded_length_m > 0.0 ? recorded_length_m : recorded.empty() ? 0.0 : recorded.back().end_m;
     std::vector<Anchor> anchors{{0.0, 0.0}};
     const double scale = length > 0.0 ? line.length_m / length : 1.0;
-    const std::vector<Segment> found = find_segments(line);
-    for (const Segment& r : recorded) {
-        if (r.kind != SegmentKind::corner) continue;
+    const std::vector<double> found = turns_of(line);
+    for (const Expected& turn : expected_turns(recorded, turns_m, scale)) {
         std::vector<double> inside;
-        for (const Segment& f : found)
-            if (f.kind == SegmentKind::corner && middle(f) > r.start_m * scale && middle(f) < r.end_m * scale)
-                inside.push_back(middle(f));
-        if (inside.size() == 1 && inside.front() > anchors.back().here_m)
-            anchors.push_back({middle(r), inside.front()});
+        for (const double place : found)
+            if (place > turn.from_m && place < turn.to_m) inside.push_back(place);
+        if (inside.empty() || (inside.size() > 1 && turns_m.empty())) continue;
+        const double nearest = *std::ranges::min_element(
+            inside, {}, [&](double place) { return std::abs(place - turn.recorded_m * scale); });
+        if (nearest > anchors.back().here_m && turn.recorded_m > anchors.back().recorded_m)
+            anchors.push_back({turn.recorded_m, nearest});
     }
     anchors.push_back({length > 0.0 ? length : line.length_m, line.length_m});
     return anchors;
@@ -161,9 +182,16 @@ std::vector<Segment> find_segments(const ReferenceLine& line, const SegmentOptio
     return segments;
 }
 
+std::vector<double> turns_of(const ReferenceLine& line) {
+    std::vector<double> turns;
+    for (const Segment& one : find_segments(line))
+        if (one.kind == SegmentKind::corner) turns.push_back(middle(one));
+    return turns;
+}
+
 std::vector<Segment> recorded_segments(const ReferenceLine& line, const std::vector<Segment>& recorded,
-                                       double recorded_length_m) {
-    const std::vector<Anchor> anchors = anchors_of(line, recorded, recorded_length_m);
+                                       double recorded_length_m, const std::vector<double>& turns_m) {
+    const std::vector<Anchor> anchors = anchors_of(line, recorded, recorded_length_m, turns_m);
     std::vector<Segment> segments;
     double at = 0.0;
     for (const Segment& r : recorded) {

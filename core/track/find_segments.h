@@ -25,9 +25,13 @@ struct SegmentOptions {
 // gate is two segments, "Start straight" and "Run home".  A line without corners is one straight.
 [[nodiscard]] std::vector<Segment> find_segments(const ReferenceLine& line, const SegmentOptions& options = {});
 
+// The middles of its corners, in order.
+[[nodiscard]] std::vector<double> turns_of(const ReferenceLine& line);
+
 // Boundaries and names as recorded, moved onto the line: corners that the curvature shows are the fixed points, and
-// what lies between is stretched.  Turned angle and radius come from the line.
+// what lies between is stretched.  `turns_m`: where the recorded line had them; empty: in the middles of the recorded
+// corners.  Turned angle and radius come from the line.
 [[nodiscard]] std::vector<Segment> recorded_segments(const ReferenceLine& line, const std::vector<Segment>& recorded,
-                                                     double recorded_length_m);
+                                                     double recorded_length_m, const std::vector<double>& turns_m = {});
 
 } // namespace lapwright::track

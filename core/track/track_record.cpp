@@ -65,6 +65,22 @@ std::optional<Segment> segment(const json& object) {
     return result;
 }
 
+// Empty where there are none; nothing where something else stands there.
+std::optional<std::vector<double>> turns_of(const json& document, double length_m) {
+    std::vector<double> turns;
+    const auto list = document.find("turns_m");
+    if (list == document.end()) return turns;
+    if (!list->is_array() || list->size() > max_segments) return std::nullopt;
+    for (const json& entry : *list) {
+        const double least = turns.empty() ? 0.0 : turns.back();
+        if (!entry.is_number()) return std::nullopt;
+        const double turn = entry.get<double>();
+        if (!std::isfinite(turn) || turn < least || turn > length_m) return std::nullopt;
+        turns.push_back(turn);
+    }
+    return turns;
+}
+
 } // namespace
 
 base::Result<TrackRecord> parse_track_record(std::string_view bytes, const std::string& name) {
@@ -103,6 +119,9 @@ base::Result<TrackRecord> parse_track_record(std::string_view bytes, const std::
             at = one->end_m;
         }
     }
+    const auto turns = turns_of(document, record.length_m);
+    if (!turns) return unreadable(name, "\"turns_m\" is not a list of rising distances on the lap");
+    record.turns_m = *turns;
     return record;
 }
 
@@ -126,14 +145,15 @@ std::string track_record_json(const TrackRecord& record) {
                             {"kind", s.kind == SegmentKind::corner ? "corner" : "straight"},
                             {"start_m", s.start_m},
                             {"end_m", s.end_m}});
-    const json document{{"name", record.name},
-                        {"gate",
-                         {{"latitude_deg", record.gate.position.latitude_rad / degree},
-                          {"longitude_deg", record.gate.position.longitude_rad / degree},
-                          {"heading_deg", course_from_heading(record.gate.heading_rad)},
-                          {"half_width_m", record.gate.half_width_m}}},
-                        {"length_m", record.length_m},
-                        {"segments", segments}};
+    json document{{"name", record.name},
+                  {"gate",
+                   {{"latitude_deg", record.gate.position.latitude_rad / degree},
+                    {"longitude_deg", record.gate.position.longitude_rad / degree},
+                    {"heading_deg", course_from_heading(record.gate.heading_rad)},
+                    {"half_width_m", record.gate.half_width_m}}},
+                  {"length_m", record.length_m},
+                  {"segments", segments}};
+    if (!record.turns_m.empty()) document["turns_m"] = record.turns_m;
     return document.dump(2, ' ', false, json::error_handler_t::replace) + "\n";
 }
 

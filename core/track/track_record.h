@@ -23,6 +23,9 @@ struct TrackRecord {
     RecordedGate gate;
     double length_m = 0.0;         // of the line on which the segments were measured; 0: unknown
     std::vector<Segment> segments; // may be empty: found from the curvature
+    // Where the line on which they were measured turns most: the fixed points between it and another line round the
+    // same track, whatever a person made of the segments.  May be empty: then their corners are.
+    std::vector<double> turns_m = {};
 };
 
 // Error track_not_readable names file, and the key that is wrong.

@@ -140,6 +140,15 @@ Done BookConnection::put_setup(const SessionKey& key, const car::SetupSheet& she
     return book::change_details(*book_, *id, wished);
 }
 
+Done BookConnection::put_names(const SessionKey& key, const SessionNames& names) {
+    const auto id = id_of(key);
+    if (!id) return id.error();
+    const auto details = book::read_details(*book_, *id);
+    if (!details) return details.error();
+    return book::change_details(
+        *book_, *id, {names.driver, names.car, names.track, names.start_unix_s, names.conditions, details->setup});
+}
+
 Result<std::string> BookConnection::keep_pairing(const PairingToKeep& wanted) {
     const auto& laps = wanted.laps;
     const auto a = id_of(laps.session_a);
@@ -209,7 +218,16 @@ Done BookConnection::forget_track(int number, const std::string& name) {
     return {};
 }
 
+Done BookConnection::change_track(int number, const track::TrackRecord& record) {
+    tracks_put_.erase(record.name);
+    auto before = book::change_track(*book_, record);
+    if (!before) return before.error();
+    forgotten_[number] = std::move(before).value();
+    return {};
+}
+
 Done BookConnection::bring_back_track(int number, const std::string& name) {
+    tracks_put_.erase(name);
     const auto gone = forgotten_.extract(number);
     return gone.empty() ? Done() : book::bring_back_track(*book_, name, gone.mapped());
 }

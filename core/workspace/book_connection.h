@@ -10,6 +10,7 @@
 #include "core/book/rename.h"
 #include "core/book/tracks.h"
 #include "core/workspace/notes.h"
+#include "core/workspace/session_names.h"
 
 #include <map>
 #include <optional>
@@ -68,6 +69,7 @@ class BookConnection {
     [[nodiscard]] base::Result<KeptSession> keep(const SessionToKeep& wanted);
     [[nodiscard]] Done put_note(const Note& note); // an empty text removes it
     [[nodiscard]] Done put_setup(const SessionKey& key, const car::SetupSheet& sheet);
+    [[nodiscard]] Done put_names(const SessionKey& key, const SessionNames& names); // all of them, empty ones too
     // The note that is in the book afterwards.
     [[nodiscard]] base::Result<std::string> keep_pairing(const PairingToKeep& wanted);
     [[nodiscard]] Done put_pairing_note(const TwoLaps& laps, const std::string& note);
@@ -79,6 +81,7 @@ class BookConnection {
     [[nodiscard]] Done put_figures(const SessionKey& key, const std::vector<book::KeptFigure>& figures);
     // What goes or is renamed is remembered under the caller's number; what was refused is not taken back.
     [[nodiscard]] Done forget_track(int number, const std::string& name);
+    [[nodiscard]] Done change_track(int number, const track::TrackRecord& record); // as a person edited it
     [[nodiscard]] Done bring_back_track(int number, const std::string& name);
     [[nodiscard]] Done rename(const Renaming& wanted);
     [[nodiscard]] Done undo_rename(int number);

@@ -104,19 +104,4 @@ Result<import::Preview> preview_session(const std::string& path, import::Options
     return import::preview_file(path, options);
 }
 
-SessionPointer named(const SessionPointer& session, const book::SessionDetails& details) {
-    const recording::Recording& before = *session->recording;
-    const auto other = [](const std::string& name, const std::string& now) { return !name.empty() && name != now; };
-    // A track that the file does not name was found by the gate, and is known to the session already.
-    const bool other_track = !before.track.empty() && other(details.track, before.track);
-    if (!other(details.driver, before.driver) && !other(details.car, before.car) && !other_track &&
-        details.start_unix_s == before.start_unix_s)
-        return session;
-    auto recording = std::make_shared<recording::Recording>(before);
-    analysis::take_over(*recording, details);
-    auto renamed = std::make_shared<analysis::Session>(*session);
-    renamed->recording = std::move(recording);
-    return renamed;
-}
-
 } // namespace lapwright::workspace

@@ -35,7 +35,4 @@ struct ReadingOptions {
 [[nodiscard]] base::Result<import::Preview> preview_session(const std::string& path, import::Options options,
                                                             const ReadingOptions& reading);
 
-// The same session with the names and the date that the book has for it; itself where they are no others.
-[[nodiscard]] SessionPointer named(const SessionPointer& session, const book::SessionDetails& details);
-
 } // namespace lapwright::workspace

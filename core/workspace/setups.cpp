@@ -52,6 +52,15 @@ std::optional<car::SetupSheet> Setups::take_from_book(const SessionKey& key, con
     return newer ? std::optional(given.mapped().sheet) : std::nullopt;
 }
 
+void Setups::rename(const SessionKey& key, const std::string& driver, const std::string& car) {
+    const auto give = [&](car::SetupSheet& sheet) {
+        if (!sheet.driver.empty()) sheet.driver = driver;
+        if (!sheet.car.empty()) sheet.car = car;
+    };
+    if (const auto kept = in_book_.find(key); kept != in_book_.end()) give(kept->second);
+    if (const auto found = entered_.find(key); found != entered_.end()) give(found->second.sheet);
+}
+
 std::optional<car::SetupSheet> Setups::entered(const SessionKey& key) const {
     if (const auto kept = in_book_.find(key); kept != in_book_.end())
         return same_setup(kept->second, {}) ? std::nullopt : std::optional(kept->second);

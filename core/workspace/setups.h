@@ -29,6 +29,8 @@ class Setups {
     [[nodiscard]] std::optional<car::SetupSheet> take_from_book(const SessionKey& key, const car::SetupSheet& sheet);
     [[nodiscard]] bool in_book(const SessionKey& key) const { return in_book_.contains(key); }
     [[nodiscard]] std::optional<car::SetupSheet> entered(const SessionKey& key) const;
+    // A sheet that names driver or car says from now on what the person says.
+    void rename(const SessionKey& key, const std::string& driver, const std::string& car);
     // `sessions`: of which one may have a file with a sheet beside it.
     [[nodiscard]] KnownSetup known(const SessionKey& key, const OpenSessions& sessions) const;
 

@@ -43,6 +43,7 @@ Actions::Actions(QMenuBar& bar)
     season = act(session_menu, "&Season of a track or car…", QKeySequence(Qt::CTRL | Qt::Key_L));
     pairings = act(session_menu, "Kept &pairings…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     add_book();
+    names = act(session_menu, "&Names, date and conditions", Qt::Key_F2);
     columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
     report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
     recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));
@@ -157,7 +158,7 @@ void Actions::add_looks(QMenuBar& bar) {
 }
 
 std::vector<QAction*> Actions::of_sessions_page() const {
-    return {columns, report, close_session, note_lap, note_session, take_a, take_b, compare};
+    return {names, columns, report, close_session, note_lap, note_session, take_a, take_b, compare};
 }
 
 std::vector<QAction*> Actions::of_compare_page() const {

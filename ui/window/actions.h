@@ -43,6 +43,7 @@ struct Actions {
     QAction* check_book;
     QAction* merge_book;
     QAction* salvage_book;
+    QAction* names;
     QAction* columns;
     QAction* report;
     QAction* recipes;

@@ -97,6 +97,14 @@ void BookEditing::rename(const pages::RenameForm& form) {
         [number = wanted.number](Book& own) { return own.undo_rename(number); });
 }
 
+void BookEditing::rename_track(const std::string& from, const std::string& to) {
+    const workspace::Renaming wanted{++number_, book::NameTable::track, from, to, true};
+    push(
+        tr("new name of %1").arg(text(from)), &BookQueue::edit_tracks,
+        [wanted](Book& own) { return own.rename(wanted); },
+        [number = wanted.number](Book& own) { return own.undo_rename(number); });
+}
+
 void BookEditing::remove(const book::SessionSummary& session) {
     push(
         tr("removal of %1").arg(text(session.source.file_name)), &BookQueue::edit,

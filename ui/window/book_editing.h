@@ -28,6 +28,8 @@ class BookEditing : public QObject {
 
     // The book's gate and corners of the track.
     void forget_track(const std::string& name);
+    // In all sessions of the book; where another track has the name already the two become one.
+    void rename_track(const std::string& from, const std::string& to);
     // Those that were taken out, to be brought back.
     void show_removed();
 

@@ -3,7 +3,7 @@
 
 #include "core/base/error.h"
 #include "core/car/names.h"
-#include "core/workspace/reading.h"
+#include "core/workspace/session_names.h"
 #include "ui/models/file_name.h"
 #include "ui/models/text.h"
 #include "ui/window/edit.h"
@@ -111,11 +111,19 @@ std::optional<Comparing::WantedLap> Comparing::wanted_again(const std::optional<
 }
 
 void Comparing::rename(const workspace::SessionKey& key, const book::SessionDetails& details) {
-    const workspace::SessionPointer session = parts_.sessions.now().session(key);
-    if (!session) return;
-    const workspace::SessionPointer renamed_session = workspace::named(session, details);
-    if (renamed_session == session) return;
-    parts_.sessions.edit([&](workspace::OpenSessions& open) { open.rename(key, renamed_session); });
+    if (const auto session = parts_.sessions.now().session(key)) replace(session, workspace::named(session, details));
+}
+
+void Comparing::give_names(const workspace::SessionKey& key, const workspace::SessionNames& names) {
+    if (const auto session = parts_.sessions.now().session(key))
+        replace(session, workspace::with_names(session, names));
+}
+
+// Under other names: what shows it is made anew when it is looked at.
+void Comparing::replace(const workspace::SessionPointer& before, const workspace::SessionPointer& now) {
+    if (now == before) return;
+    const workspace::SessionKey key = workspace::key_of(*before);
+    parts_.sessions.edit([&](workspace::OpenSessions& open) { open.rename(key, now); });
     parts_.pairing.outdate(key);
     if (parts_.pairing.comes_with(key))
         compare();

@@ -5,6 +5,7 @@
 
 #include "core/book/pairings.h"
 #include "core/workspace/present_pairing.h"
+#include "core/workspace/session_names.h"
 #include "ui/bridge/worker.h"
 #include "ui/models/open_sessions.h"
 
@@ -57,6 +58,7 @@ class Comparing : public QObject {
     void compare();
     // What the book calls a session now, on every page that shows it.
     void rename(const workspace::SessionKey& key, const book::SessionDetails& details);
+    void give_names(const workspace::SessionKey& key, const workspace::SessionNames& names); // as a person says
     // Done at once; an edit that changes nothing is not one.
     void edit_picks(const QString& name, const std::function<void(workspace::OpenSessions&)>& change);
 
@@ -74,6 +76,7 @@ class Comparing : public QObject {
     void came(const workspace::Origin& origin);
     void go_on_with_plan();
     void read_again(const QString& path);
+    void replace(const workspace::SessionPointer& before, const workspace::SessionPointer& now);
     void name_by_setup(const workspace::SessionKey& key); // driver and car of the session
     [[nodiscard]] workspace::Origin origin_of(const book::SessionSummary& session) const;
 

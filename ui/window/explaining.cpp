@@ -130,6 +130,10 @@ void Explaining::take_from_book(const SessionKey& key, const car::SetupSheet& sh
     }
 }
 
+void Explaining::rename(const SessionKey& key, const workspace::SessionNames& names) {
+    setups_.rename(key, names.driver, names.car);
+}
+
 void Explaining::follow_setups() {
     if (!parts_.pairing.compared()) return;
     look_setups_up();

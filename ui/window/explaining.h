@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/base/display.h"
+#include "core/workspace/session_names.h"
 #include "core/workspace/setups.h"
 #include "ui/bridge/worker.h"
 #include "ui/models/open_sessions.h"
@@ -52,6 +53,7 @@ class Explaining : public QObject {
     void session_opened(const workspace::SessionKey& key); // what the settings keep for it is known from now on
     // The session is in the book, with this setup: from now on its setup is kept there.
     void take_from_book(const workspace::SessionKey& key, const car::SetupSheet& sheet);
+    void rename(const workspace::SessionKey& key, const workspace::SessionNames& names); // in its setup
     [[nodiscard]] bool in_book(const workspace::SessionKey& key) const { return setups_.in_book(key); }
     [[nodiscard]] car::SetupSheet known_setup(const workspace::SessionKey& key) const;
 

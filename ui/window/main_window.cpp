@@ -26,6 +26,7 @@
 #include "ui/window/importing.h"
 #include "ui/window/keeping.h"
 #include "ui/window/my_car.h"
+#include "ui/window/naming.h"
 #include "ui/window/notices.h"
 #include "ui/window/noting.h"
 #include "ui/window/page_stack.h"
@@ -140,6 +141,8 @@ void MainWindow::make_pages() {
     given_ = new GivenFiles({*sessions_, pairing_, pages_->sessions(), *explaining_, *notices_, preferences_}, this);
     comparing_ = new Comparing(
         {*worker_, *sessions_, pairing_, *edits_, *importing_, *given_, *explaining_, *keeping_, *notices_}, this);
+    naming_ =
+        new Naming({*book_, *sessions_, pages_->sessions(), *comparing_, *explaining_, *book_editing_, *edits_}, this);
     pages_->follow({actions_, *sessions_, pairing_, *comparing_, *explaining_, *given_});
     column->addLayout(notice_row);
     column->addWidget(pages_, 1);
@@ -258,6 +261,7 @@ void MainWindow::connect_editing() {
     a.name_edits(*edits_);
     on(a.note_a, [this] { pages_->compare().write_note(workspace::Side::a); });
     on(a.note_b, [this] { pages_->compare().write_note(workspace::Side::b); });
+    on(a.names, [this] { pages_->sessions().type_names(); });
     on(a.note_lap, [this] { pages_->sessions().write_lap_note(); });
     on(a.note_session, [this] { pages_->sessions().write_session_note(); });
     connect(noting_, &Noting::lines_changed, this, [this] { debriefing_->set_noted(noting_->lines()); });

@@ -34,6 +34,7 @@ class BookWaiting;
 class Comparing;
 class Keeping;
 class MyCar;
+class Naming;
 class Notices;
 class Noting;
 class Strip;
@@ -114,6 +115,7 @@ class MainWindow : public QMainWindow {
     MyCar* my_car_;
     BookLooking* book_looking_;
     BookEditing* book_editing_;
+    Naming* naming_;
     BookCare* book_care_;
     BookWaiting* book_waiting_;
     GivenFiles* given_;

@@ -6,6 +6,7 @@
 #include "core/recording/warning_words.h"
 #include "ui/models/text.h"
 #include "ui/pages/sessions/lap_list.h"
+#include "ui/pages/sessions/names_form.h"
 #include "ui/pages/sessions/trust_report.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
@@ -26,11 +27,7 @@ using recording::Meaning;
 
 QString facts_words(const analysis::Session& session) {
     const recording::Recording& recording = *session.recording;
-    QStringList facts{text(session.source.file_name)};
-    if (recording.start_unix_s) facts << text(base::date_text(*recording.start_unix_s));
-    if (!recording.track.empty()) facts << text(recording.track);
-    facts << text(base::duration_text(recording.duration_s));
-    return facts.join(QStringLiteral(" · "));
+    return text(session.source.file_name) + QStringLiteral(" · ") + text(base::duration_text(recording.duration_s));
 }
 
 // "25 Hz positions" or what there is instead of them.
@@ -74,7 +71,7 @@ QString trust_words(const analysis::Session& session) {
 
 SessionCard::SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* parent)
     : QFrame(parent), key_(entry.key), session_(entry.session), title_(new theme::ElidedLabel(this)),
-      facts_(new theme::ElidedLabel(this)),
+      facts_(new theme::ElidedLabel(this)), names_(new NamesForm(this)),
       trust_(theme::wrapped_label(trust_words(*entry.session), this, theme::small())), report_(new QToolButton(this)),
       laps_(new LapList(entry.session, this)), session_note_(new theme::NoteField(tr("Note on this session"), this)),
       lap_note_(new theme::NoteField(tr("Note on this lap"), this)) {
@@ -92,9 +89,7 @@ SessionCard::SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* p
     report_->setCheckable(true);
     report_->setToolTip(tr("Rate, range and gaps of every channel; what was guessed, left out and mended"));
     title_->setFont(theme::strong(theme::body()));
-    title_->set_text(text(entry.session->title()));
     facts_->setFont(theme::small());
-    facts_->set_text(facts_words(*entry.session));
 
     auto* top = new QHBoxLayout;
     top->addWidget(title_, 1);
@@ -106,6 +101,7 @@ SessionCard::SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* p
     column_->setSpacing(3);
     column_->addLayout(top);
     column_->addWidget(facts_);
+    column_->addWidget(names_);
     column_->addWidget(trust_);
     column_->addWidget(session_note_);
     column_->addSpacing(4);
@@ -113,7 +109,14 @@ SessionCard::SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* p
     column_->addWidget(lap_note_);
     column_->addStretch(1);
 
+    follow_names();
     follow_lap();
+    connect_fields();
+    connect(columns, &QToolButton::clicked, this, [this] { Q_EMIT columns_asked(key_); });
+    connect(close, &QToolButton::clicked, this, [this] { Q_EMIT close_asked(key_); });
+}
+
+void SessionCard::connect_fields() {
     connect(laps_, &LapList::moved, this, &SessionCard::follow_lap);
     connect(session_note_, &theme::NoteField::kept, this,
             [this](const QString& note) { Q_EMIT note_kept({key_}, note); });
@@ -126,8 +129,33 @@ SessionCard::SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* p
         follow_report();
         Q_EMIT report_toggled(key_, shown);
     });
-    connect(columns, &QToolButton::clicked, this, [this] { Q_EMIT columns_asked(key_); });
-    connect(close, &QToolButton::clicked, this, [this] { Q_EMIT close_asked(key_); });
+    connect(names_, &NamesForm::ended, laps_, [this] { laps_->setFocus(); });
+    connect(names_, &NamesForm::given, this,
+            [this](const workspace::SessionNames& names) { Q_EMIT names_given(key_, names); });
+    // In the place of what the file is: nothing moves.
+    connect(names_, &NamesForm::said, this, [this](const QString& sentence) {
+        facts_->set_text(sentence.isEmpty() ? facts_words(*session_) : sentence);
+    });
+}
+
+bool SessionCard::rename(const workspace::OpenSessions::Entry& entry) {
+    if (entry.key != key_ || entry.session->motion != session_->motion ||
+        entry.session->source.file_name != session_->source.file_name ||
+        entry.session->laps.size() != session_->laps.size())
+        return false;
+    session_ = entry.session;
+    follow_names();
+    return true;
+}
+
+void SessionCard::follow_names() {
+    title_->set_text(text(session_->title()));
+    facts_->set_text(facts_words(*session_));
+    names_->show_names(workspace::names_of(*session_));
+}
+
+void SessionCard::offer(const book::Names& known) {
+    names_->offer(known);
 }
 
 void SessionCard::set_units(base::UnitSystem units) {
@@ -167,6 +195,7 @@ void SessionCard::write_lap_note() {
 void SessionCard::keep_notes() {
     session_note_->keep();
     lap_note_->keep();
+    names_->keep();
 }
 
 void SessionCard::show_report(bool shown) {

@@ -3,8 +3,10 @@
 #pragma once
 
 #include "core/base/display.h"
+#include "core/book/search.h"
 #include "core/workspace/notes.h"
 #include "core/workspace/open_sessions.h"
+#include "core/workspace/session_names.h"
 #include "ui/theme/palette.h"
 
 #include <QFrame>
@@ -23,6 +25,7 @@ class NoteField;
 namespace lapwright::pages {
 
 class LapList;
+class NamesForm;
 
 class SessionCard : public QFrame {
     Q_OBJECT
@@ -32,10 +35,14 @@ class SessionCard : public QFrame {
 
     void set_palette(const theme::Palette& palette);
     void set_units(base::UnitSystem units);
+    // The same laps under other names; false where it is another understanding of the file.
+    [[nodiscard]] bool rename(const workspace::OpenSessions::Entry& entry);
+    void offer(const book::Names& known);
     void show_notes(const workspace::Notes& notes);
     void write_session_note();
     void write_lap_note(); // on the lap with the focus
     void keep_notes();     // what is being typed
+    [[nodiscard]] NamesForm& names() { return *names_; }
     [[nodiscard]] theme::NoteField& session_note() { return *session_note_; }
     [[nodiscard]] theme::NoteField& lap_note() { return *lap_note_; }
     void show_report(bool shown);
@@ -48,10 +55,13 @@ class SessionCard : public QFrame {
     void report_toggled(const lapwright::workspace::SessionKey& key, bool shown);
     void close_asked(const lapwright::workspace::SessionKey& key);
     void note_kept(const lapwright::workspace::NoteAbout& about, const QString& note);
+    void names_given(const lapwright::workspace::SessionKey& key, const lapwright::workspace::SessionNames& names);
     void columns_asked(const lapwright::workspace::SessionKey& key);
 
   private:
+    void connect_fields();
     void follow_lap();
+    void follow_names();
     void follow_report();
 
     workspace::SessionKey key_;
@@ -61,6 +71,7 @@ class SessionCard : public QFrame {
     QWidget* whole_report_ = nullptr;
     theme::ElidedLabel* title_;
     theme::ElidedLabel* facts_;
+    NamesForm* names_;
     QLabel* trust_;
     QToolButton* report_;
     LapList* laps_;

@@ -6,6 +6,7 @@
 #include "ui/models/text.h"
 #include "ui/pages/sessions/book_panel.h"
 #include "ui/pages/sessions/lap_list.h"
+#include "ui/pages/sessions/names_form.h"
 #include "ui/pages/sessions/season_view.h"
 #include "ui/pages/sessions/session_card.h"
 #include "ui/theme/elided_label.h"
@@ -115,6 +116,10 @@ void SessionsPage::set_units(base::UnitSystem units) {
 }
 
 void SessionsPage::rebuild() {
+    if (rename_cards()) {
+        show_picks();
+        return;
+    }
     const SessionCard* before = focused();
     const auto focused_key = before != nullptr ? std::optional(before->key()) : std::nullopt;
     keep_notes();
@@ -123,30 +128,57 @@ void SessionsPage::rebuild() {
     cards_.clear();
     const double scale = full_scale_s();
     for (const auto& entry : sessions_->now().entries()) {
-        auto* card = new SessionCard(entry, cards_view_);
-        card->set_palette(palette_);
+        SessionCard* card = make_card(entry);
         card->laps().set_scale(scale);
-        card->set_units(units_);
-        card->show_report(reported_.contains(entry.key));
-        connect(card, &SessionCard::report_toggled, this, [this](const workspace::SessionKey& key, bool shown) {
-            if (shown)
-                reported_.insert(key);
-            else
-                reported_.erase(key);
-        });
-        connect(card, &SessionCard::picked, this, [this](const workspace::SessionKey& key, int lap, bool as_a) {
-            Q_EMIT pick_asked(as_a ? Side::a : Side::b, {key, lap});
-        });
-        connect(card, &SessionCard::columns_asked, this, &SessionsPage::columns_asked);
-        connect(card, &SessionCard::note_kept, this, &SessionsPage::note_kept);
-        card->show_notes(notes_->now());
-        // The card is deleted by what it asks for: only after its signal has returned.
-        connect(card, &SessionCard::close_asked, this, &SessionsPage::close_session, Qt::QueuedConnection);
         cards_.push_back(card);
         if (entry.key == focused_key) card->laps().setFocus();
     }
     arrange();
     show_picks();
+}
+
+// What is being typed on a card, and where, is left alone.
+bool SessionsPage::rename_cards() {
+    const auto& entries = sessions_->now().entries();
+    return !cards_.empty() && std::ranges::equal(cards_, entries, [](SessionCard* card, const auto& entry) {
+        return card->rename(entry);
+    });
+}
+
+SessionCard* SessionsPage::make_card(const workspace::OpenSessions::Entry& entry) {
+    auto* card = new SessionCard(entry, cards_view_);
+    card->set_palette(palette_);
+    card->set_units(units_);
+    card->offer(known_);
+    card->show_report(reported_.contains(entry.key));
+    connect(card, &SessionCard::report_toggled, this, [this](const workspace::SessionKey& key, bool shown) {
+        if (shown)
+            reported_.insert(key);
+        else
+            reported_.erase(key);
+    });
+    connect(card, &SessionCard::picked, this, [this](const workspace::SessionKey& key, int lap, bool as_a) {
+        Q_EMIT pick_asked(as_a ? Side::a : Side::b, {key, lap});
+    });
+    connect(card, &SessionCard::columns_asked, this, &SessionsPage::columns_asked);
+    connect(card, &SessionCard::names_given, this, &SessionsPage::names_given);
+    connect(card, &SessionCard::note_kept, this, &SessionsPage::note_kept);
+    card->show_notes(notes_->now());
+    // The card is deleted by what it asks for: only after its signal has returned.
+    connect(card, &SessionCard::close_asked, this, &SessionsPage::close_session, Qt::QueuedConnection);
+    return card;
+}
+
+void SessionsPage::offer(const book::Names& known) {
+    known_ = known;
+    for (SessionCard* card : cards_)
+        card->offer(known);
+}
+
+void SessionsPage::type_names() {
+    SessionCard* card = focused_or_only();
+    if (card == nullptr && !cards_.empty()) card = cards_.front();
+    if (card != nullptr) card->names().begin();
 }
 
 double SessionsPage::full_scale_s() const {

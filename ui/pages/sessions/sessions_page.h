@@ -3,6 +3,8 @@
 #pragma once
 
 #include "core/base/display.h"
+#include "core/book/search.h"
+#include "core/workspace/session_names.h"
 #include "ui/models/notes.h"
 #include "ui/models/open_sessions.h"
 #include "ui/theme/palette.h"
@@ -48,6 +50,8 @@ class SessionsPage : public QWidget {
     [[nodiscard]] BookPanel& book_panel() { return *book_; }
     [[nodiscard]] BookView& book(); // its list of sessions
     void focus_session(const workspace::SessionKey& key);
+    void offer(const book::Names& known); // while a name is typed on a card
+    void type_names();                    // on the card with the focus, or the only one
     void write_session_note();
     void write_lap_note(); // on the lap with the focus
     void keep_notes();     // what is being typed
@@ -61,6 +65,7 @@ class SessionsPage : public QWidget {
     void trial_asked();
     void book_asked();
     void columns_asked(const lapwright::workspace::SessionKey& key);
+    void names_given(const lapwright::workspace::SessionKey& key, const lapwright::workspace::SessionNames& names);
     void note_kept(const lapwright::workspace::NoteAbout& about, const QString& note);
 
   protected:
@@ -69,6 +74,8 @@ class SessionsPage : public QWidget {
   private:
     QWidget* make_pairing_bar();
     void rebuild();
+    [[nodiscard]] bool rename_cards(); // where nothing but names is other than before
+    [[nodiscard]] SessionCard* make_card(const workspace::OpenSessions::Entry& entry);
     void close_session(const workspace::SessionKey& key);
     void arrange();
     void show_picks();
@@ -82,6 +89,7 @@ class SessionsPage : public QWidget {
     const models::Notes* notes_;
     theme::Palette palette_;
     base::UnitSystem units_ = base::UnitSystem::metric;
+    book::Names known_;
     std::set<workspace::SessionKey> reported_; // sessions whose whole report is shown
     QLabel* hint_;
     QScrollArea* scroll_;
