@@ -103,8 +103,9 @@ using Sessions = std::vector<std::shared_ptr<const Session>>;
 
 std::vector<track::Segment> segments_on(const track::ReferenceLine& line,
                                         const std::optional<track::TrackRecord>& record) {
-    return record && !record->segments.empty() ? track::recorded_segments(line, record->segments, record->length_m, record->turns_m)
-                                               : track::find_segments(line);
+    return record && !record->segments.empty()
+               ? track::recorded_segments(line, record->segments, record->length_m, record->turns_m)
+               : track::find_segments(line);
 }
 
 // Sessions with positions.  `known` is a gate in the first one's frame that beats all others.

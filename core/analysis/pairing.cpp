@@ -132,6 +132,19 @@ std::string not_clean_words(const Side& side, const std::string& letter) {
     return "The lap of " + letter + " is not clean" + why + ". ";
 }
 
+// All that lies between the two sides.
+void lay_side_by_side(Pairing& pairing) {
+    pairing.comparison = comparison::compare_laps(pairing.a.trace, pairing.b.trace, pairing.track.segments);
+    const auto bounds_a = boundaries(pairing.a, pairing.track);
+    const auto bounds_b = boundaries(pairing.b, pairing.track);
+    pairing.repeatability = comparison::repeatability(bounds_a, bounds_b, pairing.track.segments.size());
+    pairing.ideal_a = comparison::ideal_lap(bounds_a);
+    pairing.ideal_b = comparison::ideal_lap(bounds_b);
+    pairing.headline = findings::headline(pairing.comparison, pairing.repeatability);
+    pairing.headline.sentence =
+        not_clean_words(pairing.a, "A") + not_clean_words(pairing.b, "B") + pairing.headline.sentence;
+}
+
 std::vector<recording::Warning> warnings_of(const Pairing& pairing, const PairingOptions& options, double length_sd) {
     std::vector<recording::Warning> warnings;
     for (const Side* side : {&pairing.a, &pairing.b}) {
@@ -181,15 +194,7 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     pairing->a = std::move(*sides[0]).value();
     pairing->b = std::move(*sides[1]).value();
     if (!base::go_on(progress, "comparing", 0.8)) return base::cancelled();
-    pairing->comparison = comparison::compare_laps(pairing->a.trace, pairing->b.trace, pairing->track.segments);
-    const auto bounds_a = boundaries(pairing->a, pairing->track);
-    const auto bounds_b = boundaries(pairing->b, pairing->track);
-    pairing->repeatability = comparison::repeatability(bounds_a, bounds_b, pairing->track.segments.size());
-    pairing->ideal_a = comparison::ideal_lap(bounds_a);
-    pairing->ideal_b = comparison::ideal_lap(bounds_b);
-    pairing->headline = findings::headline(pairing->comparison, pairing->repeatability);
-    pairing->headline.sentence =
-        not_clean_words(pairing->a, "A") + not_clean_words(pairing->b, "B") + pairing->headline.sentence;
+    lay_side_by_side(*pairing);
     pairing->warnings = warnings_of(*pairing, options, common.length_sd);
     for (Placed& placed : common.sessions)
         for (recording::Warning& warning : placed.warnings) {
@@ -197,6 +202,19 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
             pairing->warnings.push_back(std::move(warning));
         }
     return std::shared_ptr<const Pairing>(std::move(pairing));
+}
+
+std::shared_ptr<const Pairing> swapped(const Pairing& pairing) {
+    auto other = std::make_shared<Pairing>();
+    other->track = pairing.track;
+    other->a = pairing.b;
+    other->b = pairing.a;
+    lay_side_by_side(*other);
+    other->warnings = pairing.warnings;
+    std::ranges::stable_partition(other->warnings, [name = shortened(other->a.session->title())](const auto& warning) {
+        return warning.of == name;
+    });
+    return other;
 }
 
 } // namespace lapwright::analysis

@@ -35,11 +35,12 @@ std::string date_of(const Pairing& pairing) {
     return {};
 }
 
-// "21 °C, air 1.176 kg/m³", as far as it is known.
-std::string conditions(const car::SetupSheet& setup, const car::CarFigures& figures, base::UnitSystem units) {
-    std::string text;
+// "dry, gusty, 21 °C, air 1.176 kg/m³", as far as it is known.
+std::string conditions(const Side& side, const car::SetupSheet& setup, const car::CarFigures& figures,
+                       base::UnitSystem units) {
+    std::string text = side.session->conditions.empty() ? std::string() : side.session->conditions + ", ";
     if (setup.conditions.temperature_k)
-        text = base::figure_with_unit(*setup.conditions.temperature_k, base::Quantity::temperature, units, 0) + ", ";
+        text += base::figure_with_unit(*setup.conditions.temperature_k, base::Quantity::temperature, units, 0) + ", ";
     return text + "air " + base::fixed_text(figures.typical.density_kg_m3, 3) + "\u00A0kg/\u2060m³"; // kept on one line
 }
 
@@ -82,8 +83,8 @@ void add_explanation(sheet::Material& material, const Pairing& pairing, const Sh
     const causes::Explanation& explanation = *extras.explanation;
     material.findings = sheet_findings(pairing, explanation, units, extras.my_car);
     material.causes = cause_pairs(explanation);
-    material.a.conditions = conditions(extras.setup_a, explanation.car_a, units);
-    material.b.conditions = conditions(extras.setup_b, explanation.car_b, units);
+    material.a.conditions = conditions(pairing.a, extras.setup_a, explanation.car_a, units);
+    material.b.conditions = conditions(pairing.b, extras.setup_b, explanation.car_b, units);
 }
 
 } // namespace

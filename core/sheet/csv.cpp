@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sheet/csv.h"
 
+#include "core/base/plain_text.h"
+
 #include <algorithm>
 #include <array>
 
@@ -31,6 +33,11 @@ std::string quoted(std::string_view text) {
     return field + "\"";
 }
 
+std::string plain_field(const Cell& cell) {
+    if (const Number* number = std::get_if<Number>(&cell)) return number->text;
+    return base::without_controls(harmless(std::get<std::string>(cell)));
+}
+
 std::string field_of(const Cell& cell) {
     if (const Number* number = std::get_if<Number>(&cell)) return number->text;
     return quoted(std::get<std::string>(cell));
@@ -56,6 +63,20 @@ std::string csv_text(const Table& table) {
         for (std::size_t i = 0; i < row.size(); ++i)
             text += (i > 0 ? "," : "") + field_of(row[i]);
         text += "\r\n";
+    }
+    return text;
+}
+
+std::string tab_text(const Table& table) {
+    std::string text;
+    const auto put = [&text](std::size_t i, const std::string& cell) { text += (i > 0 ? "\t" : "") + cell; };
+    for (std::size_t i = 0; i < table.columns.size(); ++i)
+        put(i, plain_field(table.columns[i]));
+    text += '\n';
+    for (const std::vector<Cell>& row : table.rows) {
+        for (std::size_t i = 0; i < row.size(); ++i)
+            put(i, plain_field(row[i]));
+        text += '\n';
     }
     return text;
 }

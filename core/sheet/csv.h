@@ -26,6 +26,8 @@ struct Table {
 };
 
 [[nodiscard]] std::string csv_text(const Table& table);
+// The same for a clipboard: a tab between cells, a line a row, no quotes; a tab or a line break in a text is a blank.
+[[nodiscard]] std::string tab_text(const Table& table);
 
 // With a single quote in front where it begins, after blanks, with = + - @, one of their full-width forms, tab,
 // carriage return, line feed or a null character.

@@ -142,4 +142,13 @@ Table trace_table(const lap::LapTrace& trace) {
     return table;
 }
 
+Table laps_table(std::span<const lap::Lap> laps) {
+    Table table{{"lap", "kind", "time (s)", "standard deviation (s)", "clean", "why not"}, {}};
+    for (const lap::Lap& one : laps)
+        table.rows.push_back({Number{base::integer_text(one.number)}, std::string(lap::name(one.kind)),
+                              seconds(one.time_s()), seconds(one.time_sd_s), std::string(one.clean ? "yes" : "no"),
+                              one.why_not_clean});
+    return table;
+}
+
 } // namespace lapwright::sheet

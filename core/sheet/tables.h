@@ -16,6 +16,9 @@ namespace lapwright::sheet {
 
 [[nodiscard]] Table segments_table(std::span<const comparison::SegmentComparison> segments, base::UnitSystem units);
 
+// A row a lap of a session: number, kind, seconds with their standard deviation, clean or why not.
+[[nodiscard]] Table laps_table(std::span<const lap::Lap> laps);
+
 // A row a segment, then the whole lap and both ends of its 95 % interval.
 [[nodiscard]] Table causes_table(const causes::Explanation& explanation);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/workspace/compared.h"
 
+#include "core/analysis/run.h"
 #include "core/comparison/compare_laps.h"
 #include "core/comparison/summed_segments.h"
 
@@ -44,6 +45,10 @@ ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing) {
     result->favour = favour_on_line(pairing->track.line, pairing->comparison.gap);
     result->pairing = std::move(pairing);
     return result;
+}
+
+ComparedPointer swapped(const Compared& one) {
+    return compared(analysis::swapped(*one.pairing));
 }
 
 } // namespace lapwright::workspace

@@ -21,4 +21,7 @@ using ComparedPointer = std::shared_ptr<const Compared>;
 // May take a while: off the UI thread.
 [[nodiscard]] ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing);
 
+// The other way round, at once.
+[[nodiscard]] ComparedPointer swapped(const Compared& compared);
+
 } // namespace lapwright::workspace

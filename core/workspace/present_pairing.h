@@ -52,6 +52,10 @@ class PresentPairing {
     void compare(const Picks& picks);
     // What came of it: from now on it is shown.  Where nobody chose a lap, the one that it took is picked.
     void take(const ComparedPointer& compared, OpenSessions& sessions);
+    // What is shown has these laps the other way round.
+    [[nodiscard]] bool shows_swapped(const Picks& picks) const {
+        return shown_.complete() && shown_ == Picks{picks.b, picks.a};
+    }
     void refuse(); // the comparison
     // What is shown of this session no longer holds: it is compared again when it is looked at.
     void outdate(const SessionKey& key);

@@ -3,6 +3,7 @@
 
 #include "core/base/plain_text.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace lapwright::workspace {
@@ -17,6 +18,14 @@ SessionNames names_of(const analysis::Session& session) {
 SessionNames plain(const SessionNames& names) {
     return {base::plain_name(names.driver), base::plain_name(names.car), base::plain_name(names.track),
             names.start_unix_s, base::plain_name(names.conditions)};
+}
+
+bool same_reading(const analysis::Session& one, const analysis::Session& other) {
+    return one.motion == other.motion && one.laps.size() == other.laps.size() &&
+           std::ranges::equal(one.recording->channels, other.recording->channels,
+                              [](const recording::Channel& a, const recording::Channel& b) {
+                                  return a.time_s == b.time_s && a.meaning == b.meaning;
+                              });
 }
 
 SessionPointer with_names(const SessionPointer& session, const SessionNames& names) {

@@ -27,6 +27,9 @@ struct SessionNames {
 // On one line each, without blanks around them, as the book would keep them.
 [[nodiscard]] SessionNames plain(const SessionNames& names);
 
+// One reading of a file, whatever its names: the samples are the same ones in memory.
+[[nodiscard]] bool same_reading(const analysis::Session& one, const analysis::Session& other);
+
 // The same session with exactly these; itself where they are no others.
 [[nodiscard]] SessionPointer with_names(const SessionPointer& session, const SessionNames& names);
 

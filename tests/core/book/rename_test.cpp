@@ -94,6 +94,30 @@ TEST_F(Renames, ATrackKeepsItsGateUnderItsNewName) {
     EXPECT_EQ(tracks(book)->at(0).name, "Tern Hill");
 }
 
+TEST_F(Renames, AnEditedTrackKeepsItsLineWhileItsGateStaysAndComesBackAsItWas) {
+    track::ReferenceLine line;
+    line.length_m = 2.0;
+    line.position_m = {{0.0, 0.0}, {1.0, 0.0}};
+    line.tangent = {{1.0, 0.0}, {1.0, 0.0}};
+    line.curvature_per_m = {0.0, 0.0};
+    track::TrackRecord before = record("Tern Bank", 1.0);
+    ASSERT_TRUE(put_track(book, before, KeptLine{{{0.95, 0.04, 0.0}, true}, line}));
+    track::TrackRecord named = before;
+    named.segments = {{"Sweep", track::SegmentKind::corner, 0.0, 400.0, 0.0, {}}};
+    const auto first_parts = change_track(book, named);
+    ASSERT_TRUE(first_parts.ok());
+    EXPECT_EQ((*read_track(book, "Tern Bank"))->segments.size(), 1U);
+    EXPECT_TRUE(*read_line(book, "Tern Bank"));
+    const auto moved_parts = change_track(book, record("Tern Bank", 1.2));
+    ASSERT_TRUE(moved_parts.ok());
+    EXPECT_FALSE(*read_line(book, "Tern Bank")) << "it begins at another gate";
+    ASSERT_TRUE(bring_back_track(book, "Tern Bank", *moved_parts));
+    EXPECT_TRUE(*read_line(book, "Tern Bank"));
+    ASSERT_TRUE(bring_back_track(book, "Tern Bank", *first_parts));
+    EXPECT_TRUE((*read_track(book, "Tern Bank"))->segments.empty());
+    EXPECT_FALSE(change_track(book, record("", 1.0)).ok());
+}
+
 TEST_F(Renames, OfTwoTracksTheGateOfTheOtherStaysAndAMissingOneIsTaken) {
     ASSERT_TRUE(put_track(book, record("Tern Bank", 1.0)));
     const auto taken = rename(book, NameTable::track, "Tern Bank", "Ternbank", Unite::yes);

@@ -48,6 +48,12 @@ std::string read_by_python(const std::string& csv) {
     return text;
 }
 
+TEST(Csv, AClipboardsCellsStayInTheirPlaces) {
+    const Table table{{"lap", "why not"},
+                      {{Number{"-4"}, std::string("held\tup\nby =1")}, {Number{""}, std::string("=1")}}};
+    EXPECT_EQ(tab_text(table), "lap\twhy not\n-4\theld up by =1\n\t'=1\n");
+}
+
 TEST(Csv, AnyTextComesBackAndNoneOfItCouldRun) {
     std::mt19937 random(20261125);
     const std::string letters = "=+-@\t\r\n\",;' aZ9|\xC3\xA9\xEF\xBC\x9D";

@@ -55,6 +55,12 @@ TEST(SessionNames, WhatTheBookDoesNotKnowStays) {
     EXPECT_EQ(now.conditions, "dry, gusty");
 }
 
+TEST(SessionNames, OneReadingIsTheSameUnderOtherNames) {
+    const SessionPointer session = invented("one.csv", "first");
+    EXPECT_TRUE(same_reading(*session, *with_names(session, all_of_it)));
+    EXPECT_FALSE(same_reading(*session, *invented("one.csv", "first"))) << "read anew";
+}
+
 TEST(SessionNames, AreOnOneLineWithoutBlanksAround) {
     EXPECT_EQ(plain({" Wren\tAlder ", "", "\nTernbank", {}, " dry "}),
               (SessionNames{"Wren Alder", "", "Ternbank", {}, "dry"}));
