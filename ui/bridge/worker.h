@@ -84,6 +84,7 @@ class Worker : public QObject {
 
     void load(const std::vector<workspace::Origin>& origins, const std::optional<track::TrackRecord>& track = {});
     void compare(const Wanted& wanted);
+    void cancel_comparison() { comparison_.cancel(); } // that alone
     void explain(const Question& question);
     void try_setup(const TrialWanted& wanted);
     void cancel_trial() { trial_.cancel(); } // that alone

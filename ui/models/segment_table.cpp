@@ -55,6 +55,18 @@ void SegmentTable::set_cursor_row(int row) {
     }
 }
 
+Qt::ItemFlags SegmentTable::flags(const QModelIndex& index) const {
+    const Qt::ItemFlags flags = QAbstractTableModel::flags(index);
+    return index.column() == name_column ? flags | Qt::ItemIsEditable : flags;
+}
+
+bool SegmentTable::setData(const QModelIndex& index, const QVariant& value, int role) {
+    const QString name = value.toString().trimmed();
+    if (role != Qt::EditRole || name == index.data().toString()) return false;
+    Q_EMIT name_typed(index.row(), name);
+    return true;
+}
+
 int SegmentTable::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(segments_.size());
 }
@@ -68,6 +80,7 @@ QVariant SegmentTable::data(const QModelIndex& index, int role) const {
     const auto& row = segments_[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Qt::DisplayRole:
+    case Qt::EditRole:
         return cell(row, index.column());
     case Qt::AccessibleTextRole:
         return index.column() == name_column ? spoken(row) + note_words(index.row()) : cell(row, index.column());

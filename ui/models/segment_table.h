@@ -28,10 +28,16 @@ class SegmentTable : public QAbstractTableModel {
     void set_cursor_row(int row);                               // the segment under the cursor, -1: none
     [[nodiscard]] const std::vector<comparison::SegmentComparison>& segments() const { return segments_; }
 
+    // A name that is typed is asked for; the table shows it when it is given.
+    [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
+    bool setData(const QModelIndex& index, const QVariant& value, int role) override;
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+  Q_SIGNALS:
+    void name_typed(int row, const QString& name);
 
   private:
     [[nodiscard]] QString cell(const comparison::SegmentComparison& row, int column) const;

@@ -10,7 +10,25 @@ QVariant alignment(const TextColumn& column) {
     return QVariant::fromValue(Qt::Alignment(Qt::AlignVCenter | (column.figure ? Qt::AlignRight : Qt::AlignLeft)));
 }
 
+// One cell of a line: what would be taken for another cell, line or a formula is not.
+QString tab_cell(const QVariant& value) {
+    QString cell = value.toString().simplified();
+    if (!cell.isEmpty() && QStringLiteral("=+-@").contains(cell.front())) cell.prepend(QLatin1Char('\''));
+    return cell;
+}
+
 } // namespace
+
+QString tab_text(const QAbstractItemModel& model) {
+    QStringList lines;
+    for (int row = -1; row < model.rowCount(); ++row) {
+        QStringList cells;
+        for (int column = 0; column < model.columnCount(); ++column)
+            cells << tab_cell(row < 0 ? model.headerData(column, Qt::Horizontal) : model.index(row, column).data());
+        lines << cells.join(QLatin1Char('\t'));
+    }
+    return lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
+}
 
 void TextTable::show_columns(std::vector<TextColumn> columns) {
     beginResetModel();

@@ -16,6 +16,9 @@ struct TextColumn {
     QStringList cells = {}; // one a row
 };
 
+// For a clipboard: a line a row under one of titles, a tab between cells.
+[[nodiscard]] QString tab_text(const QAbstractItemModel& model);
+
 // say(row) for each of the rows.
 template <typename Row, typename Say>
 [[nodiscard]] TextColumn column_of(const std::vector<Row>& rows, const QString& title, bool figure, const Say& say) {

@@ -43,8 +43,12 @@ void PlotStack::set_palette(const theme::Palette& palette) {
 
 void PlotStack::set_content(StackContent content) {
     const bool same = panels_->content().pairing == content.pairing;
-    if (!same) {
-        length_m_ = content.pairing ? content.pairing->a.trace.best.distance_m.back() : 1.0;
+    const double length_m = content.pairing ? content.pairing->a.trace.best.distance_m.back() : 1.0;
+    const bool same_line = std::abs(length_m - length_m_) < 1.0 && panels_->content().pairing;
+    if (!same && same_line) {
+        chosen_.reset();
+    } else if (!same) {
+        length_m_ = length_m;
         view_ = {0.0, length_m_};
         cursor_m_ = 0.0;
         chosen_.reset();
@@ -137,6 +141,9 @@ bool PlotStack::eventFilter(QObject* watched, QEvent* event) {
     case QEvent::MouseButtonDblClick:
         fit();
         return true;
+    case QEvent::ContextMenu:
+        contextMenuEvent(static_cast<QContextMenuEvent*>(event));
+        return true;
     case QEvent::Wheel:
         wheeled(*static_cast<QWheelEvent*>(event));
         return true;
@@ -154,6 +161,7 @@ void PlotStack::pressed(const QMouseEvent& event) {
     setFocus(Qt::MouseFocusReason);
     if (event.button() != Qt::LeftButton) return;
     pressed_at_ = event.pos();
+    grabbed_m_ = panels_->boundary_at(event.pos());
     view_when_pressed_ = view_;
     dragging_ = false;
 }
@@ -161,6 +169,7 @@ void PlotStack::pressed(const QMouseEvent& event) {
 void PlotStack::moved(const QMouseEvent& event) {
     if (panels_->empty()) return;
     if (!pressed_at_) {
+        plot_->setCursor(panels_->boundary_at(event.pos()) ? Qt::SizeHorCursor : Qt::ArrowCursor);
         if (panels_->left_px() <= event.pos().x()) {
             move_cursor_to(std::clamp(panels_->place_at(event.pos().x()), view_.lower_m, view_.upper_m));
         }
@@ -169,6 +178,10 @@ void PlotStack::moved(const QMouseEvent& event) {
     const int moved_px = event.pos().x() - pressed_at_->x();
     if (!dragging_ && std::abs(moved_px) < drag_starts_px) return;
     dragging_ = true;
+    if (grabbed_m_) {
+        move_cursor_to(std::clamp(panels_->place_at(event.pos().x()), view_.lower_m, view_.upper_m));
+        return;
+    }
     const double metres_per_pixel = view_when_pressed_.width() / panels_->width_px();
     set_view(panned(view_when_pressed_, -moved_px * metres_per_pixel, length_m_));
 }
@@ -176,11 +189,21 @@ void PlotStack::moved(const QMouseEvent& event) {
 void PlotStack::released(const QMouseEvent& event) {
     if (event.button() != Qt::LeftButton || !pressed_at_) return;
     pressed_at_.reset();
+    const auto grabbed_m = std::exchange(grabbed_m_, {});
+    if (dragging_ && grabbed_m) Q_EMIT boundary_moved(*grabbed_m, cursor_m_);
     if (dragging_) return;
     const double place = panels_->place_at(event.pos().x());
     if (!view_.contains(place)) return;
     move_cursor_to(place);
     if (const auto segment = segment_at(panels_->content(), place)) Q_EMIT segment_clicked(static_cast<int>(*segment));
+}
+
+void PlotStack::contextMenuEvent(QContextMenuEvent* event) {
+    if (panels_->empty()) return;
+    const bool by_mouse = event->reason() == QContextMenuEvent::Mouse;
+    const double place =
+        by_mouse ? std::clamp(panels_->place_at(event->pos().x()), view_.lower_m, view_.upper_m) : cursor_m_;
+    Q_EMIT menu_asked(place, by_mouse ? event->globalPos() : mapToGlobal(rect().center()));
 }
 
 void PlotStack::wheeled(const QWheelEvent& event) {

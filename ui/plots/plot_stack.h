@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The stacked panels of a pairing on one distance axis: ribbon, speed, further channels, gap with its band, time won
 // per segment.  One view and one cursor for all of them.  Mouse: the cursor follows the pointer, the wheel zooms at it,
-// dragging pans, a click chooses the segment, a double-click shows the whole lap.  Keys are the pages' actions.
+// dragging pans, a click chooses the segment, a double-click shows the whole lap; the mark between two segments is
+// dragged on the ribbon.  Keys are the pages' actions.
 #pragma once
 
 #include "ui/plots/picture.h"
@@ -53,10 +54,13 @@ class PlotStack : public QWidget {
   Q_SIGNALS:
     void cursor_moved(double place_m);
     void segment_clicked(int segment);
+    void boundary_moved(double from_m, double to_m);   // 0 m is the timing line
+    void menu_asked(double place_m, const QPoint& at); // on the screen
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
 
   private:
     void build();
@@ -74,6 +78,7 @@ class PlotStack : public QWidget {
     double cursor_m_ = 0.0;
     ViewRange view_;
     std::optional<QPoint> pressed_at_;
+    std::optional<double> grabbed_m_; // the boundary that is being dragged
     ViewRange view_when_pressed_;
     bool dragging_ = false;
 };

@@ -10,6 +10,7 @@ namespace lapwright::plots {
 namespace {
 
 constexpr double name_space_px = 6.0;
+constexpr double mark_half_px = 5.0;
 constexpr double room_below_px = 3.0; // for the feet of the letters
 
 } // namespace
@@ -30,7 +31,9 @@ Ribbon::Ribbon(QCPAxisRect* rect, const track::Track& track, const QColor& fill,
 
 void Ribbon::draw(QCPPainter* painter) {
     const QRectF whole(room());
-    draw_bumps(*painter, QRectF(whole.topLeft(), QPointF(whole.right(), names_room().top())));
+    const QRectF above_names(whole.topLeft(), QPointF(whole.right(), names_room().top()));
+    draw_bumps(*painter, above_names);
+    draw_boundaries(*painter, above_names);
     painter->setFont(font_);
     painter->setPen(ink_);
     for (const PlacedName& name : placed_names())
@@ -69,6 +72,19 @@ void Ribbon::draw_bumps(QCPPainter& painter, const QRectF& room) const {
     }
     painter.setPen(QPen(fill_, 1.0));
     painter.drawLine(QPointF(room.left(), map.y_offset), QPointF(room.right(), map.y_offset));
+}
+
+// Marks to be taken hold of; the timing line's is as high as the room.
+void Ribbon::draw_boundaries(QCPPainter& painter, const QRectF& room) const {
+    painter.setPen(QPen(ink_, 1.0));
+    const double middle = room.center().y();
+    const auto mark = [&](double place_m, double half) {
+        const double x = x_pixel(place_m);
+        painter.drawLine(QPointF(x, middle - half), QPointF(x, middle + half));
+    };
+    for (const track::Segment& segment : track_.segments)
+        mark(segment.start_m, segment.start_m > 0.0 ? mark_half_px : 0.5 * room.height());
+    if (!track_.segments.empty()) mark(track_.segments.back().end_m, 0.5 * room.height());
 }
 
 std::vector<PlacedName> Ribbon::placed_names() const {

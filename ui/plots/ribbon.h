@@ -20,6 +20,7 @@ class Ribbon : public Drawing {
     void draw(QCPPainter* painter) override;
 
   private:
+    void draw_boundaries(QCPPainter& painter, const QRectF& room) const;
     void draw_bumps(QCPPainter& painter, const QRectF& room) const;
     [[nodiscard]] QRectF names_room() const;
     [[nodiscard]] std::vector<PlacedName> placed_names() const;

@@ -21,6 +21,7 @@ namespace {
 constexpr double room_above_values = 0.06; // of their extent, above and below
 constexpr int gap_band_alpha = 70;
 constexpr int right_margin_px = 8;
+constexpr double grip_px = 4.0; // to both sides of a boundary
 
 QString unit_suffix(base::Unit unit) {
     const QString symbol = models::text(base::symbol(unit));
@@ -124,6 +125,24 @@ int StackPanels::width_px() const {
 
 double StackPanels::place_at(double x_pixel) const {
     return panels_.front()->rect->axis(QCPAxis::atBottom)->pixelToCoord(x_pixel);
+}
+
+std::optional<double> StackPanels::boundary_at(const QPoint& pixel) const {
+    if (panels_.empty() || !panels_.front()->rect->rect().contains(pixel)) return std::nullopt;
+    const QCPAxis& axis = *panels_.front()->rect->axis(QCPAxis::atBottom);
+    const auto& segments = content_.pairing->track.segments;
+    std::optional<double> nearest;
+    double least_px = grip_px;
+    const auto look_at = [&](double place_m) {
+        const double away_px = std::abs(axis.coordToPixel(place_m) - pixel.x());
+        if (away_px > least_px) return;
+        least_px = away_px;
+        nearest = place_m;
+    };
+    for (const track::Segment& segment : segments)
+        look_at(segment.start_m);
+    if (!segments.empty()) look_at(segments.back().end_m);
+    return nearest;
 }
 
 void StackPanels::build(const State& state) {

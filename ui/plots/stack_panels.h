@@ -15,6 +15,7 @@
 #include <vector>
 
 class QCustomPlot;
+class QPoint;
 class QString;
 
 namespace lapwright::plots {
@@ -63,6 +64,8 @@ class StackPanels {
     [[nodiscard]] int left_px() const; // of the panels' inside
     [[nodiscard]] int width_px() const;
     [[nodiscard]] double place_at(double x_pixel) const;
+    // Where two segments meet, or the timing line, where the ribbon has its mark under this pixel.
+    [[nodiscard]] std::optional<double> boundary_at(const QPoint& pixel) const;
 
   private:
     struct Panel;

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plots/track_map.h"
 
+#include "ui/models/text.h"
 #include "ui/theme/fonts.h"
 
+#include <QContextMenuEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -13,7 +16,15 @@
 namespace lapwright::plots {
 namespace {
 
-constexpr double margin_px = 16.0;
+constexpr double margin_px = 24.0; // for the names
+constexpr double side_margin_px = 32.0;
+constexpr double name_away_px = 11.0; // from the line
+constexpr double grip_px = 4.0;       // half the side of a mark
+constexpr double reach_px = 8.0;      // of the pointer to a mark
+constexpr double drag_starts_px = 4.0;
+constexpr double wheel_zoom = 1.25; // for one notch
+constexpr double notch = 120.0;     // of QWheelEvent
+constexpr double closest = 40.0;    // times as large as the whole track
 constexpr double line_px = 6.0;
 constexpr double chosen_px = 12.0;
 constexpr std::size_t max_strokes = 600; // more would not be seen
@@ -23,9 +34,11 @@ constexpr std::size_t max_strokes = 600; // more would not be seen
 TrackMap::TrackMap(QWidget* parent) : QWidget(parent), palette_(theme::paper()) {
     setAccessibleName(tr("Map of the track, coloured by who wins time"));
     setFont(theme::small());
+    setMouseTracking(true);
 }
 
 void TrackMap::set_track(std::shared_ptr<const track::Track> track, std::vector<double> favour) {
+    if (!track_ || !track || track_->line.length_m != track->line.length_m) view_ = QTransform();
     track_ = std::move(track);
     favour_ = std::move(favour);
     stretch_m_.reset();
@@ -67,14 +80,31 @@ void TrackMap::lay_out() {
         south = std::min(south, p.north);
         north = std::max(north, p.north);
     }
-    const double key_height = QFontMetricsF(font()).height() + 4.0;
-    const QRectF room = QRectF(rect()).adjusted(margin_px, margin_px, -margin_px, -margin_px - key_height);
+    const QRectF inside = room().adjusted(side_margin_px, margin_px, -side_margin_px, -margin_px);
     const double scale =
-        std::min(room.width() / std::max(east - west, 1.0), room.height() / std::max(north - south, 1.0));
-    to_pixels_ = QTransform();
-    to_pixels_.translate(room.center().x(), room.center().y());
-    to_pixels_.scale(scale, -scale);
-    to_pixels_.translate(-0.5 * (west + east), -0.5 * (south + north));
+        std::min(inside.width() / std::max(east - west, 1.0), inside.height() / std::max(north - south, 1.0));
+    fit_ = QTransform();
+    fit_.translate(inside.center().x(), inside.center().y());
+    fit_.scale(scale, -scale);
+    fit_.translate(-0.5 * (west + east), -0.5 * (south + north));
+    to_pixels_ = fit_ * view_;
+}
+
+// Without the row of the key.
+QRectF TrackMap::room() const {
+    return QRectF(rect()).adjusted(0.0, 0.0, 0.0, -QFontMetricsF(font()).height() - 4.0);
+}
+
+void TrackMap::set_view(const QTransform& view) {
+    view_ = view.m11() <= 1.0 ? QTransform() : view;
+    to_pixels_ = fit_ * view_;
+    background_ = QPixmap();
+    update();
+}
+
+QPointF TrackMap::pixel_at(double place_m) const {
+    const track::Vec2 position = track_->line.position(place_m);
+    return to_pixels_.map(QPointF(position.east, position.north));
 }
 
 QPointF TrackMap::pixel(std::size_t node) const {
@@ -99,10 +129,16 @@ void TrackMap::paintEvent(QPaintEvent*) {
         QPainter below(&background_);
         below.setRenderHint(QPainter::Antialiasing);
         below.setFont(font());
+        below.save();
+        below.setClipRect(room());
         paint_line(below);
+        paint_names(below);
+        below.restore();
         paint_key(below);
     }
     painter.drawPixmap(0, 0, background_);
+    painter.setClipRect(room());
+    paint_grips(painter);
     painter.setPen(QPen(palette_.ink, 2.0));
     painter.setBrush(palette_.card);
     painter.drawEllipse(pixel(node_at(cursor_m_)), 5.5, 5.5);
@@ -158,19 +194,154 @@ void TrackMap::paint_key(QPainter& painter) const {
     }
 }
 
-void TrackMap::mousePressEvent(QMouseEvent* event) {
-    if (!track_ || track_->line.position_m.empty()) return;
+// Beside the corners, away from the side to which they turn; "Corner 7" may be "7" where the whole has no room, and
+// what finds no room at all is left out.
+std::vector<TrackMap::Label> TrackMap::labels() const {
+    std::vector<Label> placed;
+    for (const track::Segment& segment : track_->segments) {
+        if (segment.kind != track::SegmentKind::corner) continue;
+        const QString name = models::text(segment.name);
+        QStringList forms{name};
+        if (const QString last = name.section(QLatin1Char(' '), -1); last != name && last.front().isDigit())
+            forms << last;
+        for (const QString& form : forms) {
+            const auto box = free_box(segment, form, placed);
+            if (!box) continue;
+            placed.push_back({form, *box});
+            break;
+        }
+    }
+    return placed;
+}
+
+std::optional<QRectF> TrackMap::free_box(const track::Segment& segment, const QString& name,
+                                         const std::vector<Label>& placed) const {
+    const QFontMetricsF metrics(font());
+    const double middle_m = 0.5 * (segment.start_m + segment.end_m);
+    const track::Vec2 tangent = track_->line.tangent_at(middle_m);
+    const QPointF left(-tangent.north, -tangent.east); // north is up, pixels run down
+    const QPointF outside = segment.turned_rad > 0.0 ? -left : left;
+    const QSizeF size(metrics.horizontalAdvance(name) + 1.0, metrics.height());
+    for (const QPointF& side : {outside, -outside}) {
+        const double reach =
+            name_away_px + 0.5 * (std::abs(side.x()) * size.width() + std::abs(side.y()) * size.height());
+        QRectF box(QPointF(), size);
+        box.moveCenter(pixel_at(middle_m) + reach * side);
+        if (is_free(box, placed)) return box;
+    }
+    return std::nullopt;
+}
+
+bool TrackMap::is_free(const QRectF& box, const std::vector<Label>& placed) const {
+    if (!room().contains(box)) return false;
+    if (std::ranges::any_of(placed, [&](const Label& other) { return other.box.intersects(box); })) return false;
+    const QRectF kept_clear = box.adjusted(-0.5 * line_px, -0.5 * line_px, 0.5 * line_px, 0.5 * line_px);
+    const std::size_t nodes = track_->line.position_m.size();
+    for (std::size_t i = 0; i < nodes; ++i)
+        if (kept_clear.contains(pixel(i))) return false;
+    return true;
+}
+
+std::vector<QRectF> TrackMap::written() const {
+    std::vector<QRectF> boxes;
+    if (track_)
+        for (const Label& label : labels())
+            boxes.push_back(label.box);
+    return boxes;
+}
+
+void TrackMap::paint_names(QPainter& painter) const {
+    painter.setPen(palette_.ink);
+    for (const Label& label : labels())
+        painter.drawText(label.box, Qt::AlignCenter | Qt::TextSingleLine, label.text);
+}
+
+std::vector<double> TrackMap::grips_m() const {
+    std::vector<double> places{0.0};
+    if (stretch_m_)
+        for (const double end_m : {stretch_m_->first, stretch_m_->second})
+            if (end_m > 0.0 && end_m < track_->line.length_m - 0.5) places.push_back(end_m);
+    return places;
+}
+
+void TrackMap::paint_grips(QPainter& painter) const {
+    painter.setPen(QPen(palette_.ink, 1.5));
+    painter.setBrush(palette_.card);
+    for (const double place_m : grips_m())
+        painter.drawRect(QRectF(pixel_at(place_m) - QPointF(grip_px, grip_px), QSizeF(2 * grip_px, 2 * grip_px)));
+}
+
+std::optional<double> TrackMap::grip_at(const QPointF& at) const {
+    for (const double place_m : grips_m())
+        if (QLineF(pixel_at(place_m), at).length() <= reach_px) return place_m;
+    return std::nullopt;
+}
+
+double TrackMap::place_near(const QPointF& at) const {
     std::size_t nearest = 0;
     double least = std::numeric_limits<double>::infinity();
     for (std::size_t i = 0; i < track_->line.position_m.size(); ++i) {
-        const QPointF away = pixel(i) - event->position();
+        const QPointF away = pixel(i) - at;
         const double distance = QPointF::dotProduct(away, away);
         if (distance < least) {
             least = distance;
             nearest = i;
         }
     }
-    Q_EMIT place_clicked(static_cast<double>(nearest) * track_->line.step_m);
+    return static_cast<double>(nearest) * track_->line.step_m;
+}
+
+void TrackMap::mousePressEvent(QMouseEvent* event) {
+    if (!track_ || track_->line.position_m.empty() || event->button() != Qt::LeftButton) return;
+    pressed_at_ = event->position();
+    view_when_pressed_ = view_;
+    grabbed_m_ = grip_at(event->position());
+    dragging_ = false;
+}
+
+void TrackMap::mouseMoveEvent(QMouseEvent* event) {
+    if (!track_ || track_->line.position_m.empty()) return;
+    if (!pressed_at_) {
+        setCursor(grip_at(event->position()) ? Qt::OpenHandCursor : Qt::ArrowCursor);
+        return;
+    }
+    const QPointF moved = event->position() - *pressed_at_;
+    dragging_ = dragging_ || std::hypot(moved.x(), moved.y()) >= drag_starts_px;
+    if (!dragging_) return;
+    if (grabbed_m_)
+        set_cursor(place_near(event->position()));
+    else if (view_when_pressed_.m11() > 1.0)
+        set_view(view_when_pressed_ * QTransform::fromTranslate(moved.x(), moved.y()));
+}
+
+void TrackMap::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton || !pressed_at_) return;
+    pressed_at_.reset();
+    const auto grabbed_m = std::exchange(grabbed_m_, {});
+    if (!dragging_)
+        Q_EMIT place_clicked(place_near(event->position()));
+    else if (grabbed_m)
+        Q_EMIT boundary_moved(*grabbed_m, place_near(event->position()));
+}
+
+void TrackMap::mouseDoubleClickEvent(QMouseEvent*) {
+    set_view(QTransform());
+}
+
+void TrackMap::wheelEvent(QWheelEvent* event) {
+    const QPointF at = event->position();
+    const double now = view_.m11();
+    const double wanted = std::clamp(now * std::pow(wheel_zoom, event->angleDelta().y() / notch), 1.0, closest);
+    QTransform zoom = QTransform::fromTranslate(-at.x(), -at.y());
+    zoom *= QTransform::fromScale(wanted / now, wanted / now);
+    zoom *= QTransform::fromTranslate(at.x(), at.y());
+    set_view(view_ * zoom);
+    event->accept();
+}
+
+void TrackMap::contextMenuEvent(QContextMenuEvent* event) {
+    if (!track_ || track_->line.position_m.empty()) return;
+    Q_EMIT menu_asked(place_near(QPointF(event->pos())), event->globalPos());
 }
 
 } // namespace lapwright::plots

@@ -36,8 +36,8 @@ QString in_menu(QString words) {
 
 Actions::Actions(QMenuBar& bar)
     : session_menu(bar.addMenu(tr("&Session"))), edit_menu(bar.addMenu(tr("&Edit"))),
-      pairing_menu(bar.addMenu(tr("&Pairing"))), view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))),
-      help_menu(bar.addMenu(tr("&Help"))) {
+      pairing_menu(bar.addMenu(tr("&Pairing"))), track_menu(bar.addMenu(tr("&Track"))),
+      view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))), help_menu(bar.addMenu(tr("&Help"))) {
     open = act(session_menu, "&Open files…", QKeySequence::Open);
     book = act(session_menu, "Sessions of the &book…", Qt::Key_L);
     season = act(session_menu, "&Season of a track or car…", QKeySequence(Qt::CTRL | Qt::Key_L));
@@ -50,7 +50,6 @@ Actions::Actions(QMenuBar& bar)
     session_menu->addSeparator();
     close_session = act(session_menu, "&Close this session", Qt::Key_Delete);
     session_menu->addSeparator();
-    forget_track = act(session_menu, "Forget the &track's gate and corners", QList<QKeySequence>{});
     cancel = act(session_menu, "Stop what is &running", QKeySequence(Qt::CTRL | Qt::Key_Period));
     dismiss = act(session_menu, "&Dismiss the notices", Qt::Key_Escape);
     session_menu->addSeparator();
@@ -65,10 +64,13 @@ Actions::Actions(QMenuBar& bar)
     pairing_menu->addSeparator();
     setup = act(pairing_menu, "Set&up of both cars…", QKeySequence(Qt::CTRL | Qt::Key_E));
     trial = act(pairing_menu, "Setup tri&al…", QKeySequence(Qt::CTRL | Qt::Key_B));
-    save_sheet = act(pairing_menu, "Save the debrief sheet as &PDF…", QKeySequence(Qt::CTRL | Qt::Key_P));
-    save_html = act(pairing_menu, "Save the debrief sheet as &HTML…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
+    print = act(pairing_menu, "P&rint the debrief sheet…", QKeySequence::Print);
+    save_sheet = act(pairing_menu, "Save the debrief sheet as &PDF…", QKeySequence::Save);
+    save_html = act(pairing_menu, "Save the debrief sheet as &HTML…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
     save_table = act(pairing_menu, "Save the &table as CSV…", QKeySequence(Qt::CTRL | Qt::Key_T));
     save_picture = act(pairing_menu, "Save the p&lots as SVG or PNG…", QKeySequence(Qt::CTRL | Qt::Key_D));
+
+    add_track();
 
     show_sessions = act(view_menu, "&Sessions", QKeySequence(Qt::CTRL | Qt::Key_1), true);
     show_compare = act(view_menu, "&Compare", QKeySequence(Qt::CTRL | Qt::Key_2), true);
@@ -106,6 +108,21 @@ Actions::Actions(QMenuBar& bar)
     about = act(help_menu, "&About Lapwright", QList<QKeySequence>{});
 }
 
+// The cursor says where, the chosen segment which.
+void Actions::add_track() {
+    rename_segment = act(track_menu, "&Name of the segment", Qt::Key_F2);
+    start_here = act(track_menu, "The segment &starts at the cursor", Qt::Key_S);
+    end_here = act(track_menu, "The segment &ends at the cursor", Qt::Key_E);
+    split_here = act(track_menu, "S&plit the segment at the cursor", Qt::Key_K);
+    join_next = act(track_menu, "&Join the segment with the next", QKeySequence(Qt::SHIFT | Qt::Key_K));
+    other_kind = act(track_menu, "&Corner or straight: make it the other", QKeySequence(Qt::SHIFT | Qt::Key_C));
+    track_menu->addSeparator();
+    gate_here = act(track_menu, "Put the timing &line at the cursor", QKeySequence(Qt::SHIFT | Qt::Key_T));
+    track_menu->addSeparator();
+    export_track = act(track_menu, "Sa&ve the track as a file…", QList<QKeySequence>{});
+    forget_track = act(track_menu, "&Forget the track's gate and corners", QList<QKeySequence>{});
+}
+
 // What is done to the book itself.
 void Actions::add_book() {
     book_menu = session_menu->addMenu(tr("T&he book itself"));
@@ -121,6 +138,9 @@ void Actions::add_edits() {
     redo = act(edit_menu, "&Redo", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z));
     undo->setEnabled(false);
     redo->setEnabled(false);
+    edit_menu->addSeparator();
+    copy_table = act(edit_menu, "Copy as a &table", QKeySequence::Copy);
+    copy_picture = act(edit_menu, "Copy as a p&icture", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
     edit_menu->addSeparator();
     const QKeySequence first(Qt::Key_M);
     const QKeySequence second(Qt::SHIFT | Qt::Key_M);
@@ -162,18 +182,21 @@ std::vector<QAction*> Actions::of_sessions_page() const {
 }
 
 std::vector<QAction*> Actions::of_compare_page() const {
-    return {zoom_in,         zoom_out,     whole_lap,    close_up,         view_back, view_on,     band,
-            values_filled,   summed,       next_segment, previous_segment, cursor_on, cursor_back, cursor_far_on,
-            cursor_far_back, cursor_start, cursor_end,   note_a,           note_b};
+    return {zoom_in,         zoom_out,     whole_lap,    close_up,         view_back, view_on,        band,
+            values_filled,   summed,       next_segment, previous_segment, cursor_on, cursor_back,    cursor_far_on,
+            cursor_far_back, cursor_start, cursor_end,   note_a,           note_b,    rename_segment, start_here,
+            end_here,        split_here,   join_next,    other_kind,       gate_here, export_track};
 }
 
 std::vector<QMenu*> Actions::menus() const {
-    return {session_menu, book_menu, edit_menu, pairing_menu, view_menu, units_menu, look_menu, go_menu, help_menu};
+    return {session_menu, book_menu,  edit_menu, pairing_menu, track_menu,
+            view_menu,    units_menu, look_menu, go_menu,      help_menu};
 }
 
 std::vector<dialogs::KeyGroup> Actions::key_groups() const {
     std::vector<dialogs::KeyGroup> groups;
-    for (const QMenu* menu : {session_menu, book_menu, edit_menu, pairing_menu, view_menu, go_menu, help_menu}) {
+    for (const QMenu* menu :
+         {session_menu, book_menu, edit_menu, pairing_menu, track_menu, view_menu, go_menu, help_menu}) {
         dialogs::KeyGroup group{without_mnemonic(menu->title()), {}};
         for (const QAction* action : menu->actions()) {
             QStringList key_names;
@@ -199,7 +222,9 @@ std::vector<dialogs::KeyGroup> Actions::key_groups() const {
                        {tr("Choose a segment"), tr("click")},
                        {tr("Show less or more, at the pointer"), tr("wheel")},
                        {tr("Pan"), tr("drag, or wheel sideways")},
-                       {tr("Whole lap"), tr("double-click")}}});
+                       {tr("Whole lap"), tr("double-click")},
+                       {tr("Move an end, or the timing line"), tr("drag its mark on ribbon or map")},
+                       {tr("What can be done there"), tr("right click")}}});
     return groups;
 }
 

@@ -27,6 +27,7 @@ struct Actions {
     QMenu* book_menu;
     QMenu* edit_menu;
     QMenu* pairing_menu;
+    QMenu* track_menu;
     QMenu* view_menu;
     QMenu* channels_menu; // filled by the window for each pairing
     QMenu* units_menu;
@@ -48,12 +49,13 @@ struct Actions {
     QAction* report;
     QAction* recipes;
     QAction* close_session;
-    QAction* forget_track;
     QAction* cancel;
     QAction* dismiss;
     QAction* quit;
     QAction* undo;
     QAction* redo;
+    QAction* copy_table;
+    QAction* copy_picture;
     QAction* note_a; // these four: a key each for two pages
     QAction* note_b;
     QAction* note_lap;
@@ -64,10 +66,20 @@ struct Actions {
     QAction* compare;
     QAction* setup;
     QAction* trial;
+    QAction* print;
     QAction* save_sheet;
     QAction* save_html;
     QAction* save_table;
     QAction* save_picture;
+    QAction* rename_segment;
+    QAction* start_here;
+    QAction* end_here;
+    QAction* split_here;
+    QAction* join_next;
+    QAction* other_kind;
+    QAction* gate_here;
+    QAction* export_track;
+    QAction* forget_track;
     QAction* show_sessions;
     QAction* show_compare;
     QAction* show_causes;
@@ -105,6 +117,7 @@ struct Actions {
   private:
     void add_book();
     void add_edits();
+    void add_track();
     void add_units(QMenuBar& bar);
     void add_looks(QMenuBar& bar);
 };

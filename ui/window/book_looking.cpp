@@ -7,6 +7,7 @@
 #include "ui/pages/sessions/pairings_view.h"
 #include "ui/pages/sessions/season_view.h"
 #include "ui/pages/sessions/sessions_page.h"
+#include "ui/pages/sessions/start_view.h"
 
 namespace lapwright::window {
 
@@ -31,6 +32,12 @@ BookLooking::BookLooking(BookQueue& book, pages::SessionsPage& page, QObject* pa
         page_.show_book(false);
         Q_EMIT pairing_asked(pairing);
     });
+    connect(&page_.start(), &pages::StartView::pairing_asked, this, &BookLooking::pairing_asked);
+    connect(&page_.start(), &pages::StartView::session_asked, this, &BookLooking::open_asked);
+    connect(&book_, &BookQueue::pairings_found, &page_.start(), &pages::StartView::show_pairings);
+    connect(&book_, &BookQueue::found, this, [this](const std::vector<book::SessionSummary>& sessions) {
+        if (page_.start().isVisible()) page_.start().show_sessions(sessions);
+    });
     connect(&book_, &BookQueue::found, &panel.sessions(), &pages::BookView::show_sessions);
     connect(&book_, &BookQueue::season_found, &panel.season(), &pages::SeasonView::show_season);
     connect(&book_, &BookQueue::pairings_found, &panel.pairings(), &pages::PairingsView::show_pairings);
@@ -39,10 +46,18 @@ BookLooking::BookLooking(BookQueue& book, pages::SessionsPage& page, QObject* pa
         page_.book_panel().season().set_names(names);
     });
     connect(&book_, &BookQueue::changed, this, [this] {
-        if (page_.book_panel().isVisible()) look();
+        if (page_.book_panel().isVisible())
+            look();
+        else if (page_.start().isVisible())
+            look_for_start();
     });
     connect(&book_, &BookQueue::unusable, this, [this] { page_.set_book_usable(false); });
     connect(&book_, &BookQueue::opened_again, this, [this] { page_.set_book_usable(true); });
+}
+
+void BookLooking::look_for_start() {
+    book_.find_pairings();
+    book_.find({});
 }
 
 void BookLooking::show(Part part) {

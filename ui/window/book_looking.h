@@ -24,6 +24,7 @@ class BookLooking : public QObject {
 
     // The page is shown already.  A part that is shown gives way to the sessions: its key leads there and back.
     void show(pages::BookPanel::Part part);
+    void look_for_start(); // what was compared and driven last
 
   Q_SIGNALS:
     void open_asked(const lapwright::book::SessionSummary& session);

@@ -30,10 +30,7 @@ Comparing::Comparing(const Parts& parts, QObject* parent) : QObject(parent), par
                     parts_.importing.note_refusal(models::path(*file), error);
                 came(origin);
             });
-    connect(&parts_.worker, &Worker::pairing_ready, this, [this](const workspace::ComparedPointer& pairing) {
-        parts_.sessions.edit([&](workspace::OpenSessions& open) { parts_.pairing.take(pairing, open); });
-        Q_EMIT compared(pairing);
-    });
+    connect(&parts_.worker, &Worker::pairing_ready, this, &Comparing::take);
     connect(&parts_.worker, &Worker::comparison_refused, this, [this](const base::Error& error) {
         parts_.pairing.refuse();
         parts_.notices.add(text(base::one_line(error)));
@@ -72,6 +69,11 @@ void Comparing::came(const workspace::Origin& origin) {
     go_on_with_plan();
 }
 
+void Comparing::take(const workspace::ComparedPointer& pairing) {
+    parts_.sessions.edit([&](workspace::OpenSessions& open) { parts_.pairing.take(pairing, open); });
+    Q_EMIT compared(pairing);
+}
+
 // Files that ask are answered for before their laps are compared.
 void Comparing::go_on_with_plan() {
     if (parts_.pairing.reading()) return;
@@ -95,7 +97,13 @@ void Comparing::read_again(const QString& path) {
 void Comparing::compare() {
     if (!picks().complete()) return;
     const workspace::Picks wanted = picks();
+    const bool only_swapped = parts_.pairing.shows_swapped(wanted);
     parts_.pairing.compare(wanted);
+    if (only_swapped) {
+        parts_.worker.cancel_comparison();
+        take(workspace::swapped(*parts_.pairing.compared()));
+        return;
+    }
     const auto number = [](const workspace::LapPick& pick) {
         return pick.fastest ? std::nullopt : std::optional(pick.lap);
     };
@@ -111,21 +119,35 @@ std::optional<Comparing::WantedLap> Comparing::wanted_again(const std::optional<
 }
 
 void Comparing::rename(const workspace::SessionKey& key, const book::SessionDetails& details) {
-    if (const auto session = parts_.sessions.now().session(key)) replace(session, workspace::named(session, details));
+    const auto session = parts_.sessions.now().session(key);
+    if (!session) return;
+    if (const auto renamed_session = workspace::named(session, details); renamed_session != session)
+        replace({renamed_session});
 }
 
 void Comparing::give_names(const workspace::SessionKey& key, const workspace::SessionNames& names) {
-    if (const auto session = parts_.sessions.now().session(key))
-        replace(session, workspace::with_names(session, names));
+    const auto session = parts_.sessions.now().session(key);
+    if (!session) return;
+    if (const auto named_session = workspace::with_names(session, names); named_session != session)
+        replace({named_session});
 }
 
-// Under other names: what shows it is made anew when it is looked at.
-void Comparing::replace(const workspace::SessionPointer& before, const workspace::SessionPointer& now) {
-    if (now == before) return;
-    const workspace::SessionKey key = workspace::key_of(*before);
-    parts_.sessions.edit([&](workspace::OpenSessions& open) { open.rename(key, now); });
-    parts_.pairing.outdate(key);
-    if (parts_.pairing.comes_with(key))
+void Comparing::put_on_track(const std::vector<workspace::SessionPointer>& sessions) {
+    replace(sessions);
+}
+
+// What shows them is made anew when it is looked at.
+void Comparing::replace(const std::vector<workspace::SessionPointer>& sessions) {
+    bool comes = false;
+    parts_.sessions.edit([&](workspace::OpenSessions& open) {
+        for (const auto& session : sessions)
+            open.rename(workspace::key_of(*session), session);
+    });
+    for (const auto& session : sessions) {
+        parts_.pairing.outdate(workspace::key_of(*session));
+        comes = comes || parts_.pairing.comes_with(workspace::key_of(*session));
+    }
+    if (comes)
         compare();
     else
         Q_EMIT renamed();

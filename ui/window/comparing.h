@@ -59,6 +59,8 @@ class Comparing : public QObject {
     // What the book calls a session now, on every page that shows it.
     void rename(const workspace::SessionKey& key, const book::SessionDetails& details);
     void give_names(const workspace::SessionKey& key, const workspace::SessionNames& names); // as a person says
+    // The same sessions on a track that was edited.
+    void put_on_track(const std::vector<workspace::SessionPointer>& sessions);
     // Done at once; an edit that changes nothing is not one.
     void edit_picks(const QString& name, const std::function<void(workspace::OpenSessions&)>& change);
 
@@ -74,9 +76,10 @@ class Comparing : public QObject {
   private:
     void session_read(const workspace::Origin& origin, const workspace::SessionPointer& session);
     void came(const workspace::Origin& origin);
+    void take(const workspace::ComparedPointer& pairing);
     void go_on_with_plan();
     void read_again(const QString& path);
-    void replace(const workspace::SessionPointer& before, const workspace::SessionPointer& now);
+    void replace(const std::vector<workspace::SessionPointer>& sessions);
     void name_by_setup(const workspace::SessionKey& key); // driver and car of the session
     [[nodiscard]] workspace::Origin origin_of(const book::SessionSummary& session) const;
 

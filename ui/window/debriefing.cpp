@@ -5,6 +5,7 @@
 #include "ui/models/text.h"
 #include "ui/pages/debrief/debrief_page.h"
 #include "ui/window/kept_notes.h"
+#include "ui/window/printing.h"
 
 #include <QDir>
 #include <QFile>
@@ -149,6 +150,12 @@ base::Result<void> Debriefing::save(const QString& path) {
     page_.say(written ? tr("%1 is written.").arg(QDir::toNativeSeparators(path))
                       : text(base::one_line(written.error())));
     return written;
+}
+
+void Debriefing::print(QWidget* parent) {
+    keep_notes();
+    compose();
+    if (const auto sheet = composed()) preview_and_print(*sheet, page_.options(), parent);
 }
 
 void Debriefing::ask_and_save(QWidget* parent, Form form) {

@@ -46,6 +46,7 @@ class Debriefing : public QObject {
     enum class Form { pdf, html };
 
     // Asks for a file; what became of it stands on the page.
+    void print(QWidget* parent); // after a preview
     void ask_and_save(QWidget* parent, Form form);
     // The form is chosen by the ending: .html and .htm make HTML, any other a PDF.
     [[nodiscard]] base::Result<void> save(const QString& path);

@@ -3,6 +3,7 @@
 
 #include "core/base/whole_file.h"
 #include "core/sheet/tables.h"
+#include "core/track/edit_segments.h"
 #include "ui/models/text.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/compare/compare_page.h"
@@ -28,18 +29,23 @@ std::string native(const QString& path) {
 Exporting::Exporting(pages::ComparePage& compare, pages::CausesPage& causes, QSettings& settings, QObject* parent)
     : QObject(parent), compare_(compare), causes_(causes), settings_(settings) {}
 
-base::Result<void> Exporting::save_table(View view, const QString& path) const {
-    const sheet::Table table = view == View::causes && causes_.explanation()
-                                   ? sheet::causes_table(*causes_.explanation())
-                                   : sheet::segments_table(compare_.rows(), units_);
-    return base::write_whole_file(native(path), sheet::csv_text(table), "the table");
+sheet::Table Exporting::table(View view) const {
+    return view == View::causes && causes_.explanation() ? sheet::causes_table(*causes_.explanation())
+                                                         : sheet::segments_table(compare_.rows(), units_);
 }
 
-base::Result<void> Exporting::save_picture(View view, const QString& heading, const QString& path) {
+QByteArray Exporting::picture(View view, const QString& heading, plots::PictureForm form) const {
+    return view == View::causes && causes_.explanation() ? causes_.picture(heading, form)
+                                                         : compare_.stack().picture(heading, form);
+}
+
+base::Result<void> Exporting::save_table(View view, const QString& path) const {
+    return base::write_whole_file(native(path), sheet::csv_text(table(view)), "the table");
+}
+
+base::Result<void> Exporting::save_picture(View view, const QString& heading, const QString& path) const {
     const bool png = path.endsWith(QLatin1String(".png"), Qt::CaseInsensitive);
-    const plots::PictureForm form = png ? plots::PictureForm::png : plots::PictureForm::svg;
-    const QByteArray content = view == View::causes && causes_.explanation() ? causes_.picture(heading, form)
-                                                                             : compare_.stack().picture(heading, form);
+    const QByteArray content = picture(view, heading, png ? plots::PictureForm::png : plots::PictureForm::svg);
     if (content.isEmpty())
         return base::Error{base::ErrorCode::file_not_writable,
                            {native(path), {}, {}},
@@ -49,7 +55,22 @@ base::Result<void> Exporting::save_picture(View view, const QString& heading, co
                                   "the picture");
 }
 
-bool Exporting::there_is_something(View view) {
+base::Result<void> Exporting::save_track(const QString& path) const {
+    const auto record = track::record_of(compare_.compared()->pairing->track);
+    if (!record) return record.error();
+    return base::write_whole_file(native(path), track::track_record_json(*record), "the track");
+}
+
+void Exporting::ask_and_save_track(QWidget* parent) {
+    if (!there_is_something(View::compare)) return;
+    QString name = models::text(compare_.compared()->pairing->track.name).remove(QLatin1Char('/'));
+    if (name.isEmpty()) name = QStringLiteral("track");
+    const QString path = ask(parent, tr("Save the track"), name + QStringLiteral(".track.json"),
+                             tr("Track files (*.json)"), QStringLiteral(".track.json"));
+    if (!path.isEmpty()) tell(save_track(path), path);
+}
+
+bool Exporting::there_is_something(View view) const {
     return view == View::causes ? causes_.explanation() != nullptr : compare_.compared() != nullptr;
 }
 

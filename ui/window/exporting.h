@@ -5,6 +5,8 @@
 
 #include "core/base/display.h"
 #include "core/base/result.h"
+#include "core/sheet/csv.h"
+#include "ui/plots/picture.h"
 
 #include <QObject>
 #include <QString>
@@ -33,15 +35,21 @@ class Exporting : public QObject {
     void ask_and_save_table(View view, const QString& heading, QWidget* parent);
     void ask_and_save_picture(View view, const QString& heading, QWidget* parent);
 
+    void ask_and_save_track(QWidget* parent); // gate and segments of the compared laps
+
+    [[nodiscard]] sheet::Table table(View view) const;
+    [[nodiscard]] QByteArray picture(View view, const QString& heading, plots::PictureForm form) const;
+
     // A picture is PNG where the name ends with .png, else SVG.
     [[nodiscard]] base::Result<void> save_table(View view, const QString& path) const;
-    [[nodiscard]] base::Result<void> save_picture(View view, const QString& heading, const QString& path);
+    [[nodiscard]] base::Result<void> save_track(const QString& path) const;
+    [[nodiscard]] base::Result<void> save_picture(View view, const QString& heading, const QString& path) const;
 
   Q_SIGNALS:
     void said(const QString& sentence); // what became of it
 
   private:
-    [[nodiscard]] bool there_is_something(View view);
+    [[nodiscard]] bool there_is_something(View view) const;
     [[nodiscard]] QString ask(QWidget* parent, const QString& title, const QString& name, const QString& filters,
                               const QString& ending);
     void tell(const base::Result<void>& written, const QString& path);

@@ -44,6 +44,12 @@ bool GivenFiles::use_track(const QString& path) {
     return true;
 }
 
+void GivenFiles::put_track(const std::optional<track::TrackRecord>& record) {
+    forget_track();
+    track_ = record;
+    Q_EMIT track_changed();
+}
+
 void GivenFiles::forget_track() {
     track_.reset();
     parts_.preferences.track_file.clear();

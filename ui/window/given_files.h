@@ -42,6 +42,7 @@ class GivenFiles : public QObject {
     // Takes them (*.json) out of `files` and uses the last track; true when the track changed.
     bool take(QStringList& files);
     bool use_track(const QString& path);
+    void put_track(const std::optional<track::TrackRecord>& record); // in the place of the file's, or nothing
     void forget_track();
     void give_setups(); // the waiting ones to their sessions
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/main_window.h"
 
-#include "core/analysis/short_text.h"
-#include "core/base/number_text.h"
 #include "ui/bridge/book_queue.h"
 #include "ui/dialogs/about.h"
 #include "ui/models/file_name.h"
@@ -11,6 +9,7 @@
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/debrief/debrief_page.h"
 #include "ui/pages/sessions/sessions_page.h"
+#include "ui/pages/sessions/start_view.h"
 #include "ui/theme/fonts.h"
 #include "ui/window/book_actions.h"
 #include "ui/window/book_care.h"
@@ -18,7 +17,10 @@
 #include "ui/window/book_looking.h"
 #include "ui/window/book_waiting.h"
 #include "ui/window/comparing.h"
+#include "ui/window/context_menus.h"
+#include "ui/window/copying.h"
 #include "ui/window/debriefing.h"
+#include "ui/window/dropped_files.h"
 #include "ui/window/explaining.h"
 #include "ui/window/exporting.h"
 #include "ui/window/find_places.h"
@@ -30,9 +32,12 @@
 #include "ui/window/notices.h"
 #include "ui/window/noting.h"
 #include "ui/window/page_stack.h"
+#include "ui/window/samples.h"
 #include "ui/window/strip.h"
+#include "ui/window/track_editing.h"
 #include "ui/window/trying.h"
 #include "ui/window/view_actions.h"
+#include "ui/window/window_title.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -40,12 +45,10 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QMimeData>
 #include <QScreen>
 #include <QSettings>
 #include <QToolButton>
 #include <QUndoStack>
-#include <QUrl>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -54,29 +57,7 @@ namespace {
 
 using models::text;
 
-QStringList local_files(const QMimeData& data) {
-    QStringList files;
-    for (const QUrl& url : data.urls()) {
-        if (url.isLocalFile()) files << url.toLocalFile();
-    }
-    return files;
-}
-
-QStringList absolute(const QStringList& files) {
-    QStringList paths;
-    for (const QString& file : files)
-        paths << QFileInfo(file).absoluteFilePath();
-    return paths;
-}
-
 constexpr int title_bar_px = 40; // at most, as desktops draw it
-constexpr std::size_t longest_in_title = 40;
-
-QString lap_of(const analysis::Side& side) {
-    const std::string& driver = side.session->recording->driver;
-    const std::string name = analysis::shortened(driver.empty() ? side.session->title() : driver, longest_in_title);
-    return MainWindow::tr("%1 lap %2").arg(text(name), text(base::integer_text(side.lap.number)));
-}
 
 QString absolute_name(const std::string& book_file) {
     return book_file.empty() ? QString() : QFileInfo(QFile::decodeName(book_file.c_str())).absoluteFilePath();
@@ -123,7 +104,7 @@ void MainWindow::make_pages() {
     column->setContentsMargins(0, 0, 0, 0);
     notices_ = new Notices(centre);
     auto* notice_row = new QVBoxLayout;
-    notice_row->setContentsMargins(12, 6, 12, 0);
+    notice_row->setContentsMargins(12, 0, 12, 3);
     notice_row->addWidget(notices_);
     pages_ = new PageStack(sessions_, notes_, centre);
     explaining_ = new Explaining({*worker_, pages_->causes(), *edits_, settings_, *sessions_, pairing_}, this);
@@ -143,10 +124,16 @@ void MainWindow::make_pages() {
         {*worker_, *sessions_, pairing_, *edits_, *importing_, *given_, *explaining_, *keeping_, *notices_}, this);
     naming_ =
         new Naming({*book_, *sessions_, pages_->sessions(), *comparing_, *explaining_, *book_editing_, *edits_}, this);
+    track_editing_ = new TrackEditing(
+        {actions_, *book_, *sessions_, pairing_, *pages_, *comparing_, *given_, *edits_, *notices_}, this);
+    new Copying({actions_, *pages_, *exporting_, *this}, this);
+    new ContextMenus(actions_, *pages_, this);
     pages_->follow({actions_, *sessions_, pairing_, *comparing_, *explaining_, *given_});
-    column->addLayout(notice_row);
     column->addWidget(pages_, 1);
+    column->addLayout(notice_row);
     setCentralWidget(centre);
+    pages_->sessions().start().set_samples(!sample_sessions().isEmpty());
+    connect(&pages_->sessions(), &pages::SessionsPage::samples_asked, this, [this] { start(sample_sessions()); });
     connect(&pages_->sessions(), &pages::SessionsPage::open_asked, this, &MainWindow::ask_for_files);
     connect(worker_, &bridge::Worker::progressed, strip_, &Strip::set_progress);
     connect(worker_, &bridge::Worker::busy_changed, strip_, &Strip::set_busy);
@@ -199,6 +186,11 @@ void MainWindow::connect_preferences() {
 
 void MainWindow::connect_why_and_sheet() {
     connect(actions_.setup, &QAction::triggered, this, [this] { explaining_->edit_setups(preferences_.units, this); });
+    connect(actions_.print, &QAction::triggered, this, [this] {
+        pages_->show_debrief();
+        debriefing_->print(this);
+    });
+    connect(&pages_->debrief(), &pages::DebriefPage::print_asked, actions_.print, &QAction::trigger);
     connect(actions_.save_sheet, &QAction::triggered, this, [this] {
         pages_->show_debrief();
         debriefing_->ask_and_save(this, Debriefing::Form::pdf);
@@ -228,6 +220,7 @@ void MainWindow::connect_saving() {
             [this, view] { exporting_->ask_and_save_table(view(), windowTitle(), this); });
     connect(actions_.save_picture, &QAction::triggered, this,
             [this, view] { exporting_->ask_and_save_picture(view(), windowTitle(), this); });
+    connect(actions_.export_track, &QAction::triggered, this, [this] { exporting_->ask_and_save_track(this); });
     connect(exporting_, &Exporting::said, notices_, &Notices::add);
 }
 
@@ -301,6 +294,7 @@ void MainWindow::start(const QStringList& files) {
         comparing_->load(origins, plan);
         return;
     }
+    book_looking_->look_for_start();
     // Another book, a friend's perhaps, is not to get the sessions of this one unasked.
     if (!preferences_.last_a || !preferences_.last_b || preferences_.book != book_file_) return;
     if (!own_track && !preferences_.track_file.isEmpty()) given_->use_track(preferences_.track_file);
@@ -337,7 +331,7 @@ void MainWindow::show_compared(const workspace::ComparedPointer& compared) {
     preferences_.book = book_file_;
     pages_->compare().show_pairing(compared);
     fill_channels_menu({actions_, pages_->compare(), preferences_, [this] { save(); }});
-    setWindowTitle(tr("%1 against %2").arg(lap_of(compared->pairing->a), lap_of(compared->pairing->b)));
+    setWindowTitle(title_of(*compared->pairing));
     noting_->follow_pairing();
     explaining_->follow_pairing();
     debriefing_->set_pairing(compared, pairing_.laps());
@@ -379,12 +373,12 @@ void MainWindow::save() {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (!local_files(*event->mimeData()).isEmpty()) event->acceptProposedAction();
+    if (!files_in(*event->mimeData()).isEmpty()) event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
     event->acceptProposedAction();
-    open(local_files(*event->mimeData()));
+    open(files_in(*event->mimeData()));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

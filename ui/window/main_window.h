@@ -38,6 +38,7 @@ class Naming;
 class Notices;
 class Noting;
 class Strip;
+class TrackEditing;
 class Trying;
 
 class MainWindow : public QMainWindow {
@@ -120,6 +121,7 @@ class MainWindow : public QMainWindow {
     BookWaiting* book_waiting_;
     GivenFiles* given_;
     Comparing* comparing_;
+    TrackEditing* track_editing_;
     Notices* notices_;
 };
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/notices.h"
 
+#include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
+#include "ui/theme/plain_label.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -10,22 +12,33 @@
 namespace lapwright::window {
 namespace {
 
-constexpr qsizetype max_shown = 4;
+constexpr int side_px = 8;
+
+QToolButton* small_button(const QString& words, QWidget* parent) {
+    auto* button = new QToolButton(parent);
+    button->setObjectName(QStringLiteral("slim"));
+    button->setFont(theme::small());
+    button->setText(words);
+    return button;
+}
 
 } // namespace
 
-Notices::Notices(QWidget* parent) : QFrame(parent), label_(new QLabel(this)) {
+Notices::Notices(QWidget* parent)
+    : QFrame(parent), newest_(new theme::ElidedLabel(this)), all_(small_button({}, this)) {
     setObjectName(QStringLiteral("notice"));
-    label_->setTextFormat(Qt::PlainText);
-    label_->setWordWrap(true);
-    label_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    auto* close = new QToolButton(this);
-    close->setObjectName(QStringLiteral("plain"));
-    close->setText(tr("Dismiss"));
+    newest_->setFont(theme::small());
+    QToolButton* close = small_button(tr("Dismiss"), this);
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(12, 6, 8, 6);
-    row->addWidget(label_, 1);
-    row->addWidget(close, 0, Qt::AlignTop);
+    row->setContentsMargins(side_px, 1, 2, 1);
+    row->addWidget(newest_, 1);
+    row->addWidget(all_);
+    row->addWidget(close);
+    QSizePolicy kept = sizePolicy();
+    kept.setRetainSizeWhenHidden(true);
+    kept.setVerticalPolicy(QSizePolicy::Fixed);
+    setSizePolicy(kept);
+    connect(all_, &QToolButton::clicked, this, &Notices::show_all);
     connect(close, &QToolButton::clicked, this, &Notices::dismiss);
     hide();
 }
@@ -37,33 +50,46 @@ void Notices::add(const QString& sentence) {
 }
 
 void Notices::withdraw(const QString& path) {
-    const auto of_file = [&](const QString& sentence) { return sentence.startsWith(path + QLatin1Char(':')); };
-    if (sentences_.removeIf(of_file) > 0) show_rest();
+    sentences_.removeIf([&](const QString& sentence) { return sentence.startsWith(path + QLatin1Char(':')); });
+    show_sentences();
 }
 
 void Notices::withdraw_sentence(const QString& sentence) {
-    if (sentences_.removeAll(sentence) > 0) show_rest();
-}
-
-void Notices::show_rest() {
-    if (sentences_.isEmpty())
-        hide();
-    else
-        show_sentences();
+    sentences_.removeAll(sentence);
+    show_sentences();
 }
 
 void Notices::dismiss() {
     sentences_.clear();
-    hide();
+    show_sentences();
+}
+
+QString Notices::shown() const {
+    return newest_->text();
+}
+
+void Notices::show_all() {
+    auto* whole = new QFrame(this, Qt::Popup);
+    whole->setAttribute(Qt::WA_DeleteOnClose);
+    whole->setObjectName(QStringLiteral("notice"));
+    auto* column = new QVBoxLayout(whole);
+    for (const QString& sentence : sentences_) {
+        QLabel* label = theme::wrapped_label(sentence, whole, theme::small());
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        column->addWidget(label);
+    }
+    whole->setFixedWidth(width());
+    whole->adjustSize();
+    whole->move(mapToGlobal(QPoint(0, -whole->height() - 2)));
+    whole->show();
 }
 
 void Notices::show_sentences() {
-    QStringList shown = sentences_.mid(qMax<qsizetype>(0, sentences_.size() - max_shown));
-    const auto hidden = static_cast<int>(sentences_.size() - shown.size());
-    if (hidden > 0) shown.prepend(tr("%n earlier", nullptr, hidden));
-    label_->setText(shown.join(QLatin1Char('\n')));
-    setAccessibleName(label_->text());
-    show();
+    setVisible(!sentences_.isEmpty());
+    if (sentences_.isEmpty()) return;
+    newest_->set_text(sentences_.last());
+    all_->setText(sentences_.size() > 1 ? tr("All %1…").arg(sentences_.size()) : tr("In full…"));
+    setAccessibleName(sentences_.join(QLatin1Char('\n')));
 }
 
 } // namespace lapwright::window

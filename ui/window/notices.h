@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sentences that want to be read: what could not be opened or compared, and why.  They stay until they are dismissed.
+// Sentences that want to be read: what could not be opened or compared, and why.  They stay until they are dismissed,
+// in a row at the window's foot that is there whether it holds any or not: a notice moves nothing under the pointer.
+// The newest is read there; a click shows all of them in full.
 #pragma once
 
 #include <QFrame>
 #include <QStringList>
 
-class QLabel;
 class QToolButton;
+
+namespace lapwright::theme {
+class ElidedLabel;
+}
 
 namespace lapwright::window {
 
@@ -21,14 +26,16 @@ class Notices : public QFrame {
     void withdraw(const QString& path);
     void withdraw_sentence(const QString& sentence);
     void dismiss();
+    void show_all(); // over what stands above, until a click elsewhere or Escape
     [[nodiscard]] const QStringList& sentences() const { return sentences_; }
+    [[nodiscard]] QString shown() const; // the newest
 
   private:
     void show_sentences();
-    void show_rest(); // after some went
 
     QStringList sentences_;
-    QLabel* label_;
+    theme::ElidedLabel* newest_;
+    QToolButton* all_;
 };
 
 } // namespace lapwright::window

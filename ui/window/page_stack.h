@@ -39,6 +39,8 @@ class PageStack : public QStackedWidget {
     PageStack(models::OpenSessions* sessions, models::Notes* notes, QWidget* parent);
     void follow(const Parts& parts); // from now on; all outlive it
 
+    enum class Shown { sessions, compare, causes, debrief };
+    [[nodiscard]] Shown shown() const { return static_cast<Shown>(currentIndex()); }
     [[nodiscard]] pages::SessionsPage& sessions() { return *sessions_; }
     [[nodiscard]] pages::ComparePage& compare() { return *compare_; }
     [[nodiscard]] pages::CausesPage& causes() { return *causes_; }

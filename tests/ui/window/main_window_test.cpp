@@ -89,9 +89,15 @@ TEST_F(MainWindow, ARefusedFileIsOnePlainSentenceAndTheOthersStay) {
     start({path("one.csv"), path("bad.csv"), path("two.csv")});
     ASSERT_TRUE(fixture::wait_for([this] { return window->notices().isVisible(); }));
     ASSERT_TRUE(fixture::wait_for([this] { return window->sessions().now().entries().size() == 2; }));
-    const auto* label = window->notices().findChild<QLabel*>();
+    const QString sentence = path("bad.csv") + QStringLiteral(":7: <b>no table</b> — export again");
+    EXPECT_EQ(window->notices().shown(), sentence);
+    window->notices().show_all();
+    auto* whole = QApplication::activePopupWidget();
+    ASSERT_NE(whole, nullptr);
+    const auto* label = whole->findChild<QLabel*>();
     EXPECT_EQ(label->textFormat(), Qt::PlainText);
-    EXPECT_EQ(label->text(), path("bad.csv") + QStringLiteral(":7: <b>no table</b> — export again"));
+    EXPECT_EQ(label->text(), sentence);
+    whole->close();
     key(Qt::Key_Escape);
     EXPECT_FALSE(window->notices().isVisible());
 }

@@ -24,6 +24,21 @@ class NamingTest : public fixture::PairedWindowWithBook {
         fixture::settle();
         card(0).laps().setFocus();
     }
+    // Files that know driver and car, and nothing else.
+    [[nodiscard]] bridge::Stages stages() const override {
+        bridge::Stages stages = PairedWindowWithBook::stages();
+        stages.load = [load = stages.load](const workspace::Origin& origin,
+                                           const std::optional<track::TrackRecord>& track,
+                                           const base::Progress& progress) -> base::Result<bridge::SessionPointer> {
+            const auto session = load(origin, track, progress);
+            if (!session) return session;
+            workspace::SessionNames names = workspace::names_of(**session);
+            names.track.clear();
+            names.start_unix_s.reset();
+            return workspace::with_names(*session, names);
+        };
+        return stages;
+    }
     pages::SessionCard& card(std::size_t i) { return *window->sessions_page().cards().at(i); }
     QLineEdit& line(NamesForm::Field field) { return card(0).names().line(field); }
     [[nodiscard]] workspace::SessionNames names() {

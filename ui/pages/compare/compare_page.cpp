@@ -28,6 +28,14 @@ QFrame* framed(QWidget* content, QWidget* parent) {
     return frame;
 }
 
+bool same_lap(const analysis::Side& one, const analysis::Side& other) {
+    return one.lap.number == other.lap.number && one.session->source == other.session->source;
+}
+
+bool same_laps_of(const analysis::Pairing& one, const analysis::Pairing& other) {
+    return same_lap(one.a, other.a) && same_lap(one.b, other.b);
+}
+
 } // namespace
 
 ComparePage::ComparePage(QWidget* parent)
@@ -76,10 +84,42 @@ ComparePage::ComparePage(QWidget* parent)
         if (chosen_ >= 0) Q_EMIT note_kept(side, segments_of(static_cast<std::size_t>(chosen_)).first, note);
     });
     connect(card_, &SegmentCard::note_ended, stack_, [this] { stack_->setFocus(); });
+    connect_editing();
+}
+
+void ComparePage::connect_editing() {
+    connect(stack_, &plots::PlotStack::boundary_moved, this, &ComparePage::boundary_moved);
+    connect(map_, &plots::TrackMap::boundary_moved, this, &ComparePage::boundary_moved);
+    connect(stack_, &plots::PlotStack::menu_asked, this, &ComparePage::ask_for_menu);
+    connect(map_, &plots::TrackMap::menu_asked, this, &ComparePage::ask_for_menu);
+    connect(table_, &models::SegmentTable::name_typed, this, [this](int row, const QString& name) {
+        Q_EMIT name_typed(segments_of(static_cast<std::size_t>(row)).first, name);
+    });
+    view_->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(view_, &QWidget::customContextMenuRequested, this, [this](const QPoint& at) {
+        if (const QModelIndex index = view_->indexAt(at); index.isValid()) choose(index.row());
+        Q_EMIT menu_asked(view_->viewport()->mapToGlobal(at));
+    });
+}
+
+// What the menu does is done where it was asked for.
+void ComparePage::ask_for_menu(double place_m, const QPoint& at) {
+    go_to(place_m);
+    Q_EMIT menu_asked(at);
+}
+
+std::pair<std::size_t, std::size_t> ComparePage::chosen_segments() const {
+    return chosen_ < 0 ? std::pair<std::size_t, std::size_t>() : segments_of(static_cast<std::size_t>(chosen_));
+}
+
+void ComparePage::begin_name() {
+    if (chosen_ >= 0) view_->begin_name(chosen_);
 }
 
 void ComparePage::show_pairing(workspace::ComparedPointer compared) {
     keep_notes();
+    const bool same_laps = compared_ && same_laps_of(*compared_->pairing, *compared->pairing);
+    const double place_m = stack_->cursor_m();
     compared_ = std::move(compared);
     const auto& pairing = compared_->pairing;
     notes_.clear();
@@ -89,6 +129,10 @@ void ComparePage::show_pairing(workspace::ComparedPointer compared) {
     chosen_ = -1;
     table_->set_segments(rows());
     fill_stack();
+    if (same_laps) {
+        go_to(place_m); // the track was edited there, or a name
+        return;
+    }
     const auto& deciding = pairing->headline.deciding_segment;
     const auto row = std::ranges::find(rows(), deciding, [](const auto& r) { return r.segment.name; });
     choose(row == rows().end() ? 0 : static_cast<int>(row - rows().begin()));

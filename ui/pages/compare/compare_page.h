@@ -57,12 +57,23 @@ class ComparePage : public QWidget {
     void choose_next(int step);
     void go_to(double place_m); // the cursor, and the segment there
     void show_chosen_stretch();
+    // The segments of the comparison that are chosen, from the first to before the last; none: {0, 0}.
+    [[nodiscard]] std::pair<std::size_t, std::size_t> chosen_segments() const;
+    [[nodiscard]] bool summed() const { return summed_; }
+    void begin_name(); // of the chosen segment, in its place
+    [[nodiscard]] plots::TrackMap& map() { return *map_; }
+    [[nodiscard]] SegmentView& segments() { return *view_; }
 
   Q_SIGNALS:
     // `segment`: of the comparison.
     void note_kept(lapwright::workspace::Side side, std::size_t segment, const QString& note);
+    void name_typed(std::size_t segment, const QString& name);
+    void boundary_moved(double from_m, double to_m); // 0 m and the lap's length: the timing line
+    void menu_asked(const QPoint& at);               // on what is chosen and under the cursor
 
   private:
+    void connect_editing();
+    void ask_for_menu(double place_m, const QPoint& at);
     void fill_notes();
     // The segments of the comparison that a row stands for: from the first to before the last.
     [[nodiscard]] std::pair<std::size_t, std::size_t> segments_of(std::size_t row) const;

@@ -198,6 +198,12 @@ void SegmentView::choose(int row) {
     choosing_ = false;
 }
 
+void SegmentView::begin_name(int row) {
+    setFocus();
+    setCurrentIndex(model()->index(row, SegmentTable::name_column));
+    edit(currentIndex());
+}
+
 void SegmentView::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
     fit_rows();

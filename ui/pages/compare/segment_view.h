@@ -38,7 +38,8 @@ class SegmentView : public QTableView {
   public:
     explicit SegmentView(models::SegmentTable* table, QWidget* parent = nullptr);
     void set_palette(const theme::Palette& palette);
-    void choose(int row); // −1: none
+    void choose(int row);     // −1: none
+    void begin_name(int row); // typed in its place
 
     [[nodiscard]] QSize minimumSizeHint() const override { return {260, 120}; }
 

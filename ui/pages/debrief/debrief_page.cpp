@@ -27,9 +27,9 @@ constexpr int side_width_px = 250;
 
 DebriefPage::DebriefPage(QWidget* parent)
     : QWidget(parent), paper_(new QComboBox), all_segments_(new QCheckBox(tr("All segments on a &second page"))),
-      whole_page_(new QCheckBox(tr("Show the whole page"))), notes_(new QPlainTextEdit), save_(new QToolButton),
-      save_html_(new QToolButton), said_(theme::wrapped_label({}, nullptr, theme::small())), scroll_(new QScrollArea),
-      view_(new SheetView), pause_(new QTimer(this)) {
+      whole_page_(new QCheckBox(tr("Show the whole page"))), notes_(new QPlainTextEdit), print_(new QToolButton),
+      save_(new QToolButton), save_html_(new QToolButton), said_(theme::wrapped_label({}, nullptr, theme::small())),
+      scroll_(new QScrollArea), view_(new SheetView), pause_(new QTimer(this)) {
     scroll_->setWidget(view_);
     scroll_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
     scroll_->setFrameShape(QFrame::NoFrame);
@@ -50,6 +50,7 @@ DebriefPage::DebriefPage(QWidget* parent)
     connect(paper_, &QComboBox::currentIndexChanged, this, &DebriefPage::take_options);
     connect(all_segments_, &QCheckBox::toggled, this, &DebriefPage::take_options);
     connect(whole_page_, &QCheckBox::toggled, this, &DebriefPage::fit);
+    connect(print_, &QToolButton::clicked, this, &DebriefPage::print_asked);
     connect(save_, &QToolButton::clicked, this, &DebriefPage::save_asked);
     connect(save_html_, &QToolButton::clicked, this, &DebriefPage::html_asked);
 }
@@ -66,9 +67,10 @@ QWidget* DebriefPage::make_side() {
         label->setBuddy(buddy);
         column->addWidget(label);
     };
-    save_->setText(tr("Save as PDF…   Ctrl+P"));
-    save_html_->setText(tr("Save as HTML…   Ctrl+Shift+P"));
-    for (QToolButton* button : {save_, save_html_}) {
+    print_->setText(tr("Print…   Ctrl+P"));
+    save_->setText(tr("Save as PDF…   Ctrl+S"));
+    save_html_->setText(tr("Save as HTML…   Ctrl+Shift+S"));
+    for (QToolButton* button : {print_, save_, save_html_}) {
         button->setObjectName(QStringLiteral("plain"));
         button->setFocusPolicy(Qt::StrongFocus);
         column->addWidget(button);

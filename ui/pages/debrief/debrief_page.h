@@ -44,6 +44,7 @@ class DebriefPage : public QWidget {
   Q_SIGNALS:
     void notes_changed(); // a moment after the last letter
     void options_changed();
+    void print_asked();
     void save_asked();
     void html_asked();
 
@@ -61,6 +62,7 @@ class DebriefPage : public QWidget {
     QCheckBox* all_segments_;
     QCheckBox* whole_page_;
     QPlainTextEdit* notes_;
+    QToolButton* print_;
     QToolButton* save_;
     QToolButton* save_html_;
     QLabel* said_;

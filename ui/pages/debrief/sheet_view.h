@@ -25,6 +25,7 @@ class SheetView : public QWidget {
     void set_ground(const QColor& shadow);
 
     [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] const std::optional<sheet::Sheet>& sheet() const { return sheet_; }
     [[nodiscard]] double scale() const { return scale_; } // pixels a point
 
   protected:

@@ -1,10 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/sessions/book_table.h"
 
+#include "ui/models/text_table.h"
 #include "ui/theme/fonts.h"
 
+#include <QApplication>
+#include <QClipboard>
+#include <QContextMenuEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QMenu>
+#include <QMetaMethod>
 
 namespace lapwright::pages {
 
@@ -83,6 +89,26 @@ void BookTable::keyPressEvent(QKeyEvent* event) {
         break;
     }
     QTableView::keyPressEvent(event);
+}
+
+// What its keys do, as far as somebody listens.
+void BookTable::contextMenuEvent(QContextMenuEvent* event) {
+    const int row = current_row();
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    const auto add = [&](const QString& words, void (BookTable::*signal)(int)) {
+        if (row < 0 || !isSignalConnected(QMetaMethod::fromSignal(signal))) return;
+        menu->addAction(words, this, [this, signal, row] { Q_EMIT(this->*signal)(row); });
+    };
+    add(tr("&Open\tReturn"), &BookTable::row_opened);
+    add(tr("&Names and date…\tF2"), &BookTable::renaming_asked);
+    add(tr("&Take out of the book\tDel"), &BookTable::removal_asked);
+    menu->addSeparator();
+    menu->addAction(tr("&Copy as a table\tCtrl+C"), this,
+                    [this] { QApplication::clipboard()->setText(models::tab_text(*model())); });
+    menu->popup(event->reason() == QContextMenuEvent::Mouse
+                    ? event->globalPos()
+                    : viewport()->mapToGlobal(visualRect(currentIndex()).center()));
 }
 
 void BookTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {

@@ -223,6 +223,7 @@ void LapList::mousePressEvent(QMouseEvent* event) {
     const int row = row_at(event->pos());
     if (row < 0) return;
     move_to(row);
+    if (event->button() != Qt::LeftButton) return;
     for (const bool is_a : {true, false}) {
         if (mark_rect(row, is_a).adjusted(-1, -2, 1, 2).contains(event->pos())) Q_EMIT picked(current_lap(), is_a);
     }

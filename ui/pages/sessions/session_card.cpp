@@ -13,6 +13,7 @@
 #include "ui/theme/note_field.h"
 #include "ui/theme/plain_label.h"
 
+#include <QContextMenuEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
@@ -139,10 +140,7 @@ void SessionCard::connect_fields() {
 }
 
 bool SessionCard::rename(const workspace::OpenSessions::Entry& entry) {
-    if (entry.key != key_ || entry.session->motion != session_->motion ||
-        entry.session->source.file_name != session_->source.file_name ||
-        entry.session->laps.size() != session_->laps.size())
-        return false;
+    if (entry.key != key_ || !workspace::same_reading(*entry.session, *session_)) return false;
     session_ = entry.session;
     follow_names();
     return true;
@@ -152,6 +150,11 @@ void SessionCard::follow_names() {
     title_->set_text(text(session_->title()));
     facts_->set_text(facts_words(*session_));
     names_->show_names(workspace::names_of(*session_));
+}
+
+void SessionCard::contextMenuEvent(QContextMenuEvent* event) {
+    laps_->setFocus();
+    event->ignore();
 }
 
 void SessionCard::offer(const book::Names& known) {

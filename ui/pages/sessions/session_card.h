@@ -48,6 +48,7 @@ class SessionCard : public QFrame {
     void show_report(bool shown);
     [[nodiscard]] bool report_shown() const;
     [[nodiscard]] LapList& laps() { return *laps_; }
+    [[nodiscard]] const analysis::Session& session() const { return *session_; }
     [[nodiscard]] const workspace::SessionKey& key() const { return key_; }
 
   Q_SIGNALS:
@@ -57,6 +58,9 @@ class SessionCard : public QFrame {
     void note_kept(const lapwright::workspace::NoteAbout& about, const QString& note);
     void names_given(const lapwright::workspace::SessionKey& key, const lapwright::workspace::SessionNames& names);
     void columns_asked(const lapwright::workspace::SessionKey& key);
+
+  protected:
+    void contextMenuEvent(QContextMenuEvent* event) override; // it is the card in hand, then the page's menu
 
   private:
     void connect_fields();

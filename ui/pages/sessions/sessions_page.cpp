@@ -9,6 +9,7 @@
 #include "ui/pages/sessions/names_form.h"
 #include "ui/pages/sessions/season_view.h"
 #include "ui/pages/sessions/session_card.h"
+#include "ui/pages/sessions/start_view.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/plain_label.h"
 
@@ -33,8 +34,8 @@ constexpr double longest_bar = 1.5; // of the slowest flying lap; longer laps fi
 
 SessionsPage::SessionsPage(models::OpenSessions* sessions, const models::Notes* notes, QWidget* parent)
     : QWidget(parent), sessions_(sessions), notes_(notes), palette_(theme::paper()),
-      hint_(theme::wrapped_label({}, this)), scroll_(new QScrollArea(this)), cards_view_(new QWidget),
-      grid_(new QGridLayout(cards_view_)), words_a_(new theme::ElidedLabel(this)),
+      hint_(theme::wrapped_label({}, this)), start_(new StartView(this)), scroll_(new QScrollArea(this)),
+      cards_view_(new QWidget), grid_(new QGridLayout(cards_view_)), words_a_(new theme::ElidedLabel(this)),
       words_b_(new theme::ElidedLabel(this)), swap_(new QPushButton(tr("Swap A and B"), this)),
       compare_(new QPushButton(tr("Compare A and B"), this)), trial_(new QPushButton(tr("Setup trial…"), this)),
       book_button_(new QPushButton(tr("The book…"), this)), book_(new BookPanel(this)) {
@@ -56,13 +57,17 @@ SessionsPage::SessionsPage(models::OpenSessions* sessions, const models::Notes* 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
     column->addLayout(top);
+    column->addWidget(start_, 1);
     column->addWidget(scroll_, 1);
     column->addWidget(book_, 1);
     book_->hide();
     set_book_usable(false);
-    column->addWidget(make_pairing_bar());
+    pairing_bar_ = make_pairing_bar();
+    column->addWidget(pairing_bar_);
 
     connect(open, &QPushButton::clicked, this, &SessionsPage::open_asked);
+    connect(start_, &StartView::open_asked, this, &SessionsPage::open_asked);
+    connect(start_, &StartView::samples_asked, this, &SessionsPage::samples_asked);
     connect(book_button_, &QPushButton::clicked, this, [this] {
         if (book_->isVisible())
             show_book(false);
@@ -135,6 +140,14 @@ void SessionsPage::rebuild() {
     }
     arrange();
     show_picks();
+    show_part();
+}
+
+void SessionsPage::show_part() {
+    const bool book = book_->isVisibleTo(this);
+    start_->setVisible(!book && cards_.empty());
+    scroll_->setVisible(!book && !cards_.empty());
+    pairing_bar_->setVisible(!cards_.empty());
 }
 
 // What is being typed on a card, and where, is left alone.
@@ -176,7 +189,7 @@ void SessionsPage::offer(const book::Names& known) {
 }
 
 void SessionsPage::type_names() {
-    SessionCard* card = focused_or_only();
+    SessionCard* card = card_in_hand();
     if (card == nullptr && !cards_.empty()) card = cards_.front();
     if (card != nullptr) card->names().begin();
 }
@@ -249,14 +262,14 @@ void SessionsPage::pick_focused(Side side) {
 }
 
 void SessionsPage::ask_for_columns() {
-    if (const SessionCard* card = focused_or_only()) Q_EMIT columns_asked(card->key());
+    if (const SessionCard* card = card_in_hand()) Q_EMIT columns_asked(card->key());
 }
 
 void SessionsPage::toggle_report() {
-    if (SessionCard* card = focused_or_only()) card->show_report(!card->report_shown());
+    if (SessionCard* card = card_in_hand()) card->show_report(!card->report_shown());
 }
 
-SessionCard* SessionsPage::focused_or_only() const {
+SessionCard* SessionsPage::card_in_hand() const {
     SessionCard* card = focused();
     return card == nullptr && cards_.size() == 1 ? cards_.front() : card;
 }
@@ -267,21 +280,23 @@ void SessionsPage::show_notes() {
 }
 
 void SessionsPage::write_session_note() {
-    if (SessionCard* card = focused_or_only()) card->write_session_note();
+    if (SessionCard* card = card_in_hand()) card->write_session_note();
 }
 
 void SessionsPage::write_lap_note() {
-    if (SessionCard* card = focused_or_only()) card->write_lap_note();
+    if (SessionCard* card = card_in_hand()) card->write_lap_note();
 }
 
 void SessionsPage::show_book(bool shown) {
     book_->setVisible(shown);
-    scroll_->setVisible(!shown);
+    show_part();
     book_button_->setText(shown ? tr("Open sessions") : tr("The book…"));
     if (shown)
         book_->show_part(book_->part());
     else if (!cards_.empty())
         cards_.back()->laps().setFocus();
+    else
+        start_->begin();
 }
 
 BookView& SessionsPage::book() {

@@ -27,6 +27,7 @@ namespace lapwright::pages {
 class BookPanel;
 class BookView;
 class SessionCard;
+class StartView;
 
 class SessionsPage : public QWidget {
     Q_OBJECT
@@ -49,18 +50,21 @@ class SessionsPage : public QWidget {
     void set_book_usable(bool usable); // without one nothing speaks of it
     [[nodiscard]] BookPanel& book_panel() { return *book_; }
     [[nodiscard]] BookView& book(); // its list of sessions
+    [[nodiscard]] StartView& start() { return *start_; }
     void focus_session(const workspace::SessionKey& key);
     void offer(const book::Names& known); // while a name is typed on a card
     void type_names();                    // on the card with the focus, or the only one
     void write_session_note();
-    void write_lap_note(); // on the lap with the focus
-    void keep_notes();     // what is being typed
+    void write_lap_note();                           // on the lap with the focus
+    void keep_notes();                               // what is being typed
+    [[nodiscard]] SessionCard* card_in_hand() const; // with the focus, or the only one; else null
     [[nodiscard]] const std::vector<SessionCard*>& cards() const { return cards_; }
 
   Q_SIGNALS:
     void pick_asked(lapwright::workspace::Side side, const lapwright::workspace::LapPick& pick);
     void swap_asked();
     void open_asked();
+    void samples_asked();
     void compare_asked();
     void trial_asked();
     void book_asked();
@@ -79,10 +83,10 @@ class SessionsPage : public QWidget {
     void close_session(const workspace::SessionKey& key);
     void arrange();
     void show_picks();
+    void show_part(); // book, start or cards
     void show_notes();
     [[nodiscard]] QString pick_words(workspace::Side side) const;
     [[nodiscard]] SessionCard* focused() const;
-    [[nodiscard]] SessionCard* focused_or_only() const;
     [[nodiscard]] double full_scale_s() const;
 
     models::OpenSessions* sessions_;
@@ -92,10 +96,12 @@ class SessionsPage : public QWidget {
     book::Names known_;
     std::set<workspace::SessionKey> reported_; // sessions whose whole report is shown
     QLabel* hint_;
+    StartView* start_; // while no session is open
     QScrollArea* scroll_;
     QWidget* cards_view_;
     QGridLayout* grid_;
     std::vector<SessionCard*> cards_;
+    QWidget* pairing_bar_ = nullptr;
     theme::ElidedLabel* words_a_;
     theme::ElidedLabel* words_b_;
     QPushButton* swap_;
