@@ -91,7 +91,7 @@ TEST_F(MainWindow, ARefusedFileIsOnePlainSentenceAndTheOthersStay) {
     ASSERT_TRUE(fixture::wait_for([this] { return window->sessions().now().entries().size() == 2; }));
     const QString sentence = path("bad.csv") + QStringLiteral(":7: <b>no table</b> — export again");
     EXPECT_EQ(window->notices().shown(), sentence);
-    window->notices().show_all();
+    window->findChild<window::Notices*>()->show_all();
     auto* whole = QApplication::activePopupWidget();
     ASSERT_NE(whole, nullptr);
     const auto* label = whole->findChild<QLabel*>();

@@ -129,6 +129,7 @@ void ComparePage::show_pairing(workspace::ComparedPointer compared) {
     chosen_ = -1;
     table_->set_segments(rows());
     fill_stack();
+    follow_cursor(stack_->cursor_m());
     if (same_laps) {
         go_to(place_m); // the track was edited there, or a name
         return;
