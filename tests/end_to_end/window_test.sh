@@ -91,7 +91,7 @@ changes_picture "the pointer moves no cursor" xdotool mousemove --window "$windo
 changes_picture "a click chooses no segment" xdotool click 1
 changes_picture "w does not show the whole lap" xdotool key --clearmodifiers w
 changes_picture "n does not choose the next segment" xdotool key --clearmodifiers n
-changes_picture "a click into the table chooses no row" xdotool mousemove --window "$window" 900 400 click 1
+changes_picture "a click into the table chooses no row" xdotool mousemove --window "$window" 900 260 click 1
 changes_picture "the arrow key moves no row" xdotool key --clearmodifiers Down
 changes_picture "plus in the table does not zoom" xdotool key --clearmodifiers plus
 changes_picture "j does not join corners with straights" xdotool key --clearmodifiers j

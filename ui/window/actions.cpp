@@ -43,7 +43,7 @@ Actions::Actions(QMenuBar& bar)
     season = act(session_menu, "&Season of a track or car…", QKeySequence(Qt::CTRL | Qt::Key_L));
     pairings = act(session_menu, "Kept &pairings…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     add_book();
-    names = act(session_menu, "&Names, date and conditions", Qt::Key_F2);
+    names = act(session_menu, "&Names, date and conditions", Qt::Key_D);
     columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
     report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
     recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));
@@ -110,7 +110,7 @@ Actions::Actions(QMenuBar& bar)
 
 // The cursor says where, the chosen segment which.
 void Actions::add_track() {
-    rename_segment = act(track_menu, "&Name of the segment", Qt::Key_F2);
+    rename_segment = act(track_menu, "&Name of the segment", Qt::Key_D);
     start_here = act(track_menu, "The segment &starts at the cursor", Qt::Key_S);
     end_here = act(track_menu, "The segment &ends at the cursor", Qt::Key_E);
     split_here = act(track_menu, "S&plit the segment at the cursor", Qt::Key_K);

@@ -56,7 +56,7 @@ class NamingTest : public fixture::PairedWindowWithBook {
 } // namespace
 
 TEST_F(NamingTest, WhatTheFileDoesNotKnowIsTypedOnItsCardAndKeptInTheBook) {
-    press(Qt::Key_F2);
+    press(Qt::Key_D);
     EXPECT_EQ(QApplication::focusWidget(), &line(NamesForm::track)) << "the first that is not known";
     EXPECT_EQ(line(NamesForm::track).placeholderText(), QStringLiteral("track?"));
     type(QStringLiteral("Gull Head"));

@@ -55,7 +55,7 @@ class TrackEditingTest : public fixture::PairedWindow {
 
 TEST_F(TrackEditingTest, ACornerIsNamedInItsRowAndUndoneAndThereNextTime) {
     const std::string before = segments()[1].name;
-    key(Qt::Key_F2);
+    key(Qt::Key_D);
     auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget());
     ASSERT_NE(line, nullptr) << "the name is typed in its place";
     EXPECT_EQ(line->text().toStdString(), before);
