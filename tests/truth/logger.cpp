@@ -205,10 +205,13 @@ class Recorder {
         for (std::size_t l = 0; l < session_.laps().size() + 1; ++l) {
             lap_scale.push_back(spec_.wheel_scale + spec_.wheel_scale_lap_sd * Random(seed_, 200 + l).normal());
         }
+        Random drifts(seed_, 114);
+        DriftingBias drift(spec_.wheel_scale_drift_sd, spec_.wheel_scale_drift_tau_s, drifts);
         add(Quantity::wheel_speed_mps, spec_.wheel, false, [&](const TruthSample& s) {
             const double lock = spec_.wheel_lock_share * std::clamp((s.brake - 0.8) / 0.2, 0.0, 1.0);
-            const double shown = lap_scale[static_cast<std::size_t>(s.lap)] * s.speed_mps * (1.0 - lock) +
-                                 spec_.wheel_noise_sd_mps * random.normal();
+            const double scale =
+                lap_scale[static_cast<std::size_t>(s.lap)] + drift.step(1.0 / spec_.wheel.rate_hz, drifts);
+            const double shown = scale * s.speed_mps * (1.0 - lock) + spec_.wheel_noise_sd_mps * random.normal();
             return std::max(0.0, shown);
         });
     }

@@ -68,8 +68,10 @@ struct LoggerSpec {
     double yaw_noise_sd_radps = 0.006;
     double yaw_bias_sd_radps = 0.004;
 
-    double wheel_scale = 1.018;      // reads so much high
-    double wheel_scale_lap_sd = 0.0; // each lap's scale is off by its own draw of this
+    double wheel_scale = 1.018;        // reads so much high
+    double wheel_scale_lap_sd = 0.0;   // each lap's scale is off by its own draw of this
+    double wheel_scale_drift_sd = 0.0; // and drifts, as tyres warm and slip: Gauss-Markov
+    double wheel_scale_drift_tau_s = 10.0;
     double wheel_noise_sd_mps = 0.05;
     double wheel_lock_share = 0.2; // loses up to this share of its speed at full braking
 

@@ -153,7 +153,11 @@ void draw_errors(truth::Random& random, LoggerPlan& plan) {
     spec.course_sd_rad = between_log(random, 0.08, 0.3) / degrees;
     spec.accel_noise_sd_mps2 = between_log(random, 0.1, 0.6);
     spec.wheel_scale = between(random, 0.975, 1.03);
-    if (!plan.has_positions) return;
+    if (!plan.has_positions) {
+        spec.wheel_scale_drift_sd = between(random, 0.0, 0.004);
+        spec.wheel_scale_drift_tau_s = between_log(random, 3.0, 30.0);
+        return;
+    }
     if (chance(random, 0.3)) {
         for (int i = 0; i < 3; ++i)
             spec.drop_outs.push_back({between(random, 30.0, 500.0), between(random, 0.4, 2.0)});

@@ -91,6 +91,7 @@ truth::SessionPlan draw_outing(std::uint64_t seed, std::uint64_t stream, const t
             {lap, from_m, from_m + between(random, 80.0, 300.0), between(random, 0.5, 0.8), between(random, 0.2, 0.6)});
     }
     if (chance(random, 0.3)) plan.standing_s = between(random, 2.0, 60.0);
+    if (plan.standing_s > 0.0) plan.start_speed_mps = 3.0; // nobody is at speed at once
     return plan;
 }
 
