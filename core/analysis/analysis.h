@@ -62,6 +62,7 @@ struct Side {
 // Two laps compared, with everything that the pages show.
 struct Pairing {
     track::Track track;
+    double length_sd = 0.0; // share by which the track's length, and with it all speeds, may be off
     Side a;
     Side b;
     comparison::Comparison comparison;

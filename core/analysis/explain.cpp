@@ -59,7 +59,7 @@ struct Learned {
     car::CarFigures figures;
 };
 
-Result<Learned> learn(const Side& side, const track::Track& track, const car::SetupSheet& setup,
+Result<Learned> learn(const Side& side, const Pairing& pairing, const car::SetupSheet& setup,
                       const CausesOptions& options) {
     Learned learned;
     std::vector<std::vector<double>> altitudes;
@@ -74,7 +74,8 @@ Result<Learned> learn(const Side& side, const track::Track& track, const car::Se
     if (learned.laps.empty()) take(side.trace.best, side.lap);
     car::CarData data;
     data.laps = learned.laps;
-    data.segments = track.segments;
+    data.segments = pairing.track.segments;
+    data.length_sd = pairing.length_sd;
     data.air = air_of(side, setup);
     data.mass = setup.mass;
     data.springs = setup.springs;
@@ -100,8 +101,8 @@ Result<std::shared_ptr<const causes::Explanation>> explain(const Pairing& pairin
     const car::SetupSheet& setup_b = same_car ? options.setup_a : options.setup_b;
     std::array<std::optional<Result<Learned>>, 2> learned;
     base::parallel_for(2, std::max(1U, options.threads), [&](std::size_t i) {
-        learned[i] = i == 0 ? learn(pairing.a, pairing.track, options.setup_a, options)
-                            : learn(pairing.b, pairing.track, setup_b, options);
+        learned[i] =
+            i == 0 ? learn(pairing.a, pairing, options.setup_a, options) : learn(pairing.b, pairing, setup_b, options);
     });
     for (const auto& one : learned)
         if (!*one) return one->error();

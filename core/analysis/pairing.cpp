@@ -106,9 +106,9 @@ std::vector<std::vector<double>> boundaries(const Side& side, const track::Track
     return all;
 }
 
-// Another clean lap that may as well have been the fastest; nothing where the fastest is known to some hundredths.
+// Another clean lap that may as well have been the fastest; nothing where the fastest is known to a hundredth.
 const lap::Lap* perhaps_faster(const Side& side) {
-    constexpr double min_told_s = 0.02;
+    constexpr double min_told_s = 0.01;
     const lap::Lap* nearest = nullptr;
     for (const lap::Lap& lap : side.clean_laps) {
         if (std::abs(lap.start_s - side.lap.start_s) < 1.0 || !lap.time_sd_s || !side.lap.time_sd_s) continue;
@@ -145,7 +145,7 @@ void lay_side_by_side(Pairing& pairing) {
         not_clean_words(pairing.a, "A") + not_clean_words(pairing.b, "B") + pairing.headline.sentence;
 }
 
-std::vector<recording::Warning> warnings_of(const Pairing& pairing, const PairingOptions& options, double length_sd) {
+std::vector<recording::Warning> warnings_of(const Pairing& pairing, const PairingOptions& options) {
     std::vector<recording::Warning> warnings;
     for (const Side* side : {&pairing.a, &pairing.b}) {
         const std::string name = shortened(side->session->title());
@@ -161,7 +161,7 @@ std::vector<recording::Warning> warnings_of(const Pairing& pairing, const Pairin
             warnings.push_back(
                 {.kind = WarningKind::few_clean_laps, .of = name, .seen = {side->clean_laps.size(), {}}});
         if (is_dead_reckoned(*side->session->motion))
-            warnings.push_back({.kind = WarningKind::no_positions, .of = name, .figures = {length_sd}});
+            warnings.push_back({.kind = WarningKind::no_positions, .of = name, .figures = {pairing.length_sd}});
         if (side->trace.draws.empty()) warnings.push_back({.kind = WarningKind::no_uncertainty, .of = name});
     }
     return warnings;
@@ -184,6 +184,7 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     CommonTrack common = std::move(together).value();
     auto pairing = std::make_shared<Pairing>();
     pairing->track = std::move(common.track);
+    pairing->length_sd = common.length_sd;
     if (!base::go_on(progress, "measuring both laps", 0.4)) return base::cancelled();
     std::array<std::optional<Result<Side>>, 2> sides;
     base::parallel_for(2, 0, [&](std::size_t i) {
@@ -195,7 +196,7 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     pairing->b = std::move(*sides[1]).value();
     if (!base::go_on(progress, "comparing", 0.8)) return base::cancelled();
     lay_side_by_side(*pairing);
-    pairing->warnings = warnings_of(*pairing, options, common.length_sd);
+    pairing->warnings = warnings_of(*pairing, options);
     for (Placed& placed : common.sessions)
         for (recording::Warning& warning : placed.warnings) {
             warning.of = shortened(placed.session->title());
@@ -207,6 +208,7 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
 std::shared_ptr<const Pairing> swapped(const Pairing& pairing) {
     auto other = std::make_shared<Pairing>();
     other->track = pairing.track;
+    other->length_sd = pairing.length_sd;
     other->a = pairing.b;
     other->b = pairing.a;
     lay_side_by_side(*other);

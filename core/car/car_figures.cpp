@@ -4,6 +4,7 @@
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "core/car/alike_errors.h"
 #include "core/car/fit_car.h"
 #include "core/car/full_throttle.h"
 #include "core/car/settle.h"
@@ -168,8 +169,23 @@ void add_notes(CarFigures& figures, const CarFits& fits, const CarData& data) {
     }
 }
 
+// Times are right where all lengths are off: what is simulated is so too, but not what is told of the car.  Both cars
+// of a pairing are off by the same.
+std::vector<CarDraw> with_length_errors(std::vector<CarDraw> draws, double length_sd) {
+    if (!(length_sd > 0.0)) return draws;
+    math::Random random(1, 33);
+    for (CarDraw& draw : draws) {
+        const double scale = std::exp(length_sd * random.normal());
+        draw.car.grip *= scale;
+        draw.car.downforce_n_per_mps2 /= scale * scale;
+        draw.car.drag_n_per_mps2 /= scale;
+        draw.car.power_w *= scale * scale;
+    }
+    return draws;
+}
+
 void add_figures(CarFigures& figures, const CarFits& fits, const CarData& data) {
-    const auto& draws = figures.draws;
+    const std::vector<CarDraw> draws = with_length_errors(figures.draws, data.length_sd);
     const double mass = data.mass ? data.mass->value_kg : usual_mass_kg;
     figures.grip = figure_of(draws, [](const CarDraw& d) { return d.car.grip; });
     figures.grip_as_used = figure_of(draws, [](const CarDraw& d) { return d.car.grip * d.driver_share; });
@@ -264,7 +280,9 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
         lap = settled(std::move(lap));
     auto fitted = fit_car(data, options);
     if (!fitted) return fitted.error();
-    const CarFits fits = std::move(fitted).value();
+    CarFits fits = std::move(fitted).value();
+    order_alike(fits.driving.draws, &DrivingForceDraw::drag_per_kg, options.seed, 34);
+    order_alike(fits.grip.draws, &GripDraw::k, options.seed, 35);
 
     CarFigures figures;
     const math::Convergence& corners = fits.grip.convergence;

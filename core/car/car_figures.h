@@ -69,6 +69,8 @@ struct CarData {
     KnownFigures known; // counts where the mass is given
     // d height / d path at each grid point; empty: flat.
     std::vector<double> slope;
+    // Share by which all lengths and speeds may be off together, the other car's too: where only wheels tell them.
+    double length_sd = 0.0;
 };
 
 struct FigureOptions {

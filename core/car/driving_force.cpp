@@ -2,6 +2,7 @@
 #include "core/car/driving_force.h"
 
 #include "core/base/constants.h"
+#include "core/car/force_information.h"
 #include "core/car/full_throttle.h"
 #include "core/car/power_curve.h"
 #include "core/math/random.h"
@@ -13,21 +14,23 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numeric>
 #include <optional>
 
 namespace lapwright::car {
 namespace {
 
 constexpr double g = base::standard_gravity_mps2;
-constexpr double usual_rolling = 0.014;
 constexpr double rolling_sd = 0.003;
-constexpr double usual_rotating = 0.03;
 constexpr double rotating_sd = 0.01;
 // Relative change of power for a change of speed of its own size: a driven tyre slips 1 % where it pushes with 0.3 of
 // its load and less at speed, and gears differ by half a per cent in what they lose.
 constexpr double power_tilt_sd = 0.012;
+// Where no engine speed tells the shifts, what they cost looks like power that falls towards some speeds.
+constexpr double unseen_shifts_tilt_sd = 0.025;
 constexpr std::size_t fewest_samples = 30;
 constexpr double samples_alike = 7.0; // neighbours share their error: the motion is smoothed over some 20 m
+constexpr double place_m = 80.0;
 constexpr double min_noise_mps2 = 0.02;
 constexpr double normal_sd_over_mad = 1.4826; // of the median magnitude of normal errors
 constexpr int noise_rounds = 3;
@@ -42,119 +45,32 @@ constexpr double max_power_per_kg = 1500.0;
 // Of either component.  Over open land a mean of 3 to 4 m/s at 10 m, some 60 % of it at the height of a car.
 constexpr double wind_sd_mps = 1.8;
 
-constexpr Eigen::Index wind_at = 2;  // two components
-constexpr Eigen::Index curve_at = 4; // c₁ and c₂
-constexpr Eigen::Index max_unknowns = curve_at + static_cast<Eigen::Index>(curve_terms);
-using Unknowns = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, max_unknowns, 1>;
-using Normal = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, max_unknowns, max_unknowns>;
-
-// One sample's columns: of p, of d, of d times the headwind along and across the lap's first direction, of p c₁ and p
-// c₂.  A wind of w against the car makes v² of the drag (v + w)² = v² + 2 v w, but for w².
-Unknowns columns(const ThrottleSample& s, const std::optional<CurveScale>& scale) {
-    Unknowns x = Unknowns::Zero(scale ? max_unknowns : curve_at);
-    x[0] = 1.0 / s.speed_mps;
-    x[1] = -s.speed_mps * s.speed_mps;
-    x[wind_at] = -2.0 * s.speed_mps * std::cos(s.course_rad);
-    x[wind_at + 1] = -2.0 * s.speed_mps * std::sin(s.course_rad);
-    if (!scale) return x;
-    const CurveTerms terms = scale->terms(s);
-    for (std::size_t k = 0; k < curve_terms; ++k)
-        x[curve_at + static_cast<Eigen::Index>(k)] = terms[k] / s.speed_mps;
-    return x;
-}
-
-// Sums over the samples of one straight, over all laps: normal equations, right sides for a, for the slope and for 1.
-struct Straight {
-    explicit Straight(Eigen::Index unknowns)
-        : normal(Normal::Zero(unknowns, unknowns)), acceleration(Unknowns::Zero(unknowns)),
-          slope(Unknowns::Zero(unknowns)), one(Unknowns::Zero(unknowns)) {}
-
-    Normal normal;
-    Unknowns acceleration;
-    Unknowns slope;
-    Unknowns one;
-    double acceleration_sum = 0.0;
-    double slope_sum = 0.0;
-    double weight = 0.0;
-};
-
-std::map<std::size_t, Straight> straights_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& weights,
-                                             const std::optional<CurveScale>& scale) {
-    std::map<std::size_t, Straight> straights;
-    for (std::size_t i = 0; i < samples.size(); ++i) {
-        const ThrottleSample& s = samples[i];
-        const Unknowns x = columns(s, scale);
-        Straight& sums = straights.try_emplace(s.segment, x.size()).first->second;
-        const double w = weights[static_cast<Eigen::Index>(i)];
-        sums.normal += w * x * x.transpose();
-        sums.acceleration += w * s.acceleration_mps2 * x;
-        sums.slope += w * s.slope * g * x;
-        sums.one += w * x;
-        sums.acceleration_sum += w * s.acceleration_mps2;
-        sums.slope_sum += w * s.slope * g;
-        sums.weight += w;
-    }
-    return straights;
-}
-
-// What no lap can tell, as one draw of it.
-struct Nuisance {
-    double rolling = usual_rolling;
-    double rotating = usual_rotating;
-    double tilt = 0.0;
-};
-
-struct Noise {
-    double variance = 0.0;          // of one sample, times the samples that share their error
-    double straight_variance = 0.0; // of what all samples of a straight share
-};
-
-// The same with every straight's own offset u ~ N(0, straight_variance) integrated out (random intercepts: Laird and
-// Ware 1982): information = Σ (N − ρ m mᵀ) / s², ρ = 1 / (s²/τ² + n).
-struct Information {
-    Normal matrix;
-    Unknowns acceleration;
-    Unknowns slope;
-    Unknowns one;
-
-    [[nodiscard]] Unknowns right_side(const Nuisance& n) const {
-        return (1.0 + n.rotating) * acceleration + slope + n.rolling * g * one;
-    }
-};
-
-Information information_of(const std::map<std::size_t, Straight>& straights, const Noise& noise) {
-    const Eigen::Index unknowns = straights.begin()->second.one.size();
-    Information sum{Normal::Zero(unknowns, unknowns), Unknowns::Zero(unknowns), Unknowns::Zero(unknowns),
-                    Unknowns::Zero(unknowns)};
-    for (const auto& [segment, s] : straights) {
-        const double shared = 1.0 / (noise.variance / noise.straight_variance + s.weight);
-        sum.matrix += (s.normal - shared * s.one * s.one.transpose()) / noise.variance;
-        sum.acceleration += (s.acceleration - shared * s.acceleration_sum * s.one) / noise.variance;
-        sum.slope += (s.slope - shared * s.slope_sum * s.one) / noise.variance;
-        sum.one += (1.0 - shared * s.weight) / noise.variance * s.one;
-    }
-    return sum;
-}
-
 // The priors as information; of the wind for the drag that is usual, of the curve for p as first found.
 struct Prior {
-    Unknowns precision;
+    Normal precision;
     Unknowns mean;
+    double log_weight = 0.0;
 };
 
-Prior prior_of(const DrivingPrior& prior, const std::optional<CurveScale>& scale, double first_power) {
-    const Eigen::Index unknowns = scale ? max_unknowns : curve_at;
-    Prior p{Unknowns::Zero(unknowns), Unknowns::Zero(unknowns)};
-    p.precision[0] = 1.0 / (prior.power_sd * prior.power_sd);
+Prior prior_of(const DrivingPrior& prior, const CurvePrior* curve, double first_power) {
+    const Eigen::Index terms = curve ? curve->covariance.rows() : 0;
+    const Eigen::Index unknowns = curve_at + terms;
+    Prior p{Normal::Zero(unknowns, unknowns), Unknowns::Zero(unknowns), curve ? curve->log_weight : 0.0};
+    p.precision(0, 0) = 1.0 / (prior.power_sd * prior.power_sd);
     p.mean[0] = prior.power_per_kg;
-    p.precision[1] = 1.0 / (prior.drag_sd * prior.drag_sd);
+    p.precision(1, 1) = 1.0 / (prior.drag_sd * prior.drag_sd);
     p.mean[1] = prior.drag_per_kg;
-    for (Eigen::Index i = wind_at; i < unknowns; ++i) {
-        const double sd = i < curve_at ? wind_sd_mps * prior.drag_per_kg
-                                       : scale->prior_sd()[static_cast<std::size_t>(i - curve_at)] * first_power;
-        p.precision[i] = 1.0 / (sd * sd);
-    }
+    p.precision.diagonal().segment(wind_at, curve_at - wind_at).fill(std::pow(wind_sd_mps * prior.drag_per_kg, -2));
+    if (curve) p.precision.bottomRightCorner(terms, terms) = curve->covariance.inverse() / (first_power * first_power);
     return p;
+}
+
+std::vector<Prior> priors_of(const DrivingPrior& prior, const std::optional<CurveScale>& scale, double first_power) {
+    if (!scale) return {prior_of(prior, nullptr, first_power)};
+    std::vector<Prior> all;
+    for (const CurvePrior& curve : scale->priors())
+        all.push_back(prior_of(prior, &curve, first_power));
+    return all;
 }
 
 struct Mean {
@@ -165,19 +81,22 @@ struct Mean {
 
 // How many times the variance of independent samples the means of groups have; `fitted` parameters were fitted.
 template <typename Key>
-double samples_alike_in(const std::map<Key, Mean>& groups, double variance, std::size_t fitted) {
+double samples_alike_in(const std::map<Key, Mean>& groups, double variance, double fitted) {
     double sum = 0.0;
     for (const auto& [key, mean] : groups)
         sum += mean.weight * mean.value() * mean.value() / variance;
-    return groups.size() > fitted ? sum / static_cast<double>(groups.size() - fitted) : 0.0;
+    const double free = static_cast<double>(groups.size()) - fitted;
+    return free >= 1.0 ? sum / free : 0.0;
 }
 
-// Errors are shared by neighbours, by all of a straight, and, where one power does not do, by all of a speed: the means
-// of the residuals tell how far.
-Noise noise_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& weights,
-               const Eigen::VectorXd& residuals, std::size_t unknowns) {
+// Errors are shared by neighbours, by all of a straight, by all laps at a place, where a hill is not known or the
+// motion is smooth over long, and, where the curve does not do, by all of a speed: the means of the residuals tell how
+// far.
+ForceNoise noise_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& weights,
+                    const Eigen::VectorXd& residuals, double fitted) {
     std::map<std::size_t, Mean> straights;
     std::map<std::pair<std::size_t, std::size_t>, Mean> passes;
+    std::map<std::pair<std::size_t, long>, Mean> places;
     std::map<long, Mean> speeds;
     std::vector<double> sizes;
     for (std::size_t i = 0; i < samples.size(); ++i) {
@@ -187,29 +106,90 @@ Noise noise_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd
         sizes.push_back(std::abs(residuals[at]));
         const ThrottleSample& s = samples[i];
         for (Mean* mean :
-             {&straights[s.segment], &passes[{s.segment, s.lap}], &speeds[std::lround(s.speed_mps / 2.0)]}) {
+             {&straights[s.segment], &passes[{s.segment, s.lap}],
+              &places[{s.segment, std::lround(s.distance_m / place_m)}], &speeds[std::lround(s.speed_mps / 2.0)]}) {
             mean->sum += w * residuals[at];
             mean->weight += w;
         }
     }
-    for (auto& [place, mean] : passes)
-        mean.sum -= mean.weight * straights[place.first].value();
+    const auto free_of_straights = [&](auto& groups) {
+        for (auto& [key, mean] : groups)
+            mean.sum -= mean.weight * straights[key.first].value();
+    };
+    free_of_straights(passes);
+    free_of_straights(places);
+    const auto count = static_cast<double>(straights.size());
     const double scale = std::max(min_noise_mps2, normal_sd_over_mad * math::median(sizes));
     const double variance = scale * scale;
-    Noise noise;
-    noise.variance = variance * std::max({samples_alike, samples_alike_in(passes, variance, straights.size()),
-                                          samples_alike_in(speeds, variance, unknowns)});
+    ForceNoise noise;
+    noise.variance = variance * std::max({samples_alike, samples_alike_in(passes, variance, count),
+                                          samples_alike_in(places, variance, count + fitted),
+                                          samples_alike_in(speeds, variance, fitted)});
     double squares = straight_prior_weight * straight_sd_mps2 * straight_sd_mps2;
     for (const auto& [segment, mean] : straights)
         squares += std::max(0.0, mean.value() * mean.value() - noise.variance / mean.weight);
-    noise.straight_variance = squares / (straight_prior_weight + static_cast<double>(straights.size()));
+    noise.straight_variance = squares / (straight_prior_weight + count);
     return noise;
 }
 
-Unknowns centre_of(const Information& data, const Prior& prior) {
-    const Normal precision = data.matrix + Normal(prior.precision.asDiagonal());
-    return precision.ldlt().solve(data.right_side({}) + prior.precision.cwiseProduct(prior.mean));
+double half_log_determinant(const Eigen::LLT<Normal>& root) {
+    return root.matrixLLT().diagonal().array().log().sum();
 }
+
+// What the samples and one prior say together.
+struct Posterior {
+    Posterior(const ForceInformation& data, const Prior& prior)
+        : root(Normal(data.matrix + prior.precision)), prior_pull(prior.precision * prior.mean),
+          centre(root.solve(data.right_side({}) + prior_pull)), data_(data.matrix) {
+        const double fit = (data.right_side({}) + prior_pull).dot(centre) - prior_pull.dot(prior.mean);
+        log_weight = prior.log_weight + half_log_determinant(Eigen::LLT<Normal>(prior.precision)) + 0.5 * fit -
+                     half_log_determinant(root);
+    }
+
+    // As many parameters as the samples decided, not the prior (Moody 1992; Spiegelhalter et al. 2002).
+    [[nodiscard]] double fitted() const {
+        const Normal share = root.solve(data_);
+        return share.trace();
+    }
+
+    Eigen::LLT<Normal> root;
+    Unknowns prior_pull;
+    Unknowns centre;
+    double log_weight; // of the prior times the evidence (marginal likelihood of a linear model), up to a constant
+
+  private:
+    Normal data_;
+};
+
+// One for each prior that may be.
+class Posteriors {
+  public:
+    Posteriors(const ForceInformation& data, const std::vector<Prior>& priors) {
+        for (const Prior& prior : priors)
+            if (Posterior posterior(data, prior); posterior.root.info() == Eigen::Success)
+                all_.push_back(std::move(posterior));
+        if (all_.empty()) return;
+        const double most = likeliest().log_weight;
+        for (const Posterior& posterior : all_)
+            chances_.push_back(std::exp(posterior.log_weight - most));
+    }
+
+    [[nodiscard]] bool none() const { return all_.empty(); } // samples beyond any number
+    [[nodiscard]] const Posterior& likeliest() const {
+        return *std::ranges::max_element(all_, {}, &Posterior::log_weight);
+    }
+    [[nodiscard]] const Posterior& drawn(math::Random& random) const {
+        double left = random.uniform() * std::accumulate(chances_.begin(), chances_.end(), 0.0);
+        std::size_t i = 0;
+        while (i + 1 < all_.size() && left > chances_[i])
+            left -= chances_[i++];
+        return all_[i];
+    }
+
+  private:
+    std::vector<Posterior> all_;
+    std::vector<double> chances_; // relative to the likeliest
+};
 
 Eigen::VectorXd residuals_of(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& y, const Unknowns& x,
                              const std::optional<CurveScale>& scale) {
@@ -220,10 +200,7 @@ Eigen::VectorXd residuals_of(const std::vector<ThrottleSample>& samples, const E
 }
 
 CurveTerms curve_of(const Unknowns& x) {
-    CurveTerms c{};
-    for (std::size_t k = 0; k < curve_terms; ++k)
-        c[k] = x[curve_at + static_cast<Eigen::Index>(k)] / x[0];
-    return c;
+    return x.tail(x.size() - curve_at) / x[0];
 }
 
 // A car that may be: beyond, a draw of the normal posterior is drawn again, which cuts prior and posterior alike.
@@ -242,33 +219,30 @@ Unknowns tilted(Unknowns x, double tilt, double mean_speed, const Unknowns& of_o
 
 // Exact draws of the posterior: what no lap can tell first, then p, d and the curve given it; Student's tails for a
 // noise that is known from few straights.
-void draw_posterior(DrivingForce& fit, const Information& data, const Prior& prior, const DrivingPrior& bounds,
-                    double mean_speed, const std::optional<CurveBySpeed>& by_speed, double unseen_sd, std::size_t count,
-                    math::Random& random) {
-    const Eigen::Index unknowns = data.one.size();
-    const Normal precision = data.matrix + Normal(prior.precision.asDiagonal());
-    const Eigen::LLT<Normal> root(precision);
-    if (root.info() != Eigen::Success) return;
-    const Unknowns of_one = root.solve(data.one);
+void draw_posterior(DrivingForce& fit, const ForceInformation& data, const Posteriors& posteriors,
+                    const DrivingPrior& bounds, double mean_speed, const std::optional<CurveScale>& scale,
+                    const std::optional<CurveBySpeed>& by_speed, std::size_t count, math::Random& random) {
+    const double tilt_sd = !scale || scale->over_engine_speed() ? power_tilt_sd : unseen_shifts_tilt_sd;
     const double degrees_of_freedom = straight_prior_weight + static_cast<double>(fit.outcome.rests_on);
-    Unknowns prior_pull = prior.precision.cwiseProduct(prior.mean);
     for (std::size_t attempt = 0; fit.draws.size() < count && attempt < 100 * count; ++attempt) {
+        const Posterior& posterior = posteriors.drawn(random);
         Nuisance nuisance;
         nuisance.rolling = std::max(0.006, usual_rolling + rolling_sd * random.normal());
         nuisance.rotating = std::max(0.0, usual_rotating + rotating_sd * random.normal());
-        nuisance.tilt = power_tilt_sd * random.normal();
-        Unknowns z(unknowns);
-        for (Eigen::Index i = 0; i < unknowns; ++i)
-            z[i] = random.normal();
+        nuisance.tilt = tilt_sd * random.normal();
+        Unknowns z(data.one.size());
+        for (double& value : z)
+            value = random.normal();
         double spread = 0.0;
         for (int i = 0; i < static_cast<int>(degrees_of_freedom); ++i)
             spread += std::pow(random.normal(), 2) / std::floor(degrees_of_freedom);
-        Unknowns x = root.solve(data.right_side(nuisance) + prior_pull);
-        x += root.matrixU().solve(z) / std::sqrt(std::max(0.05, spread));
-        x = tilted(x, nuisance.tilt, mean_speed, of_one);
+        Unknowns x = posterior.root.solve(data.right_side(nuisance) + posterior.prior_pull);
+        x += posterior.root.matrixU().solve(z) / std::sqrt(std::max(0.05, spread));
+        x = tilted(x, nuisance.tilt, mean_speed, posterior.root.solve(data.one));
         if (!possible(x, bounds)) continue;
         fit.draws.push_back({x[0], x[1], nuisance.rolling, nuisance.rotating, {}});
-        if (by_speed) fit.draws.back().power_shares = by_speed->shares(curve_of(x), unseen_sd * random.normal());
+        if (by_speed)
+            fit.draws.back().power_shares = by_speed->shares(curve_of(x), scale->unseen_sd() * random.normal());
     }
 }
 
@@ -293,7 +267,7 @@ PowerCurveSeen curve_seen(const CurveScale& scale, const Unknowns& best) {
     for (int i = 0; i <= steps; ++i) {
         const CurveTerms terms =
             scale.terms_at(seen.slowest_rev_s + (seen.fastest_rev_s - seen.slowest_rev_s) * i / steps);
-        const double share = 1.0 + c[0] * terms[0] + c[1] * terms[1];
+        const double share = 1.0 + c.dot(terms);
         seen.min_share = std::min(seen.min_share, share);
         seen.max_share = std::max(seen.max_share, share);
     }
@@ -304,7 +278,7 @@ PowerCurveSeen curve_seen(const CurveScale& scale, const Unknowns& best) {
 // posterior, since few straights tell them from drag.
 math::RobustFit regress(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& y,
                         const std::optional<CurveScale>& scale) {
-    const Eigen::Index curve = scale && scale->over_engine_speed() ? static_cast<Eigen::Index>(curve_terms) : 0;
+    const Eigen::Index curve = scale && scale->over_engine_speed() ? scale->term_count() : 0;
     Eigen::MatrixXd design(y.size(), 2 + curve);
     for (Eigen::Index i = 0; i < y.size(); ++i) {
         const Unknowns x = columns(samples[static_cast<std::size_t>(i)], scale);
@@ -350,16 +324,22 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
     const auto straights = straights_of(samples, robust.weights, scale);
     fit.outcome.rests_on = straights.size();
     const double first_power = std::max(min_power_per_kg, robust.fit.coefficients[0]);
-    const Prior pull = prior_of(prior, scale, first_power);
-    Information information = information_of(straights, noise_of(samples, robust.weights, robust.fit.residuals, 2));
-    for (int i = 0; i < noise_rounds; ++i)
-        information = information_of(straights, noise_of(samples, robust.weights,
-                                                         residuals_of(samples, y, centre_of(information, pull), scale),
-                                                         2 + (scale ? curve_terms : 0)));
+    const std::vector<Prior> priors = priors_of(prior, scale, first_power);
+    ForceInformation information =
+        information_of(straights, noise_of(samples, robust.weights, robust.fit.residuals, 2.0));
+    for (int i = 0; i < noise_rounds; ++i) {
+        const Posteriors likely(information, priors);
+        if (likely.none()) return fit;
+        const Posterior& best = likely.likeliest();
+        information = information_of(
+            straights, noise_of(samples, robust.weights, residuals_of(samples, y, best.centre, scale), best.fitted()));
+    }
+    const Posteriors posteriors(information, priors);
+    if (posteriors.none()) return fit;
     math::Random random(seed, 11);
     const auto by_speed = scale ? std::optional<CurveBySpeed>(CurveBySpeed(samples, weights, *scale)) : std::nullopt;
-    draw_posterior(fit, information, pull, prior, speed_sum / static_cast<double>(y.size()), by_speed,
-                   scale ? scale->unseen_sd() : 0.0, draws, random);
+    draw_posterior(fit, information, posteriors, prior, speed_sum / static_cast<double>(y.size()), scale, by_speed,
+                   draws, random);
     if (fit.draws.size() < draws) return fit;
     fit.best = {median_of(fit.draws, &DrivingForceDraw::power_per_kg),
                 median_of(fit.draws, &DrivingForceDraw::drag_per_kg),
@@ -369,7 +349,7 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
     fit.power_sd = sd_of(fit.draws, &DrivingForceDraw::power_per_kg);
     fit.drag_sd = sd_of(fit.draws, &DrivingForceDraw::drag_per_kg);
     if (scale && scale->over_engine_speed()) {
-        fit.curve = curve_seen(*scale, centre_of(information, pull));
+        fit.curve = curve_seen(*scale, posteriors.likeliest().centre);
     }
     fit.outcome.status = robust.outcome.status;
     fit.outcome.rounds = robust.outcome.rounds;

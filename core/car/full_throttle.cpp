@@ -26,6 +26,7 @@ constexpr double usual_drag_per_kg = 4.3e-4; // 1/m: 0.9 m² on 1250 kg
 constexpr double begun_share = 0.96;         // of the median power of a run
 constexpr double min_power_share = 0.75;     // of the best power of all: less is not the engine's all
 constexpr std::size_t speed_bins = 24;
+constexpr std::size_t shift_bins = 2; // as many on either side as a shift touches
 constexpr double thin_m = 2.9;
 
 double top_of(const std::vector<lap::LapTrace>& laps, recording::Meaning meaning) {
@@ -72,21 +73,39 @@ std::vector<double> courses(const MeanLap& mean, const lap::LapTrace& grid) {
     return course;
 }
 
+// What the wheels give, W/kg, with a drag that is usual.
+double power_per_kg(double speed_mps, double acceleration_mps2) {
+    return speed_mps * (acceleration_mps2 + usual_drag_per_kg * speed_mps * speed_mps);
+}
+
 std::size_t bin_of(double speed_mps, double fastest) {
     const double place = std::max(0.0, speed_mps) / (1.05 * fastest) * static_cast<double>(speed_bins);
     return std::min(speed_bins - 1, static_cast<std::size_t>(place));
 }
 
-// Upper envelope of acceleration on straights by speed: 90 % quantile of each bin.
+// Upper envelope of acceleration on straights by speed: 90 % quantile of each bin.  A gear is always left at the same
+// speed, so that a bin may hold shifts alone: the power of its neighbours stands in for more.
 std::vector<double> best_by_speed(const MeanLap& mean, double fastest) {
     std::vector<std::vector<double>> bins(speed_bins);
     for (std::size_t i = 0; i < mean.speed_mps.size(); ++i) {
         if (std::abs(mean.lateral_mps2[i]) > max_lateral_mps2 || mean.longitudinal_mps2[i] < 0.0) continue;
         bins[bin_of(mean.speed_mps[i], fastest)].push_back(mean.longitudinal_mps2[i]);
     }
-    std::vector<double> best;
-    for (const auto& bin : bins)
-        best.push_back(bin.empty() ? 0.0 : math::quantile(bin, 0.9));
+    const auto middle_mps = [&](std::size_t bin) {
+        return (static_cast<double>(bin) + 0.5) * 1.05 * fastest / static_cast<double>(speed_bins);
+    };
+    std::vector<double> power(speed_bins, 0.0);
+    for (std::size_t b = 0; b < speed_bins; ++b)
+        if (!bins[b].empty()) power[b] = power_per_kg(middle_mps(b), math::quantile(bins[b], 0.9));
+    std::vector<double> best(speed_bins, 0.0);
+    for (std::size_t b = 0; b < speed_bins; ++b) {
+        if (bins[b].empty()) continue;
+        const std::size_t from = b - std::min(b, shift_bins);
+        const std::size_t to = std::min(speed_bins, b + shift_bins + 1);
+        const double most = *std::max_element(power.begin() + static_cast<std::ptrdiff_t>(from),
+                                              power.begin() + static_cast<std::ptrdiff_t>(to));
+        best[b] = most / middle_mps(b) - usual_drag_per_kg * std::pow(middle_mps(b), 2);
+    }
     return best;
 }
 
@@ -128,13 +147,10 @@ std::vector<bool> pushing(const MeanLap& mean, double fastest) {
     return is;
 }
 
-// What the wheels give at each grid point in the mean of the laps, W/kg, with a drag that is usual.
 std::vector<double> mean_power(const MeanLap& mean) {
     std::vector<double> power(mean.speed_mps.size());
-    for (std::size_t i = 0; i < power.size(); ++i) {
-        const double v = mean.speed_mps[i];
-        power[i] = v * (mean.longitudinal_mps2[i] + usual_drag_per_kg * v * v);
-    }
+    for (std::size_t i = 0; i < power.size(); ++i)
+        power[i] = power_per_kg(mean.speed_mps[i], mean.longitudinal_mps2[i]);
     return power;
 }
 
@@ -217,7 +233,7 @@ std::vector<ThrottleSample> full_throttle_samples(const CarData& data) {
             if (!good[i] || lap.distance_m[i] < next_m) continue;
             if (near_any(bad_times, t, settle_s) || near_any(shifts, t, shift_settle_s)) continue;
             next_m = lap.distance_m[i] + thin_m;
-            samples.push_back({l, segment_at(data.segments, lap.distance_m[i]), lap.speed_mps[i],
+            samples.push_back({l, segment_at(data.segments, lap.distance_m[i]), lap.distance_m[i], lap.speed_mps[i],
                                lap.longitudinal_mps2[i], data.slope.empty() ? 0.0 : data.slope[i],
                                engine == nullptr ? std::nan("") : engine->values[i], course[i]});
         }

@@ -13,6 +13,7 @@ namespace lapwright::car {
 struct ThrottleSample {
     std::size_t lap = 0;
     std::size_t segment = 0;
+    double distance_m = 0.0;
     double speed_mps = 0.0;
     double acceleration_mps2 = 0.0;
     double slope = 0.0;

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How power leans on engine speed, or, where that was not recorded, on the car's own:
-//   P(x) = P̄ (1 + c₁ φ₁ + c₂ φ₂)
-// with φ₁, φ₂ the first two powers of that speed, scaled to ± 1 over what was used and freed of their means, so that P̄
-// is the weighted mean over the samples.  A low order, because no lap shows more of the curve than the stretch between
-// two shifts.  By the car's own speed it is what a simulation needs: the gears are in it.
+//   P(x) = P̄ (1 + Σ c_k φ_k)
+// each φ_k freed of its mean, so that P̄ is the weighted mean over the samples.  Over engine speed φ are the first two
+// powers of it, scaled to ± 1 over what was used: a low order, because no lap shows more of the curve than the stretch
+// between two shifts.  Over the car's own speed, which a simulation needs since the gears are in it, the curve returns
+// with every gear: φ are cosines over the logarithm of the speed.  The fast ones, which no drag resembles, show how far
+// the engine's curve goes up and down, and so how large the slow ones may be that a drag could be taken for.
 #pragma once
 
 #include "core/car/full_throttle.h"
@@ -11,19 +13,22 @@
 
 #include <Eigen/Core>
 
-#include <array>
 #include <optional>
 #include <vector>
 
 namespace lapwright::car {
 
-inline constexpr std::size_t curve_terms = 2;
-using CurveTerms = std::array<double, curve_terms>; // φ₁, φ₂, or their c₁, c₂
+inline constexpr int max_curve_terms = 10;
+using CurveTerms = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, max_curve_terms, 1>; // φ_k, or their c_k
 
-// Stated priors of c₁ and c₂ (common practice, no source): over the engine speeds used in a lap power changes by some
-// fifth.  Gears keep the engine where it is strong, so over the car's own speed power changes by some twentieth.
-inline constexpr CurveTerms engine_curve_sd{0.15, 0.10};
-inline constexpr CurveTerms speed_curve_sd{0.022, 0.015};
+using CurveCovariance = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, max_curve_terms, max_curve_terms>;
+
+// A possible spread of the c_k, and how likely it is among others before the samples are seen.
+struct CurvePrior {
+    CurveCovariance covariance;
+    double log_weight = 0.0;
+};
+
 // Of the power in gears of which no sample tells, relative; less where the engine's curve is known.
 inline constexpr double unseen_gear_sd = 0.08;
 inline constexpr double unseen_gear_known_engine_sd = 0.03;
@@ -37,19 +42,21 @@ class CurveScale {
     [[nodiscard]] CurveTerms terms(const ThrottleSample& sample) const;
     [[nodiscard]] CurveTerms terms_at(double speed) const; // rev/s or m/s
     [[nodiscard]] bool over_engine_speed() const { return over_engine_speed_; }
-    [[nodiscard]] const CurveTerms& prior_sd() const { return over_engine_speed_ ? engine_curve_sd : speed_curve_sd; }
+    [[nodiscard]] Eigen::Index term_count() const { return mean_.size(); }
+    [[nodiscard]] std::vector<CurvePrior> priors() const;
     [[nodiscard]] double unseen_sd() const { return over_engine_speed_ ? unseen_gear_known_engine_sd : unseen_gear_sd; }
-    [[nodiscard]] double slowest() const { return middle_ - half_; }
-    [[nodiscard]] double fastest() const { return middle_ + half_; }
+    // rev/s or m/s
+    [[nodiscard]] double slowest() const { return slowest_; }
+    [[nodiscard]] double fastest() const { return fastest_; }
 
   private:
     bool over_engine_speed_ = false;
-    double middle_ = 0.0;
-    double half_ = 1.0;
-    CurveTerms mean_{};
+    double slowest_ = 0.0;
+    double fastest_ = 1.0;
+    CurveTerms mean_;
 };
 
-// Mean φ₁ and φ₂ of the samples about each of the car's speeds: what the gears make of the curve.
+// Mean φ of the samples about each of the car's speeds: what the gears make of the curve.
 class CurveBySpeed {
   public:
     CurveBySpeed(const std::vector<ThrottleSample>& samples, const Eigen::VectorXd& weights, const CurveScale& scale);

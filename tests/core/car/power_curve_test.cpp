@@ -3,7 +3,9 @@
 // speed recorded and without.  Curves and gears are invented; the priors were chosen on seeds 0..39, these are others.
 #include "core/car/power_curve.h"
 
+#include "core/base/constants.h"
 #include "core/car/recovery.h"
+#include "core/math/random.h"
 
 #include <gtest/gtest.h>
 
@@ -126,15 +128,16 @@ TEST(PowerCurve, DragIsNotBiasedByItWhereEngineSpeedIsRecorded) {
     hatch.without.print("rising curve, none:");
     for (const Both* both : {&coupe, &hatch}) {
         expect_found(both->with);
-        expect_found(both->without);
+        EXPECT_GE(both->without.power.share(), 0.9);
         EXPECT_NEAR(both->with.drag.bias, 0.0, 0.03);
         EXPECT_NEAR(both->with.power.bias, 0.0, 0.02);
         EXPECT_LE(both->with.drag.half_width, 0.10);
         EXPECT_LE(both->with.power.half_width, 0.05);
         EXPECT_GT(both->without.drag.half_width, both->with.drag.half_width);
     }
-    // This is what the curve does where nobody knows of it.
+    // This is what the curve does where nobody knows of it: one like this is rare among the gearboxes of the prior.
     EXPECT_GT(coupe.without.drag.bias, 0.10);
+    EXPECT_GE(12.0 * coupe.without.drag.share() + 8.0 * hatch.without.drag.share(), 0.9 * 20.0);
 }
 
 TEST(PowerCurve, TermsHaveNoMeanAndNeedARecordedRange) {
@@ -145,10 +148,9 @@ TEST(PowerCurve, TermsHaveNoMeanAndNeedARecordedRange) {
     const auto scale = CurveScale::of(samples, weights);
     ASSERT_TRUE(scale);
     EXPECT_TRUE(scale->over_engine_speed());
-    CurveTerms sum{};
+    CurveTerms sum = CurveTerms::Zero(scale->term_count());
     for (std::size_t i = 0; i < samples.size(); ++i)
-        for (std::size_t k = 0; k < curve_terms; ++k)
-            sum[k] += weights[static_cast<Eigen::Index>(i)] * scale->terms(samples[i])[k];
+        sum += weights[static_cast<Eigen::Index>(i)] * scale->terms(samples[i]);
     for (const double s : sum)
         EXPECT_NEAR(s, 0.0, 1e-12);
     EXPECT_EQ(scale->terms_at(std::nan(""))[0], 0.0);
@@ -165,6 +167,96 @@ TEST(PowerCurve, TermsHaveNoMeanAndNeedARecordedRange) {
     }
 }
 
+namespace {
+
+// Share of the mean power over the logarithm of the speed, 45 to 100 % of the top speed, of an invented car.
+std::vector<double> drawn_power_by_speed(math::Random& random, double& slowest, double& fastest) {
+    constexpr std::size_t points = 400;
+    const auto between = [&](double low, double high) { return low + (high - low) * random.uniform(); };
+    const auto gears = 5 + static_cast<std::size_t>(3.0 * random.uniform());
+    std::vector<double> top{between(13.0, 25.0)}; // road speed at the highest engine speed
+    const double last = between(55.0, 90.0);
+    const double wider = between(-0.1, 0.5); // the first step than the last
+    double steps = 0.0;
+    std::vector<double> step;
+    for (std::size_t g = 1; g < gears; ++g) {
+        const double back = static_cast<double>(gears - 1 - g) / static_cast<double>(gears - 2);
+        step.push_back(1.0 + wider * back);
+        steps += step.back();
+    }
+    const double log_range = std::log(last / top.front());
+    for (const double s : step)
+        top.push_back(top.back() * std::exp(log_range * s / steps));
+    const double low = between(0.5, 0.9);
+    const double best = between(0.7, 0.99);
+    const double end = between(0.75, 1.0);
+    const double shift = between(0.85, 1.0);
+    const auto power = [&](double r) {
+        if (r < 0.3) return 0.5 * low * r / 0.3;
+        if (r < 0.6) return low * (0.5 + 0.5 * (r - 0.3) / 0.3);
+        if (r < best) return low + (1.0 - low) * (r - 0.6) / (best - 0.6);
+        return 1.0 + (end - 1.0) * (r - best) / (1.0 - best);
+    };
+    fastest = std::min(between(42.0, 72.0), 0.98 * last);
+    slowest = 0.45 * fastest;
+    std::vector<double> shares;
+    double sum = 0.0;
+    for (std::size_t i = 0; i < points; ++i) {
+        const double v = slowest * std::pow(fastest / slowest, (static_cast<double>(i) + 0.5) / points);
+        std::size_t g = 0;
+        while (g + 1 < gears && v > shift * top[g])
+            ++g;
+        shares.push_back(power(std::min(1.0, v / top[g])));
+        sum += shares.back();
+    }
+    for (double& share : shares)
+        share *= static_cast<double>(points) / sum;
+    return shares;
+}
+
+} // namespace
+
+TEST(PowerCurve, PriorBySpeedIsThatOfDrawnGearboxes) {
+    std::vector<ThrottleSample> samples(200);
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        samples[i].speed_mps = 20.0 + 0.15 * static_cast<double>(i);
+        samples[i].engine_rev_s = std::nan("");
+    }
+    const auto scale = CurveScale::of(samples, Eigen::VectorXd::Ones(200));
+    ASSERT_TRUE(scale);
+    const CurvePrior middle = scale->priors()[scale->priors().size() / 2]; // of the likeliest variation
+    CurveCovariance products = CurveCovariance::Zero(scale->term_count(), scale->term_count());
+    double variations = 0.0;
+    math::Random random(4, 71);
+    constexpr int boxes = 3000;
+    for (int box = 0; box < boxes; ++box) {
+        double slowest = 0.0;
+        double fastest = 0.0;
+        const std::vector<double> shares = drawn_power_by_speed(random, slowest, fastest);
+        double variance = 0.0;
+        CurveTerms amplitude = CurveTerms::Zero(scale->term_count());
+        for (std::size_t i = 0; i < shares.size(); ++i) {
+            const double away = shares[i] - 1.0;
+            variance += away * away / static_cast<double>(shares.size());
+            for (Eigen::Index k = 0; k < amplitude.size(); ++k)
+                amplitude[k] += 2.0 * away / static_cast<double>(shares.size()) *
+                                std::cos(base::pi * static_cast<double>(k + 1) * (static_cast<double>(i) + 0.5) /
+                                         static_cast<double>(shares.size()));
+        }
+        products += amplitude * amplitude.transpose() / variance;
+        variations += std::log(std::sqrt(variance));
+    }
+    const double variation = std::exp(variations / boxes);
+    EXPECT_NEAR(variation, 0.045, 0.01) << "the prior's median is 0.04, since some cars have no gears";
+    const CurveCovariance stated = middle.covariance / (0.04 * 0.04);
+    for (Eigen::Index k = 0; k < stated.rows(); ++k)
+        EXPECT_NEAR(std::sqrt(stated(k, k)), std::sqrt(products(k, k) / boxes), 0.04) << "term " << k + 1;
+    for (Eigen::Index k = 0; k < 2; ++k)
+        EXPECT_NEAR(stated(k, k + 2) / std::sqrt(stated(k, k) * stated(k + 2, k + 2)),
+                    products(k, k + 2) / std::sqrt(products(k, k) * products(k + 2, k + 2)), 0.1)
+            << "term " << k + 1;
+}
+
 TEST(PowerCurve, GearsAreInItBySpeed) {
     // Two gears: each from 60 to 100 rev/s, the second from 42 m/s on.
     std::vector<ThrottleSample> samples;
@@ -177,7 +269,7 @@ TEST(PowerCurve, GearsAreInItBySpeed) {
     const Eigen::VectorXd weights = Eigen::VectorXd::Ones(static_cast<Eigen::Index>(samples.size()));
     const auto scale = CurveScale::of(samples, weights);
     ASSERT_TRUE(scale);
-    const CurveTerms rising{0.1, 0.0};
+    const CurveTerms rising = Eigen::Vector2d(0.1, 0.0);
     const PowerShares shares = CurveBySpeed(samples, weights, *scale).shares(rising, 0.0);
     for (const double v : {30.0, 40.0, 45.0, 65.0}) {
         const double engine = v < 42.0 ? v / 0.42 : v / 0.70;
