@@ -48,8 +48,8 @@ understand(recording::Recording recording, const SessionOptions& options = {}, c
                                                                    const PairingOptions& options = {},
                                                                    const base::Progress& progress = {});
 
-// The same two laps the other way round, as compare() would have them: some hundredths of a second instead of placing
-// both sessions again.
+// The same two laps the other way round, as compare() would have them but for the order of the warnings: without
+// placing both sessions again.
 [[nodiscard]] std::shared_ptr<const Pairing> swapped(const Pairing& pairing);
 
 } // namespace lapwright::analysis

@@ -140,15 +140,15 @@ double half_log_determinant(const Eigen::LLT<Normal>& root) {
 struct Posterior {
     Posterior(const ForceInformation& data, const Prior& prior)
         : root(Normal(data.matrix + prior.precision)), prior_pull(prior.precision * prior.mean),
-          centre(root.solve(data.right_side({}) + prior_pull)), data_(data.matrix) {
+          centre(root.solve(data.right_side({}) + prior_pull)) {
         const double fit = (data.right_side({}) + prior_pull).dot(centre) - prior_pull.dot(prior.mean);
         log_weight = prior.log_weight + half_log_determinant(Eigen::LLT<Normal>(prior.precision)) + 0.5 * fit -
                      half_log_determinant(root);
     }
 
     // As many parameters as the samples decided, not the prior (Moody 1992; Spiegelhalter et al. 2002).
-    [[nodiscard]] double fitted() const {
-        const Normal share = root.solve(data_);
+    [[nodiscard]] double fitted(const ForceInformation& data) const {
+        const Normal share = root.solve(data.matrix);
         return share.trace();
     }
 
@@ -156,9 +156,6 @@ struct Posterior {
     Unknowns prior_pull;
     Unknowns centre;
     double log_weight; // of the prior times the evidence (marginal likelihood of a linear model), up to a constant
-
-  private:
-    Normal data_;
 };
 
 // One for each prior that may be.
@@ -331,8 +328,9 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
         const Posteriors likely(information, priors);
         if (likely.none()) return fit;
         const Posterior& best = likely.likeliest();
-        information = information_of(
-            straights, noise_of(samples, robust.weights, residuals_of(samples, y, best.centre, scale), best.fitted()));
+        information =
+            information_of(straights, noise_of(samples, robust.weights, residuals_of(samples, y, best.centre, scale),
+                                               best.fitted(information)));
     }
     const Posteriors posteriors(information, priors);
     if (posteriors.none()) return fit;

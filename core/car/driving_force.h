@@ -2,13 +2,13 @@
 // Power and drag per kilogram from acceleration at full throttle, out of shifts:
 //   (1 + rotating) a + (c_rr + slope) g = p / v − d v²,   p = P/m,  d = ρ CdA / 2m.
 // p follows engine speed, or the car's own where that was not recorded (power_curve.h), and how far it goes up and down
-// is learned with it (empirical hierarchy: Gelman et al. 2013, ch. 5); the figure is its mean over the
-// samples, each weighted by the speed it gives.  A wind that is the same all around the lap makes d v² into d (v + w)²,
-// w with or against the straight: two more unknowns, 0 ± 1.8 m/s each.  Robust regression (Tukey's biweight) finds the
-// samples that count; the posterior of a linear model with an offset of its own for each straight is then drawn
-// exactly, under proper priors and within what cars can be, and with what no lap can tell: rolling resistance 0.014 ±
-// 0.003, rotating parts 3 ± 1 %, a tilt of the power over speed of ± 1.2 %, ± 2.5 % where shifts are not seen (stated
-// priors; common practice, no source).
+// is learned with it (a hierarchical prior: Gelman et al. 2013, ch. 5); the figure is its mean over the samples, each
+// weighted by the speed it gives.  A wind that is the same all around the lap makes d v² into d (v + w)², w with or
+// against the straight: two more unknowns, 0 ± 1.8 m/s each.  Robust regression (Tukey's biweight) finds the samples
+// that count; the posterior of a linear model with an offset of its own for each straight is then drawn exactly, under
+// proper priors and within what cars can be, and with what no lap can tell: rolling resistance 0.014 ± 0.003, rotating
+// parts 3 ± 1 %, a tilt of the power over speed of ± 1.2 %, ± 2.5 % where shifts are not seen (stated priors; common
+// practice, no source).
 #pragma once
 
 #include "core/base/fit_outcome.h"

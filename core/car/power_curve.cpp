@@ -28,7 +28,7 @@ constexpr std::array<double, engine_terms> engine_curve_sd{0.15, 0.10};
 constexpr std::array<double, max_curve_terms> gearbox_spectrum{0.265, 0.224, 0.287, 0.44, 0.55,
                                                                0.55,  0.48,  0.38,  0.29, 0.24};
 constexpr std::array<double, 2> correlation_two_above{0.78, 0.64};
-// That standard deviation: 2 to 12 % in nine of ten of those gearboxes, half of them above 5 %; an electric motor's
+// That standard deviation: 1.5 to 12 % in nine of ten of those gearboxes, half of them above 4.8 %; an electric motor's
 // next to nothing.  A log-normal of median 4 % and factor e, at steps of a factor of the root of 2.
 constexpr double usual_variation = 0.04;
 constexpr double variation_log_sd = 1.0;
