@@ -3,46 +3,10 @@
 # The main job by mouse and keyboard in a real window:   window_test.sh LAPWRIGHT SAMPLE_SESSIONS
 # What the window has done is read from its title (which names the compared laps), from the settings file, from the
 # screen's picture before and after, and from the exit status.
-set -u
 program=$1
 samples=$2
-home=$(mktemp -d)
-mkdir -p -m 700 "$home/run"
-export HOME=$home XDG_CONFIG_HOME=$home/config XDG_RUNTIME_DIR=$home/run DBUS_SESSION_BUS_ADDRESS=disabled:
-export QT_QPA_PLATFORM=xcb LC_ALL=C.UTF-8
+. "$(dirname "$0")/real_window.sh"
 settings=$home/config/lapwright/lapwright.conf
-pid=
-openbox &
-manager=$!
-# A window that is mapped while the manager takes over may stay withdrawn: the manager first.
-for _ in $(seq 150); do
-    xdotool get_num_desktops >/dev/null 2>&1 && break
-    sleep 0.2
-done
-
-finish() {
-    [ -n "$pid" ] && kill "$pid" 2>/dev/null
-    kill "$manager" 2>/dev/null
-    rm -rf "$home"
-}
-trap finish EXIT
-
-fail() {
-    echo "FAILED: $1" >&2
-    [ -s "$home/errors" ] && cat "$home/errors" >&2
-    exit 1
-}
-
-# wait_for SENTENCE COMMAND…: until the command succeeds, at most half a minute.
-wait_for() {
-    local sentence=$1
-    shift
-    for _ in $(seq 150); do
-        "$@" && return 0
-        sleep 0.2
-    done
-    fail "$sentence (title: $(title))"
-}
 
 window_id() { xdotool search --onlyvisible --pid "$pid" --class lapwright 2>/dev/null | head -1; }
 title() { xdotool getwindowname "$window" 2>/dev/null; }
@@ -50,25 +14,14 @@ title_has() { [[ "$(title)" == *"$1"* ]]; }
 title_starts() { [[ "$(title)" == "$1"* ]]; }
 has_window() { window=$(window_id) && [ -n "$window" ]; }
 setting_is() { grep -qx "$1" "$settings" 2>/dev/null; }
-gone() { ! kill -0 "$pid" 2>/dev/null; }
 picture() { xdotool sync 2>/dev/null; sleep 0.4; import -window "$window" -depth 8 rgb:- | sha256sum; }
 key() { xdotool key --window "$window" --clearmodifiers "$@"; sleep 0.15; }
 
 start() {
-    "$program" "$@" 2>"$home/errors" &
-    pid=$!
+    start_program "$@"
     wait_for "no window came" has_window
     xdotool windowactivate --sync "$window"
     xdotool windowsize --sync "$window" 1300 700
-}
-
-quit() {
-    xdotool key --clearmodifiers ctrl+q
-    wait_for "ctrl+q does not quit" gone
-    wait "$pid"
-    local status=$?
-    pid=
-    [ $status -eq 0 ] || fail "the program ended with status $status"
 }
 
 changes_picture() { # SENTENCE COMMAND…
