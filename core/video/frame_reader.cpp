@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/video/frame_reader.h"
+
+#include "core/base/check.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <utility>
+
+namespace lapwright::video {
+namespace {
+
+constexpr double moment_s = 1e-6; // shorter than any frame
+constexpr double before_all_s = -1e9;
+
+base::Error without_frames(const std::string& path) {
+    return {base::ErrorCode::file_not_readable,
+            {path, {}, ""},
+            "the video holds no frame that can be decoded",
+            "copy it from the camera again"};
+}
+
+} // namespace
+
+FrameReader::FrameReader(Video video, Options options)
+    : video_(std::move(video)), options_(options), cache_(options.cache_bytes) {}
+
+// Whether decoding on from here reaches the time sooner than winding does.
+bool FrameReader::runs_on_to(std::size_t part, double local_s) const {
+    constexpr double run_s = 2.0; // without an index
+    if (part != part_ || !decoded_ || local_s < decoded_->time_s) return false;
+    if (local_s < decoded_->until_s) return true;
+    const auto entry = video_.parts[part].file->entry_before(local_s);
+    return entry ? *entry <= decoded_->until_s : local_s - decoded_->time_s < run_s;
+}
+
+// The picture of the decoded frame into the cache, unless the time that is wanted lies far behind it.
+base::Result<void> FrameReader::keep(double wanted_s) {
+    const double start_s = video_.parts[part_].start_s;
+    const bool last_part = part_ + 1 == video_.parts.size();
+    const double part_ends_s = last_part ? std::numeric_limits<double>::infinity() : video_.parts[part_ + 1].start_s;
+    const double until_s = std::min(start_s + decoded_->until_s, part_ends_s);
+    if (until_s < wanted_s - options_.kept_before_s || cache_.find(start_s + decoded_->time_s)) return {};
+    auto picture = video_.parts[part_].file->picture(options_.limits);
+    if (!picture) return picture.error();
+    const Frame frame{start_s + decoded_->time_s, until_s, std::make_shared<const Picture>(std::move(picture).value())};
+    cache_.put(frame, wanted_s);
+    return {};
+}
+
+base::Result<bool> FrameReader::step(double wanted_s, const GoOn& go_on) {
+    const auto next = video_.parts[part_].file->next_frame(go_on);
+    if (!next) return next.error();
+    if (!*next) return false;
+    decoded_ = **next;
+    if (const auto kept = keep(wanted_s); !kept) return kept.error();
+    return true;
+}
+
+// To a frame at or before the time, or to the first of the part.  A point of entry may lie behind the time, since files
+// list the order of decoding: then further back.
+base::Result<void> FrameReader::wind(std::size_t part, double local_s, const GoOn& go_on) {
+    const double wanted_s = video_.parts[part].start_s + local_s;
+    MediaFile& file = *video_.parts[part].file;
+    part_ = part;
+    for (double back_s = 0.0;; back_s = 2.0 * back_s + 1.0) {
+        const bool from_start = back_s > local_s;
+        decoded_.reset();
+        if (const auto wound = file.seek(from_start ? before_all_s : local_s - back_s); !wound) return wound.error();
+        const auto found = step(wanted_s, go_on);
+        if (!found) return found.error();
+        if (decoded_ && (from_start || decoded_->time_s <= local_s)) return {};
+        if (from_start) return without_frames(video_.parts[part].path);
+    }
+}
+
+base::Result<void> FrameReader::go_to(std::size_t part, double local_s, const GoOn& go_on) {
+    if (!runs_on_to(part, local_s))
+        if (const auto wound = wind(part, local_s, go_on); !wound) return wound.error();
+    const double wanted_s = video_.parts[part].start_s + local_s;
+    while (local_s >= decoded_->until_s) {
+        const auto found = step(wanted_s, go_on);
+        if (!found) return found.error();
+        if (!*found) break; // the next one could not be decoded after all
+    }
+    return keep(wanted_s);
+}
+
+base::Result<Frame> FrameReader::at(double time_s, const GoOn& go_on) {
+    base::check(!std::isnan(time_s), "a frame is asked for at a time");
+    if (const auto known = cache_.find(time_s)) return *known;
+    const std::size_t part = video_.part_at(time_s);
+    const double start_s = video_.parts[part].start_s;
+    if (const auto there = go_to(part, time_s - start_s, go_on); !there) return there.error();
+    const auto found = cache_.find(std::max(time_s, start_s + decoded_->time_s));
+    if (!found) return without_frames(video_.parts[part].path);
+    return *found;
+}
+
+base::Result<std::optional<Frame>> FrameReader::before(const Frame& frame, const GoOn& go_on) {
+    const auto found = at(frame.time_s - moment_s, go_on);
+    if (!found) return found.error();
+    return found->time_s < frame.time_s ? std::optional(*found) : std::nullopt;
+}
+
+base::Result<std::optional<Frame>> FrameReader::after(const Frame& frame, const GoOn& go_on) {
+    if (!std::isfinite(frame.until_s)) return std::optional<Frame>();
+    const auto found = at(frame.until_s + moment_s, go_on);
+    if (!found) return found.error();
+    return found->time_s > frame.time_s ? std::optional(*found) : std::nullopt;
+}
+
+} // namespace lapwright::video

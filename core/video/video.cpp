@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/video/video.h"
+
+#include "core/base/check.h"
+#include "core/video/open_media.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace lapwright::video {
+
+std::size_t Video::part_at(double time_s) const {
+    const auto later = std::ranges::upper_bound(parts, time_s, {}, &Part::start_s);
+    return later == parts.begin() ? 0 : static_cast<std::size_t>(later - parts.begin()) - 1;
+}
+
+base::Result<Video> join(std::vector<Part> parts) {
+    base::check(!parts.empty(), "a video has a file");
+    Video video{std::move(parts), {}};
+    video.facts = video.parts.front().file->facts();
+    video.facts.length_s = 0.0;
+    for (Part& part : video.parts) {
+        const Facts& facts = part.file->facts();
+        if (&part != &video.parts.back() && !(facts.length_s > 0.0))
+            return base::Error{base::ErrorCode::file_not_readable,
+                               {part.path, {}, ""},
+                               "the video does not say how long it is, so that nothing can be joined to it",
+                               "give it alone"};
+        part.start_s = video.facts.length_s;
+        video.facts.length_s += facts.length_s;
+        video.facts.sound = video.facts.sound && facts.sound;
+    }
+    return video;
+}
+
+base::Result<Video> open_video(const std::vector<std::string>& paths) {
+    std::vector<Part> parts;
+    for (const std::string& path : paths) {
+        auto file = open_media(path);
+        if (!file) return file.error();
+        parts.push_back({path, std::move(file).value(), 0.0});
+    }
+    return join(std::move(parts));
+}
+
+base::Result<Sound> sound(Video& video, double from_s, double to_s, double rate_hz, const GoOn& go_on) {
+    Sound all{from_s, rate_hz, {}};
+    for (std::size_t i = video.part_at(from_s); i < video.parts.size() && video.parts[i].start_s < to_s; ++i) {
+        const Part& part = video.parts[i];
+        const bool last = i + 1 == video.parts.size();
+        const double end_s = last ? to_s : std::min(to_s, video.parts[i + 1].start_s);
+        const double begin_s = std::max(from_s, part.start_s);
+        auto piece = part.file->sound(begin_s - part.start_s, end_s - part.start_s, rate_hz, go_on);
+        if (!piece) return piece.error();
+        all.samples.resize(static_cast<std::size_t>(std::round((begin_s - from_s) * rate_hz)), 0.0F);
+        all.samples.insert(all.samples.end(), piece->samples.begin(), piece->samples.end());
+    }
+    return all;
+}
+
+} // namespace lapwright::video

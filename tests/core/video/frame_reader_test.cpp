@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The frame shown is exactly the one that a player shows at that time, for coded groups, reordered frames, variable
+// rates, edit lists, turned pictures and files in a row.
+#include "core/video/frame_reader.h"
+
+#include "core/math/random.h"
+#include "core/video/made_video.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <gtest/gtest.h>
+#include <ostream>
+
+namespace lapwright::video::tests {
+namespace {
+
+FrameReader reader_of(const std::vector<std::string>& paths, FrameReader::Options options = {}) {
+    auto video = open_video(paths);
+    EXPECT_TRUE(video.ok()) << (video.ok() ? "" : base::one_line(video.error()));
+    return FrameReader(std::move(video).value(), options);
+}
+
+int number_at(FrameReader& reader, double time_s) {
+    const auto frame = reader.at(time_s);
+    EXPECT_TRUE(frame.ok()) << time_s << ": " << (frame.ok() ? "" : base::one_line(frame.error()));
+    return frame.ok() ? number_in(*frame->picture).value_or(-2) : -1;
+}
+
+// The last frame that begins at or before the time, else the first.
+int shown_at(const std::vector<double>& times_s, double time_s) {
+    const auto later = std::ranges::upper_bound(times_s, time_s);
+    return later == times_s.begin() ? 0 : static_cast<int>(later - times_s.begin()) - 1;
+}
+
+class Exact : public testing::TestWithParam<Recipe> {};
+
+TEST_P(Exact, ThousandPlacesAtRandom) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make(GetParam());
+    // A small cache: most places are decoded anew.
+    FrameReader reader = reader_of({made.path}, {{}, 400'000, 0.3});
+    EXPECT_EQ(reader.facts().width, 128);
+    EXPECT_EQ(reader.facts().height, 72);
+    math::Random random(15);
+    int wrong = 0;
+    for (int i = 0; i < 1000; ++i) {
+        double time_s = -0.5 + random.uniform() * (made.frame_times_s.back() + 1.0);
+        // Every fourth place is the very beginning of a frame.
+        if (i % 4 == 0) time_s = made.frame_times_s[random.below(made.frame_times_s.size())] + 1e-7;
+        const int shown = number_at(reader, time_s);
+        if (shown != shown_at(made.frame_times_s, time_s) && ++wrong < 10)
+            ADD_FAILURE() << "at " << time_s << " s: " << shown;
+    }
+    EXPECT_EQ(wrong, 0);
+}
+
+std::vector<Recipe> recipes() {
+    const std::string x265 = "-preset ultrafast -bf 3 -x265-params log-level=error:open-gop=1:scenecut=0:keyint=";
+    return {
+        {"h264_1s.mp4", "libx264", "-preset veryfast -bf 3", 25},
+        {"h264_10s_variable.mp4", "libx264", "-preset veryfast -bf 3 -sc_threshold 0", 250, 500, true},
+        {"h264_open_group.mkv", "libx264", "-preset veryfast -bf 3 -x264-params open-gop=1", 50},
+        {"h264_2s.ts", "libx264", "-preset veryfast -bf 3", 50},
+        {"h265_1s_variable.mp4", "libx265", x265 + "25", 25, 500, true},
+        {"h265_10s.mp4", "libx265", x265 + "250", 250},
+        {"mjpeg.avi", "mjpeg", "-q:v 3", 1, 250},
+    };
+}
+
+INSTANTIATE_TEST_SUITE_P(Codecs, Exact, testing::ValuesIn(recipes()), [](const auto& tested) {
+    std::string name = tested.param.name;
+    std::ranges::replace(name, '.', '_');
+    return name;
+});
+
+TEST(FrameReader, StepsForwardAndBackOverEveryFrame) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast -bf 3", 30, 100, true});
+    FrameReader reader = reader_of({made.path});
+    auto frame = reader.at(0.0);
+    ASSERT_TRUE(frame.ok());
+    EXPECT_FALSE(*reader.before(*frame));
+    std::vector<int> seen{number_in(*frame->picture).value_or(-1)};
+    std::optional<Frame> last;
+    for (std::optional<Frame> at = *frame; at; at = *reader.after(*at)) {
+        if (last) seen.push_back(number_in(*at->picture).value_or(-1));
+        last = at;
+    }
+    for (std::optional<Frame> at = *reader.before(*last); at; at = *reader.before(*at))
+        seen.push_back(number_in(*at->picture).value_or(-1));
+    std::vector<int> expected;
+    for (int i = 0; i < 100; ++i)
+        expected.push_back(i);
+    for (int i = 98; i >= 0; --i)
+        expected.push_back(i);
+    EXPECT_EQ(seen, expected);
+}
+
+TEST(FrameReader, FilesInARowAreOneVideo) {
+    const Workshop workshop;
+    MadeVideo made;
+    for (int part = 0; part < 3; ++part) {
+        Recipe recipe{"part" + std::to_string(part) + ".mp4", "libx264", "-preset veryfast -bf 2", 25, 50};
+        recipe.first_number = 50 * part;
+        for (const double time_s : workshop.make(recipe).frame_times_s)
+            made.frame_times_s.push_back(2.0 * part + time_s);
+    }
+    FrameReader reader =
+        reader_of({workshop.path("part0.mp4"), workshop.path("part1.mp4"), workshop.path("part2.mp4")});
+    EXPECT_NEAR(reader.facts().length_s, 6.0, 1e-6);
+    math::Random random(3);
+    for (int i = 0; i < 300; ++i) {
+        const double time_s = random.uniform() * 6.2;
+        ASSERT_EQ(number_at(reader, time_s), shown_at(made.frame_times_s, time_s)) << time_s;
+    }
+    auto frame = reader.at(1.97);
+    for (int number = 50; number < 55; ++number) {
+        const auto next = reader.after(*frame);
+        ASSERT_TRUE(next.ok() && next->has_value());
+        EXPECT_EQ(number_in(*(*next)->picture), number);
+        frame = **next;
+    }
+}
+
+TEST(FrameReader, EditListBeginsInsideAGroup) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"whole.mp4", "libx264", "-preset veryfast -bf 3", 100, 300});
+    // Cut without coding anew: the file holds the group's beginning, and its edit list leaves it out.
+    workshop.run("-ss 1.5 -i whole.mp4 -c copy -avoid_negative_ts disabled cut.mp4");
+    FrameReader reader = reader_of({workshop.path("cut.mp4")});
+    math::Random random(5);
+    const int first = number_at(reader, 0.0);
+    EXPECT_GE(first, 37);
+    EXPECT_LE(first, 38);
+    for (int i = 0; i < 200; ++i) {
+        const double time_s = random.uniform() * 9.0;
+        const int shown = number_at(reader, time_s);
+        ASSERT_NEAR(shown, 37.5 + time_s * 25.0, 1.01) << time_s;
+    }
+}
+
+TEST(FrameReader, TurnedPictureIsShownUpright) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"flat.mp4", "libx264", "-preset veryfast", 25, 30});
+    for (const int turn : {90, 180, 270}) {
+        // The picture is stored turned by the clock; the word of ffmpeg 5.1 says by how much it is turned back.
+        const std::string filter = turn == 90 ? "transpose=1" : (turn == 180 ? "hflip,vflip" : "transpose=2");
+        workshop.run("-i flat.mp4 -vf " + filter + " -preset veryfast stored.mp4");
+        workshop.run("-i stored.mp4 -c copy -metadata:s:v:0 rotate=" + std::to_string(turn) + " turned.mp4");
+        FrameReader reader = reader_of({workshop.path("turned.mp4")});
+        EXPECT_EQ(reader.facts().turned_deg, 360 - turn);
+        EXPECT_EQ(reader.facts().width, 128);
+        EXPECT_EQ(reader.facts().height, 72);
+        for (const int number : {1, 7, 20})
+            EXPECT_EQ(number_at(reader, number * 0.04 + 0.01), number) << turn;
+    }
+}
+
+TEST(FrameReader, PictureFitsThePanelAndKeepsItsShape) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast", 25, 10});
+    FrameReader reader = reader_of({made.path}, {{64, 64}, 96U << 20U, 2.0});
+    const auto frame = reader.at(0.2);
+    ASSERT_TRUE(frame.ok());
+    EXPECT_EQ(frame->picture->width, 64);
+    EXPECT_EQ(frame->picture->height, 36);
+    EXPECT_EQ(number_in(*frame->picture), 5);
+}
+
+TEST(FrameReader, CalledOffItGoesOnLater) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast -bf 3", 200, 200});
+    FrameReader reader = reader_of({made.path});
+    math::Random random(9);
+    for (int i = 0; i < 60; ++i) {
+        const double time_s = random.uniform() * 8.0;
+        std::size_t patience = random.below(60);
+        const auto impatient = reader.at(time_s, [&patience] { return patience-- > 0; });
+        if (!impatient) {
+            EXPECT_EQ(impatient.error().code, base::ErrorCode::cancelled);
+        }
+        ASSERT_EQ(number_at(reader, time_s), shown_at(made.frame_times_s, time_s)) << time_s;
+    }
+}
+
+TEST(FrameCache, KeepsWhatIsNearAndItsBound) {
+    FrameCache cache(1000);
+    const auto picture = std::make_shared<const Picture>(Picture{10, 10, std::vector<std::uint8_t>(300)});
+    for (int i = 0; i < 10; ++i) {
+        cache.put({0.1 * i, 0.1 * (i + 1), picture}, 0.1 * i);
+        EXPECT_LE(cache.bytes(), 1000U);
+    }
+    EXPECT_TRUE(cache.find(0.95));
+    EXPECT_TRUE(cache.find(0.75));
+    EXPECT_FALSE(cache.find(0.65));
+    cache.put({0.3, 0.4, picture}, 0.3);
+    EXPECT_TRUE(cache.find(0.35));
+    EXPECT_FALSE(cache.find(0.95));
+    EXPECT_FALSE(cache.find(0.2));
+}
+
+} // namespace
+
+void PrintTo(const Recipe& recipe, std::ostream* out) {
+    *out << recipe.name;
+}
+
+} // namespace lapwright::video::tests
