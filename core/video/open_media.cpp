@@ -18,14 +18,14 @@ OpenMedia find_decoder() {
     return nullptr;
 }
 #else
-// lib/lapwright beside the folder of the program, as installed, or a little further up, as built.
+// lib/lapwright/modules beside the folder of the program, as installed, or a little further up, as built.
 fs::path module_path() {
     constexpr int levels = 4;
     std::error_code none;
     fs::path folder = fs::read_symlink("/proc/self/exe", none).parent_path();
     for (int level = 0; level < levels && folder.has_relative_path(); ++level) {
         folder = folder.parent_path();
-        const fs::path module = folder / "lib" / "lapwright" / module_file;
+        const fs::path module = folder / "lib" / "lapwright" / "modules" / module_file;
         if (fs::exists(module, none)) return module;
     }
     return {};
