@@ -9,6 +9,7 @@
 #include "core/comparison/repeatability.h"
 #include "core/findings/headline.h"
 #include "core/import/channels/trust.h"
+#include "core/lap/judged_by_hand.h"
 #include "core/lap/lap.h"
 #include "core/motion/motion_estimate.h"
 #include "core/recording/recording.h"
@@ -35,9 +36,11 @@ struct Session {
     // Of the tracks that were known already the one that was driven; the gate is its gate.
     std::optional<track::TrackRecord> known_track;
     std::vector<lap::Lap> laps;
-    std::vector<recording::Warning> warnings; // of the stages behind the import
-    std::string conditions = {};              // as a person said: "dry, light wind"
-    import::Trust trust;                      // how far the recording can be trusted
+    std::vector<lap::JudgedByHand> by_hand = {}; // what a person says of them, see with_words.h
+    std::vector<lap::Lap> laps_by_program = {};  // as they were judged without that; empty where nothing was said
+    std::vector<recording::Warning> warnings;    // of the stages behind the import
+    std::string conditions = {};                 // as a person said: "dry, light wind"
+    import::Trust trust;                         // how far the recording can be trusted
 
     [[nodiscard]] const lap::Lap* lap(int number) const;
     // The fastest clean lap, else the fastest flying one, else null.

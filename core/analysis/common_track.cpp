@@ -7,6 +7,7 @@
 #include "core/base/parallel.h"
 #include "core/lap/align.h"
 #include "core/lap/find_laps.h"
+#include "core/lap/judged_by_hand.h"
 #include "core/lap/place_on_line.h"
 #include "core/motion/estimate_motion.h"
 #include "core/motion/in_frame.h"
@@ -282,8 +283,11 @@ Result<CommonTrack> place_together(const Sessions& sessions, const std::optional
     if (!placed) return placed.error();
     CommonTrack common = std::move(placed).value();
     std::vector<Placed> as_asked(sessions.size());
-    for (std::size_t i = 0; i < order.size(); ++i)
+    for (std::size_t i = 0; i < order.size(); ++i) {
         as_asked[order[i]] = std::move(common.sessions[i]);
+        Placed& one = as_asked[order[i]];
+        one.laps = lap::judged_by_hand(std::move(one.laps), one.session->by_hand);
+    }
     common.sessions = std::move(as_asked);
     return common;
 }

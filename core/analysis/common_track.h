@@ -16,8 +16,8 @@ namespace lapwright::analysis {
 struct Placed {
     std::shared_ptr<const Session> session;
     std::shared_ptr<const motion::MotionEstimate> motion; // in the track's frame
-    std::vector<lap::Lap> laps;                           // timed with the common gate, judged on the common line
-    std::vector<recording::Warning> warnings{};           // of placing it
+    std::vector<lap::Lap> laps;                 // timed with the common gate, judged on the common line and by hand
+    std::vector<recording::Warning> warnings{}; // of placing it
 };
 
 struct CommonTrack {

@@ -2,6 +2,7 @@
 #include "core/analysis/keep_session.h"
 
 #include "core/base/plain_text.h"
+#include "core/book/judged_by_hand.h"
 #include "core/car/write_setup_sheet.h"
 
 #include <algorithm>
@@ -68,6 +69,14 @@ Result<void> follow_laps(book::Book& book, book::SessionId id, const std::vector
     return same_laps(*before, laps) ? Result<void>() : book::change_laps(book, id, laps);
 }
 
+// What a person said of its laps; words that the book alone has were read with the session.
+Result<void> keep_words(book::Book& book, book::SessionId id, const Session& session) {
+    if (session.by_hand.empty()) return {};
+    const auto before = book::judged_by_hand(book, id);
+    if (!before) return before.error();
+    return *before == session.by_hand ? Result<void>() : book::judge_by_hand(book, id, session.by_hand, session.laps);
+}
+
 } // namespace
 
 void put_setup(book::SessionDetails& details, const car::SetupSheet& sheet) {
@@ -80,6 +89,7 @@ Result<std::vector<std::string>> renew_session(book::Book& book, book::SessionId
     if (wanted.read_anew)
         if (const auto put = book::replace_recording(book, id, *wanted.session->recording); !put) return put.error();
     if (const auto followed = follow_laps(book, id, wanted.session->laps); !followed) return followed.error();
+    if (const auto kept = keep_words(book, id, *wanted.session); !kept) return kept.error();
     const auto before = book::read_details(book, id);
     if (!before) return before.error();
     book::SessionDetails details = *before;
@@ -97,7 +107,10 @@ Result<KeptInBook> keep_session(book::Book& book, const book::Source& source, co
         book::add_session(book, source, *wanted.session->recording, new_details(wanted), wanted.session->laps);
     if (!added) return added.error();
     kept.added = *added;
-    if (!kept.added.was_there) return kept;
+    if (!kept.added.was_there) {
+        const auto words = keep_words(book, kept.added.id, *wanted.session);
+        return words ? Result<KeptInBook>(kept) : words.error();
+    }
     if (kept.added.removed_unix_s)
         if (const auto back = book::restore_session(book, kept.added.id); !back) return back.error();
     auto renewed = renew_session(book, kept.added.id, wanted);

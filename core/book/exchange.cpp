@@ -62,7 +62,8 @@ constexpr std::array parts{
     Part{"block", "place, count, crc, bytes"},
     Part{"channel", "place, name, meaning, unit, unit_text, time_place, values_place, lines_place"},
     Part{"split", "place, time_s"},
-    Part{"figure", "name, value, low, high, decided_by"}};
+    Part{"figure", "name, value, low, high, decided_by"},
+    Part{"judged_by_hand", "at_s, clean, reason"}};
 
 // Their sessions, each with the id it has here; fresh: it is not here yet.
 void choose(Database& database, const Chosen& chosen) {

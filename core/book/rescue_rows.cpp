@@ -30,6 +30,7 @@ constexpr std::array tables{
     Table{"channel", "session_id, place", "session_id DESC, place DESC", false, "channels"},
     Table{"split", "session_id, place", "session_id DESC, place DESC", false, "splits of recordings"},
     Table{"figure", "session_id, name", "session_id DESC, name DESC", false, "fitted figures"},
+    Table{"judged_by_hand", "session_id, at_s", "session_id DESC, at_s DESC", false, "laps judged by hand"},
     Table{"pairing", "id", "id DESC", true, "pairings"},
     Table{"note", "id", "id DESC", true, "notes"},
 };
@@ -134,7 +135,7 @@ void leave_out_strays(Database& database) {
     for (const std::string name : {"driver", "car", "track"})
         database.run("UPDATE session SET " + name + "_id = NULL WHERE " + name + "_id NOT IN (SELECT id FROM " + name +
                      ")");
-    for (const char* const part : {"fact", "warning", "lap", "block", "channel", "split", "figure"})
+    for (const char* const part : {"fact", "warning", "lap", "block", "channel", "split", "figure", "judged_by_hand"})
         database.run("DELETE FROM " + std::string(part) + " WHERE session_id NOT IN (SELECT id FROM session)");
     database.run("DELETE FROM pairing WHERE session_a NOT IN (SELECT id FROM session) OR "
                  "session_b NOT IN (SELECT id FROM session)");

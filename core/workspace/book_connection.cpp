@@ -2,6 +2,7 @@
 #include "core/workspace/book_connection.h"
 
 #include "core/analysis/keep_session.h"
+#include "core/book/judged_by_hand.h"
 #include "core/book/notes.h"
 #include "core/book/pairings.h"
 #include "core/book/season.h"
@@ -147,6 +148,11 @@ Done BookConnection::put_names(const SessionKey& key, const SessionNames& names)
     if (!details) return details.error();
     return book::change_details(
         *book_, *id, {names.driver, names.car, names.track, names.start_unix_s, names.conditions, details->setup});
+}
+
+Done BookConnection::judge_laps(const analysis::Session& session) {
+    const auto id = id_of(key_of(session));
+    return id ? book::judge_by_hand(*book_, *id, session.by_hand, session.laps) : id.error();
 }
 
 Result<std::string> BookConnection::keep_pairing(const PairingToKeep& wanted) {

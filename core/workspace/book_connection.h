@@ -70,6 +70,8 @@ class BookConnection {
     [[nodiscard]] Done put_note(const Note& note); // an empty text removes it
     [[nodiscard]] Done put_setup(const SessionKey& key, const car::SetupSheet& sheet);
     [[nodiscard]] Done put_names(const SessionKey& key, const SessionNames& names); // all of them, empty ones too
+    // What a person says of its laps, and how they count with it.
+    [[nodiscard]] Done judge_laps(const analysis::Session& session);
     // The note that is in the book afterwards.
     [[nodiscard]] base::Result<std::string> keep_pairing(const PairingToKeep& wanted);
     [[nodiscard]] Done put_pairing_note(const TwoLaps& laps, const std::string& note);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/workspace/open_sessions.h"
 
+#include "core/analysis/with_words.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -40,6 +42,8 @@ void OpenSessions::add(const Origin& origin, SessionPointer session) {
         for (auto* pick : {&picks_.a, &picks_.b})
             if (*pick && (*pick)->session == place->key) (*pick)->session = key;
         read_from(*place, origin);
+        if (place->key == key && !place->session->by_hand.empty())
+            session = analysis::with_words(session, place->session->by_hand);
         place->key = key;
         place->session = std::move(session);
     }
@@ -59,6 +63,15 @@ void OpenSessions::stand_as_expected() {
 void OpenSessions::rename(const SessionKey& key, SessionPointer session) {
     const auto place = std::ranges::find(entries_, key, &Entry::key);
     if (place != entries_.end()) place->session = std::move(session);
+}
+
+void OpenSessions::judge(const SessionKey& key, const std::vector<lap::JudgedByHand>& words) {
+    const auto place = std::ranges::find(entries_, key, &Entry::key);
+    if (place == entries_.end()) return;
+    place->session = analysis::with_words(place->session, words);
+    const lap::Lap* fastest = place->session->fastest();
+    for (auto* pick : {&picks_.a, &picks_.b})
+        if (*pick && (*pick)->session == key && (*pick)->fastest && fastest) (*pick)->lap = fastest->number;
 }
 
 void OpenSessions::remove(SessionKey key) {

@@ -2,6 +2,7 @@
 // The sessions that are open, and which of their laps are A and B.
 #pragma once
 
+#include "core/lap/judged_by_hand.h"
 #include "core/workspace/session_key.h"
 
 #include <cstddef>
@@ -26,9 +27,12 @@ class OpenSessions {
     // What is being read, in the order in which it shall stand, whichever is ready first.
     void expect(const std::vector<Origin>& origins);
     // One that is open already, from wherever, takes its old place, and so does a file that has other bytes than
-    // before; both keep picks that still exist.  It is read anew from the file that came last, else from the book.
+    // before; both keep picks that still exist.  It is read anew from the file that came last, else from the book. What
+    // a person said of its laps in this run stays said.
     void add(const Origin& origin, SessionPointer session);
     void rename(const SessionKey& key, SessionPointer session); // the same under other names
+    // What a person says of its laps, all of it.  A lap that nobody chose gives way to the one that is fastest now.
+    void judge(const SessionKey& key, const std::vector<lap::JudgedByHand>& words);
     void remove(SessionKey key);
 
     [[nodiscard]] const std::vector<Entry>& entries() const { return entries_; }

@@ -3,8 +3,10 @@
 
 #include "core/analysis/kept_recording.h"
 #include "core/analysis/run.h"
+#include "core/analysis/with_words.h"
 #include "core/base/parallel.h"
 #include "core/book/book.h"
+#include "core/book/judged_by_hand.h"
 #include "core/book/search.h"
 #include "core/book/sessions.h"
 #include "core/book/tracks.h"
@@ -31,6 +33,22 @@ std::vector<track::TrackRecord> tracks_of_book(const std::string& book_file) {
     if (!opened) return {};
     book::Book book = std::move(opened).value();
     return tracks_of(book);
+}
+
+// What the book has of the session's laps; the session itself where there is no book, or it does not know it.
+SessionPointer with_words_of(book::Book& book, const SessionPointer& session) {
+    const auto id = book::find_session(book, session->source.checksum);
+    if (!id || !*id) return session;
+    auto words = book::judged_by_hand(book, **id);
+    return words ? analysis::with_words(session, std::move(words).value()) : session;
+}
+
+SessionPointer with_words_of(const std::string& book_file, const SessionPointer& session) {
+    if (book_file.empty() || !std::filesystem::exists(book_file)) return session;
+    auto opened = book::Book::open(book_file);
+    if (!opened) return session;
+    book::Book book = std::move(opened).value();
+    return with_words_of(book, session);
 }
 
 SessionPointer with_source(const analysis::Session& session, book::Source source) {
@@ -61,7 +79,7 @@ Result<SessionPointer> read_file(const std::string& path, const ReadingOptions& 
     });
     if (!*session) return session->error();
     if (!*source) return source->error();
-    return with_source(***session, **source);
+    return with_words_of(options.book_file, with_source(***session, **source));
 }
 
 Result<SessionPointer> read_from_book(book::SessionId id, const ReadingOptions& options,
@@ -84,7 +102,7 @@ Result<SessionPointer> read_from_book(book::SessionId id, const ReadingOptions& 
     if (!options.track) how.known_tracks = tracks_of(book);
     const auto session = analysis::understand(std::move(recording).value(), how, progress);
     if (!session) return session.error();
-    return with_source(**session, summary->source);
+    return with_words_of(book, with_source(**session, summary->source));
 }
 
 } // namespace

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How a session is read, out of its file or out of the book: the rule of both front ends.  Its columns are taken as the
 // first recipe for its shape says; a setup sheet that lies beside the file names its driver and car; laps are timed by
-// the track that was given, else by the one of the book's tracks that was driven.
+// the track that was given, else by the one of the book's tracks that was driven; laps that a person set aside or
+// counted as the book has it are so from the beginning.
 #pragma once
 
 #include "core/base/progress.h"
