@@ -44,6 +44,8 @@ Actions::Actions(QMenuBar& bar)
     pairings = act(session_menu, "Kept &pairings…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     add_book();
     names = act(session_menu, "&Names, date and conditions", Qt::Key_D);
+    judge_lap = act(session_menu, "Se&t the lap aside, count it, or leave it to the program", Qt::Key_T);
+    laps_by_time = act(session_menu, "Laps by time, the &fastest first", Qt::Key_F, true);
     columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
     report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
     recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));
@@ -178,7 +180,8 @@ void Actions::add_looks(QMenuBar& bar) {
 }
 
 std::vector<QAction*> Actions::of_sessions_page() const {
-    return {names, columns, report, close_session, note_lap, note_session, take_a, take_b, compare};
+    return {names,    judge_lap,    laps_by_time, columns, report, close_session,
+            note_lap, note_session, take_a,       take_b,  compare};
 }
 
 std::vector<QAction*> Actions::of_compare_page() const {
@@ -209,7 +212,9 @@ std::vector<dialogs::KeyGroup> Actions::key_groups() const {
         groups.push_back(std::move(group));
     }
     groups.push_back({tr("Laps on the Sessions page"),
-                      {{tr("Choose a lap"), tr("Up, Down")}, {tr("Go to another session"), tr("Left, Right, Tab")}}});
+                      {{tr("Choose a lap"), tr("Up, Down")},
+                       {tr("Go to another session"), tr("Left, Right, Tab")},
+                       {tr("Sort the laps"), tr("click on \"lap\" or \"time\" above them")}}});
     groups.push_back({tr("The book on the Sessions page"),
                       {{tr("From the words to the list, and back"), tr("Down, Up in the first row")},
                        {tr("Open what is chosen"), tr("Return, double-click")},

@@ -45,6 +45,8 @@ struct Actions {
     QAction* merge_book;
     QAction* salvage_book;
     QAction* names;
+    QAction* judge_lap;
+    QAction* laps_by_time;
     QAction* columns;
     QAction* report;
     QAction* recipes;

@@ -136,16 +136,28 @@ void Comparing::put_on_track(const std::vector<workspace::SessionPointer>& sessi
     replace(sessions);
 }
 
-// What shows them is made anew when it is looked at.
+void Comparing::judge(const workspace::SessionKey& key, const std::vector<lap::JudgedByHand>& words) {
+    parts_.sessions.edit([&](workspace::OpenSessions& open) { open.judge(key, words); });
+    show_anew({key});
+}
+
 void Comparing::replace(const std::vector<workspace::SessionPointer>& sessions) {
-    bool comes = false;
+    std::vector<workspace::SessionKey> keys;
     parts_.sessions.edit([&](workspace::OpenSessions& open) {
-        for (const auto& session : sessions)
-            open.rename(workspace::key_of(*session), session);
+        for (const auto& session : sessions) {
+            keys.push_back(workspace::key_of(*session));
+            open.rename(keys.back(), session);
+        }
     });
-    for (const auto& session : sessions) {
-        parts_.pairing.outdate(workspace::key_of(*session));
-        comes = comes || parts_.pairing.comes_with(workspace::key_of(*session));
+    show_anew(keys);
+}
+
+// What shows them is made anew when it is looked at.
+void Comparing::show_anew(const std::vector<workspace::SessionKey>& sessions) {
+    bool comes = false;
+    for (const workspace::SessionKey& key : sessions) {
+        parts_.pairing.outdate(key);
+        comes = comes || parts_.pairing.comes_with(key);
     }
     if (comes)
         compare();

@@ -58,7 +58,8 @@ class Comparing : public QObject {
     void compare();
     // What the book calls a session now, on every page that shows it.
     void rename(const workspace::SessionKey& key, const book::SessionDetails& details);
-    void give_names(const workspace::SessionKey& key, const workspace::SessionNames& names); // as a person says
+    void give_names(const workspace::SessionKey& key, const workspace::SessionNames& names);   // as a person says
+    void judge(const workspace::SessionKey& key, const std::vector<lap::JudgedByHand>& words); // its laps, by hand
     // The same sessions on a track that was edited.
     void put_on_track(const std::vector<workspace::SessionPointer>& sessions);
     // Done at once; an edit that changes nothing is not one.
@@ -80,6 +81,7 @@ class Comparing : public QObject {
     void go_on_with_plan();
     void read_again(const QString& path);
     void replace(const std::vector<workspace::SessionPointer>& sessions);
+    void show_anew(const std::vector<workspace::SessionKey>& sessions);
     void name_by_setup(const workspace::SessionKey& key); // driver and car of the session
     [[nodiscard]] workspace::Origin origin_of(const book::SessionSummary& session) const;
 

@@ -26,6 +26,7 @@ ContextMenus::ContextMenus(const Actions& a, PageStack& pages, QObject* parent) 
             [this, compare](const QPoint& at) { show(compare, at); });
     follow(pages_.compare(), {{a.swap}, {a.close_up, a.whole_lap}, copies, files});
     follow(pages_.sessions(), {{a.take_a, a.take_b, a.compare, a.swap},
+                               {a.judge_lap, a.laps_by_time},
                                {a.note_lap, a.note_session, a.names},
                                {a.report, a.columns, a.close_session},
                                copies});

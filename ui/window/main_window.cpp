@@ -26,6 +26,7 @@
 #include "ui/window/find_places.h"
 #include "ui/window/given_files.h"
 #include "ui/window/importing.h"
+#include "ui/window/judging.h"
 #include "ui/window/keeping.h"
 #include "ui/window/my_car.h"
 #include "ui/window/naming.h"
@@ -33,6 +34,7 @@
 #include "ui/window/noting.h"
 #include "ui/window/page_stack.h"
 #include "ui/window/samples.h"
+#include "ui/window/session_actions.h"
 #include "ui/window/strip.h"
 #include "ui/window/track_editing.h"
 #include "ui/window/trying.h"
@@ -80,6 +82,7 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     connect_actions();
     connect_preferences();
     connect_view_actions({actions_, pages_->compare(), preferences_, [this] { save(); }});
+    connect_session_actions({actions_, pages_->sessions(), preferences_, [this] { save(); }});
     connect_why_and_sheet();
     connect_saving();
     connect_importing();
@@ -124,6 +127,7 @@ void MainWindow::make_pages() {
         {*worker_, *sessions_, pairing_, *edits_, *importing_, *given_, *explaining_, *keeping_, *notices_}, this);
     naming_ =
         new Naming({*book_, *sessions_, pages_->sessions(), *comparing_, *explaining_, *book_editing_, *edits_}, this);
+    judging_ = new Judging({*book_, *sessions_, pages_->sessions(), *comparing_, *edits_}, this);
     track_editing_ = new TrackEditing(
         {actions_, *book_, *sessions_, pairing_, *pages_, *comparing_, *given_, *edits_, *notices_}, this);
     new Copying({actions_, *pages_, *exporting_, *this}, this);
@@ -144,7 +148,6 @@ void MainWindow::connect_actions() {
     const Actions& a = actions_;
     const auto on = [this](QAction* action, auto work) { connect(action, &QAction::triggered, this, work); };
     on(a.open, [this] { ask_for_files(); });
-    on(a.close_session, [this] { pages_->sessions().close_focused(); });
     on(a.forget_track, [this] { forget_track(); });
     on(a.cancel, [this] {
         worker_->cancel();
@@ -152,8 +155,6 @@ void MainWindow::connect_actions() {
     });
     on(a.dismiss, [this] { notices_->dismiss(); });
     on(a.quit, [this] { close(); });
-    on(a.take_a, [this] { pages_->sessions().pick_focused(workspace::Side::a); });
-    on(a.take_b, [this] { pages_->sessions().pick_focused(workspace::Side::b); });
     on(a.swap, [this] {
         comparing_->edit_picks(tr("swap of A and B"), [](workspace::OpenSessions& open) { open.swap(); });
         pages_->follow_edit();
@@ -225,8 +226,6 @@ void MainWindow::connect_saving() {
 }
 
 void MainWindow::connect_importing() {
-    connect(actions_.columns, &QAction::triggered, &pages_->sessions(), &pages::SessionsPage::ask_for_columns);
-    connect(actions_.report, &QAction::triggered, &pages_->sessions(), &pages::SessionsPage::toggle_report);
     connect(actions_.recipes, &QAction::triggered, importing_, &Importing::show_recipes);
     connect(importing_, &Importing::refused, notices_, &Notices::add);
     connect(&pages_->sessions(), &pages::SessionsPage::columns_asked, this, [this](const workspace::SessionKey& key) {
@@ -254,9 +253,6 @@ void MainWindow::connect_editing() {
     a.name_edits(*edits_);
     on(a.note_a, [this] { pages_->compare().write_note(workspace::Side::a); });
     on(a.note_b, [this] { pages_->compare().write_note(workspace::Side::b); });
-    on(a.names, [this] { pages_->sessions().type_names(); });
-    on(a.note_lap, [this] { pages_->sessions().write_lap_note(); });
-    on(a.note_session, [this] { pages_->sessions().write_session_note(); });
     connect(noting_, &Noting::lines_changed, this, [this] { debriefing_->set_noted(noting_->lines()); });
 }
 

@@ -32,6 +32,7 @@ class BookEditing;
 class BookLooking;
 class BookWaiting;
 class Comparing;
+class Judging;
 class Keeping;
 class MyCar;
 class Naming;
@@ -117,6 +118,7 @@ class MainWindow : public QMainWindow {
     BookLooking* book_looking_;
     BookEditing* book_editing_;
     Naming* naming_;
+    Judging* judging_;
     BookCare* book_care_;
     BookWaiting* book_waiting_;
     GivenFiles* given_;

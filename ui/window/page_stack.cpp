@@ -80,9 +80,11 @@ void PageStack::show_page(QWidget* page) {
     wanted_ = to_compare ? page : nullptr;
     if (to_compare) parts_->comparing.compare();
     const bool shown = page == sessions_ || (!to_compare && parts_->pairing.compared());
+    const bool comes = shown && currentWidget() != page;
     if (shown) setCurrentWidget(page);
     follow_state();
     if (!shown) return;
+    if (page == sessions_ && comes) sessions_->begin();
     if (page == compare_) compare_->stack().setFocus();
     if (page == causes_) causes_->matrix().setFocus();
     if (page == causes_ || page == debrief_) parts_->explaining.want();

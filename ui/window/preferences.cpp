@@ -57,6 +57,7 @@ Preferences load_preferences(const QSettings& settings) {
     p.band_shown = settings.value(QStringLiteral("compare/band"), p.band_shown).toBool();
     p.values_filled = settings.value(QStringLiteral("compare/values_filled"), p.values_filled).toBool();
     p.summed = settings.value(QStringLiteral("compare/summed"), p.summed).toBool();
+    p.laps_by_time = settings.value(QStringLiteral("sessions/laps_by_time"), p.laps_by_time).toBool();
     p.track_file = settings.value(QStringLiteral("track_file")).toString();
     p.folder = settings.value(QStringLiteral("folder")).toString();
     p.geometry = settings.value(QStringLiteral("window/geometry")).toByteArray();
@@ -75,6 +76,7 @@ void save_preferences(QSettings& settings, const Preferences& p) {
     settings.setValue(QStringLiteral("compare/band"), p.band_shown);
     settings.setValue(QStringLiteral("compare/values_filled"), p.values_filled);
     settings.setValue(QStringLiteral("compare/summed"), p.summed);
+    settings.setValue(QStringLiteral("sessions/laps_by_time"), p.laps_by_time);
     settings.setValue(QStringLiteral("track_file"), p.track_file);
     settings.setValue(QStringLiteral("folder"), p.folder);
     settings.setValue(QStringLiteral("window/geometry"), p.geometry);

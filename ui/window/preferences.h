@@ -21,8 +21,9 @@ struct Preferences {
     bool band_shown = true;
     bool values_filled = false;
     bool summed = false;
-    QString track_file; // whose gate and segments are used; empty: none
-    QString folder;     // of the files opened last
+    bool laps_by_time = false; // on the Sessions page
+    QString track_file;        // whose gate and segments are used; empty: none
+    QString folder;            // of the files opened last
     QByteArray geometry;
     QString book; // of the last pairing: its sessions mean nothing in another
     std::optional<workspace::PresentPairing::WantedLap> last_a;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/sessions/lap_list.h"
 
+#include "core/base/display.h"
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
 #include "ui/models/text.h"
@@ -11,29 +12,24 @@
 #include <QPainter>
 #include <QToolTip>
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace lapwright::pages {
 namespace {
 
 using models::text;
+using workspace::LapOrder;
 
 constexpr int mark_px = 17;
 constexpr int space_px = 6;
 
-QString kind_words(const lap::Lap& lap, bool fastest) {
-    if (fastest) return LapList::tr("fastest");
-    switch (lap.kind) {
-    case lap::LapKind::out:
-        return LapList::tr("out lap");
-    case lap::LapKind::in:
-        return LapList::tr("in lap");
-    case lap::LapKind::incomplete:
-        return LapList::tr("incomplete");
-    case lap::LapKind::flying:
-        return lap.clean ? QString() : LapList::tr("set aside");
-    }
-    return {};
+// The shortest of these whose marks leave room for their words.
+double tick_step_s(double full_s, int room_px) {
+    constexpr double least_px = 44.0;
+    constexpr std::array steps{0.1, 0.2, 0.5, 1.0, 2.0};
+    const auto* found = std::ranges::find_if(steps, [&](double step) { return step / full_s * room_px >= least_px; });
+    return found == steps.end() ? 5.0 : *found;
 }
 
 } // namespace
@@ -44,10 +40,8 @@ LapList::LapList(std::shared_ptr<const analysis::Session> session, QWidget* pare
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setMouseTracking(true);
-    if (const lap::Lap* fastest = session_->fastest()) {
-        row_ = static_cast<int>(fastest - session_->laps.data());
-    }
-    move_to(row_);
+    const lap::Lap* fastest = session_->fastest();
+    put_in_order(fastest ? fastest->number : 0);
 }
 
 void LapList::set_palette(const theme::Palette& palette) {
@@ -55,19 +49,34 @@ void LapList::set_palette(const theme::Palette& palette) {
     update();
 }
 
-void LapList::set_scale(double full_s) {
+void LapList::set_session(std::shared_ptr<const analysis::Session> session) {
+    const int current = current_lap();
+    session_ = std::move(session);
+    put_in_order(current);
+}
+
+void LapList::set_scale(std::optional<double> fastest_s, double full_s) {
+    fastest_s_ = fastest_s;
     full_s_ = full_s;
     update();
+}
+
+void LapList::set_order(LapOrder order) {
+    if (order == order_) return;
+    order_ = order;
+    put_in_order(current_lap());
+}
+
+// The lap with the focus keeps it.
+void LapList::put_in_order(int current) {
+    laps_ = workspace::in_order(*session_, order_);
+    const auto found = std::ranges::find(laps_, current, [](const lap::Lap* lap) { return lap->number; });
+    move_to(found == laps_.end() ? 0 : static_cast<int>(found - laps_.begin()));
 }
 
 void LapList::set_notes(std::map<int, QString> notes) {
     notes_ = std::move(notes);
     move_to(row_); // what is heard of it
-}
-
-QString LapList::note_of(const lap::Lap& lap) const {
-    const auto found = notes_.find(lap.number);
-    return found == notes_.end() ? QString() : found->second;
 }
 
 void LapList::set_picked(std::optional<int> lap_a, std::optional<int> lap_b) {
@@ -77,7 +86,7 @@ void LapList::set_picked(std::optional<int> lap_a, std::optional<int> lap_b) {
 }
 
 int LapList::current_lap() const {
-    return session_->laps.empty() ? 0 : session_->laps[static_cast<std::size_t>(row_)].number;
+    return laps_.empty() ? 0 : lap_at(row_).number;
 }
 
 int LapList::row_height() const {
@@ -85,66 +94,113 @@ int LapList::row_height() const {
 }
 
 QRect LapList::mark_rect(int row, bool is_a) const {
-    const int top = row * row_height() + (row_height() - mark_px) / 2;
+    const int top = (row + 1) * row_height() + (row_height() - mark_px) / 2;
     return {2 + (is_a ? 0 : mark_px + 3), top, mark_px, mark_px};
 }
 
 QSize LapList::sizeHint() const {
-    return {460, static_cast<int>(session_->laps.size()) * row_height() + 2};
+    return {460, (rows() + 1) * row_height() + 2};
 }
 
 QSize LapList::minimumSizeHint() const {
     return {320, sizeHint().height()};
 }
 
+LapList::Columns LapList::columns() const {
+    const QFontMetrics widest(theme::strong(font()));
+    Columns c;
+    c.lap = mark_rect(0, false).right() + space_px;
+    c.time = c.lap + widest.horizontalAdvance(QStringLiteral("lap 00")) + space_px;
+    c.behind = c.time + widest.horizontalAdvance(QStringLiteral("00:00.000 ±0.000")) + space_px;
+    c.bar = c.behind + widest.horizontalAdvance(QStringLiteral("+00.00")) + 2 * space_px;
+    c.right = width() - 2;
+    c.note = c.right - (notes_.empty() ? 0 : widest.horizontalAdvance(tr("note")) + space_px);
+    c.kind = std::max(c.note - widest.horizontalAdvance(tr("fastest")) - space_px, c.bar + 10);
+    return c;
+}
+
+double LapList::to_x(double behind_s) const {
+    const Columns c = columns();
+    const double room = c.kind - 2 * space_px - c.bar;
+    return c.bar + std::clamp(behind_s / full_s_, 0.0, 1.0) * room;
+}
+
 void LapList::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    for (int row = 0; row < static_cast<int>(session_->laps.size()); ++row)
+    if (laps_.empty()) return;
+    paint_ruler(painter);
+    for (int row = 0; row < rows(); ++row)
         paint_row(painter, row);
 }
 
+void LapList::write(QPainter& painter, const QRect& room, Qt::Alignment side, const QString& words,
+                    const QColor& ink) const {
+    painter.setPen(ink);
+    painter.drawText(room, static_cast<int>(side | Qt::AlignVCenter | Qt::TextSingleLine),
+                     QFontMetrics(painter.font()).elidedText(words, Qt::ElideRight, room.width()));
+}
+
+void LapList::paint_ruler(QPainter& painter) const {
+    const Columns c = columns();
+    const int height = row_height();
+    const bool by_time = order_ == LapOrder::time;
+    painter.setFont(by_time ? font() : theme::strong(font()));
+    write(painter, {c.lap, 0, c.time - c.lap, height}, Qt::AlignLeft, tr("lap"), palette_.quiet);
+    painter.setFont(by_time ? theme::strong(font()) : font());
+    write(painter, {c.time, 0, c.behind - space_px - c.time, height}, Qt::AlignRight, tr("time"), palette_.quiet);
+    painter.setFont(font());
+    write(painter, {c.behind, 0, c.bar - 2 * space_px - c.behind, height}, Qt::AlignRight, tr("behind"),
+          palette_.quiet);
+    if (!fastest_s_) return;
+    for (const double at_s : ticks_s()) {
+        const QString words = at_s == 0.0 ? tr("0 s") : text("+" + base::fixed_text(at_s, full_s_ < 3.0 ? 1 : 0));
+        write(painter, {static_cast<int>(to_x(at_s)) - 3, 0, 60, height}, Qt::AlignLeft, words, palette_.quiet);
+    }
+}
+
+std::vector<double> LapList::ticks_s() const {
+    const double step_s = tick_step_s(full_s_, static_cast<int>(to_x(full_s_) - to_x(0.0)));
+    std::vector<double> ticks;
+    for (int i = 0; i * step_s <= full_s_ + 1e-9; ++i)
+        ticks.push_back(i * step_s);
+    return ticks;
+}
+
 void LapList::paint_row(QPainter& painter, int row) const {
-    const lap::Lap& lap = session_->laps[static_cast<std::size_t>(row)];
+    const lap::Lap& lap = lap_at(row);
     const bool fastest = session_->fastest() == &lap;
-    const QRect whole(0, row * row_height(), width(), row_height());
+    const bool flying = lap.kind == lap::LapKind::flying;
+    const QRect whole(0, (row + 1) * row_height(), width(), row_height());
+    const auto from_to = [&](int left, int right) { return QRect(left, whole.top(), right - left, whole.height()); };
     if (row == row_ && hasFocus()) painter.fillRect(whole, palette_.chosen);
     paint_mark(painter, row, true);
     paint_mark(painter, row, false);
 
+    const Columns c = columns();
+    const QColor ink = flying && lap.clean ? palette_.ink : palette_.quiet;
     painter.setFont(fastest ? theme::strong(font()) : font());
-    const QFontMetrics metrics(painter.font());
-    const QFontMetrics widest(theme::strong(font()));
-    const int number_width = widest.horizontalAdvance(QStringLiteral("lap 00"));
-    const int time_width = widest.horizontalAdvance(QStringLiteral("00:00.000 ±0.000"));
-    const int kind_width = widest.horizontalAdvance(tr("incomplete")) + 2;
-    int left = mark_rect(row, false).right() + space_px;
-    const auto column = [&](int room, Qt::Alignment side, const QString& words, const QColor& ink) {
-        painter.setPen(ink);
-        painter.drawText(QRect(left, whole.top(), room, whole.height()),
-                         static_cast<int>(side | Qt::AlignVCenter | Qt::TextSingleLine),
-                         metrics.elidedText(words, Qt::ElideRight, room));
-        left += room + space_px;
-    };
-    column(number_width, Qt::AlignLeft, tr("lap %1").arg(text(base::integer_text(lap.number))), palette_.ink);
-    column(time_width, Qt::AlignRight, text(base::lap_time_with_margin(lap.time_s(), lap.time_sd_s)), palette_.ink);
-    const bool flying = lap.kind == lap::LapKind::flying && session_->fastest() != nullptr;
-    const int behind_width = widest.horizontalAdvance(QStringLiteral("+00.00"));
-    column(behind_width, Qt::AlignRight,
-           flying ? text(base::behind_text(lap.time_s(), session_->fastest()->time_s())) : QString(), palette_.quiet);
-    const bool noted = notes_.contains(lap.number);
-    const int note_width = widest.horizontalAdvance(tr("note")) + 2 + space_px;
-    const QRectF room(left, whole.top() + 4.0,
-                      std::max(whole.right() - kind_width - (noted ? note_width : 0) - space_px - left, 10),
-                      whole.height() - 8.0);
-    paint_bar(painter, room, lap);
-    left = whole.right() - kind_width - (noted ? note_width : 0);
-    if (noted) column(note_width - space_px, Qt::AlignLeft, tr("note"), palette_.ink);
-    column(kind_width, Qt::AlignLeft, kind_words(lap, fastest), fastest ? palette_.ink : palette_.quiet);
+    write(painter, from_to(c.lap, c.time - space_px), Qt::AlignLeft,
+          tr("lap %1").arg(text(base::integer_text(lap.number))), ink);
+    write(painter, from_to(c.time, c.behind - space_px), Qt::AlignRight,
+          text(base::lap_time_with_margin(lap.time_s(), lap.time_sd_s)), ink);
+    if (flying && session_->fastest())
+        write(painter, from_to(c.behind, c.bar - 2 * space_px), Qt::AlignRight,
+              text(base::behind_text(lap.time_s(), session_->fastest()->time_s())), palette_.quiet);
+    if (lap.clean) {
+        paint_bar(painter, whole, lap);
+        write(painter, from_to(c.kind, c.note), Qt::AlignLeft, kind_words(lap), ink);
+    } else {
+        const QString reason = reason_words(lap);
+        const QString words = kind_words(lap) + (reason.isEmpty() ? QString() : QStringLiteral(": ") + reason);
+        write(painter, from_to(c.bar, c.note - space_px), Qt::AlignLeft, words, palette_.quiet);
+    }
+    if (notes_.contains(lap.number))
+        write(painter, from_to(c.note + space_px, c.right), Qt::AlignLeft, tr("note"), palette_.ink);
 }
 
 void LapList::paint_mark(QPainter& painter, int row, bool is_a) const {
-    const int number = session_->laps[static_cast<std::size_t>(row)].number;
+    const int number = lap_at(row).number;
     const bool on = (is_a ? lap_a_ : lap_b_) == number;
     const QColor colour = is_a ? palette_.a : palette_.b;
     const QRectF box = QRectF(mark_rect(row, is_a)).adjusted(0.5, 0.5, -0.5, -0.5);
@@ -156,40 +212,71 @@ void LapList::paint_mark(QPainter& painter, int row, bool is_a) const {
     painter.drawText(box, Qt::AlignCenter, is_a ? QStringLiteral("A") : QStringLiteral("B"));
 }
 
-void LapList::paint_bar(QPainter& painter, const QRectF& room, const lap::Lap& lap) const {
-    const double part = std::clamp(lap.time_s() / full_s_, 0.0, 1.0);
-    const QRectF bar(room.left() + 0.5, room.top() + 0.5, std::max(part * (room.width() - 1.0), 1.0),
-                     room.height() - 1.0);
+void LapList::paint_bar(QPainter& painter, const QRect& whole, const lap::Lap& lap) const {
+    if (!fastest_s_) return;
+    const double behind_s = lap.time_s() - *fastest_s_;
+    const double end = to_x(behind_s);
+    const QRectF bar(to_x(0.0), whole.top() + 5.0, std::max(end - to_x(0.0), 2.0), whole.height() - 10.0);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing, false);
-    const bool flying = lap.kind == lap::LapKind::flying;
-    painter.setPen(QPen(palette_.edge, 1.0, flying ? Qt::SolidLine : Qt::DotLine));
-    painter.setBrush(!flying     ? QBrush(Qt::NoBrush)
-                     : lap.clean ? QBrush(palette_.ribbon)
-                                 : QBrush(palette_.edge, Qt::BDiagPattern));
-    painter.drawRect(bar);
+    painter.setPen(palette_.rule);
+    for (const double at_s : ticks_s())
+        painter.drawLine(QPointF(to_x(at_s), whole.top()), QPointF(to_x(at_s), whole.bottom()));
+    painter.fillRect(bar, palette_.ribbon);
+    // Further behind than the ruler goes.
+    if (behind_s > full_s_) painter.fillRect(QRectF(end - 8.0, bar.top(), 3.0, bar.height()), palette_.card);
+    const double middle = whole.top() + 0.5 * whole.height();
+    painter.setPen(QPen(palette_.ink, 1.0));
+    if (lap.time_sd_s && behind_s <= full_s_) {
+        const double half_s = base::half_width_95(*lap.time_sd_s);
+        painter.drawLine(QPointF(to_x(behind_s - half_s), middle), QPointF(to_x(behind_s + half_s), middle));
+    }
+    painter.drawLine(QPointF(end, bar.top()), QPointF(end, bar.bottom()));
     painter.restore();
 }
 
-QString LapList::lap_words(const lap::Lap& lap) const {
+QString LapList::kind_words(const lap::Lap& lap) const {
+    switch (lap.kind) {
+    case lap::LapKind::out:
+        return tr("out lap");
+    case lap::LapKind::in:
+        return tr("in lap");
+    case lap::LapKind::incomplete:
+        break;
+    case lap::LapKind::flying:
+        if (!lap.clean) return lap::word_on(lap, session_->by_hand) ? tr("set aside by hand") : tr("set aside");
+        if (session_->fastest() == &lap) return tr("fastest");
+        return lap::word_on(lap, session_->by_hand) ? tr("by hand") : QString();
+    }
+    if (!lap.why_not_clean.empty()) return tr("no lap");
+    if (&lap == &session_->laps.front()) return tr("begins on the way");
+    return &lap == &session_->laps.back() ? tr("ends on the way") : tr("incomplete");
+}
+
+QString LapList::reason_words(const lap::Lap& lap) const {
+    const lap::JudgedByHand* word = lap.kind == lap::LapKind::flying ? lap::word_on(lap, session_->by_hand) : nullptr;
+    return text(word ? word->reason : lap.why_not_clean);
+}
+
+QString LapList::row_words(int row) const {
+    const lap::Lap& lap = lap_at(row);
     QString words = tr("lap %1").arg(text(base::integer_text(lap.number))) + QStringLiteral(", ") +
                     text(base::lap_time_with_margin(lap.time_s(), lap.time_sd_s));
-    const QString kind = kind_words(lap, session_->fastest() == &lap);
-    if (!kind.isEmpty()) words += QStringLiteral(", ") + kind;
-    if (!lap.why_not_clean.empty()) words += QStringLiteral(": ") + text(lap.why_not_clean);
-    if (const QString note = note_of(lap); !note.isEmpty()) words += tr("\nNote: %1").arg(note);
-    return words;
+    if (const QString kind = kind_words(lap); !kind.isEmpty()) words += QStringLiteral(", ") + kind;
+    if (const QString reason = reason_words(lap); !reason.isEmpty()) words += QStringLiteral(": ") + reason;
+    const auto note = notes_.find(lap.number);
+    return note == notes_.end() ? words : words + tr("\nNote: %1").arg(note->second);
 }
 
 int LapList::row_at(const QPoint& point) const {
-    const int row = point.y() / row_height();
-    return row >= 0 && row < static_cast<int>(session_->laps.size()) ? row : -1;
+    const int row = point.y() / row_height() - 1;
+    return row < rows() ? row : -1;
 }
 
 void LapList::move_to(int row) {
-    if (session_->laps.empty()) return;
-    row_ = std::clamp(row, 0, static_cast<int>(session_->laps.size()) - 1);
-    setAccessibleName(lap_words(session_->laps[static_cast<std::size_t>(row_)]));
+    if (laps_.empty()) return;
+    row_ = std::clamp(row, 0, rows() - 1);
+    setAccessibleName(row_words(row_));
     update();
     Q_EMIT moved();
 }
@@ -206,7 +293,7 @@ void LapList::keyPressEvent(QKeyEvent* event) {
         move_to(0);
         break;
     case Qt::Key_End:
-        move_to(static_cast<int>(session_->laps.size()) - 1);
+        move_to(rows() - 1);
         break;
     case Qt::Key_Left:
         focusPreviousChild();
@@ -221,7 +308,12 @@ void LapList::keyPressEvent(QKeyEvent* event) {
 
 void LapList::mousePressEvent(QMouseEvent* event) {
     const int row = row_at(event->pos());
-    if (row < 0) return;
+    if (row < 0) {
+        const Columns c = columns();
+        if (event->pos().y() < row_height() && event->pos().x() < c.bar)
+            Q_EMIT order_asked(event->pos().x() < c.time ? LapOrder::driven : LapOrder::time);
+        return;
+    }
     move_to(row);
     if (event->button() != Qt::LeftButton) return;
     for (const bool is_a : {true, false}) {
@@ -233,12 +325,13 @@ bool LapList::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
     const int row = row_at(help->pos());
-    if (row >= 0) {
-        const QString words = lap_words(session_->laps[static_cast<std::size_t>(row)]);
-        QToolTip::showText(
-            help->globalPos(),
-            QStringLiteral("<qt>%1</qt>").arg(words.toHtmlEscaped().replace(u'\n', QStringLiteral("<br>"))), this);
-    }
+    const QString words =
+        row >= 0 ? row_words(row)
+                 : tr("How far each clean lap is behind the fastest of the open sessions, with the 95 % margin of its "
+                      "time; a click on \"lap\" or \"time\" sorts");
+    QToolTip::showText(help->globalPos(),
+                       QStringLiteral("<qt>%1</qt>").arg(words.toHtmlEscaped().replace(u'\n', QStringLiteral("<br>"))),
+                       this);
     return true;
 }
 

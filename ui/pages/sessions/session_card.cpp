@@ -7,6 +7,7 @@
 #include "ui/models/text.h"
 #include "ui/pages/sessions/lap_list.h"
 #include "ui/pages/sessions/names_form.h"
+#include "ui/pages/sessions/reason_field.h"
 #include "ui/pages/sessions/trust_report.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/fonts.h"
@@ -75,7 +76,7 @@ SessionCard::SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* p
       facts_(new theme::ElidedLabel(this)), names_(new NamesForm(this)),
       trust_(theme::wrapped_label(trust_words(*entry.session), this, theme::small())), report_(new QToolButton(this)),
       laps_(new LapList(entry.session, this)), session_note_(new theme::NoteField(tr("Note on this session"), this)),
-      lap_note_(new theme::NoteField(tr("Note on this lap"), this)) {
+      reason_(new ReasonField(this)), lap_note_(new theme::NoteField(tr("Note on this lap"), this)) {
     setObjectName(QStringLiteral("card"));
     auto* close = new QToolButton(this);
     close->setObjectName(QStringLiteral("plain"));
@@ -107,6 +108,7 @@ SessionCard::SessionCard(const workspace::OpenSessions::Entry& entry, QWidget* p
     column_->addWidget(session_note_);
     column_->addSpacing(4);
     column_->addWidget(laps_);
+    column_->addWidget(reason_);
     column_->addWidget(lap_note_);
     column_->addStretch(1);
 
@@ -133,15 +135,18 @@ void SessionCard::connect_fields() {
     connect(names_, &NamesForm::ended, laps_, [this] { laps_->setFocus(); });
     connect(names_, &NamesForm::given, this,
             [this](const workspace::SessionNames& names) { Q_EMIT names_given(key_, names); });
-    // In the place of what the file is: nothing moves.
-    connect(names_, &NamesForm::said, this, [this](const QString& sentence) {
-        facts_->set_text(sentence.isEmpty() ? facts_words(*session_) : sentence);
+    connect(names_, &NamesForm::said, this, &SessionCard::say);
+    connect(reason_, &ReasonField::ended, laps_, [this] { laps_->setFocus(); });
+    connect(reason_, &ReasonField::given, this, [this](const QString& reason) {
+        const lap::Lap* lap = session_->lap(laps_->current_lap());
+        Q_EMIT lap_judged(key_, lap->number, lap::JudgedByHand{0.0, !lap->clean, reason.toStdString()});
     });
 }
 
 bool SessionCard::rename(const workspace::OpenSessions::Entry& entry) {
     if (entry.key != key_ || !workspace::same_reading(*entry.session, *session_)) return false;
     session_ = entry.session;
+    laps_->set_session(session_);
     follow_names();
     return true;
 }
@@ -150,6 +155,10 @@ void SessionCard::follow_names() {
     title_->set_text(text(session_->title()));
     facts_->set_text(facts_words(*session_));
     names_->show_names(workspace::names_of(*session_));
+}
+
+void SessionCard::say(const QString& sentence) {
+    facts_->set_text(sentence.isEmpty() ? facts_words(*session_) : sentence);
 }
 
 void SessionCard::contextMenuEvent(QContextMenuEvent* event) {
@@ -193,6 +202,22 @@ void SessionCard::write_session_note() {
 
 void SessionCard::write_lap_note() {
     lap_note_->begin();
+}
+
+void SessionCard::judge_lap() {
+    const lap::Lap* lap = session_->lap(laps_->current_lap());
+    if (!lap) return;
+    if (lap->kind != lap::LapKind::flying) {
+        say(tr("Only a flying lap can be set aside or counted."));
+        return;
+    }
+    say({});
+    const QString number = text(base::integer_text(lap->number));
+    if (lap::word_on(*lap, session_->by_hand))
+        Q_EMIT lap_judged(key_, lap->number, std::nullopt);
+    else
+        reason_->begin(lap->clean ? tr("Lap %1 is set aside, because").arg(number)
+                                  : tr("Lap %1 counts, because").arg(number));
 }
 
 void SessionCard::keep_notes() {

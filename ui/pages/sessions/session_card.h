@@ -12,6 +12,7 @@
 #include <QFrame>
 #include <map>
 #include <memory>
+#include <optional>
 
 class QLabel;
 class QToolButton;
@@ -26,6 +27,7 @@ namespace lapwright::pages {
 
 class LapList;
 class NamesForm;
+class ReasonField;
 
 class SessionCard : public QFrame {
     Q_OBJECT
@@ -35,16 +37,18 @@ class SessionCard : public QFrame {
 
     void set_palette(const theme::Palette& palette);
     void set_units(base::UnitSystem units);
-    // The same laps under other names; false where it is another understanding of the file.
+    // The same laps under other names, or otherwise judged; false where it is another understanding of the file.
     [[nodiscard]] bool rename(const workspace::OpenSessions::Entry& entry);
     void offer(const book::Names& known);
     void show_notes(const workspace::Notes& notes);
     void write_session_note();
     void write_lap_note(); // on the lap with the focus
+    void judge_lap();      // the same one: set aside, counted, or left to the program again
     void keep_notes();     // what is being typed
     [[nodiscard]] NamesForm& names() { return *names_; }
     [[nodiscard]] theme::NoteField& session_note() { return *session_note_; }
     [[nodiscard]] theme::NoteField& lap_note() { return *lap_note_; }
+    [[nodiscard]] ReasonField& reason() { return *reason_; }
     void show_report(bool shown);
     [[nodiscard]] bool report_shown() const;
     [[nodiscard]] LapList& laps() { return *laps_; }
@@ -57,6 +61,9 @@ class SessionCard : public QFrame {
     void close_asked(const lapwright::workspace::SessionKey& key);
     void note_kept(const lapwright::workspace::NoteAbout& about, const QString& note);
     void names_given(const lapwright::workspace::SessionKey& key, const lapwright::workspace::SessionNames& names);
+    // Nothing: the program's word on it counts.
+    void lap_judged(const lapwright::workspace::SessionKey& key, int lap,
+                    const std::optional<lapwright::lap::JudgedByHand>& word);
     void columns_asked(const lapwright::workspace::SessionKey& key);
 
   protected:
@@ -65,6 +72,7 @@ class SessionCard : public QFrame {
   private:
     void connect_fields();
     void follow_lap();
+    void say(const QString& sentence); // in the place of what the file is: nothing moves; empty: that again
     void follow_names();
     void follow_report();
 
@@ -80,6 +88,7 @@ class SessionCard : public QFrame {
     QToolButton* report_;
     LapList* laps_;
     theme::NoteField* session_note_;
+    ReasonField* reason_;
     theme::NoteField* lap_note_; // of the lap with the focus
     std::map<int, QString> lap_notes_;
     int noted_lap_ = 0;

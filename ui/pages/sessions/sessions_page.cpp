@@ -28,7 +28,6 @@ using models::text;
 using workspace::Side;
 
 constexpr int card_width_px = 540;
-constexpr double longest_bar = 1.5; // of the slowest flying lap; longer laps fill the row
 
 } // namespace
 
@@ -122,6 +121,7 @@ void SessionsPage::set_units(base::UnitSystem units) {
 
 void SessionsPage::rebuild() {
     if (rename_cards()) {
+        follow_scale();
         show_picks();
         return;
     }
@@ -131,16 +131,30 @@ void SessionsPage::rebuild() {
     for (SessionCard* card : cards_)
         delete card;
     cards_.clear();
-    const double scale = full_scale_s();
     for (const auto& entry : sessions_->now().entries()) {
         SessionCard* card = make_card(entry);
-        card->laps().set_scale(scale);
         cards_.push_back(card);
         if (entry.key == focused_key) card->laps().setFocus();
     }
+    follow_scale();
     arrange();
     show_picks();
     show_part();
+}
+
+void SessionsPage::follow_scale() {
+    const workspace::LapScale scale = workspace::lap_scale(sessions_->now().entries());
+    for (SessionCard* card : cards_) {
+        const auto found = scale.fastest_s.find(card->key());
+        card->laps().set_scale(found == scale.fastest_s.end() ? std::nullopt : std::optional(found->second),
+                               scale.full_s);
+    }
+}
+
+void SessionsPage::set_lap_order(workspace::LapOrder order) {
+    lap_order_ = order;
+    for (SessionCard* card : cards_)
+        card->laps().set_order(order);
 }
 
 void SessionsPage::show_part() {
@@ -176,6 +190,9 @@ SessionCard* SessionsPage::make_card(const workspace::OpenSessions::Entry& entry
     connect(card, &SessionCard::columns_asked, this, &SessionsPage::columns_asked);
     connect(card, &SessionCard::names_given, this, &SessionsPage::names_given);
     connect(card, &SessionCard::note_kept, this, &SessionsPage::note_kept);
+    connect(card, &SessionCard::lap_judged, this, &SessionsPage::lap_judged);
+    connect(&card->laps(), &LapList::order_asked, this, &SessionsPage::order_asked);
+    card->laps().set_order(lap_order_);
     card->show_notes(notes_->now());
     // The card is deleted by what it asks for: only after its signal has returned.
     connect(card, &SessionCard::close_asked, this, &SessionsPage::close_session, Qt::QueuedConnection);
@@ -192,18 +209,6 @@ void SessionsPage::type_names() {
     SessionCard* card = card_in_hand();
     if (card == nullptr && !cards_.empty()) card = cards_.front();
     if (card != nullptr) card->names().begin();
-}
-
-double SessionsPage::full_scale_s() const {
-    double slowest = 1.0;
-    double longest = 1.0;
-    for (const auto& entry : sessions_->now().entries()) {
-        for (const lap::Lap& lap : entry.session->laps) {
-            longest = std::max(longest, lap.time_s());
-            if (lap.kind == lap::LapKind::flying && lap.clean) slowest = std::max(slowest, lap.time_s());
-        }
-    }
-    return slowest > 1.0 ? std::min(longest, longest_bar * slowest) : longest;
 }
 
 void SessionsPage::arrange() {
@@ -283,6 +288,10 @@ void SessionsPage::write_session_note() {
     if (SessionCard* card = card_in_hand()) card->write_session_note();
 }
 
+void SessionsPage::judge_lap() {
+    if (SessionCard* card = card_in_hand()) card->judge_lap();
+}
+
 void SessionsPage::write_lap_note() {
     if (SessionCard* card = card_in_hand()) card->write_lap_note();
 }
@@ -301,6 +310,12 @@ void SessionsPage::show_book(bool shown) {
 
 BookView& SessionsPage::book() {
     return book_->sessions();
+}
+
+void SessionsPage::begin() {
+    if (cards_.empty() || !scroll_->isVisible()) return;
+    const auto& picked = sessions_->now().picks().a;
+    focus_session(picked ? picked->session : cards_.front()->key());
 }
 
 void SessionsPage::focus_session(const workspace::SessionKey& key) {

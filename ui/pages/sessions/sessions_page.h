@@ -4,6 +4,7 @@
 
 #include "core/base/display.h"
 #include "core/book/search.h"
+#include "core/workspace/lap_scale.h"
 #include "core/workspace/session_names.h"
 #include "ui/models/notes.h"
 #include "ui/models/open_sessions.h"
@@ -51,9 +52,12 @@ class SessionsPage : public QWidget {
     [[nodiscard]] BookPanel& book_panel() { return *book_; }
     [[nodiscard]] BookView& book(); // its list of sessions
     [[nodiscard]] StartView& start() { return *start_; }
+    void begin(); // the page is shown: the laps of A's session have the focus
     void focus_session(const workspace::SessionKey& key);
     void offer(const book::Names& known); // while a name is typed on a card
     void type_names();                    // on the card with the focus, or the only one
+    void judge_lap();                     // with the focus
+    void set_lap_order(workspace::LapOrder order);
     void write_session_note();
     void write_lap_note();                           // on the lap with the focus
     void keep_notes();                               // what is being typed
@@ -70,6 +74,9 @@ class SessionsPage : public QWidget {
     void book_asked();
     void columns_asked(const lapwright::workspace::SessionKey& key);
     void names_given(const lapwright::workspace::SessionKey& key, const lapwright::workspace::SessionNames& names);
+    void lap_judged(const lapwright::workspace::SessionKey& key, int lap,
+                    const std::optional<lapwright::lap::JudgedByHand>& word);
+    void order_asked(lapwright::workspace::LapOrder order);
     void note_kept(const lapwright::workspace::NoteAbout& about, const QString& note);
 
   protected:
@@ -87,12 +94,13 @@ class SessionsPage : public QWidget {
     void show_notes();
     [[nodiscard]] QString pick_words(workspace::Side side) const;
     [[nodiscard]] SessionCard* focused() const;
-    [[nodiscard]] double full_scale_s() const;
+    void follow_scale();
 
     models::OpenSessions* sessions_;
     const models::Notes* notes_;
     theme::Palette palette_;
     base::UnitSystem units_ = base::UnitSystem::metric;
+    workspace::LapOrder lap_order_ = workspace::LapOrder::driven;
     book::Names known_;
     std::set<workspace::SessionKey> reported_; // sessions whose whole report is shown
     QLabel* hint_;
