@@ -131,6 +131,19 @@ ordered_json segment_json(const causes::SegmentRow& s, bool per_kilogram) {
     return out;
 }
 
+// In the order in which the matrix has them; "behind": the sum that is known better and goes first.
+ordered_json order_json(const causes::Row& total, bool per_kilogram) {
+    ordered_json list = ordered_json::array();
+    for (const causes::Column& column : causes::columns(total)) {
+        if (per_kilogram && column.term == causes::Term::mass) continue;
+        const auto sum = causes::comes_behind(total, column.term);
+        list.push_back({{"what", causes::key(column.term)},
+                        {"part_of", column.part_of ? ordered_json(causes::key(*column.part_of)) : nullptr},
+                        {"behind", sum ? ordered_json(causes::key(*sum)) : nullptr}});
+    }
+    return list;
+}
+
 ordered_json sensitivities_json(const std::vector<causes::Sensitivity>& all) {
     ordered_json list = ordered_json::array();
     for (const causes::Sensitivity& s : all)
@@ -160,12 +173,39 @@ ordered_json all_warnings(const Explanation& e, const std::vector<recording::War
     return list;
 }
 
-std::vector<std::string> row_cells(const std::string& name, const causes::Row& row, bool per_kilogram) {
-    std::vector<std::string> cells{name, findings::cell(row.gain).text};
-    for (const Cause cause : causes::all_causes)
-        cells.push_back(per_kilogram && cause == Cause::mass ? "—" : findings::cell(row.of(cause)).text);
-    cells.push_back(findings::cell(row.driver_and_rest).text);
+template <typename Text>
+std::vector<std::string> row_cells(const std::string& name, const causes::Row& row, const Explanation& e, Text text) {
+    std::vector<std::string> cells{name, text(row.gain)};
+    for (const causes::Column& column : causes::columns(e.total)) {
+        const bool absent = e.per_kilogram && column.term == causes::Term::mass;
+        cells.push_back(absent ? "—" : text(causes::of(row, column.term)));
+    }
+    cells.push_back(text(row.driver_and_rest));
     return cells;
+}
+
+std::string matrix_table(const Explanation& e) {
+    std::vector<std::vector<std::string>> rows{{"won by, s", "measured"}};
+    for (const causes::Column& column : causes::columns(e.total))
+        rows.front().push_back(findings::column_name(column));
+    rows.front().emplace_back("driver & rest");
+    const auto cell = [](const Seconds& s) { return findings::cell(s).text; };
+    for (const causes::SegmentRow& s : e.segments)
+        rows.push_back(row_cells(s.segment.name, s.row, e, cell));
+    rows.push_back(row_cells("whole lap", e.total, e, cell));
+    rows.push_back(row_cells("95 % interval", e.total, e, findings::interval_cell));
+    return aligned(rows, 1);
+}
+
+std::string sensitivities_table(const Explanation& e) {
+    std::string text;
+    for (const auto& [letter, all] : {std::pair("A", &e.sensitivities_a), std::pair("B", &e.sensitivities_b)})
+        for (const causes::Sensitivity& s : *all)
+            if (s.prediction.lap.told())
+                text += std::string(letter) + " with " + s.what + ": " + findings::lap_change_text(s.prediction.lap) +
+                        " a lap\n";
+    const std::string leaning = findings::what_if_leans(e);
+    return text + (leaning.empty() ? "" : leaning + "\n");
 }
 
 std::string shown(const car::CarFigure& f, double scale, const std::string& unit, int max_decimals) {
@@ -218,6 +258,7 @@ std::string causes_json(const analysis::Pairing& pairing, const Explanation& exp
         segments.push_back(segment_json(s, explanation.per_kilogram));
     ordered_json total;
     add_row(total, explanation.total, explanation.per_kilogram);
+    total["order"] = order_json(explanation.total, explanation.per_kilogram);
     ordered_json list = ordered_json::array();
     for (const findings::Finding& f : findings)
         list.push_back(finding_json(f));
@@ -242,26 +283,8 @@ std::string causes_table(const analysis::Pairing& pairing, const Explanation& ex
                          const std::vector<findings::Finding>& findings, std::optional<causes::Side> my_car,
                          UnitSystem units) {
     std::string text = both_sides(pairing) + "\n" + findings::causes_sentence(explanation) + "\n\n";
-    std::vector<std::vector<std::string>> rows{
-        {"won by, s", "measured", "tyre grip", "downforce", "drag", "power", "mass", "driver & rest"}};
-    for (const causes::SegmentRow& s : explanation.segments)
-        rows.push_back(row_cells(s.segment.name, s.row, explanation.per_kilogram));
-    const causes::Row& total = explanation.total;
-    rows.push_back(row_cells("whole lap", total, explanation.per_kilogram));
-    std::vector<std::string> interval{"95 % interval", findings::interval_cell(total.gain)};
-    for (const Cause cause : causes::all_causes)
-        interval.push_back(explanation.per_kilogram && cause == Cause::mass ? "—"
-                                                                            : findings::interval_cell(total.of(cause)));
-    interval.push_back(findings::interval_cell(total.driver_and_rest));
-    rows.push_back(interval);
-    text += aligned(rows, 1) + "\n" + cars_table(explanation, units) + "\n" + driving_table(explanation, units) + "\n";
-    for (const auto& [letter, all] :
-         {std::pair("A", &explanation.sensitivities_a), std::pair("B", &explanation.sensitivities_b)})
-        for (const causes::Sensitivity& s : *all)
-            if (s.prediction.lap.told())
-                text += std::string(letter) + " with " + s.what + ": " + findings::lap_change_text(s.prediction.lap) +
-                        " a lap\n";
-    text += "\n";
+    text += matrix_table(explanation) + "\n" + cars_table(explanation, units) + "\n" +
+            driving_table(explanation, units) + "\n" + sensitivities_table(explanation) + "\n";
     if (my_car) text += std::string("\"Try next\" speaks to ") + (*my_car == causes::Side::a ? "A.\n" : "B.\n");
     for (std::size_t i = 0; i < std::min<std::size_t>(3, findings.size()); ++i) {
         text += base::integer_text(static_cast<std::int64_t>(i) + 1) + ". " + findings[i].claim + "\n";

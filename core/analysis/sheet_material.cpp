@@ -4,6 +4,7 @@
 #include "core/analysis/findings_of.h"
 #include "core/analysis/short_text.h"
 #include "core/base/number_text.h"
+#include "core/findings/cause_display.h"
 #include "core/findings/findings.h"
 #include "core/findings/wording.h"
 #include "core/recording/warning_words.h"
@@ -53,18 +54,27 @@ sheet::Pair cause_pair(std::string name, const causes::Seconds& seconds) {
     return pair;
 }
 
-// The greatest first, what is left over last.
+// The greatest first, the parts of a sum behind it, what is left over last.
 std::vector<sheet::Pair> cause_pairs(const causes::Explanation& e) {
-    std::vector<causes::Cause> order;
-    for (const causes::Cause cause : causes::all_causes) {
-        if (!(e.per_kilogram && cause == causes::Cause::mass)) order.push_back(cause);
+    const std::vector<causes::Column> columns = causes::columns(e.total);
+    std::vector<causes::Column> order;
+    for (const causes::Column& column : columns) {
+        const bool absent = e.per_kilogram && column.term == causes::Term::mass;
+        if (!column.part_of && !absent) order.push_back(column);
     }
-    std::ranges::sort(order, std::greater<>{}, [&](causes::Cause cause) {
-        return e.total.of(cause).told() ? std::abs(e.total.of(cause).value) : -1.0;
+    std::ranges::sort(order, std::greater<>{}, [&](const causes::Column& column) {
+        const causes::Seconds& s = causes::of(e.total, column.term);
+        return s.told() ? std::abs(s.value) : -1.0;
     });
     std::vector<sheet::Pair> pairs;
-    for (const causes::Cause cause : order)
-        pairs.push_back(cause_pair(std::string(causes::name(cause)), e.total.of(cause)));
+    const auto add = [&](const causes::Column& column) {
+        pairs.push_back(cause_pair(findings::column_name(column), causes::of(e.total, column.term)));
+    };
+    for (const causes::Column& column : order) {
+        add(column);
+        for (const causes::Column& part : columns)
+            if (part.part_of == column.term) add(part);
+    }
     pairs.push_back(cause_pair("of it aero", e.total.aero));
     pairs.push_back(cause_pair("driver & rest", e.total.driver_and_rest));
     return pairs;

@@ -166,6 +166,8 @@ void add_car_evidence(Explanation& e) {
     e.limit_b = car::limit_curve(e.car_b, top);
     e.driving_a = car::driving_curve(e.car_a, top);
     e.driving_b = car::driving_curve(e.car_b, top);
+    e.grip_downforce_a = car::grip_and_downforce(e.car_a, e.per_kilogram);
+    e.grip_downforce_b = car::grip_and_downforce(e.car_b, e.per_kilogram);
     // A round speed that both cars reach.
     e.force_speed_mps = std::max(10.0, 10.0 * std::floor(std::min(e.car_a.fastest_mps, e.car_b.fastest_mps) / 10.0));
     e.forces_a = car::forces_at(e.car_a, e.force_speed_mps);

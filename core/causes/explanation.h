@@ -10,6 +10,7 @@
 #pragma once
 
 #include "core/car/car_figures.h"
+#include "core/car/joint_region.h"
 #include "core/car/lap_simulation.h"
 #include "core/comparison/comparison.h"
 #include "core/track/track.h"
@@ -108,9 +109,10 @@ struct Explanation {
     std::vector<Sensitivity> sensitivities_b;
     std::shared_ptr<const CarModel> model_a;
     std::shared_ptr<const CarModel> model_b;
-    // What lies behind the two evidence plots, up to the faster car's top speed.
+    // What lies behind the evidence plots, up to the faster car's top speed.
     car::Curve limit_a, limit_b;
     car::Curve driving_a, driving_b;
+    car::JointRegion grip_downforce_a, grip_downforce_b; // areas on a tonne where figures are per kilogram
     double force_speed_mps = 50.0; // at which forces are stated
     car::ForceFigures forces_a, forces_b;
     std::vector<std::string> warnings;

@@ -91,6 +91,12 @@ Cell cell(const Seconds& seconds) {
             seconds.told_apart_from_zero()};
 }
 
+std::string column_name(const causes::Column& column) {
+    if (column.term == causes::Term::cornering) return "grip + downforce";
+    if (column.term == causes::Term::straights) return "drag + power";
+    return (column.part_of ? "of it " : "") + std::string(causes::name(column.term));
+}
+
 std::string interval_cell(const Seconds& seconds) {
     if (!seconds.told()) return no_figure;
     const double half = seconds.half_width();
@@ -236,6 +242,13 @@ Seconds favouring_a(const Seconds& change, causes::Side changed) {
 std::string predicted_lap_text(double lap_time_s, const Seconds& change) {
     if (!change.told()) return no_figure;
     return base::lap_time_text(lap_time_s + change.value, std::clamp(base::decimals_for(change.half_width(), 3), 1, 3));
+}
+
+std::string what_if_leans(const Explanation& e) {
+    using causes::Term;
+    if (e.same_car || causes::comes_behind(e.total, Term::downforce) != Term::cornering) return {};
+    return "A change of downforce alone leans on how grip and downforce share the cornering, which these laps hardly "
+           "tell: its interval says how much.";
 }
 
 std::string where_it_changes(const Explanation& e, const causes::Prediction& prediction) {

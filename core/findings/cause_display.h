@@ -4,7 +4,7 @@
 #pragma once
 
 #include "core/base/display.h"
-#include "core/causes/explanation.h"
+#include "core/causes/telling_order.h"
 #include "core/findings/headline.h"
 
 #include <optional>
@@ -21,6 +21,8 @@ struct Cell {
 };
 
 [[nodiscard]] Cell cell(const causes::Seconds& seconds);
+// The head of a column of the matrix: "drag", "grip + downforce", "of it downforce".
+[[nodiscard]] std::string column_name(const causes::Column& column);
 // "±0.22": half of the 95 % interval.
 [[nodiscard]] std::string interval_cell(const causes::Seconds& seconds);
 // "A 0.33 s, 95 % between B 0.02 and A 0.41"
@@ -76,6 +78,8 @@ struct Moved {
 [[nodiscard]] std::string predicted_lap_text(double lap_time_s, const causes::Seconds& change);
 // What the change of one car brings whom, as a cell of the matrix has it: positive favours A.
 [[nodiscard]] causes::Seconds favouring_a(const causes::Seconds& change, causes::Side changed);
+// What predictions of one figure lean on where the laps tell only its sum with another; empty where they tell both.
+[[nodiscard]] std::string what_if_leans(const causes::Explanation& explanation);
 // "Most in Sweep −0.05 s and Bowl −0.03 s."; empty where nothing changes by a hundredth.
 [[nodiscard]] std::string where_it_changes(const causes::Explanation& explanation,
                                            const causes::Prediction& prediction);

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the causes are worth, in words, and the sentence on top of the Causes page.
-#include "core/findings/wording.h"
+#include "core/findings/cause_words.h"
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 namespace lapwright::findings {
 namespace {
@@ -11,77 +12,9 @@ namespace {
 using causes::Cause;
 using causes::Explanation;
 using causes::Seconds;
+using causes::Term;
 
 constexpr double min_sentence_s = 0.05;
-
-About about(Cause cause) {
-    switch (cause) {
-    case Cause::tyre_grip:
-        return About::tyre_grip;
-    case Cause::downforce:
-        return About::downforce;
-    case Cause::drag:
-        return About::drag;
-    case Cause::power:
-        return About::power;
-    case Cause::mass:
-        return About::mass;
-    }
-    return About::driver_and_rest;
-}
-
-std::string capital(std::string text) {
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
-    return text;
-}
-
-Certainty certainty_of_cause(const Seconds& s) {
-    if (!s.told()) return Certainty::cannot_be_told;
-    return certainty_of(s.value, s.low, s.high);
-}
-
-std::string figure_text(const car::CarFigure& f, base::Quantity quantity, base::UnitSystem units) {
-    if (!f.told()) return {};
-    const double scale = std::abs(base::from_si(1.0, base::shown_unit(quantity, units)) -
-                                  base::from_si(0.0, base::shown_unit(quantity, units)));
-    return with_half_width(base::from_si(f.value, base::shown_unit(quantity, units)), f.half_width() * scale, 3);
-}
-
-std::string area_text(const car::CarFigure& f) {
-    if (!f.told()) return {};
-    return with_half_width(f.value, f.half_width(), 3);
-}
-
-// "A 312 ±8, B 384 ±9 kW" for the figure behind a cause; empty where it is not known.
-std::string both(const Explanation& e, Cause cause, base::UnitSystem units) {
-    const auto of = [&](const car::CarFigures& f) -> std::string {
-        switch (cause) {
-        case Cause::tyre_grip:
-            return area_text(f.grip);
-        case Cause::downforce:
-            return f.downforce_area_m2 ? area_text(*f.downforce_area_m2) : "";
-        case Cause::drag:
-            return f.drag_area_m2 ? area_text(*f.drag_area_m2) : "";
-        case Cause::power:
-            return f.power_w ? figure_text(*f.power_w, base::Quantity::power, units) : "";
-        case Cause::mass:
-            return f.mass_kg ? figure_text(*f.mass_kg, base::Quantity::mass, units) : "";
-        }
-        return "";
-    };
-    const std::string a = of(e.car_a);
-    const std::string b = of(e.car_b);
-    if (a.empty() || b.empty()) return {};
-    std::string unit;
-    std::string what(causes::name(cause));
-    if (cause == Cause::downforce || cause == Cause::drag) {
-        unit = " m²";
-        what += " area";
-    }
-    if (cause == Cause::power) unit = " " + std::string(base::symbol(base::shown_unit(base::Quantity::power, units)));
-    if (cause == Cause::mass) unit = " " + std::string(base::symbol(base::shown_unit(base::Quantity::mass, units)));
-    return capital(what) + ": A " + a + ", B " + b + unit + ".";
-}
 
 // "10 % less drag is worth 0.12 s to A": what the loser's sensitivity says.
 std::string sensitivity_text(const Explanation& e, bool loser_is_a, std::string_view word) {
@@ -121,110 +54,27 @@ std::string next_try(const Explanation& e, Cause cause, bool a_wins) {
     return {};
 }
 
-void place(Finding& f, const Explanation& e, const std::vector<double>& values) {
-    const auto best = most_of(values, f.seconds >= 0.0 ? 1.0 : -1.0);
-    if (!best) return;
-    f.segment = best;
-    f.start_m = e.segments[*best].segment.start_m;
-    f.end_m = e.segments[*best].segment.end_m;
-}
-
-Finding of_seconds(About what, const Seconds& s) {
-    Finding f;
-    f.about = what;
-    f.seconds = s.value;
-    f.low = s.low;
-    f.high = s.high;
-    f.certainty = certainty_of_cause(s);
-    f.worth = worth_text(s.value, s.low, s.high);
-    return f;
-}
-
 Finding of_cause(const Explanation& e, Cause cause, base::UnitSystem units, std::optional<causes::Side> my_car) {
     const Seconds& s = e.total.of(cause);
-    const std::vector<double> values = by_segment(e, cause);
-    Finding f = of_seconds(about(cause), s);
-    place(f, e, values);
+    Finding f = of_term(e, causes::term(cause));
     const std::string what = capital(std::string(causes::name(cause)));
     if (f.certainty == Certainty::cannot_be_told) {
         f.claim = "Whom " + std::string(causes::name(cause)) + " favours cannot be told from these laps.";
         f.try_next = "More clean laps, or one session with nothing else changed, would tell.";
     } else {
         f.claim = what + " " + std::string(words(f.certainty)) + " worth " + amount(s.value, s.half_width()) +
-                  " a lap to " + letter_of(s.value) + ", most " + where_most(e, values) + ".";
+                  " a lap to " + letter_of(s.value) + ", most " + where_most(e, by_segment(e, causes::term(cause))) +
+                  ".";
         if (speaks_to(my_car, s.value < 0.0)) f.try_next = next_try(e, cause, s.value >= 0.0);
     }
-    f.evidence = both(e, cause, units);
-    return f;
-}
-
-std::string aero_claim(const Explanation& e, Certainty certainty) {
-    const Seconds& aero = e.total.aero;
-    const Seconds& downforce = e.total.of(Cause::downforce);
-    const Seconds& drag = e.total.of(Cause::drag);
-    const std::string who = letter_of(aero.value);
-    std::string text =
-        who + "'s aero " + std::string(words(certainty)) + " worth " + amount(aero.value, aero.half_width()) + " a lap";
-    const double sign = aero.value >= 0.0 ? 1.0 : -1.0;
-    const auto part = [&](const Seconds& s, Cause cause, const std::string& what) {
-        if (certainty_of_cause(s) == Certainty::cannot_be_told) return "what " + what + " does to it cannot be told";
-        return what + (s.value * sign >= 0.0 ? " earns " : " costs ") + amount(s.value, s.half_width()) + ", most " +
-               where_most(e, by_segment(e, cause));
-    };
-    return text + ": " + part(downforce, Cause::downforce, "downforce") + "; " + part(drag, Cause::drag, "drag") + ".";
-}
-
-Finding of_aero(const Explanation& e, base::UnitSystem units) {
-    Finding f = of_seconds(About::aero, e.total.aero);
-    place(f, e, by_segment(e, &causes::Row::aero));
-    f.claim = f.certainty == Certainty::cannot_be_told
-                  ? "Whether the aero of either car pays off cannot be told from these laps."
-                  : aero_claim(e, f.certainty);
-    const std::string areas = both(e, Cause::downforce, units);
-    f.evidence = areas + (areas.empty() ? "" : " ") + both(e, Cause::drag, units);
-    return f;
-}
-
-// Grip and downforce act alike in most corners: their sum goes
-// first where a part is known less well, and none more surely.
-bool sum_is_known_better(const Explanation& e) {
-    const Seconds& sum = e.total.cornering;
-    if (!sum.told()) return false;
-    const auto wider = [&](Cause part) {
-        return !e.total.of(part).told() || e.total.of(part).half_width() > sum.half_width();
-    };
-    const auto surer = [&](Cause part) { return certainty_of_cause(e.total.of(part)) < certainty_of_cause(sum); };
-    return (wider(Cause::tyre_grip) || wider(Cause::downforce)) && !surer(Cause::tyre_grip) && !surer(Cause::downforce);
-}
-
-std::string cornering_claim(const Explanation& e, Certainty certainty) {
-    const Seconds& s = e.total.cornering;
-    std::string text = "Tyre grip and downforce together ";
-    text += certainty == Certainty::is ? "are" : "are probably";
-    text += " worth " + worth_text(s.value, s.low, s.high) + " s a lap, most " +
-            where_most(e, by_segment(e, &causes::Row::cornering));
-    const Seconds& part = e.total.of(Cause::downforce);
-    if (certainty_of_cause(part) != Certainty::is) return text + "; how much of it is downforce cannot be told.";
-    return text + "; of it downforce " + worth_text(part.value, part.low, part.high) + ".";
-}
-
-Finding of_cornering(const Explanation& e, base::UnitSystem units) {
-    Finding f = of_seconds(About::cornering, e.total.cornering);
-    place(f, e, by_segment(e, &causes::Row::cornering));
-    f.claim = f.certainty == Certainty::cannot_be_told
-                  ? "Whom tyre grip and downforce together favour cannot be told from these laps."
-                  : cornering_claim(e, f.certainty);
-    const std::string grip = both(e, Cause::tyre_grip, units);
-    f.evidence = grip + (grip.empty() ? "" : " ") + both(e, Cause::downforce, units);
-    f.try_next = "A session with one step of wing and nothing else changed would tell the two apart.";
+    f.evidence = figures_behind(e, cause, units);
     return f;
 }
 
 Finding of_rest(const Explanation& e) {
     const Seconds& s = e.total.driver_and_rest;
-    Finding f = of_seconds(About::driver_and_rest, s);
-    const std::vector<double> values = by_segment(e, &causes::Row::driver_and_rest);
-    place(f, e, values);
+    const std::vector<double> values = rest_by_segment(e);
+    Finding f = of_seconds(e, About::driver_and_rest, s, values);
     f.claim = f.certainty == Certainty::cannot_be_told
                   ? "What the drivers make of it cannot be told apart from the cars."
                   : "Driver and rest " + std::string(words(f.certainty)) + " worth " + amount(s.value, s.half_width()) +
@@ -232,63 +82,86 @@ Finding of_rest(const Explanation& e) {
     return f;
 }
 
+bool has_sum(const std::vector<causes::Column>& columns, Term sum) {
+    return std::ranges::find(columns, sum, &causes::Column::term) != columns.end();
+}
+
+bool worth_a_sentence(const Seconds& s) {
+    return certainty_of_cause(s) != Certainty::cannot_be_told && std::abs(s.value) >= min_sentence_s;
+}
+
+// The terms that stand on their own and can be told, the largest first.
+std::vector<Term> told_terms(const Explanation& e) {
+    std::vector<Term> told;
+    for (const causes::Column& column : causes::columns(e.total)) {
+        if (column.term == Term::mass && e.per_kilogram) continue;
+        if (!column.behind && worth_a_sentence(causes::of(e.total, column.term))) told.push_back(column.term);
+    }
+    std::ranges::sort(told, std::greater<>{}, [&](Term t) { return std::abs(causes::of(e.total, t).value); });
+    return told;
+}
+
+// Causes of which neither they themselves nor a sum that they come behind can be told.
+std::vector<std::string> untold_causes(const Explanation& e) {
+    std::vector<std::string> untold;
+    for (const Cause cause : causes::all_causes) {
+        if (cause == Cause::mass && e.per_kilogram) continue;
+        const Seconds& s = e.total.of(cause);
+        const auto sum = causes::comes_behind(e.total, causes::term(cause));
+        if (certainty_of_cause(s) != Certainty::cannot_be_told || (sum && worth_a_sentence(causes::of(e.total, *sum))))
+            continue;
+        if (!s.told() || s.half_width() > 0.1) untold.emplace_back(causes::name(cause));
+    }
+    return untold;
+}
+
+std::string untold_words(const std::vector<std::string>& untold) {
+    if (untold.empty()) return {};
+    std::string text = " What ";
+    for (std::size_t i = 0; i < untold.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == untold.size() ? " and " : ", ") + untold[i];
+    return text + (untold.size() == 1 ? " is worth cannot be told." : " are worth cannot be told.");
+}
+
+std::string worth_words(const Explanation& e, Term term) {
+    const Seconds& s = causes::of(e.total, term);
+    const bool one = term < Term::cornering;
+    const bool surely = certainty_of_cause(s) == Certainty::is;
+    return std::string(causes::name(term)) + (one ? " is" : " are") + (surely ? "" : " probably") + " worth " +
+           amount(s.value, s.half_width()) + " a lap to " + letter_of(s.value) + ", most " +
+           where_most(e, by_segment(e, term));
+}
+
 } // namespace
 
-std::vector<Finding> cause_findings(const Explanation& explanation, base::UnitSystem units,
-                                    std::optional<causes::Side> my_car) {
-    if (explanation.same_car) return {};
+std::vector<Finding> cause_findings(const Explanation& e, base::UnitSystem units, std::optional<causes::Side> my_car) {
+    if (e.same_car) return {};
     std::vector<Finding> all;
     // What was withheld makes no finding: the warnings say why.
-    const causes::Row& total = explanation.total;
-    if (sum_is_known_better(explanation)) all.push_back(of_cornering(explanation, units));
-    if (total.aero.told()) all.push_back(of_aero(explanation, units));
+    const std::vector<causes::Column> columns = causes::columns(e.total);
+    for (const Term sum : {Term::cornering, Term::straights})
+        if (has_sum(columns, sum)) all.push_back(of_sum(e, sum, units));
+    if (e.total.aero.told()) all.push_back(of_sum(e, Term::aero, units));
     for (const Cause cause : causes::all_causes) {
-        if (cause == Cause::mass && explanation.per_kilogram) continue;
-        if (total.of(cause).told()) all.push_back(of_cause(explanation, cause, units, my_car));
+        if (cause == Cause::mass && e.per_kilogram) continue;
+        if (e.total.of(cause).told()) all.push_back(of_cause(e, cause, units, my_car));
     }
-    if (total.driver_and_rest.told()) all.push_back(of_rest(explanation));
+    if (e.total.driver_and_rest.told()) all.push_back(of_rest(e));
     return all;
 }
 
 std::string causes_sentence(const Explanation& e) {
     if (e.same_car) return "Both laps are of the same car in one session: what differs is the driving and chance.";
-    const Certainty cornering = certainty_of_cause(e.total.cornering);
-    if (sum_is_known_better(e) && cornering != Certainty::cannot_be_told &&
-        std::abs(e.total.cornering.value) >= min_sentence_s)
-        return cornering_claim(e, cornering);
-    const Certainty aero = certainty_of_cause(e.total.aero);
-    if (aero != Certainty::cannot_be_told && std::abs(e.total.aero.value) >= min_sentence_s) return aero_claim(e, aero);
-    // Else the largest causes that can be told, each side's.
-    std::vector<Cause> told;
-    std::vector<std::string> untold;
-    for (const Cause cause : causes::all_causes) {
-        if (cause == Cause::mass && e.per_kilogram) continue;
-        const Seconds& s = e.total.of(cause);
-        if (certainty_of_cause(s) == Certainty::cannot_be_told) {
-            if (!s.told() || s.half_width() > 0.1) untold.emplace_back(causes::name(cause));
-        } else if (std::abs(s.value) >= min_sentence_s) {
-            told.push_back(cause);
-        }
-    }
-    std::ranges::sort(told,
-                      [&](Cause x, Cause y) { return std::abs(e.total.of(x).value) > std::abs(e.total.of(y).value); });
+    // Aero is what people ask for first; where its downforce cannot be told from the grip, the two together.
+    const bool split = causes::comes_behind(e.total, Term::downforce) != Term::cornering;
+    const Term first = split ? Term::aero : Term::cornering;
+    const Seconds& s = causes::of(e.total, first);
+    if (!causes::comes_behind(e.total, first) && worth_a_sentence(s)) return sum_claim(e, first, certainty_of_cause(s));
+    const std::vector<Term> told = told_terms(e);
     if (told.empty()) return "What makes the difference between the cars cannot be told from these laps.";
-    std::string text;
-    for (std::size_t i = 0; i < std::min<std::size_t>(2, told.size()); ++i) {
-        const Seconds& s = e.total.of(told[i]);
-        const std::string what(causes::name(told[i]));
-        text += (i == 0 ? capital(what) : "; " + what) + " " + std::string(words(certainty_of_cause(s))) + " worth " +
-                amount(s.value, s.half_width()) + " a lap to " + letter_of(s.value) + ", most " +
-                where_most(e, by_segment(e, told[i]));
-    }
-    text += ".";
-    if (!untold.empty()) {
-        text += " What ";
-        for (std::size_t i = 0; i < untold.size(); ++i)
-            text += (i == 0 ? "" : i + 1 == untold.size() ? " and " : ", ") + untold[i];
-        text += untold.size() == 1 ? " is worth cannot be told." : " are worth cannot be told.";
-    }
-    return text;
+    std::string text = capital(worth_words(e, told[0]));
+    if (told.size() > 1) text += "; " + worth_words(e, told[1]);
+    return text + "." + untold_words(untold_causes(e));
 }
 
 } // namespace lapwright::findings

@@ -14,16 +14,41 @@ namespace {
 constexpr double probable = 0.8;
 constexpr double min_worth_s = 0.01;
 
-} // namespace
-
-namespace {
-
+// The parts of aero, which its claim tells with it.
 void come_after(std::vector<Finding>& all, About whole, std::initializer_list<About> parts) {
     const auto sum = std::ranges::find(all, whole, &Finding::about);
     if (sum == all.end() || sum->certainty == Certainty::cannot_be_told) return;
     for (Finding& finding : all)
         if (std::ranges::find(parts, finding.about) != parts.end())
             finding.rank = std::min(finding.rank, 0.5 * sum->rank);
+}
+
+bool untold(const Finding& f) {
+    return f.certainty == Certainty::cannot_be_told;
+}
+
+// What is known less well than a sum has no more weight than half of it, or, where the sum's winner cannot be told,
+// than half of the first thing that can.
+void come_behind(std::vector<Finding>& all) {
+    double first = 0.0;
+    for (const Finding& f : all)
+        if (!f.behind && !untold(f)) first = std::max(first, f.rank);
+    for (Finding& f : all) {
+        if (!f.behind) continue;
+        const auto sum = std::ranges::find(all, *f.behind, &Finding::about);
+        const double most = sum != all.end() && !untold(*sum) ? sum->rank : first;
+        f.rank = std::min(f.rank, 0.5 * most);
+    }
+}
+
+// A sum whose winner cannot be told would be among the last: it goes before the first of its parts.  Aero is a part of
+// the others, hence the order.
+void sums_before_their_parts(std::vector<Finding>& all) {
+    for (const About about : {About::aero, About::straights, About::cornering}) {
+        const auto sum = std::ranges::find(all, about, &Finding::about);
+        const auto part = std::ranges::find(all, std::optional(about), &Finding::behind);
+        if (sum != all.end() && part < sum) std::rotate(part, sum, std::next(sum));
+    }
 }
 
 } // namespace
@@ -69,16 +94,12 @@ std::vector<Finding> findings(const comparison::Comparison& comparison,
                           : finding.seconds >= 0.0           ? Favours::a
                                                              : Favours::b;
     }
-    // A part of a sum comes after it: downforce and drag after the aero, and all that leans on the split of grip and
-    // downforce after the two together.
     come_after(all, About::aero, {About::downforce, About::drag});
-    come_after(all, About::cornering, {About::tyre_grip, About::downforce, About::aero});
+    come_behind(all);
     std::erase_if(all, [](const Finding& f) { return f.about == About::segment && f.rank < min_worth_s; });
-    std::ranges::stable_sort(all, [](const Finding& x, const Finding& y) {
-        const bool untold_x = x.certainty == Certainty::cannot_be_told;
-        const bool untold_y = y.certainty == Certainty::cannot_be_told;
-        return untold_x != untold_y ? untold_y : x.rank > y.rank;
-    });
+    std::ranges::stable_sort(
+        all, [](const Finding& x, const Finding& y) { return untold(x) != untold(y) ? untold(y) : x.rank > y.rank; });
+    sums_before_their_parts(all);
     return all;
 }
 

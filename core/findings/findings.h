@@ -27,7 +27,7 @@ enum class Certainty { is, is_probably, cannot_be_told };
 // Chance that the sign is right, 0.5..1, for a normal spread with that 95 % interval.
 [[nodiscard]] double chance_of_sign(double value, double low, double high);
 
-enum class About { segment, cornering, aero, tyre_grip, downforce, drag, power, mass, driver_and_rest };
+enum class About { segment, cornering, aero, straights, tyre_grip, downforce, drag, power, mass, driver_and_rest };
 
 struct Finding {
     About about = About::segment;
@@ -45,6 +45,8 @@ struct Finding {
     double start_m = 0.0;
     double end_m = 0.0;
     double rank = 0.0; // seconds × chance of the sign
+    // The sum that is known better and goes before it (core/causes/telling_order.h).
+    std::optional<About> behind;
 };
 
 // Whom "try next" may speak to, and how far: one entry a segment, or empty where the laps are not there.

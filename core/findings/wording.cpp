@@ -64,17 +64,19 @@ std::string worth_text(double seconds, double low, double high) {
     return (nothing ? "" : letter_of(seconds) + " ") + size + (known ? " ±" + base::fixed_text(half, decimals) : "");
 }
 
-std::vector<double> by_segment(const causes::Explanation& explanation, causes::Seconds causes::Row::* sum) {
+std::vector<double> by_segment(const causes::Explanation& explanation, causes::Term term) {
     std::vector<double> values;
-    for (const causes::SegmentRow& row : explanation.segments)
-        values.push_back((row.row.*sum).told() ? (row.row.*sum).value : 0.0);
+    for (const causes::SegmentRow& row : explanation.segments) {
+        const causes::Seconds& s = causes::of(row.row, term);
+        values.push_back(s.told() ? s.value : 0.0);
+    }
     return values;
 }
 
-std::vector<double> by_segment(const causes::Explanation& explanation, causes::Cause cause) {
+std::vector<double> rest_by_segment(const causes::Explanation& explanation) {
     std::vector<double> values;
     for (const causes::SegmentRow& row : explanation.segments)
-        values.push_back(row.row.of(cause).told() ? row.row.of(cause).value : 0.0);
+        values.push_back(row.row.driver_and_rest.told() ? row.row.driver_and_rest.value : 0.0);
     return values;
 }
 

@@ -2,7 +2,7 @@
 // Pieces of sentences that findings share.
 #pragma once
 
-#include "core/causes/explanation.h"
+#include "core/causes/telling_order.h"
 #include "core/findings/findings.h"
 
 #include <span>
@@ -28,10 +28,9 @@ constexpr double min_told_s = 0.005; // less is nothing at two decimals
 [[nodiscard]] std::string where_most(const causes::Explanation& explanation, std::span<const double> by_segment);
 // The segment with the most of this sign.
 [[nodiscard]] std::optional<std::size_t> most_of(std::span<const double> by_segment, double sign);
-[[nodiscard]] std::vector<double> by_segment(const causes::Explanation& explanation, causes::Cause cause);
-// The same of a sum: &causes::Row::cornering.
-[[nodiscard]] std::vector<double> by_segment(const causes::Explanation& explanation,
-                                             causes::Seconds causes::Row::* sum);
+// 0 where a segment does not tell.
+[[nodiscard]] std::vector<double> by_segment(const causes::Explanation& explanation, causes::Term term);
+[[nodiscard]] std::vector<double> rest_by_segment(const causes::Explanation& explanation);
 
 // Findings from the two laps alone, and from the causes; not yet ranked.
 [[nodiscard]] std::vector<Finding> segment_findings(const comparison::Comparison& comparison,

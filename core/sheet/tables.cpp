@@ -5,6 +5,7 @@
 #include "core/base/units.h"
 #include "core/recording/meaning.h"
 
+#include <array>
 #include <cmath>
 #include <optional>
 #include <string_view>
@@ -66,6 +67,8 @@ std::vector<Cell> cells_of(const SegmentComparison& s, base::UnitSystem units) {
     return row;
 }
 
+constexpr std::array sums{causes::Term::cornering, causes::Term::straights, causes::Term::aero};
+
 // Without both masses that cause is absent, not 0.
 std::vector<Cell> causes_row(const std::string& name, const std::string& kind, const causes::Row& row,
                              double causes::Seconds::* end, bool without_mass) {
@@ -74,7 +77,8 @@ std::vector<Cell> causes_row(const std::string& name, const std::string& kind, c
         const bool absent = without_mass && cause == causes::Cause::mass;
         cells.emplace_back(absent ? Number{} : seconds(row.of(cause).*end));
     }
-    cells.emplace_back(seconds(row.aero.*end));
+    for (const causes::Term sum : sums)
+        cells.emplace_back(seconds(causes::of(row, sum).*end));
     cells.emplace_back(seconds(row.driver_and_rest.*end));
     return cells;
 }
@@ -98,7 +102,9 @@ Table causes_table(const causes::Explanation& explanation) {
     Table table{{"segment", "kind", "gain of A (s)"}, {}};
     for (const causes::Cause cause : causes::all_causes)
         table.columns.push_back(std::string(causes::name(cause)) + " (s)");
-    table.columns.insert(table.columns.end(), {"of it aero (s)", "driver and rest (s)"});
+    for (const causes::Term sum : sums)
+        table.columns.push_back("of it " + std::string(causes::name(sum)) + " (s)");
+    table.columns.emplace_back("driver and rest (s)");
     const bool without_mass = explanation.per_kilogram;
     for (const causes::SegmentRow& segment : explanation.segments)
         table.rows.push_back(causes_row(segment.segment.name, kind_of(segment.segment), segment.row,

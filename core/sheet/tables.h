@@ -5,7 +5,7 @@
 #pragma once
 
 #include "core/base/display.h"
-#include "core/causes/explanation.h"
+#include "core/causes/telling_order.h"
 #include "core/comparison/comparison.h"
 #include "core/lap/lap.h"
 #include "core/sheet/csv.h"

@@ -48,7 +48,7 @@ class EvidencePlot : public QWidget {
     [[nodiscard]] const Evidence& evidence() const { return evidence_; }
     [[nodiscard]] PicturePart picture_part() const; // larger than on the page
     [[nodiscard]] QSize sizeHint() const override { return {260, 190}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {200, 160}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {170, 160}; }
 
   private:
     void build();

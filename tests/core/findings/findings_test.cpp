@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <random>
 
 using namespace lapwright;
 using namespace lapwright::findings;
@@ -51,6 +52,7 @@ causes::Explanation example() {
     e.total.causes[4] = with(0.3, 0.4);
     e.total.aero = with(1.3, 0.5);
     e.total.cornering = with(2.4, 2.0); // no better known than its parts
+    e.total.straights = with(-2.0, 0.25);
     e.total.driver_and_rest = with(-0.1, 2.0);
     e.sensitivities_a.push_back({"10 % less drag", {}, {with(-0.2, 0.02), {}}});
     e.sensitivities_b.push_back({"10 % more downforce", {}, {with(-0.15, 0.05), {}}});
@@ -171,6 +173,7 @@ TEST(CausesSentence, SaysNoMoreThanIsKnown) {
     // Nothing told.
     for (auto& cause : e.total.causes)
         cause = with(0.1, 1.0);
+    e.total.straights = with(0.2, 1.4);
     EXPECT_THAT(causes_sentence(e), HasSubstr("cannot be told"));
     EXPECT_THAT(causes_sentence(e), Not(HasSubstr("worth")));
 }
@@ -191,12 +194,38 @@ TEST(Findings, ASumThatIsKnownBetterComesBeforeItsParts) {
         EXPECT_LE(about(all, part).rank, half);
 }
 
+// Causes drawn with any correlation: what a sum is known better than is never said first, nor before the sum.
+TEST(Findings, WhatIsKnownLessWellThanASumIsNeverSaidFirst) {
+    std::mt19937_64 random(7);
+    std::normal_distribution<double> normal;
+    int behind = 0;
+    for (int i = 0; i < 400; ++i) {
+        causes::Explanation e = example();
+        const auto drawn = [&] { return with(normal(random), std::exp(normal(random) - 0.5)); };
+        for (Seconds& cause : e.total.causes)
+            cause = drawn();
+        for (Seconds* sum : {&e.total.cornering, &e.total.aero, &e.total.straights})
+            *sum = drawn();
+        const auto all =
+            findings::findings(i % 2 == 0 ? laps() : comparison::Comparison{}, {}, &e, base::UnitSystem::metric);
+        for (std::size_t k = 0; k < all.size(); ++k) {
+            if (!all[k].behind) continue;
+            ++behind;
+            EXPECT_NE(k, 0u) << i;
+            const auto sum = std::ranges::find(all, *all[k].behind, &Finding::about);
+            ASSERT_NE(sum, all.end()) << i;
+            EXPECT_LT(sum - all.begin(), static_cast<std::ptrdiff_t>(k)) << i;
+        }
+    }
+    EXPECT_GT(behind, 100);
+}
+
 TEST(Findings, NothingRestsOnWhatWasWithheld) {
     causes::Explanation e = example();
     const double nothing = std::nan("");
     const Seconds withheld{nothing, nothing, nothing, "the laps do not tell the drag of A"};
     e.total.causes[2] = withheld;
-    e.total.aero = withheld;
+    e.total.aero = e.total.straights = withheld;
     for (causes::SegmentRow& row : e.segments)
         row.row.causes[2] = withheld;
     e.sensitivities_a.front().prediction.lap = withheld;

@@ -12,6 +12,7 @@
 #include "ui/pages/causes/finding_list.h"
 #include "ui/pages/causes/what_if_card.h"
 #include "ui/plots/evidence_plot.h"
+#include "ui/plots/region_plot.h"
 #include "ui/theme/fonts.h"
 #include "ui/theme/plain_label.h"
 
@@ -55,7 +56,7 @@ QScrollArea* scrolled(QWidget* content) {
     return scroll;
 }
 
-QFrame* plot_card(const QString& title, plots::EvidencePlot* plot) {
+QFrame* plot_card(const QString& title, QWidget* plot) {
     auto* card = new QFrame;
     card->setObjectName(QStringLiteral("card"));
     auto* column = new QVBoxLayout(card);
@@ -76,7 +77,8 @@ CausesPage::CausesPage(QWidget* parent)
       setup_words_(wrapped(this, theme::small())), setup_(new QToolButton(this)), table_(new CausesTable(this)),
       matrix_(new CausesView(table_)), drivers_(new DriverStrip), findings_(new FindingList), figures_(new FiguresCard),
       cornering_(new plots::EvidencePlot(tr("Cornering acceleration against speed"))),
-      driving_(new plots::EvidencePlot(tr("Driving acceleration against speed"))), what_if_(new WhatIfCard) {
+      driving_(new plots::EvidencePlot(tr("Driving acceleration against speed"))), split_(new plots::RegionPlot),
+      what_if_(new WhatIfCard) {
     setup_->setObjectName(QStringLiteral("plain"));
     setup_->setText(tr("Setup…"));
     setup_->setFocusPolicy(Qt::StrongFocus);
@@ -141,6 +143,7 @@ QWidget* CausesPage::make_right() {
     plots_row->setSpacing(8);
     plots_row->addWidget(
         plot_card(tr("Cornering acceleration and fitted limit: A filled, B hollow; triangle: flat out"), cornering_));
+    plots_row->addWidget(plot_card(tr("Grip and downforce that the laps allow, 95 %: A solid, B dashed"), split_));
     plots_row->addWidget(plot_card(tr("Acceleration at full throttle and fitted curve: A solid, B dashed"), driving_));
     column->addLayout(plots_row, 1);
     column->addWidget(what_if_);
@@ -195,6 +198,7 @@ void CausesPage::fill() {
         what_if_->show_nothing();
         cornering_->set_evidence({});
         driving_->set_evidence({});
+        split_->set_regions({}, {}, false);
         findings_->show_findings({});
         return;
     }
@@ -206,6 +210,7 @@ void CausesPage::fill() {
     what_if_->show_explanation(explanation_, pairing.a.trace.best.lap_time_s(), pairing.b.trace.best.lap_time_s());
     cornering_->set_evidence(plots::cornering_evidence(*explanation_));
     driving_->set_evidence(plots::driving_evidence(*explanation_));
+    split_->set_regions(explanation_->grip_downforce_a, explanation_->grip_downforce_b, explanation_->per_kilogram);
     fill_findings();
 }
 
@@ -234,7 +239,8 @@ void CausesPage::fill_notes() {
         if (!missing.isEmpty()) lines << missing;
         notes_->setToolTip(warnings().join(QLatin1Char('\n')));
         lines << tr("Each number is seconds, with the letter and in the colour of whoever it favours; a row adds up to "
-                    "what was measured. Filled: surely so. Dotted: may be chance.");
+                    "what was measured. Filled: surely so. Dotted: may be chance. Of it: a part of the column before, "
+                    "bare where that is known better.");
     }
     notes_->setText(lines.join(QLatin1Char('\n')));
     notes_->setVisible(!lines.isEmpty());
@@ -249,7 +255,7 @@ QString CausesPage::notes() const {
 }
 
 QByteArray CausesPage::picture(const QString& heading, plots::PictureForm form) const {
-    return plots::picture_of({cornering_->picture_part(), driving_->picture_part()}, heading,
+    return plots::picture_of({cornering_->picture_part(), split_->picture_part(), driving_->picture_part()}, heading,
                              {palette_.card, palette_.ink}, form);
 }
 
@@ -263,6 +269,7 @@ void CausesPage::set_palette(const theme::Palette& palette) {
     findings_->set_palette(palette);
     cornering_->set_palette(palette);
     driving_->set_palette(palette);
+    split_->set_palette(palette);
     what_if_->set_palette(palette);
 }
 

@@ -20,7 +20,8 @@ class QToolButton;
 
 namespace lapwright::plots {
 class EvidencePlot;
-}
+class RegionPlot;
+} // namespace lapwright::plots
 
 namespace lapwright::pages {
 
@@ -47,7 +48,7 @@ class CausesPage : public QWidget {
     void set_palette(const theme::Palette& palette);
 
     [[nodiscard]] const std::shared_ptr<const causes::Explanation>& explanation() const { return explanation_; }
-    [[nodiscard]] QByteArray picture(const QString& heading, plots::PictureForm form) const; // of both plots
+    [[nodiscard]] QByteArray picture(const QString& heading, plots::PictureForm form) const; // of the plots
     [[nodiscard]] QString sentence() const;
     [[nodiscard]] QString notes() const;
     [[nodiscard]] CausesView& matrix() { return *matrix_; }
@@ -85,6 +86,7 @@ class CausesPage : public QWidget {
     FiguresCard* figures_;
     plots::EvidencePlot* cornering_;
     plots::EvidencePlot* driving_;
+    plots::RegionPlot* split_;
     WhatIfCard* what_if_;
 };
 

@@ -17,7 +17,15 @@ QString words(const std::string& utf8) {
 const causes::Seconds& of_column(const causes::Row& row, int column) {
     if (column == CausesTable::measured_column) return row.gain;
     if (column == CausesTable::rest_column) return row.driver_and_rest;
-    return row.causes[static_cast<std::size_t>(column - CausesTable::first_cause_column)];
+    return causes::of(row, CausesTable::terms[static_cast<std::size_t>(column - CausesTable::first_cause_column)]);
+}
+
+// On two lines, so that columns stay narrow.
+QString column_head(const causes::Column* column, causes::Term term) {
+    if (term == causes::Term::cornering) return CausesTable::tr("grip +\ndownforce");
+    if (term == causes::Term::straights) return CausesTable::tr("drag +\npower");
+    const QString name = words(std::string(causes::name(term)));
+    return column != nullptr && column->part_of ? CausesTable::tr("of it\n%1").arg(name) : name;
 }
 
 double greatest(const causes::Row& row) {
@@ -36,6 +44,7 @@ double greatest(const causes::Row& row) {
 void CausesTable::set_explanation(std::shared_ptr<const causes::Explanation> explanation) {
     beginResetModel();
     explanation_ = std::move(explanation);
+    causes_ = explanation_ ? causes::columns(explanation_->total) : std::vector<causes::Column>{};
     what_if_.clear();
     greatest_s_ = 0.0;
     greatest_total_s_ = 0.0;
@@ -62,6 +71,22 @@ void CausesTable::forget_what_if() {
     if (explanation_) Q_EMIT dataChanged(index(0, what_if_column), index(rowCount() - 1, what_if_column));
 }
 
+int CausesTable::column_of(causes::Term term) {
+    return first_cause_column + static_cast<int>(std::ranges::find(terms, term) - terms.begin());
+}
+
+const causes::Column* CausesTable::cause_at(int column) const {
+    if (column < first_cause_column || column >= rest_column) return nullptr;
+    const causes::Term term = terms[static_cast<std::size_t>(column - first_cause_column)];
+    const auto found = std::ranges::find(causes_, term, &causes::Column::term);
+    return found == causes_.end() ? nullptr : &*found;
+}
+
+bool CausesTable::is_hidden(int column) const {
+    return (column == column_of(causes::Term::cornering) || column == column_of(causes::Term::straights)) &&
+           cause_at(column) == nullptr;
+}
+
 int CausesTable::segment_count() const {
     return explanation_ ? static_cast<int>(explanation_->segments.size()) : 0;
 }
@@ -85,8 +110,7 @@ const causes::Seconds* CausesTable::seconds(int row, int column) const {
         const auto at = static_cast<std::size_t>(std::min(row, segment_count()));
         return at < what_if_.size() ? &what_if_[at] : nullptr;
     }
-    const int mass_column = first_cause_column + static_cast<int>(causes::Cause::mass);
-    if (explanation_->per_kilogram && column == mass_column) return nullptr;
+    if (explanation_->per_kilogram && column == column_of(causes::Term::mass)) return nullptr;
     if (row < segment_count()) return &of_column(explanation_->segments[static_cast<std::size_t>(row)].row, column);
     return &of_column(explanation_->total, column);
 }
@@ -146,6 +170,8 @@ QVariant CausesTable::data(const QModelIndex& index, int role) const {
         return is_total(row) || (segment(row) != nullptr && segment(row)->kind == track::SegmentKind::corner);
     case ApartRole:
         return is_total(row);
+    case BehindRole:
+        return cause_at(column) != nullptr && cause_at(column)->behind;
     default:
         return {};
     }
@@ -162,7 +188,7 @@ QVariant CausesTable::headerData(int section, Qt::Orientation orientation, int r
     if (section == measured_column) return tr("measured");
     if (section == rest_column) return tr("driver & rest");
     if (section == what_if_column) return tr("what if");
-    return models::text(causes::name(causes::all_causes[static_cast<std::size_t>(section - first_cause_column)]));
+    return column_head(cause_at(section), terms[static_cast<std::size_t>(section - first_cause_column)]);
 }
 
 } // namespace lapwright::pages

@@ -40,6 +40,7 @@ QColor CausesDelegate::paint_cell(QPainter& painter, const QRectF& cell, const Q
     if (!part.isValid()) return palette_.quiet;
     const double favour = part.toDouble();
     const QColor owner = favour >= 0.0 ? palette_.a : palette_.b;
+    if (index.data(CausesTable::BehindRole).toBool()) return palette_.quiet;
     if (!index.data(CausesTable::ToldRole).toBool()) {
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(theme::blend(palette_.paper, owner, 0.55), 1.0, Qt::DotLine));
@@ -104,8 +105,10 @@ CausesView::CausesView(CausesTable* table, QWidget* parent)
     horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     horizontalHeader()->setSectionResizeMode(CausesTable::name_column, QHeaderView::ResizeToContents);
     horizontalHeader()->setSectionResizeMode(CausesTable::rest_column, QHeaderView::ResizeToContents); // "no fit"
+    hide_columns();
     connect(this, &QTableView::doubleClicked, this, &CausesView::ask);
     connect(table, &QAbstractItemModel::modelReset, this, [this] {
+        hide_columns();
         updateGeometry();
         if (hasFocus()) choose_first();
     });
@@ -145,6 +148,11 @@ void CausesView::currentChanged(const QModelIndex& current, const QModelIndex& p
 
 void CausesView::choose_first() {
     if (model()->rowCount() > 0) setCurrentIndex(model()->index(0, CausesTable::measured_column));
+}
+
+void CausesView::hide_columns() {
+    for (int column = CausesTable::first_cause_column; column < CausesTable::rest_column; ++column)
+        setColumnHidden(column, table_->is_hidden(column));
 }
 
 void CausesView::ask(const QModelIndex& index) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The matrix as it is seen: a cell's fill is in the colour of whoever it favours, the deeper the more; it is an outline
-// alone where the interval does not tell the sign.  Arrow keys move, Enter or a double-click goes to the segment.
+// alone where the interval does not tell the sign, and nothing where the sum before it is known better.  Arrow keys
+// move, Enter or a double-click goes to the segment.
 #pragma once
 
 #include "ui/theme/palette.h"
@@ -50,6 +51,7 @@ class CausesView : public QTableView {
 
   private:
     void choose_first();
+    void hide_columns(); // sums that are known no better than their parts
     void ask(const QModelIndex& index);
 
     CausesTable* table_;

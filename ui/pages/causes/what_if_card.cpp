@@ -27,7 +27,7 @@ constexpr int big_step = 5;
 WhatIfCard::WhatIfCard(QWidget* parent)
     : QFrame(parent), choose_a_(new QToolButton(this)), choose_b_(new QToolButton(this)), reset_(new QToolButton(this)),
       predicted_(theme::plain_label(this, theme::small())), where_(theme::plain_label(this, theme::small())),
-      pause_(new QTimer(this)) {
+      leans_(theme::wrapped_label({}, this, theme::small())), pause_(new QTimer(this)) {
     setObjectName(QStringLiteral("card"));
     setAccessibleName(tr("What if"));
     auto* column = new QVBoxLayout(this);
@@ -64,6 +64,7 @@ WhatIfCard::WhatIfCard(QWidget* parent)
     where_->setWordWrap(true);
     column->addWidget(predicted_);
     column->addWidget(where_);
+    column->addWidget(leans_);
     pause_->setSingleShot(true);
     pause_->setInterval(0); // what moves in one go is asked for together
     connect(pause_, &QTimer::timeout, this, &WhatIfCard::ask);
@@ -228,6 +229,8 @@ void WhatIfCard::show_amounts() {
 void WhatIfCard::show_sensitivities() {
     for (const Row& row : rows_)
         row.each->clear();
+    leans_->setText(explanation_ ? text(findings::what_if_leans(*explanation_)) : QString());
+    leans_->setVisible(!leans_->text().isEmpty());
     if (!explanation_) return;
     const auto& all = side_ == causes::Side::a ? explanation_->sensitivities_a : explanation_->sensitivities_b;
     for (const causes::Sensitivity& one : all) {
@@ -253,6 +256,7 @@ void WhatIfCard::set_palette(const theme::Palette& palette) {
         theme::set_ink(head, palette.quiet);
     theme::set_ink(predicted_, palette.ink);
     theme::set_ink(where_, palette.ink);
+    theme::set_ink(leans_, palette.quiet);
 }
 
 } // namespace lapwright::pages

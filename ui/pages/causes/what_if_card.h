@@ -81,6 +81,7 @@ class WhatIfCard : public QFrame {
     QToolButton* reset_;
     QLabel* predicted_;
     QLabel* where_;
+    QLabel* leans_;
     QTimer* pause_;
     bool under_way_ = false;   // an answer is awaited
     bool moved_since_ = false; // since it was asked for

@@ -54,8 +54,8 @@ class CausesPage : public testing::Test {
 } // namespace
 
 TEST_F(CausesPage, EveryCellNamesWhomItFavours) {
-    const int downforce = CausesTable::first_cause_column + static_cast<int>(causes::Cause::downforce);
-    const int grip = CausesTable::first_cause_column + static_cast<int>(causes::Cause::tyre_grip);
+    const int downforce = CausesTable::column_of(causes::Term::downforce);
+    const int grip = CausesTable::column_of(causes::Term::tyre_grip);
     EXPECT_EQ(cell(0, downforce), QStringLiteral("A 0.33"));
     EXPECT_EQ(cell(1, grip), QStringLiteral("B 0.04"));
     EXPECT_EQ(cell(0, grip), QStringLiteral("·"));
@@ -67,12 +67,29 @@ TEST_F(CausesPage, WhatMayBeChanceIsMarkedApart) {
     const auto told = [&](int row, causes::Cause cause) {
         return page->matrix()
             .model()
-            ->index(row, CausesTable::first_cause_column + static_cast<int>(cause))
+            ->index(row, CausesTable::column_of(causes::term(cause)))
             .data(CausesTable::ToldRole)
             .toBool();
     };
     EXPECT_TRUE(told(0, causes::Cause::downforce));
     EXPECT_FALSE(told(1, causes::Cause::tyre_grip));
+}
+
+TEST_F(CausesPage, ASumThatIsKnownBetterHasAColumnBeforeItsParts) {
+    const int sum = CausesTable::column_of(causes::Term::cornering);
+    const int grip = CausesTable::column_of(causes::Term::tyre_grip);
+    EXPECT_TRUE(page->matrix().isColumnHidden(sum));
+    auto together = std::make_shared<causes::Explanation>(*explanation);
+    together->total.cornering = {0.5, 0.46, 0.54};
+    page->show_explanation(together);
+    EXPECT_FALSE(page->matrix().isColumnHidden(sum));
+    EXPECT_TRUE(page->matrix().isColumnHidden(CausesTable::column_of(causes::Term::straights)));
+    const auto* model = page->matrix().model();
+    EXPECT_EQ(model->headerData(grip, Qt::Horizontal).toString(), QStringLiteral("of it\ntyre grip"));
+    EXPECT_TRUE(model->index(0, grip).data(CausesTable::BehindRole).toBool());
+    EXPECT_FALSE(model->index(0, sum).data(CausesTable::BehindRole).toBool());
+    page->show_explanation(explanation);
+    EXPECT_TRUE(page->matrix().isColumnHidden(sum));
 }
 
 TEST_F(CausesPage, ASegmentThatTheModelDoesNotFitSaysSo) {
@@ -205,7 +222,7 @@ TEST_F(CausesPage, WithoutAMassItWorksPerKilogramAndSaysSo) {
     show({false, true});
     EXPECT_TRUE(page->notes().contains(QStringLiteral("mass of car A is not known")));
     EXPECT_TRUE(page->notes().contains(QStringLiteral("per kilogram")));
-    const int mass = CausesTable::first_cause_column + static_cast<int>(causes::Cause::mass);
+    const int mass = CausesTable::column_of(causes::Term::mass);
     EXPECT_EQ(cell(0, mass), QStringLiteral("—"));
     EXPECT_FALSE(page->what_if().slider(findings::Lever::mass).isEnabled());
     EXPECT_TRUE(page->what_if().slider(findings::Lever::downforce).isEnabled());

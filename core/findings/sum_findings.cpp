@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What sums of two causes are worth, in words.
+#include "core/findings/cause_words.h"
+
+namespace lapwright::findings {
+namespace {
+
+using causes::Cause;
+using causes::Explanation;
+using causes::Seconds;
+using causes::Term;
+
+std::string aero_claim(const Explanation& e, Certainty certainty) {
+    const Seconds& aero = e.total.aero;
+    const std::string who = letter_of(aero.value);
+    const double sign = aero.value >= 0.0 ? 1.0 : -1.0;
+    const auto part = [&](Cause cause) {
+        const Seconds& s = e.total.of(cause);
+        const std::string what(causes::name(cause));
+        if (certainty_of_cause(s) == Certainty::cannot_be_told) return "what " + what + " does to it cannot be told";
+        return what + (s.value * sign >= 0.0 ? " earns " : " costs ") + amount(s.value, s.half_width()) + ", most " +
+               where_most(e, by_segment(e, causes::term(cause)));
+    };
+    return who + "'s aero " + std::string(words(certainty)) + " worth " + amount(aero.value, aero.half_width()) +
+           " a lap: " + part(Cause::downforce) + "; " + part(Cause::drag) + ".";
+}
+
+// Of the part that people ask for; nothing where its own interval leaves the sign open.
+std::string of_it(const Explanation& e, Cause part) {
+    const Seconds& s = e.total.of(part);
+    const std::string what(causes::name(part));
+    if (certainty_of_cause(s) != Certainty::is) return "; how much of it is " + what + " cannot be told.";
+    return "; of it " + what + " " + worth_text(s.value, s.low, s.high) + ".";
+}
+
+std::string together_claim(const Explanation& e, Term sum, Certainty certainty) {
+    const Seconds& s = causes::of(e.total, sum);
+    return capital(std::string(causes::name(sum))) + " together " +
+           (certainty == Certainty::is ? "are" : "are probably") + " worth " + worth_text(s.value, s.low, s.high) +
+           " s a lap, most " + where_most(e, by_segment(e, sum)) +
+           of_it(e, sum == Term::cornering ? Cause::downforce : Cause::drag);
+}
+
+std::string untold_claim(Term sum) {
+    if (sum == Term::aero) return "Whether the aero of either car pays off cannot be told from these laps.";
+    return "Whom " + std::string(causes::name(sum)) + " together favour cannot be told from these laps.";
+}
+
+std::string figures_of_both(const Explanation& e, Cause one, Cause other, base::UnitSystem units) {
+    const std::string first = figures_behind(e, one, units);
+    return first + (first.empty() ? "" : " ") + figures_behind(e, other, units);
+}
+
+} // namespace
+
+std::string sum_claim(const Explanation& e, Term sum, Certainty certainty) {
+    return sum == Term::aero ? aero_claim(e, certainty) : together_claim(e, sum, certainty);
+}
+
+Finding of_sum(const Explanation& e, Term sum, base::UnitSystem units) {
+    Finding f = of_term(e, sum);
+    f.claim = f.certainty == Certainty::cannot_be_told ? untold_claim(sum) : sum_claim(e, sum, f.certainty);
+    switch (sum) {
+    case Term::cornering:
+        f.evidence = figures_of_both(e, Cause::tyre_grip, Cause::downforce, units);
+        f.try_next = "A session with one step of wing and nothing else changed would tell the two apart.";
+        break;
+    case Term::straights:
+        f.evidence = figures_of_both(e, Cause::drag, Cause::power, units);
+        break;
+    default:
+        f.evidence = figures_of_both(e, Cause::downforce, Cause::drag, units);
+    }
+    return f;
+}
+
+} // namespace lapwright::findings
