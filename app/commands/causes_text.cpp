@@ -6,7 +6,9 @@
 #include "app/commands/json_text.h"
 #include "app/commands/table_text.h"
 #include "core/base/number_text.h"
+#include "core/causes/next_test.h"
 #include "core/findings/cause_display.h"
+#include "core/findings/next_test_words.h"
 #include "core/findings/wording.h"
 #include "core/recording/warning_words.h"
 
@@ -154,6 +156,21 @@ ordered_json sensitivities_json(const std::vector<causes::Sensitivity>& all) {
     return list;
 }
 
+ordered_json next_tests_json(const causes::NextTests& next) {
+    const auto width = [](const causes::Width& w) {
+        return ordered_json{{"before", number_json(w.before)}, {"after", number_json(w.after)}};
+    };
+    ordered_json tests = ordered_json::array();
+    for (const causes::NextTest& t : next.tests)
+        tests.push_back({{"test", causes::key(t.test)},
+                         {"car", t.side == causes::Side::a ? "a" : "b"},
+                         {"figure", causes::key(t.figure)},
+                         {"half_width", width(t.of_figure)},
+                         {"question_half_width_s", width(t.of_question)},
+                         {"effort_h", number_json(t.effort_h)}});
+    return {{"question", causes::key(next.question)}, {"tests", tests}};
+}
+
 ordered_json finding_json(const findings::Finding& f) {
     return {{"claim", f.claim},
             {"certainty", findings::words(f.certainty)},
@@ -276,6 +293,7 @@ std::string causes_json(const analysis::Pairing& pairing, const Explanation& exp
                            {{"a", sensitivities_json(explanation.sensitivities_a)},
                             {"b", sensitivities_json(explanation.sensitivities_b)}}},
                           {"findings", list},
+                          {"next_tests", next_tests_json(explanation.next_tests)},
                           {"warnings", all_warnings(explanation, pairing.warnings)}});
 }
 
@@ -291,6 +309,8 @@ std::string causes_table(const analysis::Pairing& pairing, const Explanation& ex
         if (!findings[i].evidence.empty()) text += "   " + findings[i].evidence + "\n";
         if (!findings[i].try_next.empty()) text += "   Try next. " + findings[i].try_next + "\n";
     }
+    for (const findings::TestWords& test : findings::next_tests(explanation, units, my_car))
+        text += "Next test. " + findings::sentence(test) + "\n";
     if (!pairing.warnings.empty() || !explanation.warnings.empty()) text += "\nto keep in mind\n";
     for (const recording::Warning& w : pairing.warnings)
         text += "  " + recording::words(w) + "\n";

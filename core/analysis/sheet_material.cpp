@@ -6,6 +6,7 @@
 #include "core/base/number_text.h"
 #include "core/findings/cause_display.h"
 #include "core/findings/findings.h"
+#include "core/findings/next_test_words.h"
 #include "core/findings/wording.h"
 #include "core/recording/warning_words.h"
 #include "core/sheet/compose_sheet.h"
@@ -93,6 +94,8 @@ void add_explanation(sheet::Material& material, const Pairing& pairing, const Sh
     const causes::Explanation& explanation = *extras.explanation;
     material.findings = sheet_findings(pairing, explanation, units, extras.my_car);
     material.causes = cause_pairs(explanation);
+    for (const findings::TestWords& test : findings::next_tests(explanation, units, extras.my_car, 1))
+        material.remarks.push_back("next test, " + findings::sentence(test));
     material.a.conditions = conditions(pairing.a, extras.setup_a, explanation.car_a, units);
     material.b.conditions = conditions(pairing.b, extras.setup_b, explanation.car_b, units);
 }

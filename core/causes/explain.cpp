@@ -7,6 +7,7 @@
 #include "core/base/wording.h"
 #include "core/causes/course.h"
 #include "core/causes/driver_use.h"
+#include "core/causes/next_test.h"
 #include "core/causes/shapley.h"
 #include "core/causes/spread.h"
 #include "core/causes/what_if.h"
@@ -306,6 +307,7 @@ base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const 
     }
     const comparison::Figure& gap = comparison.gap_at_end_s;
     e.total = row_of(gap.value, gap.sd.value_or(0.0), total, options.seed + 1000);
+    if (!options.same_car) e.next_tests = next_tests(a, b, total);
     withhold_what_cannot_be_told(e);
     own_a.model->untold = why_not_what_if(e, Side::a);
     own_b.model->untold = why_not_what_if(e, Side::b);

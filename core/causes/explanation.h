@@ -32,6 +32,13 @@ inline constexpr std::array<Cause, cause_count> all_causes{Cause::tyre_grip, Cau
 [[nodiscard]] std::string_view key(Cause cause);  // as in JSON: "tyre_grip"
 [[nodiscard]] std::string_view name(Cause cause); // in words: "tyre grip"
 
+// The causes in their order, then sums of two.
+enum class Term { tyre_grip, downforce, drag, power, mass, cornering, aero, straights };
+
+[[nodiscard]] constexpr Term term(Cause cause) {
+    return static_cast<Term>(cause);
+}
+
 using Seconds = base::Estimate;
 
 struct Row {
@@ -66,6 +73,42 @@ struct SegmentRow {
 };
 
 enum class Side { a, b };
+
+// Something that could be measured of a car, see next_test.h.
+enum class Test {
+    enter_springs, // travel was recorded, the rates were not given
+    weigh,
+    coast_down,
+    dynamometer,
+    wing_trial, // there and back: core/comparison/trial.h
+};
+
+[[nodiscard]] std::string_view key(Test test); // as in JSON: "enter_springs"
+
+// Half-widths of 95 % intervals; NaN where nothing was known before.
+struct Width {
+    double before = 0.0;
+    double after = 0.0;
+
+    [[nodiscard]] double information() const; // ln(before / after), nats; infinite where nothing was known
+};
+
+struct NextTest {
+    Test test = Test::weigh;
+    Side side = Side::a;
+    Term figure = Term::mass; // what it measures: kg, m² of downforce or drag, W; seconds a lap in a wing trial
+    double reading_sd = 0.0;  // of what it measures
+    Width of_figure;
+    Width of_question; // seconds a lap
+    double effort_h = 0.0;
+    double from_mps = 0.0; // of a coast-down
+    double to_mps = 0.0;
+};
+
+struct NextTests {
+    Term question = Term::tyre_grip; // the cause that is known worst
+    std::vector<NextTest> tests;     // the most information on it for the effort first; none that tells next to nothing
+};
 
 // A change of one car, relative for shares: +0.1 is 10 % more.
 struct Change {
@@ -113,8 +156,9 @@ struct Explanation {
     car::Curve limit_a, limit_b;
     car::Curve driving_a, driving_b;
     car::JointRegion grip_downforce_a, grip_downforce_b; // areas on a tonne where figures are per kilogram
-    double force_speed_mps = 50.0; // at which forces are stated
+    double force_speed_mps = 50.0;                       // at which forces are stated
     car::ForceFigures forces_a, forces_b;
+    NextTests next_tests; // none for two laps of one car
     std::vector<std::string> warnings;
 };
 

@@ -15,12 +15,6 @@
 
 namespace lapwright::causes {
 
-// The causes in their order, then sums of two.
-enum class Term { tyre_grip, downforce, drag, power, mass, cornering, aero, straights };
-
-[[nodiscard]] constexpr Term term(Cause cause) {
-    return static_cast<Term>(cause);
-}
 [[nodiscard]] std::string_view key(Term term);  // as in JSON: "grip_and_downforce"
 [[nodiscard]] std::string_view name(Term term); // in words: "tyre grip and downforce"
 [[nodiscard]] const Seconds& of(const Row& row, Term term);

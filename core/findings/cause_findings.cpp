@@ -60,7 +60,7 @@ Finding of_cause(const Explanation& e, Cause cause, base::UnitSystem units, std:
     const std::string what = capital(std::string(causes::name(cause)));
     if (f.certainty == Certainty::cannot_be_told) {
         f.claim = "Whom " + std::string(causes::name(cause)) + " favours cannot be told from these laps.";
-        f.try_next = "More clean laps, or one session with nothing else changed, would tell.";
+        f.try_next = test_for(e, causes::term(cause), units, my_car);
     } else {
         f.claim = what + " " + std::string(words(f.certainty)) + " worth " + amount(s.value, s.half_width()) +
                   " a lap to " + letter_of(s.value) + ", most " + where_most(e, by_segment(e, causes::term(cause))) +
@@ -140,8 +140,8 @@ std::vector<Finding> cause_findings(const Explanation& e, base::UnitSystem units
     // What was withheld makes no finding: the warnings say why.
     const std::vector<causes::Column> columns = causes::columns(e.total);
     for (const Term sum : {Term::cornering, Term::straights})
-        if (has_sum(columns, sum)) all.push_back(of_sum(e, sum, units));
-    if (e.total.aero.told()) all.push_back(of_sum(e, Term::aero, units));
+        if (has_sum(columns, sum)) all.push_back(of_sum(e, sum, units, my_car));
+    if (e.total.aero.told()) all.push_back(of_sum(e, Term::aero, units, my_car));
     for (const Cause cause : causes::all_causes) {
         if (cause == Cause::mass && e.per_kilogram) continue;
         if (e.total.of(cause).told()) all.push_back(of_cause(e, cause, units, my_car));

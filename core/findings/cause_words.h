@@ -20,7 +20,11 @@ namespace lapwright::findings {
 [[nodiscard]] Finding of_term(const causes::Explanation& e, causes::Term term);
 
 // Tyre grip with downforce, drag with power; and aero, which is downforce with drag.
-[[nodiscard]] Finding of_sum(const causes::Explanation& e, causes::Term sum, base::UnitSystem units);
+[[nodiscard]] Finding of_sum(const causes::Explanation& e, causes::Term sum, base::UnitSystem units,
+                             std::optional<causes::Side> my_car);
+// The test that would tell most of what `question` is worth; empty where another is asked first.
+[[nodiscard]] std::string test_for(const causes::Explanation& e, causes::Term question, base::UnitSystem units,
+                                   std::optional<causes::Side> my_car);
 // The claim of a sum that can be told.
 [[nodiscard]] std::string sum_claim(const causes::Explanation& e, causes::Term sum, Certainty certainty);
 

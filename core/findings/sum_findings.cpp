@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What sums of two causes are worth, in words.
 #include "core/findings/cause_words.h"
+#include "core/findings/next_test_words.h"
 
 namespace lapwright::findings {
 namespace {
@@ -57,13 +58,20 @@ std::string sum_claim(const Explanation& e, Term sum, Certainty certainty) {
     return sum == Term::aero ? aero_claim(e, certainty) : together_claim(e, sum, certainty);
 }
 
-Finding of_sum(const Explanation& e, Term sum, base::UnitSystem units) {
+std::string test_for(const Explanation& e, Term question, base::UnitSystem units, std::optional<causes::Side> my_car) {
+    if (e.next_tests.question != question) return {};
+    const std::vector<TestWords> tests = next_tests(e, units, my_car, 1);
+    return tests.empty() ? std::string() : sentence(tests.front());
+}
+
+Finding of_sum(const Explanation& e, Term sum, base::UnitSystem units, std::optional<causes::Side> my_car) {
     Finding f = of_term(e, sum);
     f.claim = f.certainty == Certainty::cannot_be_told ? untold_claim(sum) : sum_claim(e, sum, f.certainty);
     switch (sum) {
     case Term::cornering:
         f.evidence = figures_of_both(e, Cause::tyre_grip, Cause::downforce, units);
-        f.try_next = "A session with one step of wing and nothing else changed would tell the two apart.";
+        f.try_next =
+            test_for(e, e.next_tests.question == Term::downforce ? Term::downforce : Term::tyre_grip, units, my_car);
         break;
     case Term::straights:
         f.evidence = figures_of_both(e, Cause::drag, Cause::power, units);

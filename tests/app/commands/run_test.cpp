@@ -81,7 +81,13 @@ TEST(CommandLine, TheSheetSaysWhySetupsAndAll) {
     EXPECT_TRUE(std::ranges::any_of(written.findings, [](const lapwright::sheet::Finding& finding) {
         return finding.claim.find("aero") != std::string::npos || finding.claim.find("downforce") != std::string::npos;
     })) << "A's wing is among the findings";
-    ASSERT_EQ(written.causes.size(), 7U) << "five causes, aero, driver and rest";
+    const auto lists = [&](const std::string& name) {
+        return std::ranges::any_of(written.causes, [&](const lapwright::sheet::Pair& pair) {
+            return pair.name == name || pair.name == "of it " + name;
+        });
+    };
+    for (const char* name : {"tyre grip", "downforce", "drag", "power", "mass", "aero", "driver & rest"})
+        EXPECT_TRUE(lists(name)) << name;
     const auto mass = std::ranges::find(written.setup, "mass", &lapwright::sheet::Pair::name);
     ASSERT_NE(mass, written.setup.end());
     EXPECT_THAT(mass->text, HasSubstr("1320")) << "the named mass goes before the sheet's";
@@ -106,7 +112,9 @@ TEST(CommandLine, TheSheetWithoutSetupsKnowsForcesPerMassAlone) {
             });
     fs::remove_all(folder);
     ASSERT_EQ(status, 0) << err.str();
-    EXPECT_EQ(written.causes.size(), 6U) << "mass is no cause of its own";
+    EXPECT_GE(written.causes.size(), 6U);
+    EXPECT_EQ(std::ranges::find(written.causes, "mass", &lapwright::sheet::Pair::name), written.causes.end())
+        << "mass is no cause of its own";
     EXPECT_TRUE(written.setup.empty());
     bool asked = false;
     const SheetWriter never = [&](const lapwright::sheet::Sheet&, const SheetRequest&) {

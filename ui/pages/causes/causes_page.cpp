@@ -10,6 +10,7 @@
 #include "ui/pages/causes/driver_strip.h"
 #include "ui/pages/causes/figures_card.h"
 #include "ui/pages/causes/finding_list.h"
+#include "ui/pages/causes/next_test_card.h"
 #include "ui/pages/causes/what_if_card.h"
 #include "ui/plots/evidence_plot.h"
 #include "ui/plots/region_plot.h"
@@ -78,7 +79,7 @@ CausesPage::CausesPage(QWidget* parent)
       matrix_(new CausesView(table_)), drivers_(new DriverStrip), findings_(new FindingList), figures_(new FiguresCard),
       cornering_(new plots::EvidencePlot(tr("Cornering acceleration against speed"))),
       driving_(new plots::EvidencePlot(tr("Driving acceleration against speed"))), split_(new plots::RegionPlot),
-      what_if_(new WhatIfCard) {
+      next_test_(new NextTestCard), what_if_(new WhatIfCard) {
     setup_->setObjectName(QStringLiteral("plain"));
     setup_->setText(tr("Setup…"));
     setup_->setFocusPolicy(Qt::StrongFocus);
@@ -146,6 +147,7 @@ QWidget* CausesPage::make_right() {
     plots_row->addWidget(plot_card(tr("Grip and downforce that the laps allow, 95 %: A solid, B dashed"), split_));
     plots_row->addWidget(plot_card(tr("Acceleration at full throttle and fitted curve: A solid, B dashed"), driving_));
     column->addLayout(plots_row, 1);
+    column->addWidget(next_test_);
     column->addWidget(what_if_);
     auto* scroll = scrolled(content);
     scroll->setMinimumWidth(440);
@@ -200,6 +202,7 @@ void CausesPage::fill() {
         driving_->set_evidence({});
         split_->set_regions({}, {}, false);
         findings_->show_findings({});
+        next_test_->show_tests({});
         return;
     }
     const analysis::Pairing& pairing = *compared_->pairing;
@@ -216,6 +219,7 @@ void CausesPage::fill() {
 
 void CausesPage::fill_findings() {
     if (!explanation_ || !compared_) return;
+    next_test_->show_tests(findings::next_tests(*explanation_, units_, analysis::spoken_to(mine_)));
     findings_->show_findings(
         analysis::findings_of(*compared_->pairing, explanation_.get(), units_, analysis::spoken_to(mine_)), warnings());
 }
@@ -270,6 +274,7 @@ void CausesPage::set_palette(const theme::Palette& palette) {
     cornering_->set_palette(palette);
     driving_->set_palette(palette);
     split_->set_palette(palette);
+    next_test_->set_palette(palette);
     what_if_->set_palette(palette);
 }
 

@@ -30,6 +30,7 @@ class CausesView;
 class DriverStrip;
 class FiguresCard;
 class FindingList;
+class NextTestCard;
 class WhatIfCard;
 
 class CausesPage : public QWidget {
@@ -55,6 +56,7 @@ class CausesPage : public QWidget {
     [[nodiscard]] WhatIfCard& what_if() { return *what_if_; }
     [[nodiscard]] DriverStrip& drivers() { return *drivers_; }
     [[nodiscard]] FindingList& findings() { return *findings_; }
+    [[nodiscard]] NextTestCard& next_test() { return *next_test_; }
 
   Q_SIGNALS:
     void place_asked(double start_m, double end_m); // on the Compare page
@@ -87,6 +89,7 @@ class CausesPage : public QWidget {
     plots::EvidencePlot* cornering_;
     plots::EvidencePlot* driving_;
     plots::RegionPlot* split_;
+    NextTestCard* next_test_;
     WhatIfCard* what_if_;
 };
 
