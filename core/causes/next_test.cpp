@@ -19,16 +19,16 @@ constexpr double gravity_mps2 = base::standard_gravity_mps2;
 constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
 
 // Errors of the readings (common practice, no source, unless named).
-constexpr double scales_sd_kg = 3.0;     // four wheel scales, and driver and fuel as driven
-constexpr double springs_fit_sd = 0.05;  // of the travel over straights, relative (measured on tests/core/car)
-constexpr double dynamometer_sd = 0.03;  // at the wheels, relative
-constexpr double wind_sd_mps = 1.8;      // along the straight, as the fit of the laps has it
-constexpr double rolling_sd = 0.003;     // of the rolling resistance, likewise
-constexpr double slope_sd = 0.001;       // of the straight
-constexpr double speed_sd_mps = 0.1;     // of each end of the coasting
-constexpr double coast_from_share = 0.9; // of the fastest speed
-constexpr double coast_to_share = 0.7;   // of where it begins
-constexpr int trial_laps = 3;            // of each of three runs: baseline, change, baseline
+constexpr double scales_sd_kg = 3.0;       // four wheel scales, and driver and fuel as driven
+constexpr double springs_fit_sd_m2 = 0.10; // of the travel over straights (median of 40 drawn cars, tests/core/car)
+constexpr double dynamometer_sd = 0.03;    // at the wheels, relative
+constexpr double wind_sd_mps = 1.8;        // along the straight, as the fit of the laps has it
+constexpr double rolling_sd = 0.003;       // of the rolling resistance, likewise
+constexpr double slope_sd = 0.001;         // of the straight
+constexpr double speed_sd_mps = 0.1;       // of each end of the coasting
+constexpr double coast_from_share = 0.9;   // of the fastest speed
+constexpr double coast_to_share = 0.7;     // of where it begins
+constexpr int trial_laps = 3;              // of each of three runs: baseline, change, baseline
 constexpr double effort_h[] = {0.25, 0.5, 0.5, 3.0, 1.5};
 // Less than this is not worth doing: an interval narrower by an eighth.
 constexpr double least_information = 0.13;
@@ -92,7 +92,7 @@ std::optional<Reading> springs_reading(const KnownSide& known) {
     const double middle = math::mean(r.draws);
     const double attitude = car::attitude_sd * middle;
     const double spread = math::standard_deviation(r.draws);
-    r.sd = std::abs(middle) * std::hypot(car::Springs{}.relative_sd, springs_fit_sd, car::attitude_sd);
+    r.sd = std::hypot(middle * std::hypot(car::Springs{}.relative_sd, car::attitude_sd), springs_fit_sd_m2);
     r.seen = std::clamp(1.0 - attitude * attitude / (spread * spread), 0.0, 1.0);
     r.known_half_width = f.downforce_area_m2->half_width();
     return r;
@@ -187,7 +187,7 @@ Term widest(std::span<const std::array<double, cause_count>> totals) {
 
 bool tells_enough(const NextTest& t) {
     if (t.test == Test::wing_trial || std::isnan(t.of_figure.before)) return true;
-    return t.of_question.information() > least_information || t.of_figure.information() > 4.0 * least_information;
+    return t.of_question.information() > least_information;
 }
 
 // The missing mass first, then by information on the question for the effort, the trial of a change last.

@@ -66,20 +66,20 @@ std::string rounded_speed(double mps, UnitSystem units) {
 std::string what_to_do(const NextTest& t, UnitSystem units) {
     switch (t.test) {
     case Test::enter_springs:
-        return "enter the spring rates in the setup: suspension travel was recorded";
+        return "enter the spring rates in the setup (suspension travel was recorded)";
     case Test::weigh:
         return "weigh the car with driver and fuel as driven, and enter the mass, good to 3 kg";
     case Test::coast_down:
         return "coast with the clutch down from " + rounded_speed(t.from_mps, units) + " to " +
                rounded_speed(t.to_mps, units) + " " +
                std::string(base::symbol(base::shown_unit(Quantity::speed, units))) +
-               " on the longest straight, and enter the drag area that it gives: 2 m (deceleration − 0.14 m/s²) / "
+               " on the longest straight, and enter the drag area that it gives, 2 m (deceleration − 0.14 m/s²) / "
                "(air density × speed²), good to " +
                base::fixed_text(t.reading_sd, 2) + " m²";
     case Test::dynamometer:
         return "enter the power at the wheels from a dynamometer, good to 3 %";
     case Test::wing_trial:
-        return "three laps, three with one step of the wing, three as before, then hold them together as a trial";
+        return "three laps, three with one step of the wing, three as before, held together as a trial";
     }
     return {};
 }
@@ -110,7 +110,7 @@ std::vector<TestWords> next_tests(const causes::Explanation& e, UnitSystem units
 }
 
 std::string sentence(const TestWords& words) {
-    return words.what + "; then " + words.promise + "." + (words.caution.empty() ? "" : " " + words.caution);
+    return words.what + ": " + words.promise + "." + (words.caution.empty() ? "" : " " + words.caution);
 }
 
 } // namespace lapwright::findings

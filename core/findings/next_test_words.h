@@ -12,7 +12,7 @@
 namespace lapwright::findings {
 
 struct TestWords {
-    std::string what;    // "A: enter the spring rates in the setup: suspension travel was recorded"
+    std::string what;    // "A: enter the spring rates in the setup (suspension travel was recorded)"
     std::string promise; // "downforce area ±0.9 → ±0.3 m²; what tyre grip is worth ±1.9 → ±0.8 s a lap"
     std::string caution; // may be empty
 };

@@ -148,7 +148,7 @@ void EvidencePlot::build() {
     const base::Unit speed = base::shown_unit(base::Quantity::speed, units_);
     const base::Unit acceleration = base::shown_unit(base::Quantity::acceleration, units_);
     dress(*plot_->xAxis, palette_);
-    plot_->xAxis->setTicker(QSharedPointer<UnitTicker>::create(speed, 4));
+    plot_->xAxis->setTicker(QSharedPointer<UnitTicker>::create(speed, 3));
     dress(*plot_->yAxis, palette_);
     plot_->yAxis->setTicker(QSharedPointer<UnitTicker>::create(acceleration, 4));
     plot_->xAxis->setLabel(with_unit(tr("speed"), speed));

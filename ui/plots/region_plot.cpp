@@ -90,7 +90,7 @@ void RegionPlot::build() {
     rect->setMinimumMargins(QMargins(2, 6, 8, 2));
     for (QCPAxis* axis : {plot_->xAxis, plot_->yAxis}) {
         dress(*axis, palette_);
-        axis->setTicker(QSharedPointer<UnitTicker>::create(base::Unit::none, 4));
+        axis->setTicker(QSharedPointer<UnitTicker>::create(base::Unit::none, 2));
     }
     plot_->xAxis->setLabel(tr("tyre grip"));
     plot_->yAxis->setLabel(per_kilogram_ ? tr("downforce area, m² on a tonne") : tr("downforce area, m²"));

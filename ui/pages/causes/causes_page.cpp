@@ -144,7 +144,7 @@ QWidget* CausesPage::make_right() {
     plots_row->setSpacing(8);
     plots_row->addWidget(
         plot_card(tr("Cornering acceleration and fitted limit: A filled, B hollow; triangle: flat out"), cornering_));
-    plots_row->addWidget(plot_card(tr("Grip and downforce that the laps allow, 95 %: A solid, B dashed"), split_));
+    plots_row->addWidget(plot_card(tr("Grip and downforce that the laps allow: A solid, B dashed"), split_));
     plots_row->addWidget(plot_card(tr("Acceleration at full throttle and fitted curve: A solid, B dashed"), driving_));
     column->addLayout(plots_row, 1);
     column->addWidget(next_test_);
