@@ -110,11 +110,9 @@ Result<std::shared_ptr<const causes::Explanation>> explain(const Pairing& pairin
     Learned learned_a = std::move(*learned[0]).value();
     Learned learned_b = std::move(*learned[1]).value();
     const causes::KnownSide side_a{std::move(learned_a.figures), std::move(learned_a.laps),
-                                   comparison::segment_times(pairing.a.trace.best, segments),
-                                   options.setup_a.springs.has_value()};
+                                   comparison::segment_times(pairing.a.trace.best, segments)};
     const causes::KnownSide side_b{std::move(learned_b.figures), std::move(learned_b.laps),
-                                   comparison::segment_times(pairing.b.trace.best, segments),
-                                   setup_b.springs.has_value()};
+                                   comparison::segment_times(pairing.b.trace.best, segments)};
     causes::ExplainOptions how;
     how.seed = options.seed;
     how.same_car = same_car;

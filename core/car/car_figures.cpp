@@ -8,6 +8,7 @@
 #include "core/car/fit_car.h"
 #include "core/car/full_throttle.h"
 #include "core/car/settle.h"
+#include "core/car/suspension.h"
 #include "core/car/withhold_figures.h"
 #include "core/math/random.h"
 #include "core/math/statistics.h"
@@ -291,6 +292,7 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
                           fits.grip.acceptance};
     figures.draws = join(fits, data, options.draws, options.seed);
     figures.fastest_mps = fastest_speed_mps(data);
+    if (!data.springs) figures.springs_would_tell = springs_would_tell(data);
     const CarDraw middle = typical_of(figures.draws, 0.6);
     const double log_limit = std::log(middle.car.grip * middle.driver_share * g);
     const Traction seen = traction(data, fits.driving, log_limit, middle.car.downforce_n_per_mps2 / middle.car.mass_kg,

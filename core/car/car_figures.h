@@ -118,6 +118,14 @@ struct SamplingState {
     double acceptance = 0.0;
 };
 
+// Travel without spring rates: the same springs all round are taken, as stiff as usual braking makes them.  The scale
+// is good to `untold_travel_sd`, so it is an idea of the downforce for promises and no evidence.
+struct UntoldTravel {
+    double downforce_per_kg = 0.0; // N/(m/s)² per kilogram
+    double sd = 0.0;               // of the fit, in the same scale
+};
+inline constexpr double untold_travel_sd = 0.25; // relative (common practice, no source)
+
 struct CarFigures {
     bool per_kilogram = false;                  // no mass was given: areas, watts and newtons are absent
     CarFigure grip;                             // of the tyres, at the car's own weight
@@ -146,9 +154,10 @@ struct CarFigures {
     std::vector<CornerEvidence> corners;
     std::vector<BrakingEvidence> braking;
     std::vector<DrivingEvidence> driving;
-    SamplingState corner_fit;       // of grip, downforce and load exponent
-    base::FitOutcome straight_fit;  // of drag and power
-    std::vector<std::string> notes; // in words: what the data could not tell
+    std::optional<UntoldTravel> springs_would_tell; // where travel was recorded and no springs were given
+    SamplingState corner_fit;                       // of grip, downforce and load exponent
+    base::FitOutcome straight_fit;                  // of drag and power
+    std::vector<std::string> notes;                 // in words: what the data could not tell
 };
 
 // Error cannot_be_computed when no stretch at full throttle or no corner can be found.

@@ -25,6 +25,7 @@ constexpr double sure = 3.0; // standard errors
 // what links carry (common practice, no source).
 constexpr double min_transfer = 0.02;
 constexpr double max_transfer = 0.6;
+constexpr double usual_transfer = 0.16;
 
 enum Column { drive, brake, squared, columns };
 
@@ -134,7 +135,39 @@ SuspensionDownforce tells_nothing(std::string why) {
     return {0.0, 0.0, std::move(why)};
 }
 
+bool too_few(const std::vector<Sample>& samples, const CarData& data) {
+    return samples.size() < fewest_samples || straights_in(samples, data.segments.size()) < fewest_straights;
+}
+
+// Which way an axle's travel counts: braking is negative, so what it presses in has a negative slope when travel counts
+// as compression.
+struct Senses {
+    double front = 1.0;
+    double rear = 1.0;
+};
+
+std::optional<Senses> senses(const Fit& front, const Fit& rear) {
+    const auto unsure = [](const Fit& f) { return std::abs(f.coefficients[brake]) < sure * f.sd[brake]; };
+    if (unsure(front) || unsure(rear)) return std::nullopt;
+    return Senses{front.coefficients[brake] < 0.0 ? 1.0 : -1.0, rear.coefficients[brake] > 0.0 ? 1.0 : -1.0};
+}
+
 } // namespace
+
+std::optional<UntoldTravel> springs_would_tell(const CarData& data) {
+    const std::vector<Sample> samples = samples_of(data);
+    if (samples.empty() || too_few(samples, data)) return std::nullopt;
+    const auto fitted = [&](auto load) { return fit(samples, data.laps.size(), data.segments.size(), load); };
+    const Fit front = fitted([](const Sample& s) { return s.front_m; });
+    const Fit rear = fitted([](const Sample& s) { return s.rear_m; });
+    const auto sense = senses(front, rear);
+    if (!sense) return std::nullopt;
+    const Fit load = fitted([&](const Sample& s) { return sense->front * s.front_m + sense->rear * s.rear_m; });
+    const Eigen::Vector3d& b = load.coefficients;
+    const double moved = 0.5 * (std::abs(front.coefficients[brake]) + std::abs(rear.coefficients[brake]));
+    const double per_kg = usual_transfer / moved;
+    return UntoldTravel{per_kg * b[squared], per_kg * load.sd[squared]};
+}
 
 std::optional<SuspensionDownforce> suspension_downforce(const CarData& data) {
     const std::vector<Sample> samples = samples_of(data);
@@ -142,17 +175,16 @@ std::optional<SuspensionDownforce> suspension_downforce(const CarData& data) {
     if (!data.springs || !data.mass)
         return tells_nothing("suspension travel was recorded: with mass and spring rates in the setup sheet it would "
                              "tell the downforce");
-    if (samples.size() < fewest_samples || straights_in(samples, data.segments.size()) < fewest_straights)
+    if (too_few(samples, data))
         return tells_nothing("suspension travel was recorded on too few straights to tell the downforce");
     const auto fitted = [&](auto load) { return fit(samples, data.laps.size(), data.segments.size(), load); };
     const Fit front = fitted([](const Sample& s) { return s.front_m; });
     const Fit rear = fitted([](const Sample& s) { return s.rear_m; });
-    const auto unsure = [](const Fit& f) { return std::abs(f.coefficients[brake]) < sure * f.sd[brake]; };
-    if (unsure(front) || unsure(rear))
+    const auto sense = senses(front, rear);
+    if (!sense)
         return tells_nothing("suspension travel does not follow the braking: it cannot be told which way it counts");
-    // Braking is negative: what it presses in has a negative slope when travel counts as compression.
-    const double kf = data.springs->front_n_per_m * (front.coefficients[brake] < 0.0 ? 1.0 : -1.0);
-    const double kr = data.springs->rear_n_per_m * (rear.coefficients[brake] > 0.0 ? 1.0 : -1.0);
+    const double kf = data.springs->front_n_per_m * sense->front;
+    const double kr = data.springs->rear_n_per_m * sense->rear;
     const double moved = std::max(std::abs(kf * front.coefficients[brake]), std::abs(kr * rear.coefficients[brake]));
     const double share = moved / data.mass->value_kg;
     if (share < min_transfer || share > max_transfer)

@@ -27,4 +27,7 @@ struct SuspensionDownforce {
 // Absent where no travel was recorded.
 [[nodiscard]] std::optional<SuspensionDownforce> suspension_downforce(const CarData& data);
 
+// What recorded travel would tell were its springs known; absent where it would tell nothing.
+[[nodiscard]] std::optional<UntoldTravel> springs_would_tell(const CarData& data);
+
 } // namespace lapwright::car

@@ -18,7 +18,6 @@ struct KnownSide {
     car::CarFigures figures;
     std::vector<lap::LapTrace> clean_laps; // the line that the driver takes; at least one
     std::vector<double> segment_s;         // of the compared lap, one a segment
-    bool springs_given = false;            // in the setup sheet
 };
 
 struct ExplainOptions {

@@ -19,16 +19,15 @@ constexpr double gravity_mps2 = base::standard_gravity_mps2;
 constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
 
 // Errors of the readings (common practice, no source, unless named).
-constexpr double scales_sd_kg = 3.0;       // four wheel scales, and driver and fuel as driven
-constexpr double springs_fit_sd_m2 = 0.10; // of the travel over straights (median of 40 drawn cars, tests/core/car)
-constexpr double dynamometer_sd = 0.03;    // at the wheels, relative
-constexpr double wind_sd_mps = 1.8;        // along the straight, as the fit of the laps has it
-constexpr double rolling_sd = 0.003;       // of the rolling resistance, likewise
-constexpr double slope_sd = 0.001;         // of the straight
-constexpr double speed_sd_mps = 0.1;       // of each end of the coasting
-constexpr double coast_from_share = 0.9;   // of the fastest speed
-constexpr double coast_to_share = 0.7;     // of where it begins
-constexpr int trial_laps = 3;              // of each of three runs: baseline, change, baseline
+constexpr double scales_sd_kg = 3.0;     // four wheel scales, and driver and fuel as driven
+constexpr double dynamometer_sd = 0.03;  // at the wheels, relative
+constexpr double wind_sd_mps = 1.8;      // along the straight, as the fit of the laps has it
+constexpr double rolling_sd = 0.003;     // of the rolling resistance, likewise
+constexpr double slope_sd = 0.001;       // of the straight
+constexpr double speed_sd_mps = 0.1;     // of each end of the coasting
+constexpr double coast_from_share = 0.9; // of the fastest speed
+constexpr double coast_to_share = 0.7;   // of where it begins
+constexpr int trial_laps = 3;            // of each of three runs: baseline, change, baseline
 constexpr double effort_h[] = {0.25, 0.5, 0.5, 3.0, 1.5};
 // Less than this is not worth doing: an interval narrower by an eighth.
 constexpr double least_information = 0.13;
@@ -45,11 +44,6 @@ Draws of_draws(const car::CarFigures& figures, Get get) {
 
 double area(double n_per_mps2, const car::CarDraw& d) {
     return 2.0 * n_per_mps2 / d.density_kg_m3;
-}
-
-bool recorded(const KnownSide& known, recording::Meaning meaning) {
-    return std::ranges::any_of(known.clean_laps,
-                               [&](const lap::LapTrace& lap) { return lap.find(meaning) != nullptr; });
 }
 
 double half_width_after(double before, double variance, double left) {
@@ -82,17 +76,32 @@ NextTest promised(const Reading& r, Side side, const Draws& question) {
     return t;
 }
 
+// The downforce area that springs would show, from the laps' own idea of it and from the travel's, and how sure.
+struct Expected {
+    double area_m2 = 0.0;
+    double fit_sd_m2 = 0.0;
+};
+
+Expected expected_of_springs(const car::CarFigures& f, double middle, double spread) {
+    const double per_kg = 2.0 * f.typical.car.mass_kg / f.typical.density_kg_m3;
+    const double seen = per_kg * f.springs_would_tell->downforce_per_kg;
+    const double fit = per_kg * f.springs_would_tell->sd;
+    const double seen_sd = std::hypot(fit, car::untold_travel_sd * seen);
+    const double weight = spread * spread / (spread * spread + seen_sd * seen_sd);
+    const double area = middle + weight * (seen - middle);
+    return {area, fit * std::clamp(area / seen, 0.5, 2.0)};
+}
+
 // The springs carry the car on straights; how a car's attitude changes what it is given they do not see.
 std::optional<Reading> springs_reading(const KnownSide& known) {
     const car::CarFigures& f = known.figures;
-    if (known.springs_given || !f.downforce_area_m2 || !recorded(known, recording::Meaning::suspension_front_left))
-        return std::nullopt;
+    if (!f.springs_would_tell || !f.downforce_area_m2) return std::nullopt;
     Reading r{Test::enter_springs, Term::downforce, {}};
     r.draws = of_draws(f, [](const car::CarDraw& d) { return area(d.car.downforce_n_per_mps2, d); });
-    const double middle = math::mean(r.draws);
-    const double attitude = car::attitude_sd * middle;
     const double spread = math::standard_deviation(r.draws);
-    r.sd = std::hypot(middle * std::hypot(car::Springs{}.relative_sd, car::attitude_sd), springs_fit_sd_m2);
+    const Expected e = expected_of_springs(f, math::mean(r.draws), spread);
+    const double attitude = car::attitude_sd * e.area_m2;
+    r.sd = std::hypot(e.area_m2 * std::hypot(car::Springs{}.relative_sd, car::attitude_sd), e.fit_sd_m2);
     r.seen = std::clamp(1.0 - attitude * attitude / (spread * spread), 0.0, 1.0);
     r.known_half_width = f.downforce_area_m2->half_width();
     return r;

@@ -14,6 +14,7 @@
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
+#include <map>
 
 using namespace lapwright;
 using namespace lapwright::causes;
@@ -97,27 +98,31 @@ int worlds_to_draw() {
 
 } // namespace
 
+// The width that springs will leave hangs on how much downforce there is, which is what nobody knows before.
 TEST(NextTest, KeepsWhatItPromises) {
-    int kept = 0;
-    int made = 0;
-    const auto count = static_cast<std::uint64_t>(worlds_to_draw());
-    for (std::uint64_t seed = 4400; seed < 4400 + count; ++seed) {
+    std::map<causes::Test, int> kept;
+    const int count = worlds_to_draw();
+    for (int i = 0; i < count; ++i) {
+        const std::uint64_t seed = 4400 + static_cast<std::uint64_t>(i);
         const World w = drawn_world(seed);
         const auto figures = car::car_figures(w.data);
         ASSERT_TRUE(figures) << seed;
         const std::vector<std::array<double, cause_count>> totals(figures->draws.size());
-        for (const NextTest& t : tests_of({*figures, w.data.laps, {}, false}, Side::a, totals, Term::downforce)) {
+        for (const NextTest& t : tests_of({*figures, w.data.laps, {}}, Side::a, totals, Term::downforce)) {
             const double width = got(w, t, seed);
             if (!std::isfinite(width)) continue;
-            ++made;
-            kept += std::abs(width / t.of_figure.after - 1.0) <= 0.3 ? 1 : 0;
-            std::printf("%llu %s: before %.3f, promised %.3f, got %.3f\n", static_cast<unsigned long long>(seed),
+            kept[t.test] += std::abs(width / t.of_figure.after - 1.0) <= 0.3 ? 1 : 0;
+            std::printf("%d %s: before %.3f, promised %.3f, got %.3f\n", static_cast<int>(seed),
                         std::string(key(t.test)).c_str(), t.of_figure.before, t.of_figure.after, width);
         }
     }
-    EXPECT_EQ(made, static_cast<int>(4 * count));
-    EXPECT_GE(kept, 0.8 * made);
-    std::printf("kept %d of %d\n", kept, made);
+    int all = 0;
+    for (const auto& [test, times] : kept) {
+        all += times;
+        EXPECT_GE(times, (test == causes::Test::enter_springs ? 0.6 : 0.8) * count) << key(test);
+    }
+    EXPECT_EQ(kept.size(), 4u);
+    EXPECT_GE(all, 0.8 * 4.0 * count);
 }
 
 // Of baseline, change and baseline again, three laps each, simulated with the scatter that laps show.
