@@ -106,6 +106,13 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
     merge->add_option("file", arguments.files, "the other book")->expected(1)->required();
     add_json(*merge, arguments);
 
+    add_json(*add_one(*book, arguments, BookCommand::conflicts, "conflicts",
+                      "where two people said different things of one session, track or note"),
+             arguments);
+    add_one(*book, arguments, BookCommand::settle, "settle", "takes one of the values of a conflict for good")
+        ->add_option("value", arguments.value, "its key as conflicts has it")
+        ->required();
+
     add_json(*add_one(*book, arguments, BookCommand::check, "check", "reads the whole book for damage"), arguments);
     add_json(*add_one(*book, arguments, BookCommand::salvage, "salvage", "saves what a damaged book still holds"),
              arguments);

@@ -29,6 +29,8 @@ enum class BookCommand {
     add,
     write_export,
     merge,
+    conflicts,
+    settle,
     check,
     salvage
 };
@@ -52,6 +54,7 @@ struct BookArguments {
     std::vector<std::string> files;
     std::vector<std::int64_t> sessions; // to export (none: all), to remove or to bring back
     std::string out_file;
+    std::string value; // that settles a conflict: its key
     std::string setup_file;
     std::string track_file;
     std::string conditions;

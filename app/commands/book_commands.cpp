@@ -2,6 +2,7 @@
 #include "app/commands/book_commands.h"
 
 #include "app/commands/book_text.h"
+#include "app/commands/conflict_text.h"
 #include "app/commands/my_car.h"
 #include "app/commands/output_file.h"
 #include "app/commands/recipes.h"
@@ -11,6 +12,7 @@
 #include "core/analysis/known_track.h"
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "core/book/conflicts.h"
 #include "core/book/tracks.h"
 #include "core/import/text/day.h"
 #include "core/workspace/own_files.h"
@@ -215,6 +217,13 @@ int write_export(const Call& call) {
     return 0;
 }
 
+int settle(const Call& call) {
+    if (const auto settled = settle_conflict(call.book, call.arguments.value); !settled)
+        return call.refuse(settled.error());
+    call.out << "settled; the next merge carries it to the other books\n";
+    return 0;
+}
+
 int forget(const Call& call) {
     const auto forgotten = forget_removed(call.book);
     if (!forgotten) return call.refuse(forgotten.error());
@@ -261,6 +270,10 @@ int carry_out(const Call& call) {
         return write_export(call);
     case BookCommand::merge:
         return call.print(merge_from(call.book, arguments.files.front()), merged_json, merged_table);
+    case BookCommand::conflicts:
+        return call.print(conflicts(call.book), conflicts_json, conflicts_table);
+    case BookCommand::settle:
+        return settle(call);
     case BookCommand::check: {
         const auto health = call.book.check();
         const int status = call.print(health, health_json, health_table);

@@ -271,7 +271,8 @@ std::string merged_json(const book::Merged& merged) {
                           {"removed", removed},
                           {"notes", merged.notes},
                           {"pairings", merged.pairings},
-                          {"tracks", merged.tracks}});
+                          {"tracks", merged.tracks},
+                          {"conflicts", merged.conflicts}});
 }
 
 std::string merged_table(const book::Merged& merged) {
@@ -280,6 +281,9 @@ std::string merged_table(const book::Merged& merged) {
                        counted(merged.pairings, "pairing") + ", " + counted(merged.tracks, "track") + "\n";
     for (const book::RemovedSession& one : merged.removed)
         text += one.file_name + " " + was_removed(one.id, one.removed_unix_s) + "\n";
+    if (merged.conflicts > 0)
+        text += counted(merged.conflicts, "conflict") +
+                ": what people said of one thing differs; \"lapwright book conflicts\" shows them\n";
     return text;
 }
 

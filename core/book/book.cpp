@@ -27,8 +27,8 @@ using base::ErrorCode;
 constexpr int max_complaints = 100;
 
 // All that lists are made of: small, so that checking them does not delay the opening.
-constexpr std::array small_tables{"driver", "car",    "track",   "session", "fact",    "warning", "lap",
-                                  "split",  "figure", "channel", "note",    "pairing", "my_car",  "judged_by_hand"};
+constexpr std::array small_tables{"driver", "car",     "track", "session", "fact",   "warning",        "lap",  "split",
+                                  "figure", "channel", "note",  "pairing", "my_car", "judged_by_hand", "said", "gone"};
 
 bool holds_nothing(const std::string& path) {
     std::error_code none;

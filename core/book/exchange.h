@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Books for a friend: a file with some sessions or all of them is a book itself, and taking one in is merging two
-// books. The same session (by its source's checksum) comes once; names of drivers, cars and tracks are matched; of two
-// notes with one uid the one changed last stays.
+// books. The same session (by its source's checksum) comes once; names of drivers, cars and tracks are matched.
 #pragma once
 
 #include "core/base/result.h"
@@ -26,13 +25,14 @@ namespace lapwright::book {
 struct Merged {
     int sessions = 0; // that were new
     int known_sessions = 0;
-    std::vector<RemovedSession> removed; // of the known ones those that were removed here, and stay so
+    std::vector<RemovedSession> removed; // of the known ones those that one book listed and the other had removed later
     int notes = 0;                       // new or newer
     int pairings = 0;
-    int tracks = 0; // whose record was not known
+    int tracks = 0;    // whose record was not known
+    int conflicts = 0; // in the whole book now, see conflicts.h
 };
 
-// The other file is read and never changed.  What both know stays as this book has it.
+// The other file is read and never changed.  The same books make the same book in any order, see unite.h.
 [[nodiscard]] base::Result<Merged> merge_from(Book& book, const std::string& path);
 
 } // namespace lapwright::book

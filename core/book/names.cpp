@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/names.h"
 
+#include "core/book/said.h"
+
 namespace lapwright::book {
 
 std::string table_text(NameTable table) {
@@ -35,6 +37,7 @@ TrackParts parts_of(Database& database, std::int64_t track) {
 void put_parts(Database& database, std::int64_t track, const TrackParts& parts) {
     const auto line = parts.line ? std::optional(Blob{*parts.line}) : std::nullopt;
     database.run("UPDATE track SET record = ?, line = ? WHERE id = ?", {parts.record, line, track});
+    say_track(database, track);
 }
 
 } // namespace lapwright::book

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/notes.h"
 
+#include "core/book/said.h"
 #include "core/book/session_rows.h"
 
 namespace lapwright::book {
@@ -37,6 +38,17 @@ std::string new_uid(Database& database) {
     return rows.next() ? rows.text(0) : "";
 }
 
+double moment_of(Database& database, const std::string& uid) {
+    Rows rows(database, "SELECT changed_unix_s FROM note WHERE uid = ?", {uid});
+    return rows.next() ? rows.real(0) : 0.0;
+}
+
+// A pairing that bears a note lives, whoever removed it before the note was written.
+void keep_pairing(Database& database, PairingId id, double noted_unix_s) {
+    database.run("UPDATE pairing SET changed_unix_s = max(changed_unix_s, ?) WHERE id = ?",
+                 {noted_unix_s, static_cast<std::int64_t>(id)});
+}
+
 Result<std::vector<Note>> notes_where(Book& book, const std::string& column, std::int64_t id) {
     return look(book.database(), [&](Database& database) {
         std::vector<Note> notes;
@@ -59,6 +71,7 @@ Result<std::vector<Note>> notes_where(Book& book, const std::string& column, std
 Result<std::string> put_note(Book& book, const Note& note) {
     return edit(book.database(), [&](Database& database) {
         const std::string uid = note.uid.empty() ? new_uid(database) : note.uid;
+        const double changed_unix_s = say_note(database, {uid, {}, note.text, note.changed_unix_s});
         if (note.about.session) require_session(database, *note.about.session);
         auto touched = sessions_of_note(database, uid);
         const NoteAbout& about = note.about;
@@ -68,7 +81,8 @@ Result<std::string> put_note(Book& book, const Note& note) {
                      "excluded.segment, at_m = excluded.at_m, text = excluded.text, changed_unix_s = "
                      "excluded.changed_unix_s",
                      {uid, whole(about.session), whole(about.pairing), whole(about.lap), about.segment, about.at_m,
-                      note.text, note.changed_unix_s > 0.0 ? note.changed_unix_s : now_unix_s()});
+                      note.text, changed_unix_s});
+        if (about.pairing) keep_pairing(database, *about.pairing, changed_unix_s);
         for (const SessionId id : sessions_of_note(database, uid))
             touched.push_back(id);
         for (const SessionId id : touched)
@@ -80,6 +94,7 @@ Result<std::string> put_note(Book& book, const Note& note) {
 Result<void> remove_note(Book& book, const std::string& uid) {
     return edit(book.database(), [&](Database& database) {
         const auto touched = sessions_of_note(database, uid);
+        put_gone(database, note_subject(uid), moment_of(database, uid));
         database.run("DELETE FROM note WHERE uid = ?", {uid});
         for (const SessionId id : touched)
             index_words(database, id);

@@ -2,6 +2,7 @@
 #include "core/book/pairings.h"
 
 #include "core/book/notes.h"
+#include "core/book/said.h"
 #include "core/book/session_rows.h"
 
 #include <utility>
@@ -26,6 +27,32 @@ KeptPairing pairing_of(const Rows& rows) {
              static_cast<int>(rows.whole(4)), rows.text(5), rows.text(6), rows.real(7)}};
 }
 
+std::string subject_of(Database& database, std::int64_t a, int lap_a, std::int64_t b, int lap_b) {
+    Rows rows(database,
+              "SELECT 'pairing ' || lower(hex(a.checksum)) || ' ' || ?2 || ' ' || lower(hex(b.checksum)) || ' ' || ?4 "
+              "FROM session AS a JOIN session AS b WHERE a.id = ?1 AND b.id = ?3",
+              {a, lap_a, b, lap_b});
+    return rows.next() ? rows.text(0) : "";
+}
+
+// With its notes.
+void put_pairing_gone(Database& database, std::int64_t id) {
+    database.run("INSERT INTO gone SELECT 'note ' || uid, max(?, changed_unix_s) FROM note WHERE pairing_id = ? "
+                 "ON CONFLICT (subject) DO UPDATE SET gone_unix_s = max(gone_unix_s, excluded.gone_unix_s)",
+                 {now_unix_s(), id});
+    std::string subject;
+    double changed = 0.0;
+    {
+        Rows rows(database, "SELECT session_a, lap_a, session_b, lap_b, changed_unix_s FROM pairing WHERE id = ?",
+                  {id});
+        if (!rows.next()) return;
+        subject = subject_of(database, rows.whole(0), static_cast<int>(rows.whole(1)), rows.whole(2),
+                             static_cast<int>(rows.whole(3)));
+        changed = rows.real(4);
+    }
+    put_gone(database, subject, changed);
+}
+
 } // namespace
 
 Result<PairingId> put_pairing(Book& book, const Pairing& pairing) {
@@ -34,11 +61,12 @@ Result<PairingId> put_pairing(Book& book, const Pairing& pairing) {
         require_session(database, pairing.session_b);
         const auto a = static_cast<std::int64_t>(pairing.session_a);
         const auto b = static_cast<std::int64_t>(pairing.session_b);
+        const double changed = pairing.changed_unix_s > 0.0 ? pairing.changed_unix_s : now_unix_s();
         database.run("INSERT INTO pairing (session_a, lap_a, session_b, lap_b, title, sentence, changed_unix_s) "
                      "VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (session_a, lap_a, session_b, lap_b) DO UPDATE SET "
                      "title = excluded.title, sentence = excluded.sentence, changed_unix_s = excluded.changed_unix_s",
                      {a, pairing.lap_a, b, pairing.lap_b, pairing.title, pairing.sentence,
-                      pairing.changed_unix_s > 0.0 ? pairing.changed_unix_s : now_unix_s()});
+                      after_gone(database, subject_of(database, a, pairing.lap_a, b, pairing.lap_b), changed)});
         const auto id = database.one_whole(
             "SELECT id FROM pairing WHERE session_a = ? AND lap_a = ? AND session_b = ? AND lap_b = ?",
             {a, pairing.lap_a, b, pairing.lap_b});
@@ -56,6 +84,7 @@ Result<void> remove_pairing(Book& book, PairingId id) {
                       {static_cast<std::int64_t>(id)});
             if (rows.next()) touched = {SessionId{rows.whole(0)}, SessionId{rows.whole(1)}};
         }
+        put_pairing_gone(database, static_cast<std::int64_t>(id));
         database.run("DELETE FROM pairing WHERE id = ?", {static_cast<std::int64_t>(id)});
         for (const SessionId session : touched)
             index_words(database, session);

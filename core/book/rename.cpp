@@ -4,6 +4,7 @@
 #include "core/base/number_text.h"
 #include "core/base/plain_text.h"
 #include "core/book/database.h"
+#include "core/book/said.h"
 #include "core/book/session_rows.h"
 
 namespace lapwright::book {
@@ -54,9 +55,21 @@ void give_name(Database& database, NameTable table, const std::vector<SessionId>
                      {name, static_cast<std::int64_t>(session)});
 }
 
-void index_all(Database& database, const std::vector<SessionId>& sessions) {
-    for (const SessionId session : sessions)
+// The same row under another name.  What is known of a track is said of the new one.
+void write_name(Database& database, NameTable table, std::int64_t id, const std::string& name) {
+    const TrackParts parts = table == NameTable::track ? parts_of(database, id) : TrackParts{};
+    if (table == NameTable::track) put_parts(database, id, {});
+    database.run("UPDATE " + table_text(table) + " SET name = ? WHERE id = ?", {name, id});
+    if (table == NameTable::track) put_parts(database, id, parts);
+    for (const SessionId session : sessions_of(database, table, id))
+        say_spelling(database, session, table_text(table), name);
+}
+
+void tell_all(Database& database, const std::vector<SessionId>& sessions) {
+    for (const SessionId session : sessions) {
+        say_session(database, session); // those that changed their row
         index_words(database, session);
+    }
 }
 
 // The rows of both names, and what lies between them.
@@ -108,6 +121,7 @@ void unite(Database& database, const Found& found, Renamed& done) {
         done.with_before = parts_of(database, found.with->id);
         // A line belongs to the gate that it begins at: both are of one of the two.
         if (!done.with_before.record && done.from_before.record) put_parts(database, found.with->id, done.from_before);
+        put_parts(database, found.from.id, {});
     }
     database.run("DELETE FROM " + table_text(done.table) + " WHERE id = ?", {found.from.id});
 }
@@ -131,10 +145,9 @@ Result<Renamed> rename(Book& book, NameTable table, const std::string& from, con
         if (found->with)
             unite(database, *found, done);
         else
-            database.run("UPDATE " + table_text(table) + " SET name = ? WHERE id = ?",
-                         {found->what.to, found->from.id});
+            write_name(database, table, found->from.id, found->what.to);
         done.my_car = rename_my_car(database, table, found->from.name, found->what.to);
-        index_all(database, done.sessions);
+        tell_all(database, done.sessions);
         return done;
     });
 }
@@ -152,12 +165,11 @@ Result<void> undo_rename(Book& book, const Renamed& renamed) {
                 put_parts(database, now->id, renamed.with_before);
             }
         } else {
-            database.run("UPDATE " + table_text(renamed.table) + " SET name = ? WHERE id = ?",
-                         {renamed.what.from, now->id});
+            write_name(database, renamed.table, now->id, renamed.what.from);
         }
         if (renamed.my_car)
             static_cast<void>(rename_my_car(database, renamed.table, renamed.what.to, renamed.what.from));
-        index_all(database, renamed.sessions);
+        tell_all(database, renamed.sessions);
     });
 }
 

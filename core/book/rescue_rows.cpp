@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/rescue_rows.h"
 
+#include "core/book/said.h"
+
 #include <algorithm>
 #include <array>
 #include <memory>
@@ -33,6 +35,9 @@ constexpr std::array tables{
     Table{"judged_by_hand", "session_id, at_s", "session_id DESC, at_s DESC", false, "laps judged by hand"},
     Table{"pairing", "id", "id DESC", true, "pairings"},
     Table{"note", "id", "id DESC", true, "notes"},
+    Table{"said", "subject, field, said_unix_s, value", "subject DESC, field DESC, said_unix_s DESC, value DESC", false,
+          "names and setups that were replaced"},
+    Table{"gone", "subject", "subject DESC", false, "marks of removed notes and pairings"},
 };
 
 // Numbers beyond the highest one that was seen are not tried.
@@ -156,6 +161,7 @@ std::vector<std::string> rescue_rows(const std::string& damaged, Database& into)
         if (into.well() && !Rescue(from.handle(), into, table).run())
             losses.push_back("not all " + std::string(table.what) + " could be read");
     leave_out_strays(into);
+    say_all(into);
     return losses;
 }
 

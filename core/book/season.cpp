@@ -82,12 +82,7 @@ Result<std::vector<SeasonSession>> season_of_car(Book& book, const std::string& 
 Result<void> put_figures(Book& book, SessionId id, const std::vector<KeptFigure>& figures) {
     return edit(book.database(), [&](Database& database) {
         require_session(database, id);
-        const auto session = static_cast<std::int64_t>(id);
-        database.run("DELETE FROM figure WHERE session_id = ?", {session});
-        for (const KeptFigure& figure : figures)
-            database.run(
-                "INSERT INTO figure (session_id, name, value, low, high, decided_by) VALUES (?, ?, ?, ?, ?, ?)",
-                {session, figure.name, figure.value, figure.low, figure.high, figure.decided_by});
+        write_figures(database, id, figures);
     });
 }
 

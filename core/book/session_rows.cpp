@@ -2,6 +2,7 @@
 #include "core/book/session_rows.h"
 
 #include "core/book/names.h"
+#include "core/book/said.h"
 #include "core/car/write_setup_sheet.h"
 #include "core/recording/warning_words.h"
 
@@ -38,10 +39,26 @@ std::string words_of(const car::SetupSheet& setup) {
     return words;
 }
 
+// One text for a setup of which nothing is known.
+std::string setup_text(const car::SetupSheet& setup) {
+    std::string text = car::setup_sheet_text(setup);
+    return trimmed(text) == "{}" ? "{}" : text;
+}
+
 // A setup that this version cannot read is as good as none here; its text stays in the book.
 car::SetupSheet setup_of(const std::string& text, const std::string& path) {
     auto sheet = car::parse_setup_sheet(text, path);
     return sheet ? std::move(sheet).value() : car::SetupSheet{};
+}
+
+void put_setup_words(Database& database, SessionId id, const car::SetupSheet& setup) {
+    database.run("UPDATE session SET tyre = ?, setup_words = ? WHERE id = ?",
+                 {trimmed(setup.tyre), words_of(setup), number(id)});
+}
+
+// The session's part was made now.
+void put_moment(Database& database, SessionId id, const std::string& column) {
+    database.run("UPDATE session SET " + column + " = max(?, " + column + ") WHERE id = ?", {now_unix_s(), number(id)});
 }
 
 } // namespace
@@ -75,11 +92,22 @@ SessionId insert_session(Database& database, const Source& source, const recordi
 
 void write_details(Database& database, SessionId id, const SessionDetails& details) {
     database.run(
-        "UPDATE session SET driver_id = ?, car_id = ?, track_id = ?, start_unix_s = ?, conditions = ?, "
-        "tyre = ?, setup = ?, setup_words = ? WHERE id = ?",
+        "UPDATE session SET driver_id = ?, car_id = ?, track_id = ?, start_unix_s = ?, conditions = ?, setup = ? "
+        "WHERE id = ?",
         {id_of_name(database, NameTable::driver, details.driver), id_of_name(database, NameTable::car, details.car),
          id_of_name(database, NameTable::track, details.track), details.start_unix_s, details.conditions,
-         trimmed(details.setup.tyre), car::setup_sheet_text(details.setup), words_of(details.setup), number(id)});
+         setup_text(details.setup), number(id)});
+    put_setup_words(database, id, details.setup);
+    say_session(database, id);
+}
+
+void index_setup(Database& database, SessionId id) {
+    std::string text;
+    {
+        Rows rows(database, "SELECT setup FROM session WHERE id = ?", {number(id)});
+        if (rows.next()) text = rows.text(0);
+    }
+    put_setup_words(database, id, setup_of(text, database.path()));
 }
 
 SessionDetails detail_row(Database& database, SessionId id) {
@@ -104,6 +132,15 @@ void write_laps(Database& database, SessionId id, std::span<const lap::Lap> laps
                      {number(id), place, lap.number, lap::name(lap.kind), static_cast<int>(lap.clean), lap.start_s,
                       lap.end_s, lap.time_sd_s, lap.why_not_clean});
     });
+    put_moment(database, id, "laps_unix_s");
+}
+
+void write_figures(Database& database, SessionId id, const std::vector<KeptFigure>& figures) {
+    database.run("DELETE FROM figure WHERE session_id = ?", {number(id)});
+    for (const KeptFigure& figure : figures)
+        database.run("INSERT INTO figure (session_id, name, value, low, high, decided_by) VALUES (?, ?, ?, ?, ?, ?)",
+                     {number(id), figure.name, figure.value, figure.low, figure.high, figure.decided_by});
+    put_moment(database, id, "figures_unix_s");
 }
 
 std::vector<lap::Lap> lap_rows(Database& database, SessionId id) {
@@ -135,6 +172,7 @@ void write_recording(Database& database, SessionId id, const recording::Recordin
         database.run("INSERT INTO split VALUES (?, ?, ?)", {number(id), place, time_s});
     });
     write_samples(database, id, recording, samples);
+    put_moment(database, id, "recording_unix_s");
 }
 
 void clear_recording(Database& database, SessionId id) {

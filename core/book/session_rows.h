@@ -31,10 +31,15 @@ void write_details(Database& database, SessionId id, const SessionDetails& detai
 void write_laps(Database& database, SessionId id, std::span<const lap::Lap> laps);
 [[nodiscard]] std::vector<lap::Lap> lap_rows(Database& database, SessionId id);
 
+void write_figures(Database& database, SessionId id, const std::vector<KeptFigure>& figures);
+
 void write_recording(Database& database, SessionId id, const recording::Recording& recording,
                      const PackedSamples& samples);
 void clear_recording(Database& database, SessionId id);
 [[nodiscard]] recording::Recording recording_rows(Database& database, SessionId id);
+
+// What lists know of the setup's text, after it changed.
+void index_setup(Database& database, SessionId id);
 
 // What the session can be found by, after an edit that touched it.
 void index_words(Database& database, SessionId id);

@@ -2,6 +2,7 @@
 #include "core/book/sessions.h"
 
 #include "core/book/names.h"
+#include "core/book/said.h"
 #include "core/book/samples.h"
 #include "core/book/session_rows.h"
 #include "core/book/sha256.h"
@@ -71,9 +72,9 @@ Result<Added> add_session(Book& book, const Source& source, const recording::Rec
             return added;
         }
         added.id = insert_session(database, source, recording);
+        write_recording(database, added.id, recording, samples);
         write_details(database, added.id, details);
         write_laps(database, added.id, laps);
-        write_recording(database, added.id, recording, samples);
         index_words(database, added.id);
         return added;
     });
@@ -118,6 +119,7 @@ Result<void> change_start(Book& book, SessionId id, std::optional<double> start_
     return edit(book.database(), [&](Database& database) {
         require_session(database, id);
         database.run("UPDATE session SET start_unix_s = ? WHERE id = ?", {start_unix_s, static_cast<std::int64_t>(id)});
+        say_session(database, id);
     });
 }
 
@@ -141,6 +143,7 @@ Result<void> remove_session(Book& book, SessionId id) {
         require_session(database, id);
         database.run("UPDATE session SET removed_unix_s = ? WHERE id = ?",
                      {now_unix_s(), static_cast<std::int64_t>(id)});
+        say_session(database, id);
     });
 }
 
@@ -148,6 +151,7 @@ Result<void> restore_session(Book& book, SessionId id) {
     return edit(book.database(), [&](Database& database) {
         database.run("UPDATE session SET removed_unix_s = NULL WHERE id = ?", {static_cast<std::int64_t>(id)});
         require_session(database, id);
+        say_session(database, id);
     });
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/book/deflate.h"
 #include "core/book/packed_values.h"
+#include "core/book/said.h"
 #include "core/book/varint.h"
 
 #include <cmath>
@@ -88,6 +89,7 @@ Result<void> put_track(Book& book, const track::TrackRecord& record, const std::
         if (!id) return database.fail(without_name(database));
         database.run("UPDATE track SET record = ? WHERE id = ?", {text, *id});
         if (line) database.run("UPDATE track SET line = ? WHERE id = ?", {Blob{bytes}, *id});
+        say_track(database, *id);
     });
 }
 

@@ -2,6 +2,7 @@
 #include "core/lap/judged_by_hand.h"
 
 #include <algorithm>
+#include <cmath>
 #include <ranges>
 
 namespace lapwright::lap {
@@ -31,7 +32,7 @@ const JudgedByHand* word_on(const Lap& lap, std::span<const JudgedByHand> words)
 std::vector<JudgedByHand> with_word(std::vector<JudgedByHand> words, const Lap& lap,
                                     const std::optional<JudgedByHand>& word) {
     std::erase_if(words, [&](const JudgedByHand& before) { return is_on(before, lap); });
-    if (word) words.push_back({middle_s(lap), word->clean, word->reason});
+    if (word) words.push_back({std::round(1e6 * middle_s(lap)) / 1e6, word->clean, word->reason});
     return words;
 }
 

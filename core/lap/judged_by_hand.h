@@ -14,7 +14,7 @@
 namespace lapwright::lap {
 
 struct JudgedByHand {
-    double at_s = 0.0; // of the recording: half way through the lap that was meant
+    double at_s = 0.0; // of the recording: half way through the lap that was meant, to the microsecond (text keeps it)
     bool clean = false;
     std::string reason = {}; // plain text, one line; empty: none was given
 

@@ -31,9 +31,13 @@ QString merged_words(const book::Merged& merged) {
                              counted(merged.notes, BookCare::tr("1 note"), BookCare::tr("%1 notes")),
                              counted(merged.pairings, BookCare::tr("1 pairing"), BookCare::tr("%1 pairings")));
     if (!merged.removed.empty())
-        words += BookCare::tr(" Of the known ones %1 that you removed: the list of removed sessions brings them back.")
+        words += BookCare::tr(" Of the known ones %1 that were removed: the list of removed sessions brings them back.")
                      .arg(counted(static_cast<int>(merged.removed.size()), BookCare::tr("1 is among those"),
                                   BookCare::tr("%1 are among those")));
+    if (merged.conflicts > 0)
+        words +=
+            BookCare::tr(" Of %1 the books said different things: \"lapwright book conflicts\" shows and settles them.")
+                .arg(counted(merged.conflicts, BookCare::tr("1 field"), BookCare::tr("%1 fields")));
     return words;
 }
 

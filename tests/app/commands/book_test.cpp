@@ -186,6 +186,33 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_EQ(call({"salvage"}, "no-such"), 1);
 }
 
+TEST_F(BookCommands, WhatTwoPeopleSaidIsShownAndSettled) {
+    ASSERT_EQ(call({"add", sample("plover-saturday-2.csv")}), 0) << err.str();
+    ASSERT_EQ(call({"merge", file("book"), "--json"}, "theirs"), 0) << err.str();
+    ASSERT_EQ(call({"list", "--json"}), 0);
+    const std::string car = answer()["sessions"][0]["car"];
+    ASSERT_EQ(call({"rename", "car", car, "Plover blue"}), 0) << err.str();
+    ASSERT_EQ(call({"rename", "car", car, "Plover 2"}, "theirs"), 0) << err.str();
+    ASSERT_EQ(call({"conflicts"}), 0);
+    EXPECT_EQ(out.str(), "no conflict\n");
+    ASSERT_EQ(call({"merge", file("theirs")}), 0) << err.str();
+    EXPECT_NE(out.str().find("1 conflict: "), std::string::npos) << out.str();
+    ASSERT_EQ(call({"conflicts", "--json"}), 0);
+    const auto conflict = answer()["conflicts"][0];
+    EXPECT_EQ(conflict["field"], "car");
+    EXPECT_EQ(conflict["values"][0]["value"], "Plover 2");
+    EXPECT_TRUE(conflict["values"][0]["in_use"]);
+    EXPECT_EQ(conflict["values"][1]["value"], "Plover blue");
+    ASSERT_EQ(call({"conflicts"}), 0);
+    EXPECT_NE(out.str().find(", car:\n"), std::string::npos) << out.str();
+    ASSERT_EQ(call({"settle", conflict["values"][1]["key"].get<std::string>()}), 0) << err.str();
+    ASSERT_EQ(call({"list", "--car", "Plover blue", "--json"}), 0);
+    EXPECT_EQ(answer()["sessions"].size(), 1U);
+    ASSERT_EQ(call({"conflicts"}), 0);
+    EXPECT_EQ(out.str(), "no conflict\n");
+    EXPECT_EQ(call({"settle", "00000000"}), 1);
+}
+
 TEST_F(BookCommands, WhatCannotBeUsedIsSaidInOneLine) {
     EXPECT_EQ(call({"add", file("none.csv")}), 1);
     EXPECT_NE(err.str().find("none.csv"), std::string::npos);

@@ -21,6 +21,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr int sessions = 8;
+constexpr std::size_t session_rows = 3000; // most of a book is samples
 
 std::string bytes_of(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
@@ -36,7 +37,7 @@ std::string good_book(const Folder& folder) {
     {
         Book book = open_book(path);
         for (int i = 0; i < sessions; ++i) {
-            const auto recording = small_recording(static_cast<std::uint64_t>(i), 1500);
+            const auto recording = small_recording(static_cast<std::uint64_t>(i), session_rows);
             const auto added =
                 add_session(book, source_named(base::integer_text(i)), recording, details_of(recording), some_laps());
             static_cast<void>(put_note(book, {"", {.session = added->id}, "note " + base::integer_text(i), 1.0}));
@@ -53,7 +54,7 @@ void expect_true_samples(Book& book, int& read, int& said) {
         const auto recording = read_recording(book, session.id);
         if (!recording.ok()) continue;
         const int i = session.source.file_name[0] - '0';
-        const auto written = small_recording(static_cast<std::uint64_t>(i), 1500);
+        const auto written = small_recording(static_cast<std::uint64_t>(i), session_rows);
         for (const recording::Channel& channel : recording->channels) {
             EXPECT_TRUE(std::ranges::any_of(written.channels,
                                             [&](const recording::Channel& one) {

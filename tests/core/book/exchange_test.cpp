@@ -56,7 +56,8 @@ class Exchange : public testing::Test {
 
 TEST_F(Exchange, OneSessionGoesWithWhatBelongsToIt) {
     const std::vector<SessionId> chosen{one};
-    ASSERT_TRUE(export_sessions(mine, chosen, part()));
+    const auto written = export_sessions(mine, chosen, part());
+    ASSERT_TRUE(written) << base::one_line(written.error());
     Book theirs = open_book(part());
     ASSERT_EQ(search(theirs)->size(), 1U);
     const SessionSummary summary = search(theirs)->at(0);
