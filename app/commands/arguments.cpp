@@ -147,6 +147,15 @@ Parsed parse(const std::vector<std::string>& words) {
                                    "what the columns of a file are taken for, to be corrected");
     recipe->add_option("files", arguments.files, "logger file")->expected(1)->required();
 
+    CLI::App* video = add_command(app, arguments, Command::video, "video",
+                                  "how a video stands to a recording: offset, interval, and what says so");
+    constexpr int most_parts = 100;
+    video->add_option("files", arguments.files, "logger file, then the video's files in their order")
+        ->expected(2, 1 + most_parts)
+        ->required();
+    add_recipes(*video, arguments);
+    video->add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
+
     const CLI::App* book = add_book(app, arguments.book);
 
     try {

@@ -12,7 +12,7 @@
 
 namespace lapwright::commands {
 
-enum class Command { laps, compare, causes, sheet, trial, traces, recipe, book, version };
+enum class Command { laps, compare, causes, sheet, trial, traces, recipe, video, book, version };
 
 struct Arguments {
     Command command{};
@@ -21,7 +21,7 @@ struct Arguments {
     std::optional<int> lap_b;
     std::string track_file; // empty: none
     std::vector<std::string> recipe_files;
-    std::string setup_a; // setup sheets, empty: none
+    std::string setup_a;                  // setup sheets, empty: none
     std::string setup_b;
     std::optional<double> mass_a_kg; // go before the sheets'
     std::optional<double> mass_b_kg;

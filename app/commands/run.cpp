@@ -10,6 +10,7 @@
 #include "app/commands/sessions.h"
 #include "app/commands/table_text.h"
 #include "app/commands/trial_text.h"
+#include "app/commands/video_text.h"
 #include "core/analysis/explain.h"
 #include "core/analysis/findings_of.h"
 #include "core/analysis/sheet_material.h"
@@ -32,8 +33,8 @@ namespace {
 using base::Result;
 
 // Words that never open the window.
-constexpr std::array<std::string_view, 11> of_the_command_line{
-    "book", "traces", "recipe", "trial", "laps", "compare", "causes", "sheet", "--version", "--help", "-h"};
+constexpr std::array<std::string_view, 12> of_the_command_line{
+    "video", "book", "traces", "recipe", "trial", "laps", "compare", "causes", "sheet", "--version", "--help", "-h"};
 
 int refuse(const base::Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
@@ -195,6 +196,23 @@ int run_recipe(const Arguments& arguments, std::ostream& out, std::ostream& err)
     return 0;
 }
 
+int run_video(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    std::string notes;
+    const std::string& file = arguments.files.front();
+    const auto recipes = recipes_for(arguments.recipe_files, {file}, notes);
+    if (!recipes) return refuse(recipes.error(), err);
+    const auto recording = recording_of(file, *recipes);
+    if (!recording) return refuse(recording.error(), err);
+    auto opened = video::open_video({arguments.files.begin() + 1, arguments.files.end()});
+    if (!opened) return refuse(opened.error(), err);
+    video::Video video = std::move(opened).value();
+    const auto proposal = video::propose_step(*recording, video);
+    if (!proposal) return refuse(proposal.error(), err);
+    err << notes;
+    out << (arguments.json ? video_json(*recording, video, *proposal) : video_table(video, *proposal));
+    return 0;
+}
+
 } // namespace
 
 Wish wish(const std::vector<std::string>& words) {
@@ -227,6 +245,8 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
         return run_traces(*parsed.arguments, out, err);
     case Command::recipe:
         return run_recipe(*parsed.arguments, out, err);
+    case Command::video:
+        return run_video(*parsed.arguments, out, err);
     case Command::book:
         return run_book(parsed.arguments->book, out, err);
     case Command::version:

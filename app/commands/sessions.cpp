@@ -6,6 +6,7 @@
 #include "core/base/parallel.h"
 #include "core/book/sessions.h"
 #include "core/car/setup_beside.h"
+#include "core/import/formats/import.h"
 #include "core/workspace/own_files.h"
 #include "core/workspace/reading.h"
 
@@ -57,6 +58,15 @@ Result<SessionPointer> load(const std::string& file, const car::SetupSheet& setu
                             const std::vector<import::KeptRecipe>& recipes,
                             const std::optional<track::TrackRecord>& record) {
     return workspace::read_session(file, {{}, record, recipes, setup, workspace::own_recipe_folder()});
+}
+
+Result<recording::Recording> recording_of(const std::string& file, const std::vector<import::KeptRecipe>& recipes) {
+    auto words = import::RecipeFolder(workspace::own_recipe_folder()).vocabulary();
+    if (!words) return words.error();
+    import::Options options;
+    options.recipe = import::recipe_for(file, recipes);
+    options.vocabulary = std::move(words).value();
+    return import::import_file(file, options);
 }
 
 Result<PairingWithSetups> pairing_of(const Arguments& arguments) {
