@@ -21,7 +21,7 @@ struct Arguments {
     std::optional<int> lap_b;
     std::string track_file; // empty: none
     std::vector<std::string> recipe_files;
-    std::string setup_a;                  // setup sheets, empty: none
+    std::string setup_a; // setup sheets, empty: none
     std::string setup_b;
     std::optional<double> mass_a_kg; // go before the sheets'
     std::optional<double> mass_b_kg;
