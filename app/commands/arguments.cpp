@@ -157,6 +157,7 @@ Parsed parse(const std::vector<std::string>& words) {
     video->add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
 
     const CLI::App* book = add_book(app, arguments.book);
+    const CLI::App* batch = add_batch(app, arguments.batch);
 
     try {
         std::vector<std::string> reversed(words.rbegin(), words.rend());
@@ -173,6 +174,8 @@ Parsed parse(const std::vector<std::string>& words) {
         arguments.command = Command::version;
     else if (book->parsed())
         arguments.command = Command::book;
+    else if (batch->parsed())
+        arguments.command = Command::batch;
     else if (app.get_subcommands().empty())
         return {std::nullopt, app.help(), 0};
     return {arguments, {}, 0};

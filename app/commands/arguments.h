@@ -2,6 +2,7 @@
 // What the words of a command line ask for.
 #pragma once
 
+#include "app/commands/batch.h"
 #include "app/commands/book_arguments.h"
 #include "core/base/display.h"
 #include "core/causes/explanation.h"
@@ -12,7 +13,7 @@
 
 namespace lapwright::commands {
 
-enum class Command { laps, compare, causes, sheet, trial, traces, recipe, video, book, version };
+enum class Command { laps, compare, causes, sheet, trial, traces, recipe, video, book, batch, version };
 
 struct Arguments {
     Command command{};
@@ -35,6 +36,7 @@ struct Arguments {
     bool us_letter = false;
     bool all_segments = false;
     BookArguments book;
+    BatchArguments batch;
 };
 
 // The arguments, or what to print: help (status 0) or a sentence (status 2).

@@ -33,8 +33,9 @@ namespace {
 using base::Result;
 
 // Words that never open the window.
-constexpr std::array<std::string_view, 12> of_the_command_line{
-    "video", "book", "traces", "recipe", "trial", "laps", "compare", "causes", "sheet", "--version", "--help", "-h"};
+constexpr std::array<std::string_view, 13> of_the_command_line{"batch",     "video",  "book",    "traces", "recipe",
+                                                               "trial",     "laps",   "compare", "causes", "sheet",
+                                                               "--version", "--help", "-h"};
 
 int refuse(const base::Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
@@ -223,7 +224,8 @@ Wish wish(const std::vector<std::string>& words) {
 
 namespace {
 
-int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ostream& err,
+// What is told on `live` is read at once; the rest when the work is done.
+int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ostream& err, std::ostream& live,
               const SheetWriter& write_sheet) {
     const Parsed parsed = parse(words);
     if (!parsed.arguments) {
@@ -249,6 +251,8 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
         return run_video(*parsed.arguments, out, err);
     case Command::book:
         return run_book(parsed.arguments->book, out, err);
+    case Command::batch:
+        return run_batch(parsed.arguments->batch, live);
     case Command::version:
         out << "lapwright " LAPWRIGHT_VERSION "\n";
         return 0;
@@ -258,9 +262,9 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
 
 // The last place where anything can be caught: a sentence instead of a signal.
 int carry_out_or_say_why(const std::vector<std::string>& words, std::ostream& out, std::ostream& err,
-                         const SheetWriter& write_sheet) {
+                         std::ostream& live, const SheetWriter& write_sheet) {
     try {
-        return carry_out(words, out, err, write_sheet);
+        return carry_out(words, out, err, live, write_sheet);
     } catch (const std::bad_alloc&) {
         err << "lapwright: there is not enough memory for this — close other programs, or give it less at once\n";
     } catch (const std::exception& problem) {
@@ -279,7 +283,7 @@ bool prints_json(const std::vector<std::string>& words) {
 int run(const std::vector<std::string>& words, std::ostream& out, std::ostream& err, const SheetWriter& write_sheet) {
     std::ostringstream printed;
     std::ostringstream said;
-    const int status = carry_out_or_say_why(words, printed, said, write_sheet);
+    const int status = carry_out_or_say_why(words, printed, said, err, write_sheet);
     // JSON writes control characters as escapes of its own; text for people must not command their terminal.
     out << (prints_json(words) ? printed.str() : base::printable_lines(printed.str()));
     err << base::printable_lines(said.str());
