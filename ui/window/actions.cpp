@@ -37,7 +37,8 @@ QString in_menu(QString words) {
 Actions::Actions(QMenuBar& bar)
     : session_menu(bar.addMenu(tr("&Session"))), edit_menu(bar.addMenu(tr("&Edit"))),
       pairing_menu(bar.addMenu(tr("&Pairing"))), track_menu(bar.addMenu(tr("&Track"))),
-      view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))), help_menu(bar.addMenu(tr("&Help"))) {
+      view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))), video_menu(bar.addMenu(tr("Vi&deo"))),
+      help_menu(bar.addMenu(tr("&Help"))) {
     open = act(session_menu, "&Open files…", QKeySequence::Open);
     book = act(session_menu, "Sessions of the &book…", Qt::Key_L);
     season = act(session_menu, "&Season of a track or car…", QKeySequence(Qt::CTRL | Qt::Key_L));
@@ -106,8 +107,33 @@ Actions::Actions(QMenuBar& bar)
     go_menu->addSeparator();
     find = act(go_menu, "&Go to a corner or command…", QKeySequence(Qt::CTRL | Qt::Key_G));
 
+    add_videos(bar);
+
     keys = act(help_menu, "&Keys and mouse", QKeySequence::HelpContents);
     about = act(help_menu, "&About Lapwright", QList<QKeySequence>{});
+}
+
+void Actions::add_videos(QMenuBar& bar) {
+    videos = act(video_menu, "&Videos of both beside the traces", Qt::Key_Y, true);
+    video_a = act(video_menu, "Video of &A…", QList<QKeySequence>{});
+    video_b = act(video_menu, "Video of &B…", QList<QKeySequence>{});
+    video_menu->addSeparator();
+    play = act(video_menu, "&Play and pause", Qt::Key_Space);
+    frame_on = act(video_menu, "One frame &on", Qt::Key_PageDown);
+    frame_back = act(video_menu, "One frame bac&k", Qt::Key_PageUp);
+    video_menu->addSeparator();
+    one_clock = act(video_menu, "Both let &go at the chosen segment's start", Qt::Key_O, true);
+    loop = act(video_menu, "Play the chosen segment again and again", Qt::Key_H, true);
+    play_speed_menu = video_menu->addMenu(tr("Pa&ce"));
+    play_speed = new QActionGroup(&bar);
+    static constexpr std::array paces{std::pair(100, "As it &was"), std::pair(50, "&Half"),
+                                      std::pair(25, "A &quarter")};
+    for (const auto& [percent, words] : paces) {
+        QAction* action = act(play_speed_menu, words, QList<QKeySequence>{}, true);
+        action->setData(percent);
+        play_speed->addAction(action);
+    }
+    play_speed->actions().front()->setChecked(true);
 }
 
 // The cursor says where, the chosen segment which.
@@ -185,21 +211,22 @@ std::vector<QAction*> Actions::of_sessions_page() const {
 }
 
 std::vector<QAction*> Actions::of_compare_page() const {
-    return {zoom_in,         zoom_out,     whole_lap,    close_up,         view_back, view_on,        band,
-            values_filled,   summed,       next_segment, previous_segment, cursor_on, cursor_back,    cursor_far_on,
-            cursor_far_back, cursor_start, cursor_end,   note_a,           note_b,    rename_segment, start_here,
-            end_here,        split_here,   join_next,    other_kind,       gate_here, export_track};
+    return {zoom_in,         zoom_out,     whole_lap,    close_up,         view_back,  view_on,        band,
+            values_filled,   summed,       next_segment, previous_segment, cursor_on,  cursor_back,    cursor_far_on,
+            cursor_far_back, cursor_start, cursor_end,   note_a,           note_b,     rename_segment, start_here,
+            end_here,        split_here,   join_next,    other_kind,       gate_here,  export_track,   videos,
+            video_a,         video_b,      play,         frame_on,         frame_back, one_clock,      loop};
 }
 
 std::vector<QMenu*> Actions::menus() const {
-    return {session_menu, book_menu,  edit_menu, pairing_menu, track_menu,
-            view_menu,    units_menu, look_menu, go_menu,      help_menu};
+    return {session_menu, book_menu, edit_menu, pairing_menu, track_menu,      view_menu,
+            units_menu,   look_menu, go_menu,   video_menu,   play_speed_menu, help_menu};
 }
 
 std::vector<dialogs::KeyGroup> Actions::key_groups() const {
     std::vector<dialogs::KeyGroup> groups;
     for (const QMenu* menu :
-         {session_menu, book_menu, edit_menu, pairing_menu, track_menu, view_menu, go_menu, help_menu}) {
+         {session_menu, book_menu, edit_menu, pairing_menu, track_menu, view_menu, go_menu, video_menu, help_menu}) {
         dialogs::KeyGroup group{without_mnemonic(menu->title()), {}};
         for (const QAction* action : menu->actions()) {
             QStringList key_names;

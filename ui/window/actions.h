@@ -33,6 +33,8 @@ struct Actions {
     QMenu* units_menu;
     QMenu* look_menu;
     QMenu* go_menu;
+    QMenu* video_menu;
+    QMenu* play_speed_menu;
     QMenu* help_menu;
 
     QAction* open;
@@ -106,6 +108,15 @@ struct Actions {
     QAction* cursor_far_back;
     QAction* cursor_start;
     QAction* cursor_end;
+    QAction* videos;
+    QAction* video_a;
+    QAction* video_b;
+    QAction* play;
+    QAction* frame_on;
+    QAction* frame_back;
+    QAction* one_clock;
+    QAction* loop;
+    QActionGroup* play_speed; // data: percent of life
     QAction* find;
     QAction* keys;
     QAction* about;
@@ -119,6 +130,7 @@ struct Actions {
   private:
     void add_book();
     void add_edits();
+    void add_videos(QMenuBar& bar);
     void add_track();
     void add_units(QMenuBar& bar);
     void add_looks(QMenuBar& bar);

@@ -41,6 +41,7 @@ class Noting;
 class Strip;
 class TrackEditing;
 class Trying;
+class Watching;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -70,6 +71,7 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] Exporting& exporting() { return *exporting_; }
     [[nodiscard]] pages::SessionsPage& sessions_page() { return pages_->sessions(); }
     [[nodiscard]] const Actions& actions() const { return actions_; }
+    [[nodiscard]] Watching& watching() { return *watching_; }
     [[nodiscard]] const Notices& notices() const { return *notices_; }
     [[nodiscard]] bool on_compare_page() const { return pages_->on_compare(); }
 
@@ -124,6 +126,7 @@ class MainWindow : public QMainWindow {
     GivenFiles* given_;
     Comparing* comparing_;
     TrackEditing* track_editing_;
+    Watching* watching_;
     Notices* notices_;
 };
 

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The videos beside the traces, operated as a person would: each frame bears its number, so that what is shown is read
+// back and held against the cursor.
+#include "ui/window/watching.h"
+
+#include "core/math/random.h"
+#include "core/video/made_video.h"
+#include "tests/ui/fixture/paired_window.h"
+#include "ui/pages/compare/video_view.h"
+#include "ui/plots/plot_stack.h"
+
+#include <QDoubleSpinBox>
+#include <QUndoStack>
+#include <cmath>
+#include <fstream>
+
+using namespace lapwright;
+using workspace::Side;
+
+namespace {
+
+constexpr double rate_hz = 25.0;
+constexpr int frames = 600;
+
+class WatchingTest : public fixture::PairedWindow {
+  protected:
+    [[nodiscard]] window::Watching& watching() { return window->watching(); }
+    [[nodiscard]] plots::PlotStack& stack() { return window->compare_page().stack(); }
+    [[nodiscard]] const analysis::Pairing& pairing() { return *window->compare_page().compared()->pairing; }
+
+    // A video that begins a second before the lap does.
+    void open_video(Side side, const std::string& name) {
+        video::tests::Recipe recipe{name, "libx264", "-preset veryfast -bf 2"};
+        recipe.frames = frames;
+        open(side, workshop.make(recipe).path);
+        ASSERT_TRUE(fixture::wait_for(
+            [&] { return watching().source(side).is_open() && !watching().source(side).finding(); }, 30'000));
+        watching().view(side).offset().setValue(offset_s(side));
+        fixture::settle();
+    }
+    void open(Side side, const std::string& path) { watching().open(side, {path}); }
+    [[nodiscard]] double offset_s(Side side) {
+        return std::round((side == Side::a ? pairing().a : pairing().b).lap.start_s) - 1.0;
+    }
+    [[nodiscard]] int number_shown(Side side) {
+        const QImage image = watching().view(side).frame().picture().convertToFormat(QImage::Format_RGB888);
+        video::Picture picture{image.width(), image.height(), {}};
+        for (int y = 0; y < image.height(); ++y)
+            picture.rgb.insert(picture.rgb.end(), image.scanLine(y), image.scanLine(y) + 3 * image.width());
+        return image.isNull() ? -1 : video::tests::number_in(picture).value_or(-2);
+    }
+    [[nodiscard]] int number_at_cursor(Side side) {
+        const auto moment = workspace::at_place(pairing(), stack().cursor_m());
+        const double time_s = (side == Side::a ? moment.time_a_s : moment.time_b_s) - offset_s(side);
+        return std::clamp(static_cast<int>(std::floor(time_s * rate_hz)), 0, frames - 1);
+    }
+    [[nodiscard]] bool comes_to(Side side) {
+        return fixture::wait_for([&] { return number_shown(side) == number_at_cursor(side); }, 10'000);
+    }
+
+    video::tests::Workshop workshop;
+};
+
+TEST_F(WatchingTest, FramesOfBothLapsFollowTheCursor) {
+    open_video(Side::a, "a.mp4");
+    open_video(Side::b, "b.mp4");
+    EXPECT_TRUE(watching().panel().isVisible());
+    EXPECT_TRUE(window->actions().videos->isChecked());
+    math::Random random(4);
+    for (int i = 0; i < 20; ++i) {
+        stack().set_cursor(random.uniform() * pairing().track.line.length_m);
+        EXPECT_TRUE(comes_to(Side::a)) << number_shown(Side::a) << " in place of " << number_at_cursor(Side::a);
+        EXPECT_TRUE(comes_to(Side::b)) << number_shown(Side::b) << " in place of " << number_at_cursor(Side::b);
+    }
+}
+
+TEST_F(WatchingTest, KeysGoFrameByFrame) {
+    open_video(Side::a, "a.mp4");
+    stack().set_cursor(200.0);
+    ASSERT_TRUE(comes_to(Side::a));
+    const int before = number_shown(Side::a);
+    key(Qt::Key_PageDown);
+    EXPECT_TRUE(fixture::wait_for([&] { return number_shown(Side::a) == before + 1; }));
+    key(Qt::Key_PageDown);
+    EXPECT_TRUE(fixture::wait_for([&] { return number_shown(Side::a) == before + 2; }));
+    key(Qt::Key_PageUp);
+    EXPECT_TRUE(fixture::wait_for([&] { return number_shown(Side::a) == before + 1; }));
+    EXPECT_EQ(number_at_cursor(Side::a), before + 1); // the cursor went with it
+}
+
+TEST_F(WatchingTest, SpacePlaysAndPauses) {
+    open_video(Side::a, "a.mp4");
+    stack().set_cursor(100.0);
+    key(Qt::Key_Space);
+    EXPECT_TRUE(watching().playing());
+    EXPECT_TRUE(fixture::wait_for([&] { return stack().cursor_m() > 120.0; }));
+    key(Qt::Key_Space);
+    EXPECT_FALSE(watching().playing());
+    const double place_m = stack().cursor_m();
+    fixture::settle();
+    EXPECT_EQ(stack().cursor_m(), place_m);
+    EXPECT_TRUE(comes_to(Side::a));
+}
+
+TEST_F(WatchingTest, LoopStaysInTheChosenSegment) {
+    open_video(Side::a, "a.mp4");
+    const auto& segments = pairing().comparison.segments;
+    window->compare_page().choose(1);
+    key(Qt::Key_H);
+    stack().set_cursor(segments[1].segment.end_m - 1.0);
+    key(Qt::Key_Space);
+    EXPECT_TRUE(
+        fixture::wait_for([&] { return stack().cursor_m() < segments[1].segment.end_m - 5.0; })); // it began again
+    EXPECT_GE(stack().cursor_m(), segments[1].segment.start_m - 1e-6);
+    key(Qt::Key_Space);
+}
+
+TEST_F(WatchingTest, OffsetMovedByHandIsUndone) {
+    open_video(Side::a, "a.mp4");
+    stack().set_cursor(300.0);
+    ASSERT_TRUE(comes_to(Side::a));
+    const int before = number_shown(Side::a);
+    watching().view(Side::a).offset().stepBy(5);
+    EXPECT_TRUE(fixture::wait_for([&] { return number_shown(Side::a) == std::max(before - 5, 0); }));
+    window->edits().undo();
+    EXPECT_TRUE(fixture::wait_for([&] { return number_shown(Side::a) == before; }));
+    EXPECT_NEAR(watching().view(Side::a).offset().value(), offset_s(Side::a), 1e-9);
+}
+
+TEST_F(WatchingTest, WhatIsNoVideoIsSaidInItsPlace) {
+    const std::string path = workshop.path("text.mp4");
+    std::ofstream(path) << "time,speed\n";
+    open(Side::b, path);
+    EXPECT_TRUE(fixture::wait_for(
+        [&] { return watching().view(Side::b).frame().words().contains(QStringLiteral("no video of a kind")); }));
+    stack().set_cursor(100.0); // and nothing else happens
+    fixture::settle();
+    EXPECT_FALSE(watching().source(Side::b).is_open());
+}
+
+TEST_F(WatchingTest, PanelClosesAndRestsOnOtherPages) {
+    open_video(Side::a, "a.mp4");
+    key(Qt::Key_1, Qt::ControlModifier);
+    EXPECT_FALSE(watching().panel().isVisible());
+    key(Qt::Key_2, Qt::ControlModifier);
+    EXPECT_TRUE(watching().panel().isVisible());
+    watching().panel().setFloating(true);
+    fixture::settle();
+    EXPECT_TRUE(watching().panel().isWindow());
+    watching().panel().close();
+    fixture::settle();
+    EXPECT_FALSE(window->actions().videos->isChecked());
+    QApplication::setActiveWindow(window.get());
+    key(Qt::Key_Y);
+    EXPECT_TRUE(watching().panel().isVisible());
+}
+
+TEST_F(WatchingTest, SwapTakesTheVideoToTheOtherSide) {
+    open_video(Side::a, "a.mp4");
+    stack().set_cursor(200.0);
+    ASSERT_TRUE(comes_to(Side::a));
+    const double offset = watching().view(Side::a).offset().value();
+    key(Qt::Key_X);
+    EXPECT_TRUE(fixture::wait_for([&] { return watching().source(Side::b).is_open(); }));
+    EXPECT_FALSE(watching().source(Side::a).is_open());
+    EXPECT_EQ(watching().view(Side::b).offset().value(), offset);
+    EXPECT_TRUE(watching().view(Side::a).frame().picture().isNull());
+}
+
+} // namespace

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A session's video off the UI thread: opened, put in step, and its frames one after the other.  Of the times that are
+// asked for while a frame is being decoded only the last counts, so that whoever asks never waits.
+#pragma once
+
+#include "core/recording/recording.h"
+#include "core/video/frame_reader.h"
+#include "core/video/propose_step.h"
+#include "ui/bridge/job_queue.h"
+
+#include <QObject>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lapwright::bridge {
+
+class VideoSource : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit VideoSource(QObject* parent = nullptr);
+
+    // The files of one video in their order.  What it was before is closed.
+    void open(const std::vector<std::string>& paths, std::shared_ptr<const recording::Recording> recording);
+    void close();
+    [[nodiscard]] bool is_open() const { return reader_ != nullptr; }
+    // Another number with each video.
+    [[nodiscard]] int serial() const { return serial_; }
+    [[nodiscard]] const std::optional<video::Frame>& frame() const { return frame_; } // that was shown last
+
+    // How it stands to the recording: at first as it was found, if it was.
+    [[nodiscard]] const std::optional<video::StepEstimate>& step() const { return step_; }
+    void set_step(const video::StepEstimate& step);
+    [[nodiscard]] const std::vector<std::string>& reasons() const { return reasons_; }
+    [[nodiscard]] bool finding() const { return finding_; } // the offset is being looked for
+
+    // Shows the frame of that time of the recording; without a step the recording's time is taken for the video's.
+    void show(double recording_s);
+    // The recording's time just behind the beginning of the next frame, or of the one before; nothing without one.
+    [[nodiscard]] std::optional<double> next_frame_s() const;
+    [[nodiscard]] std::optional<double> frame_before_s() const;
+
+  Q_SIGNALS:
+    void changed(); // opened, closed, put in step
+    void shown(const lapwright::video::Frame& frame);
+    void refused(const QString& sentence);
+
+  private:
+    void take(const std::shared_ptr<video::FrameReader>& reader);
+    void look_for_step(const std::vector<std::string>& paths);
+    void decode();
+    [[nodiscard]] video::InStep in_step() const { return step_ ? step_->step : video::InStep{}; }
+
+    std::shared_ptr<video::FrameReader> reader_; // used by jobs of frames_ alone
+    std::shared_ptr<const recording::Recording> recording_;
+    int serial_ = 0;
+    std::optional<video::StepEstimate> step_;
+    std::vector<std::string> reasons_;
+    bool finding_ = false;
+    std::optional<double> wanted_s_; // of the recording
+    std::optional<video::Frame> frame_;
+    bool decoding_ = false;
+    JobGroup group_;
+    JobQueue frames_;
+    JobQueue steps_;
+};
+
+} // namespace lapwright::bridge

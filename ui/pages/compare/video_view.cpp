@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/compare/video_view.h"
+
+#include "ui/pages/compare/line_sample.h"
+#include "ui/theme/elided_label.h"
+
+#include <QDoubleSpinBox>
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+namespace lapwright::pages {
+
+FramePicture::FramePicture(QWidget* parent) : QWidget(parent) {
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+}
+
+void FramePicture::show_frame(const video::Frame& frame) {
+    constexpr int bytes_a_pixel = 3;
+    const video::Picture& picture = *frame.picture;
+    image_ =
+        QImage(picture.rgb.data(), picture.width, picture.height, bytes_a_pixel * picture.width, QImage::Format_RGB888);
+    frame_ = frame;
+    words_.clear();
+    update();
+}
+
+void FramePicture::show_words(const QString& words) {
+    image_ = {};
+    frame_ = {};
+    words_ = words;
+    update();
+}
+
+void FramePicture::paintEvent(QPaintEvent* /*event*/) {
+    QPainter painter(this);
+    if (image_.isNull()) {
+        painter.drawText(rect().adjusted(8, 8, -8, -8), Qt::AlignCenter | Qt::TextWordWrap, words_);
+        return;
+    }
+    QRect place(QPoint(), image_.size().scaled(size(), Qt::KeepAspectRatio));
+    place.moveCenter(rect().center());
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter.drawImage(place, image_);
+}
+
+VideoView::VideoView(workspace::Side side, QWidget* parent)
+    : QWidget(parent), line_(new LineSample(side)), title_(new theme::ElidedLabel), frame_(new FramePicture),
+      choose_(new QPushButton(tr("Video…"))), offset_(new QDoubleSpinBox), said_(new theme::ElidedLabel) {
+    const QString letter = side == workspace::Side::a ? QStringLiteral("A") : QStringLiteral("B");
+    frame_->setAccessibleName(tr("Video of %1").arg(letter));
+    choose_->setAccessibleName(tr("Choose the video of %1").arg(letter));
+    choose_->setFocusPolicy(Qt::TabFocus);
+    constexpr double a_day_s = 86'400.0;
+    constexpr double frame_s = 0.04; // of 25 a second
+    offset_->setRange(-a_day_s, a_day_s);
+    offset_->setDecimals(3);
+    offset_->setSingleStep(frame_s);
+    offset_->setSuffix(tr(" s"));
+    offset_->setKeyboardTracking(false);
+    offset_->setAccessibleName(tr("The video of %1 begins this long behind the recording").arg(letter));
+    offset_->setToolTip(
+        tr("The video begins this long behind the recording. Put the cursor at a place that you know in "
+           "the picture, and move this until the picture is there."));
+    auto* head = new QHBoxLayout;
+    head->addWidget(line_);
+    head->addWidget(title_, 1);
+    head->addWidget(choose_);
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(offset_);
+    foot->addWidget(said_, 1);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(4, 2, 4, 2);
+    column->addLayout(head);
+    column->addWidget(frame_, 1);
+    column->addLayout(foot);
+    connect(choose_, &QPushButton::clicked, this, &VideoView::choose_asked);
+    connect(offset_, &QDoubleSpinBox::valueChanged, this, &VideoView::offset_set);
+    set_step(false, 0.0, {});
+}
+
+void VideoView::set_palette(const theme::Palette& palette) {
+    line_->set_palette(palette);
+}
+
+void VideoView::set_title(const QString& title) {
+    title_->set_text(title);
+}
+
+void VideoView::set_step(bool has_video, double offset_s, const QString& said) {
+    const QSignalBlocker quiet(offset_);
+    offset_->setVisible(has_video);
+    offset_->setValue(offset_s);
+    said_->set_text(said);
+}
+
+QString VideoView::said() const {
+    return said_->text();
+}
+
+} // namespace lapwright::pages

@@ -1,0 +1,306 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/watching.h"
+
+#include "core/base/number_text.h"
+#include "ui/models/file_name.h"
+#include "ui/models/text.h"
+#include "ui/pages/compare/compare_page.h"
+#include "ui/pages/compare/video_view.h"
+#include "ui/plots/plot_stack.h"
+#include "ui/window/actions.h"
+#include "ui/window/page_stack.h"
+
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMainWindow>
+#include <QUndoStack>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
+
+namespace lapwright::window {
+namespace {
+
+using models::text;
+using workspace::Side;
+
+constexpr std::array both{Side::a, Side::b};
+constexpr int tick_ms = 16; // 60 times a second
+
+QString letter(Side side) {
+    return side == Side::a ? QStringLiteral("A") : QStringLiteral("B");
+}
+
+// The offset of a video as it was moved by hand.
+class MovedByHand : public QUndoCommand {
+  public:
+    using Set = std::function<void(const video::StepEstimate&)>;
+    MovedByHand(const QString& name, video::StepEstimate before, video::StepEstimate now, Set set)
+        : QUndoCommand(name), before_(std::move(before)), now_(std::move(now)), set_(std::move(set)) {}
+    void undo() override { set_(before_); }
+    void redo() override { set_(now_); }
+
+  private:
+    video::StepEstimate before_;
+    video::StepEstimate now_;
+    Set set_;
+};
+
+} // namespace
+
+Watching::Watching(const Parts& parts) : QObject(&parts.window), parts_(parts) {
+    make_panel();
+    for (const Side side : both)
+        connect_side(side);
+    connect_actions();
+    connect(&parts_.pages, &QStackedWidget::currentChanged, this, &Watching::follow_page);
+    connect(&page().stack(), &plots::PlotStack::cursor_moved, this, &Watching::follow_cursor);
+    ticks_.setInterval(tick_ms);
+    ticks_.setTimerType(Qt::PreciseTimer);
+    connect(&ticks_, &QTimer::timeout, this, &Watching::tick);
+}
+
+void Watching::make_panel() {
+    panel_ = new QDockWidget(tr("Videos"), &parts_.window);
+    panel_->setObjectName(QStringLiteral("videos"));
+    auto* content = new QWidget(panel_);
+    auto* row = new QHBoxLayout;
+    for (const Side side : both) {
+        OneSide& one = sides_[index(side)];
+        one.view = new pages::VideoView(side, content);
+        one.source = new bridge::VideoSource(this);
+        row->addWidget(one.view, 1);
+    }
+    how_ = new QLabel(content);
+    how_->setTextFormat(Qt::PlainText);
+    auto* column = new QVBoxLayout(content);
+    column->setContentsMargins(8, 0, 8, 4);
+    column->addLayout(row, 1);
+    column->addWidget(how_);
+    panel_->setWidget(content);
+    parts_.window.addDockWidget(Qt::BottomDockWidgetArea, panel_);
+    panel_->hide();
+}
+
+void Watching::connect_side(Side side) {
+    OneSide& one = sides_[index(side)];
+    connect(one.view, &pages::VideoView::choose_asked, this, [this, side] { ask_for_video(side); });
+    connect(one.view, &pages::VideoView::offset_set, this,
+            [this, side](double offset_s) { move_by_hand(side, offset_s); });
+    // A source may change sides.
+    connect(one.source, &bridge::VideoSource::changed, this,
+            [this, source = one.source] { follow_source(side_of(source)); });
+    connect(one.source, &bridge::VideoSource::shown, this, [this, source = one.source](const video::Frame& frame) {
+        view(side_of(source)).frame().show_frame(frame);
+    });
+    connect(one.source, &bridge::VideoSource::refused, this, [this, source = one.source](const QString& sentence) {
+        view(side_of(source)).frame().show_words(sentence);
+    });
+}
+
+void Watching::connect_actions() {
+    const Actions& a = parts_.actions;
+    connect(a.video_a, &QAction::triggered, this, [this] { ask_for_video(Side::a); });
+    connect(a.video_b, &QAction::triggered, this, [this] { ask_for_video(Side::b); });
+    connect(a.videos, &QAction::toggled, this, &Watching::follow_page);
+    connect(panel_, &QDockWidget::visibilityChanged, this, [this](bool visible) {
+        if (visible) follow_cursor();
+        // Closed by its own button; on another page it only rests.
+        if (!visible && parts_.pages.on_compare() && panel_->isHidden()) parts_.actions.videos->setChecked(false);
+    });
+    connect(a.play, &QAction::triggered, this, &Watching::play_or_pause);
+    connect(a.frame_on, &QAction::triggered, this, [this] { step_frame(true); });
+    connect(a.frame_back, &QAction::triggered, this, [this] { step_frame(false); });
+    connect(a.one_clock, &QAction::toggled, this, [this] { begin_at(page().stack().cursor_m()); });
+    connect(a.play_speed, &QActionGroup::triggered, this, &Watching::say_how);
+}
+
+const analysis::Side* Watching::shown(Side side) const {
+    if (!compared_) return nullptr;
+    return side == Side::a ? &compared_->pairing->a : &compared_->pairing->b;
+}
+
+double Watching::speed() const {
+    constexpr double percent = 100.0;
+    const QAction* chosen = parts_.actions.play_speed->checkedAction();
+    return chosen == nullptr ? 1.0 : chosen->data().toInt() / percent;
+}
+
+void Watching::set_palette(const theme::Palette& palette) {
+    for (const OneSide& one : sides_)
+        one.view->set_palette(palette);
+}
+
+// Only where both laps are seen.
+void Watching::follow_page() {
+    if (!parts_.pages.on_compare()) ticks_.stop();
+    panel_->setVisible(parts_.pages.on_compare() && parts_.actions.videos->isChecked());
+}
+
+pages::ComparePage& Watching::page() const {
+    return parts_.pages.compare();
+}
+
+Side Watching::side_of(const bridge::VideoSource* source) const {
+    return sides_[0].source == source ? Side::a : Side::b;
+}
+
+// A video belongs to its session: it goes with it to the other side, and away with it.
+void Watching::set_pairing(const workspace::ComparedPointer& compared) {
+    ticks_.stop();
+    compared_ = compared;
+    const auto session = [this](Side side) { return shown(side)->session->recording->source_file; };
+    if (sides_[0].session == session(Side::b) && sides_[1].session == session(Side::a)) {
+        std::swap(sides_[0].source, sides_[1].source);
+        std::swap(sides_[0].session, sides_[1].session);
+    }
+    for (const Side side : both) {
+        OneSide& one = sides_[index(side)];
+        if (one.session != session(side)) one.source->close();
+        one.session = session(side);
+        one.view->set_title(letter(side) + QStringLiteral("  ") + text(shown(side)->session->title()));
+        if (one.source->frame())
+            one.view->frame().show_frame(*one.source->frame());
+        else
+            one.view->frame().show_words(
+                tr("No video of %1: choose one, and it is put in step by its sound").arg(letter(side)));
+        follow_source(side);
+    }
+    begin_at(page().stack().cursor_m());
+}
+
+void Watching::ask_for_video(Side side) {
+    const QStringList files = QFileDialog::getOpenFileNames(
+        &parts_.window, tr("Video of %1, all files of it that the camera wrote").arg(letter(side)));
+    std::vector<std::string> paths;
+    for (const QString& file : files)
+        paths.push_back(models::file_name(file));
+    std::ranges::sort(paths);
+    if (!paths.empty()) open(side, paths);
+}
+
+void Watching::open(Side side, const std::vector<std::string>& paths) {
+    const analysis::Side* const lap = shown(side);
+    if (lap == nullptr) return;
+    parts_.actions.videos->setChecked(true);
+    for (const Side one : both) {
+        if (shown(one)->session != lap->session) continue; // two laps of one session have one video
+        view(one).frame().show_words(tr("The video is being opened"));
+        source(one).open(paths, lap->session->recording);
+    }
+    follow_cursor();
+}
+
+void Watching::follow_source(Side side) {
+    const bridge::VideoSource& from = source(side);
+    QString said;
+    if (from.finding())
+        said = tr("the offset is being looked for in the sound");
+    else if (from.step())
+        said = text(video::offset_words(*from.step())) + QStringLiteral(": ") + text(video::words(from.step()->method));
+    else if (from.is_open())
+        said = tr("not in step: move the offset until the picture is where the cursor is");
+    for (const std::string& reason : from.step() || from.finding() ? std::vector<std::string>() : from.reasons())
+        said += QStringLiteral("; ") + text(reason);
+    view(side).set_step(from.is_open(), from.step() ? from.step()->step.offset_s : 0.0, said);
+}
+
+void Watching::move_by_hand(Side side, double offset_s) {
+    bridge::VideoSource& from = source(side);
+    const video::StepEstimate before = from.step().value_or(video::StepEstimate{});
+    video::StepEstimate now = video::step_by_hand({0.0, offset_s}, {});
+    now.step.drift = before.step.drift;
+    now.step.around_s = before.step.around_s;
+    parts_.edits.push(new MovedByHand(tr("offset of the video of %1").arg(letter(side)), before, now,
+                                      [&from, serial = from.serial()](const video::StepEstimate& step) {
+                                          if (from.serial() == serial) from.set_step(step);
+                                      }));
+}
+
+void Watching::follow_cursor() {
+    if (moving_cursor_) return;
+    begin_at(page().stack().cursor_m());
+}
+
+// Both stand there; playing goes on from it.
+void Watching::begin_at(double place_m) {
+    if (!compared_) return;
+    let_go_m_ = place_m;
+    const workspace::PlayedMoment moment = workspace::at_place(*compared_->pairing, place_m);
+    played_a_s_ = moment.time_a_s;
+    show(moment);
+}
+
+void Watching::show(const workspace::PlayedMoment& moment) {
+    if (!panel_->isVisible()) return;
+    source(Side::a).show(moment.time_a_s);
+    source(Side::b).show(moment.time_b_s);
+    say_how();
+}
+
+void Watching::say_how() {
+    if (!compared_) return;
+    const double stretch = workspace::stretch_of_b(*compared_->pairing, page().stack().cursor_m());
+    const QString pace = speed() == 1.0 ? QString() : tr(", at %1 of their pace").arg(speed());
+    how_->setText(parts_.actions.one_clock->isChecked()
+                      ? tr("Both let go at the same moment%1").arg(pace)
+                      : tr("Both at the same place%1; B plays %2 times as fast as it was")
+                            .arg(pace, text(base::fixed_text(stretch, 2))));
+}
+
+// From the chosen segment's start on one clock, from the cursor at one place.
+void Watching::play_or_pause() {
+    if (!compared_) return;
+    if (ticks_.isActive()) {
+        ticks_.stop();
+        return;
+    }
+    const auto [first, last] = page().chosen_segments();
+    if (parts_.actions.one_clock->isChecked() && first < last)
+        page().stack().set_cursor(compared_->pairing->comparison.segments[first].segment.start_m);
+    begin_at(page().stack().cursor_m());
+    since_.start();
+    ticks_.start();
+}
+
+void Watching::tick() {
+    const analysis::Pairing& pairing = *compared_->pairing;
+    constexpr double per_second = 1e3;
+    played_a_s_ += speed() * static_cast<double>(since_.restart()) / per_second;
+    workspace::PlayedMoment moment = parts_.actions.one_clock->isChecked()
+                                         ? workspace::on_one_clock(pairing, let_go_m_, played_a_s_)
+                                         : workspace::at_time_of(pairing, Side::a, played_a_s_);
+    const auto [first, last] = page().chosen_segments();
+    const bool loops = parts_.actions.loop->isChecked() && first < last;
+    const double end_m = loops ? pairing.comparison.segments[last - 1].segment.end_m : pairing.track.line.length_m;
+    const bool ended = moment.place_m >= end_m || moment.time_a_s < played_a_s_;
+    if (ended && !loops) ticks_.stop();
+    const double to_m = ended && loops ? pairing.comparison.segments[first].segment.start_m : moment.place_m;
+    moving_cursor_ = true;
+    page().stack().set_cursor(to_m);
+    moving_cursor_ = false;
+    if (ended && loops)
+        begin_at(to_m);
+    else
+        show(moment);
+}
+
+// Of A's video; where there is none, of B's.
+void Watching::step_frame(bool on) {
+    if (!compared_) return;
+    ticks_.stop();
+    const analysis::Pairing& pairing = *compared_->pairing;
+    const Side side = source(Side::a).is_open() ? Side::a : Side::b;
+    const auto time_s = on ? source(side).next_frame_s() : source(side).frame_before_s();
+    if (!time_s) return;
+    const workspace::PlayedMoment moment = workspace::at_time_of(pairing, side, *time_s);
+    moving_cursor_ = true;
+    page().stack().set_cursor(moment.place_m);
+    moving_cursor_ = false;
+    let_go_m_ = moment.place_m;
+    played_a_s_ = moment.time_a_s;
+    show(moment);
+}
+
+} // namespace lapwright::window

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Both drivers' videos beside the traces: a panel that follows the cursor, plays the pairing, and may stand in a window
+// of its own.
+#pragma once
+
+#include "core/workspace/compared.h"
+#include "core/workspace/playing.h"
+#include "ui/bridge/video_source.h"
+#include "ui/theme/palette.h"
+
+#include <QDockWidget>
+#include <QElapsedTimer>
+#include <QTimer>
+#include <array>
+#include <functional>
+
+class QLabel;
+class QMainWindow;
+class QUndoStack;
+
+namespace lapwright::pages {
+class ComparePage;
+class VideoView;
+} // namespace lapwright::pages
+
+namespace lapwright::window {
+
+struct Actions;
+class PageStack;
+
+class Watching : public QObject {
+    Q_OBJECT
+
+  public:
+    using Side = workspace::Side;
+    struct Parts {
+        const Actions& actions;
+        PageStack& pages;
+        QUndoStack& edits;
+        QMainWindow& window;
+    };
+    explicit Watching(const Parts& parts); // all outlive it
+
+    void set_pairing(const workspace::ComparedPointer& compared);
+    void set_palette(const theme::Palette& palette);
+    void open(Side side, const std::vector<std::string>& paths);
+    [[nodiscard]] bridge::VideoSource& source(Side side) { return *sides_[index(side)].source; }
+    [[nodiscard]] pages::VideoView& view(Side side) { return *sides_[index(side)].view; }
+    [[nodiscard]] QDockWidget& panel() { return *panel_; }
+    [[nodiscard]] bool playing() const { return ticks_.isActive(); }
+
+  private:
+    struct OneSide {
+        pages::VideoView* view = nullptr;
+        bridge::VideoSource* source = nullptr;
+        std::string session; // whose video it is
+    };
+    static constexpr std::size_t index(Side side) { return side == Side::a ? 0 : 1; }
+
+    void follow_page();
+    [[nodiscard]] pages::ComparePage& page() const;
+    [[nodiscard]] Side side_of(const bridge::VideoSource* source) const;
+    void make_panel();
+    void connect_side(Side side);
+    void connect_actions();
+    void ask_for_video(Side side);
+    void follow_source(Side side);
+    void move_by_hand(Side side, double offset_s);
+    void follow_cursor();
+    void play_or_pause();
+    void begin_at(double place_m);
+    void tick();
+    void step_frame(bool on);
+    void show(const workspace::PlayedMoment& moment);
+    void say_how();
+    [[nodiscard]] const analysis::Side* shown(Side side) const;
+    [[nodiscard]] double speed() const;
+
+    Parts parts_;
+    QDockWidget* panel_ = nullptr;
+    QLabel* how_ = nullptr;
+    std::array<OneSide, 2> sides_;
+    workspace::ComparedPointer compared_;
+    QTimer ticks_;
+    QElapsedTimer since_;     // the last tick
+    double played_a_s_ = 0.0; // A's recording
+    double let_go_m_ = 0.0;   // where both were let go
+    bool moving_cursor_ = false;
+};
+
+} // namespace lapwright::window
