@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/book_arguments.h"
 
+#include "core/book/table.h"
+
 #include <CLI/CLI.hpp>
+#include <string>
 #include <tuple>
+#include <vector>
 
 namespace lapwright::commands {
 namespace {
@@ -112,6 +116,14 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
     add_one(*book, arguments, BookCommand::settle, "settle", "takes one of the values of a conflict for good")
         ->add_option("value", arguments.value, "its key as conflicts has it")
         ->required();
+
+    CLI::App* table = add_one(*book, arguments, BookCommand::table, "table",
+                              "a table of the book for other tools, as comma-separated text in SI units; sqlite3 reads "
+                              "the same by its name");
+    table->add_option("name", arguments.table, "which one")
+        ->required()
+        ->check(CLI::IsMember(std::vector<std::string>(book::table_names.begin(), book::table_names.end())));
+    table->add_flag("--csv", arguments.csv, "comma-separated text (RFC 4180), which is also the default");
 
     add_json(*add_one(*book, arguments, BookCommand::check, "check", "reads the whole book for damage"), arguments);
     add_json(*add_one(*book, arguments, BookCommand::salvage, "salvage", "saves what a damaged book still holds"),

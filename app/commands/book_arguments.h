@@ -31,6 +31,7 @@ enum class BookCommand {
     merge,
     conflicts,
     settle,
+    table,
     check,
     salvage
 };
@@ -54,6 +55,8 @@ struct BookArguments {
     std::vector<std::string> files;
     std::vector<std::int64_t> sessions; // to export (none: all), to remove or to bring back
     std::string out_file;
+    std::string table; // for other tools
+    bool csv = false;  // as it is printed anyway
     std::string value; // that settles a conflict: its key
     std::string setup_file;
     std::string track_file;

@@ -217,6 +217,13 @@ int write_export(const Call& call) {
     return 0;
 }
 
+int print_table(const Call& call) {
+    const auto table = read_table(call.book, call.arguments.table);
+    if (!table) return call.refuse(table.error());
+    call.out << table_csv(*table);
+    return 0;
+}
+
 int settle(const Call& call) {
     if (const auto settled = settle_conflict(call.book, call.arguments.value); !settled)
         return call.refuse(settled.error());
@@ -274,6 +281,8 @@ int carry_out(const Call& call) {
         return call.print(conflicts(call.book), conflicts_json, conflicts_table);
     case BookCommand::settle:
         return settle(call);
+    case BookCommand::table:
+        return print_table(call);
     case BookCommand::check: {
         const auto health = call.book.check();
         const int status = call.print(health, health_json, health_table);

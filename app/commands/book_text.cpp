@@ -9,6 +9,7 @@
 #include "core/book/sha256.h"
 #include "core/book/timing_line.h"
 #include "core/recording/recording.h"
+#include "core/sheet/csv.h"
 
 namespace lapwright::commands {
 namespace {
@@ -285,6 +286,22 @@ std::string merged_table(const book::Merged& merged) {
         text += counted(merged.conflicts, "conflict") +
                 ": what people said of one thing differs; \"lapwright book conflicts\" shows them\n";
     return text;
+}
+
+std::string table_csv(const book::BookTable& table) {
+    const auto cell = [](const book::TableValue& value) -> sheet::Cell {
+        if (const auto* text = std::get_if<std::string>(&value)) return *text;
+        if (const auto* whole = std::get_if<std::int64_t>(&value)) return sheet::Number{base::integer_text(*whole)};
+        const auto* real = std::get_if<double>(&value);
+        return sheet::Number{real ? base::exact_text(*real) : ""};
+    };
+    sheet::Table printed{table.columns, {}};
+    for (const auto& row : table.rows) {
+        auto& cells = printed.rows.emplace_back();
+        for (const book::TableValue& value : row)
+            cells.push_back(cell(value));
+    }
+    return sheet::csv_text(printed);
 }
 
 std::string health_json(const book::Health& health) {

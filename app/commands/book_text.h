@@ -9,6 +9,7 @@
 #include "core/book/search.h"
 #include "core/book/season.h"
 #include "core/book/sessions.h"
+#include "core/book/table.h"
 
 #include <string>
 #include <vector>
@@ -39,6 +40,7 @@ struct AddedFile {
 [[nodiscard]] std::string added_table(const std::vector<AddedFile>& added);
 [[nodiscard]] std::string merged_json(const book::Merged& merged);
 [[nodiscard]] std::string merged_table(const book::Merged& merged);
+[[nodiscard]] std::string table_csv(const book::BookTable& table);
 [[nodiscard]] std::string health_json(const book::Health& health);
 [[nodiscard]] std::string health_table(const book::Health& health);
 [[nodiscard]] std::string salvaged_json(const book::Salvaged& salvaged);
