@@ -4,6 +4,7 @@
 #include "ui/models/text.h"
 
 #include <QMetaObject>
+#include <filesystem>
 #include <utility>
 
 namespace lapwright::bridge {
@@ -171,6 +172,21 @@ void BookQueue::edit_unasked(Work work) {
 void BookQueue::find_my_car() {
     add([this](Book& book) -> Done {
         return {{}, [this, mine = book::my_car(book.book())] { tell(mine, &BookQueue::my_car_found); }};
+    });
+}
+
+void BookQueue::find_video(const workspace::SessionKey& session, const std::string& recording_file) {
+    add([this, session, recording_file](Book& book) -> Done {
+        const auto kept = book::video_of(book.book(), session.checksum);
+        if (!kept || !*kept) return {};
+        const std::string folder = std::filesystem::path(recording_file).parent_path().string();
+        auto paths = book::locate(**kept, folder.empty() ? std::vector<std::string>() : std::vector{folder});
+        return {{}, [this, session, paths = std::move(paths), step = (*kept)->step] {
+                    if (paths)
+                        Q_EMIT video_found(session, *paths, step);
+                    else
+                        Q_EMIT video_missing(session, paths.error());
+                }};
     });
 }
 

@@ -13,6 +13,7 @@
 #include "core/book/search.h"
 #include "core/book/season.h"
 #include "core/book/sessions.h"
+#include "core/book/videos.h"
 #include "core/car/names.h"
 #include "core/workspace/book_connection.h"
 #include "ui/bridge/job_queue.h"
@@ -59,6 +60,8 @@ class BookQueue : public QObject {
     void find_season(models::SeasonOf of, const QString& name);
     void find_names();
     void find_my_car(); // in its order among the edits
+    // In its order among the edits; looked for beside `recording_file` too.  No answer where the session has none.
+    void find_video(const workspace::SessionKey& session, const std::string& recording_file);
     void find_pairings();
     void find_removed();
     void open_again(); // after it was not usable
@@ -70,6 +73,10 @@ class BookQueue : public QObject {
     void season_found(const std::vector<lapwright::book::SeasonSession>& season);
     void names_found(const lapwright::book::Names& names);
     void my_car_found(const std::optional<lapwright::car::Names>& mine);
+    // Where its files lie now, and how it stands to the recording.
+    void video_found(const lapwright::workspace::SessionKey& session, const std::vector<std::string>& paths,
+                     const std::optional<lapwright::book::KeptStep>& step);
+    void video_missing(const lapwright::workspace::SessionKey& session, const lapwright::base::Error& error);
     void pairings_found(const std::vector<lapwright::book::PairingSummary>& pairings);
     void removed_found(const std::vector<lapwright::book::RemovedSession>& sessions);
     // Of a session that is or was open.

@@ -23,16 +23,19 @@ constexpr double moment_s = 1e-4; // far shorter than a frame
 
 VideoSource::VideoSource(QObject* parent) : QObject(parent), frames_(*this, 1), steps_(*this, 1) {}
 
-void VideoSource::open(const std::vector<std::string>& paths, std::shared_ptr<const recording::Recording> recording) {
+void VideoSource::open(const std::vector<std::string>& paths, std::shared_ptr<const recording::Recording> recording,
+                       const std::optional<video::StepEstimate>& known) {
     close();
+    paths_ = paths;
+    step_ = known;
     recording_ = std::move(recording);
     frames_.add(group_, [this, paths](const base::Progress&) -> JobQueue::Answer {
         auto opened = video::open_video(paths);
         if (!opened) return [this, said = sentence(opened.error())] { Q_EMIT refused(said); };
         auto reader = std::make_shared<video::FrameReader>(std::move(opened).value(), video::FrameReader::Options{});
-        return [this, reader, paths] {
+        return [this, reader] {
             take(reader);
-            look_for_step(paths);
+            if (!step_) look_for_step();
         };
     });
 }
@@ -44,26 +47,28 @@ void VideoSource::take(const std::shared_ptr<video::FrameReader>& reader) {
 }
 
 // With a decoder of its own: pictures are shown meanwhile.
-void VideoSource::look_for_step(const std::vector<std::string>& paths) {
+void VideoSource::look_for_step() {
     finding_ = true;
-    steps_.add(group_, [this, paths, recording = recording_](const base::Progress& progress) -> JobQueue::Answer {
-        video::StepProposal proposal;
-        if (auto opened = video::open_video(paths)) {
-            video::Video heard = std::move(opened).value();
-            auto proposed = video::propose_step(*recording, heard, go_on_of(progress));
-            if (proposed)
-                proposal = std::move(proposed).value();
-            else
-                proposal.reasons.push_back(proposed.error().what);
-        }
-        return [this, proposal] {
-            finding_ = false;
-            reasons_ = proposal.reasons;
-            if (!step_) step_ = proposal.estimate;
-            Q_EMIT changed();
-            decode();
-        };
-    });
+    steps_.add(group_,
+               [this, paths = paths_, recording = recording_](const base::Progress& progress) -> JobQueue::Answer {
+                   video::StepProposal proposal;
+                   if (auto opened = video::open_video(paths)) {
+                       video::Video heard = std::move(opened).value();
+                       auto proposed = video::propose_step(*recording, heard, go_on_of(progress));
+                       if (proposed)
+                           proposal = std::move(proposed).value();
+                       else
+                           proposal.reasons.push_back(proposed.error().what);
+                   }
+                   return [this, proposal] {
+                       finding_ = false;
+                       reasons_ = proposal.reasons;
+                       if (!step_) step_ = proposal.estimate;
+                       Q_EMIT changed();
+                       Q_EMIT put_in_step();
+                       decode();
+                   };
+               });
     Q_EMIT changed();
 }
 
@@ -82,6 +87,7 @@ void VideoSource::close() {
 void VideoSource::set_step(const video::StepEstimate& step) {
     step_ = step;
     Q_EMIT changed();
+    Q_EMIT put_in_step();
     decode();
 }
 

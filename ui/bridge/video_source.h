@@ -22,8 +22,11 @@ class VideoSource : public QObject {
   public:
     explicit VideoSource(QObject* parent = nullptr);
 
-    // The files of one video in their order.  What it was before is closed.
-    void open(const std::vector<std::string>& paths, std::shared_ptr<const recording::Recording> recording);
+    // The files of one video in their order.  What it was before is closed.  Where it is known how it stands to the
+    // recording, that is not looked for.
+    void open(const std::vector<std::string>& paths, std::shared_ptr<const recording::Recording> recording,
+              const std::optional<video::StepEstimate>& known = {});
+    [[nodiscard]] const std::vector<std::string>& paths() const { return paths_; }
     void close();
     [[nodiscard]] bool is_open() const { return reader_ != nullptr; }
     // Another number with each video.
@@ -43,18 +46,20 @@ class VideoSource : public QObject {
     [[nodiscard]] std::optional<double> frame_before_s() const;
 
   Q_SIGNALS:
-    void changed(); // opened, closed, put in step
+    void changed();     // opened, closed, put in step
+    void put_in_step(); // by itself or by hand, or it was looked for in vain
     void shown(const lapwright::video::Frame& frame);
     void refused(const QString& sentence);
 
   private:
     void take(const std::shared_ptr<video::FrameReader>& reader);
-    void look_for_step(const std::vector<std::string>& paths);
+    void look_for_step();
     void decode();
     [[nodiscard]] video::InStep in_step() const { return step_ ? step_->step : video::InStep{}; }
 
     std::shared_ptr<video::FrameReader> reader_; // used by jobs of frames_ alone
     std::shared_ptr<const recording::Recording> recording_;
+    std::vector<std::string> paths_;
     int serial_ = 0;
     std::optional<video::StepEstimate> step_;
     std::vector<std::string> reasons_;

@@ -131,7 +131,7 @@ void MainWindow::make_pages() {
     judging_ = new Judging({*book_, *sessions_, pages_->sessions(), *comparing_, *edits_}, this);
     track_editing_ = new TrackEditing(
         {actions_, *book_, *sessions_, pairing_, *pages_, *comparing_, *given_, *edits_, *notices_}, this);
-    watching_ = new Watching({actions_, *pages_, *edits_, *this});
+    watching_ = new Watching({actions_, *pages_, *book_, *edits_, *this});
     new Copying({actions_, *pages_, *exporting_, *this}, this);
     new ContextMenus(actions_, *pages_, this);
     pages_->follow({actions_, *sessions_, pairing_, *comparing_, *explaining_, *given_});
@@ -330,7 +330,7 @@ void MainWindow::show_compared(const workspace::ComparedPointer& compared) {
     pages_->compare().show_pairing(compared);
     fill_channels_menu({actions_, pages_->compare(), preferences_, [this] { save(); }});
     setWindowTitle(title_of(*compared->pairing));
-    watching_->set_pairing(compared);
+    watching_->set_pairing(compared, pairing_.laps());
     noting_->follow_pairing();
     explaining_->follow_pairing();
     debriefing_->set_pairing(compared, pairing_.laps());

@@ -2,6 +2,7 @@
 #include "ui/window/watching.h"
 
 #include "core/base/number_text.h"
+#include "ui/bridge/book_queue.h"
 #include "ui/models/file_name.h"
 #include "ui/models/text.h"
 #include "ui/pages/compare/compare_page.h"
@@ -32,6 +33,22 @@ QString letter(Side side) {
     return side == Side::a ? QStringLiteral("A") : QStringLiteral("B");
 }
 
+std::optional<video::StepEstimate> estimate_of(const std::optional<book::KeptStep>& kept) {
+    if (!kept) return {};
+    video::StepEstimate estimate;
+    estimate.step = {kept->offset_s, kept->drift, kept->around_s};
+    estimate.offset_low_s = kept->offset_low_s;
+    estimate.offset_high_s = kept->offset_high_s;
+    estimate.method = video::parse_step_method(kept->method).value_or(video::StepMethod::by_hand);
+    return estimate;
+}
+
+std::optional<book::KeptStep> kept_step(const std::optional<video::StepEstimate>& estimate) {
+    if (!estimate) return {};
+    return book::KeptStep{estimate->step.offset_s, estimate->offset_low_s,  estimate->offset_high_s,
+                          estimate->step.drift,    estimate->step.around_s, std::string(video::name(estimate->method))};
+}
+
 // The offset of a video as it was moved by hand.
 class MovedByHand : public QUndoCommand {
   public:
@@ -54,6 +71,7 @@ Watching::Watching(const Parts& parts) : QObject(&parts.window), parts_(parts) {
     for (const Side side : both)
         connect_side(side);
     connect_actions();
+    connect_book();
     connect(&parts_.pages, &QStackedWidget::currentChanged, this, &Watching::follow_page);
     connect(&page().stack(), &plots::PlotStack::cursor_moved, this, &Watching::follow_cursor);
     ticks_.setInterval(tick_ms);
@@ -91,6 +109,8 @@ void Watching::connect_side(Side side) {
     // A source may change sides.
     connect(one.source, &bridge::VideoSource::changed, this,
             [this, source = one.source] { follow_source(side_of(source)); });
+    connect(one.source, &bridge::VideoSource::put_in_step, this,
+            [this, source = one.source] { keep(side_of(source)); });
     connect(one.source, &bridge::VideoSource::shown, this, [this, source = one.source](const video::Frame& frame) {
         view(side_of(source)).frame().show_frame(frame);
     });
@@ -114,6 +134,41 @@ void Watching::connect_actions() {
     connect(a.frame_back, &QAction::triggered, this, [this] { step_frame(false); });
     connect(a.one_clock, &QAction::toggled, this, [this] { begin_at(page().stack().cursor_m()); });
     connect(a.play_speed, &QActionGroup::triggered, this, &Watching::say_how);
+}
+
+void Watching::connect_book() {
+    connect(&parts_.book, &bridge::BookQueue::video_found, this,
+            [this](const workspace::SessionKey& session, const std::vector<std::string>& paths,
+                   const std::optional<book::KeptStep>& step) {
+                const auto side = side_with(session);
+                if (side && !source(*side).is_open()) open(*side, paths, estimate_of(step));
+            });
+    connect(&parts_.book, &bridge::BookQueue::video_missing, this,
+            [this](const workspace::SessionKey& session, const base::Error& error) {
+                if (const auto side = side_with(session)) view(*side).frame().show_words(text(base::one_line(error)));
+            });
+}
+
+std::optional<Side> Watching::side_with(const workspace::SessionKey& session) const {
+    for (const Side side : both)
+        if (sides_[index(side)].session == session) return side;
+    return {};
+}
+
+// A file that is gone meanwhile stays as the book has it.
+void Watching::keep(Side side) {
+    const bridge::VideoSource& from = source(side);
+    if (!from.is_open()) return;
+    parts_.book.edit_unasked([session = sides_[index(side)].session, paths = from.paths(),
+                              step = kept_step(from.step())](bridge::BookQueue::Book& own) -> base::Result<void> {
+        book::KeptVideo video{{}, step};
+        for (const std::string& path : paths) {
+            auto file = book::video_file(path);
+            if (!file) return {};
+            video.files.push_back(std::move(file).value());
+        }
+        return book::put_video(own.book(), session.checksum, video);
+    });
 }
 
 const analysis::Side* Watching::shown(Side side) const {
@@ -147,18 +202,22 @@ Side Watching::side_of(const bridge::VideoSource* source) const {
 }
 
 // A video belongs to its session: it goes with it to the other side, and away with it.
-void Watching::set_pairing(const workspace::ComparedPointer& compared) {
+void Watching::set_pairing(const workspace::ComparedPointer& compared, const workspace::TwoLaps& laps) {
     ticks_.stop();
     compared_ = compared;
-    const auto session = [this](Side side) { return shown(side)->session->recording->source_file; };
+    const auto session = [&laps](Side side) { return side == Side::a ? laps.session_a : laps.session_b; };
     if (sides_[0].session == session(Side::b) && sides_[1].session == session(Side::a)) {
         std::swap(sides_[0].source, sides_[1].source);
         std::swap(sides_[0].session, sides_[1].session);
     }
     for (const Side side : both) {
         OneSide& one = sides_[index(side)];
-        if (one.session != session(side)) one.source->close();
+        const bool another = one.session != session(side);
         one.session = session(side);
+        if (another) {
+            one.source->close();
+            parts_.book.find_video(one.session, shown(side)->session->recording->source_file);
+        }
         one.view->set_title(letter(side) + QStringLiteral("  ") + text(shown(side)->session->title()));
         if (one.source->frame())
             one.view->frame().show_frame(*one.source->frame());
@@ -180,14 +239,15 @@ void Watching::ask_for_video(Side side) {
     if (!paths.empty()) open(side, paths);
 }
 
-void Watching::open(Side side, const std::vector<std::string>& paths) {
+void Watching::open(Side side, const std::vector<std::string>& paths, const std::optional<video::StepEstimate>& known) {
     const analysis::Side* const lap = shown(side);
     if (lap == nullptr) return;
     parts_.actions.videos->setChecked(true);
     for (const Side one : both) {
-        if (shown(one)->session != lap->session) continue; // two laps of one session have one video
+        if (sides_[index(one)].session != sides_[index(side)].session)
+            continue; // two laps of one session have one video
         view(one).frame().show_words(tr("The video is being opened"));
-        source(one).open(paths, lap->session->recording);
+        source(one).open(paths, lap->session->recording, known);
     }
     follow_cursor();
 }

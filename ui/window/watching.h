@@ -3,6 +3,7 @@
 // of its own.
 #pragma once
 
+#include "core/book/videos.h"
 #include "core/workspace/compared.h"
 #include "core/workspace/playing.h"
 #include "ui/bridge/video_source.h"
@@ -17,6 +18,10 @@
 class QLabel;
 class QMainWindow;
 class QUndoStack;
+
+namespace lapwright::bridge {
+class BookQueue;
+} // namespace lapwright::bridge
 
 namespace lapwright::pages {
 class ComparePage;
@@ -36,14 +41,15 @@ class Watching : public QObject {
     struct Parts {
         const Actions& actions;
         PageStack& pages;
+        bridge::BookQueue& book;
         QUndoStack& edits;
         QMainWindow& window;
     };
     explicit Watching(const Parts& parts); // all outlive it
 
-    void set_pairing(const workspace::ComparedPointer& compared);
+    void set_pairing(const workspace::ComparedPointer& compared, const workspace::TwoLaps& laps);
     void set_palette(const theme::Palette& palette);
-    void open(Side side, const std::vector<std::string>& paths);
+    void open(Side side, const std::vector<std::string>& paths, const std::optional<video::StepEstimate>& known = {});
     [[nodiscard]] bridge::VideoSource& source(Side side) { return *sides_[index(side)].source; }
     [[nodiscard]] pages::VideoView& view(Side side) { return *sides_[index(side)].view; }
     [[nodiscard]] QDockWidget& panel() { return *panel_; }
@@ -53,7 +59,7 @@ class Watching : public QObject {
     struct OneSide {
         pages::VideoView* view = nullptr;
         bridge::VideoSource* source = nullptr;
-        std::string session; // whose video it is
+        workspace::SessionKey session; // whose video it is
     };
     static constexpr std::size_t index(Side side) { return side == Side::a ? 0 : 1; }
 
@@ -63,6 +69,9 @@ class Watching : public QObject {
     void make_panel();
     void connect_side(Side side);
     void connect_actions();
+    void connect_book();
+    void keep(Side side); // in the book
+    [[nodiscard]] std::optional<Side> side_with(const workspace::SessionKey& session) const;
     void ask_for_video(Side side);
     void follow_source(Side side);
     void move_by_hand(Side side, double offset_s);

@@ -6,12 +6,14 @@
 #include "core/math/random.h"
 #include "core/video/made_video.h"
 #include "tests/ui/fixture/paired_window.h"
+#include "ui/bridge/book_queue.h"
 #include "ui/pages/compare/video_view.h"
 #include "ui/plots/plot_stack.h"
 
 #include <QDoubleSpinBox>
 #include <QUndoStack>
 #include <cmath>
+#include <cstdio>
 #include <fstream>
 
 using namespace lapwright;
@@ -153,6 +155,34 @@ TEST_F(WatchingTest, PanelClosesAndRestsOnOtherPages) {
     QApplication::setActiveWindow(window.get());
     key(Qt::Key_Y);
     EXPECT_TRUE(watching().panel().isVisible());
+}
+
+// Closed and opened again, the window shows the video as it was left; a moved one is asked for.
+class KeptVideoTest : public fixture::PairedWindowWithBook {
+  protected:
+    video::tests::Workshop workshop;
+};
+
+TEST_F(KeptVideoTest, TheBookRemembersItsPlaceAndOffset) {
+    video::tests::Recipe recipe{"a.mp4", "libx264", "-preset veryfast"};
+    recipe.frames = 100;
+    const std::string path = workshop.make(recipe).path;
+    window->watching().open(Side::a, {path});
+    const auto source = [this]() -> bridge::VideoSource& { return window->watching().source(Side::a); };
+    ASSERT_TRUE(fixture::wait_for([&] { return source().is_open() && !source().finding(); }, 30'000));
+    window->watching().view(Side::a).offset().setValue(12.34);
+    ASSERT_EQ(window->book().finish(), 0U);
+    open_window();
+    EXPECT_TRUE(fixture::wait_for([&] { return source().is_open() && source().step(); }, 30'000));
+    EXPECT_DOUBLE_EQ(source().step()->step.offset_s, 12.34);
+    EXPECT_EQ(source().step()->method, video::StepMethod::by_hand);
+    EXPECT_FALSE(source().finding());
+    EXPECT_TRUE(window->watching().panel().isVisible());
+    ASSERT_EQ(std::rename(path.c_str(), (path + ".gone").c_str()), 0);
+    open_window();
+    EXPECT_TRUE(fixture::wait_for(
+        [&] { return window->watching().view(Side::a).frame().words().contains(QStringLiteral("no longer there")); }));
+    EXPECT_FALSE(source().is_open());
 }
 
 TEST_F(WatchingTest, SwapTakesTheVideoToTheOtherSide) {
