@@ -378,7 +378,7 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 
 void MainWindow::dropEvent(QDropEvent* event) {
     event->acceptProposedAction();
-    open(files_in(*event->mimeData()));
+    open(watching_->take_dropped(files_in(*event->mimeData()), event->position().x() < width() / 2.0));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

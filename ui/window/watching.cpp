@@ -12,6 +12,7 @@
 #include "ui/window/page_stack.h"
 
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMainWindow>
@@ -31,6 +32,13 @@ constexpr int tick_ms = 16; // 60 times a second
 
 QString letter(Side side) {
     return side == Side::a ? QStringLiteral("A") : QStringLiteral("B");
+}
+
+bool is_named_as_video(const QString& file) {
+    static const QStringList endings{QStringLiteral("mp4"), QStringLiteral("mov"), QStringLiteral("m4v"),
+                                     QStringLiteral("mkv"), QStringLiteral("avi"), QStringLiteral("ts"),
+                                     QStringLiteral("mts"), QStringLiteral("mpg")};
+    return endings.contains(QFileInfo(file).suffix().toLower());
 }
 
 std::optional<video::StepEstimate> estimate_of(const std::optional<book::KeptStep>& kept) {
@@ -227,6 +235,20 @@ void Watching::set_pairing(const workspace::ComparedPointer& compared, const wor
         follow_source(side);
     }
     begin_at(page().stack().cursor_m());
+}
+
+QStringList Watching::take_dropped(const QStringList& files, bool on_left_half) {
+    if (!compared_ || !parts_.pages.on_compare()) return files;
+    QStringList rest;
+    std::vector<std::string> paths;
+    for (const QString& file : files)
+        if (is_named_as_video(file))
+            paths.push_back(models::file_name(file));
+        else
+            rest << file;
+    std::ranges::sort(paths);
+    if (!paths.empty()) open(on_left_half ? Side::a : Side::b, paths);
+    return rest;
 }
 
 void Watching::ask_for_video(Side side) {

@@ -50,6 +50,8 @@ class Watching : public QObject {
     void set_pairing(const workspace::ComparedPointer& compared, const workspace::TwoLaps& laps);
     void set_palette(const theme::Palette& palette);
     void open(Side side, const std::vector<std::string>& paths, const std::optional<video::StepEstimate>& known = {});
+    // Of dropped files the videos, for A where they fell on the left half, else for B; those that are left.
+    [[nodiscard]] QStringList take_dropped(const QStringList& files, bool on_left_half);
     [[nodiscard]] bridge::VideoSource& source(Side side) { return *sides_[index(side)].source; }
     [[nodiscard]] pages::VideoView& view(Side side) { return *sides_[index(side)].view; }
     [[nodiscard]] QDockWidget& panel() { return *panel_; }

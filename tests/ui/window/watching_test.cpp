@@ -11,7 +11,10 @@
 #include "ui/plots/plot_stack.h"
 
 #include <QDoubleSpinBox>
+#include <QDropEvent>
+#include <QMimeData>
 #include <QUndoStack>
+#include <QUrl>
 #include <cmath>
 #include <cstdio>
 #include <fstream>
@@ -138,6 +141,23 @@ TEST_F(WatchingTest, WhatIsNoVideoIsSaidInItsPlace) {
     stack().set_cursor(100.0); // and nothing else happens
     fixture::settle();
     EXPECT_FALSE(watching().source(Side::b).is_open());
+}
+
+TEST_F(WatchingTest, DroppedVideoGoesToTheHalfItFellOn) {
+    video::tests::Recipe recipe{"b.MP4", "libx264", "-preset veryfast"};
+    recipe.frames = 50;
+    const QString video = QString::fromStdString(workshop.make(recipe).path);
+    QMimeData dropped;
+    dropped.setUrls({QUrl::fromLocalFile(video)});
+    QDragEnterEvent enter(QPoint(200, 300), Qt::CopyAction, &dropped, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window.get(), &enter);
+    QDropEvent drop(QPointF(window->width() * 0.8, 300.0), Qt::CopyAction, &dropped, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window.get(), &drop);
+    EXPECT_TRUE(fixture::wait_for([&] { return watching().source(Side::b).is_open(); }, 30'000))
+        << watching().view(Side::b).frame().words().toStdString();
+    EXPECT_FALSE(watching().source(Side::a).is_open());
+    EXPECT_TRUE(window->on_compare_page());
+    EXPECT_EQ(watching().take_dropped({video, path("three.csv")}, true), QStringList{path("three.csv")});
 }
 
 TEST_F(WatchingTest, PanelClosesAndRestsOnOtherPages) {
