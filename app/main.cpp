@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // lapwright: a subcommand runs without a display, anything else opens the workstation.
 #include "app/commands/commands.h"
-#include "app/commands/large_heap.h"
+#include "core/platform/program.h"
 #ifdef LAPWRIGHT_WINDOW
 #include "ui/window/run.h"
 #include "ui/window/write_sheet.h"
@@ -26,7 +26,8 @@ lapwright::commands::SheetWriter sheet_writer() {
 } // namespace
 
 int main(int argc, char** argv) {
-    lapwright::commands::prepare_large_heap();
+    lapwright::platform::prepare_large_heap();
+    lapwright::platform::print_bytes_as_they_are();
     const std::vector<std::string> words(argv + 1, argv + argc);
 #ifdef LAPWRIGHT_WINDOW
     if (lapwright::commands::wish(words) == lapwright::commands::Wish::open_window) {

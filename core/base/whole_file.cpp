@@ -2,14 +2,10 @@
 #include "core/base/whole_file.h"
 
 #include "core/base/number_text.h"
+#include "core/platform/files.h"
 
-#include <cerrno>
-#include <cstdio>
-#include <fcntl.h>
 #include <filesystem>
-#include <sys/stat.h>
 #include <system_error>
-#include <unistd.h>
 
 namespace lapwright::base {
 namespace {
@@ -17,37 +13,19 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr int max_names = 100;
-constexpr mode_t as_the_umask_says = 0666;
 
-// 0, or the error number of the system.
-int write_all(int file, std::string_view content) {
-    while (!content.empty()) {
-        const ssize_t written = ::write(file, content.data(), content.size());
-        if (written < 0 && errno == EINTR) continue;
-        if (written < 0) return errno;
-        content.remove_prefix(static_cast<std::size_t>(written));
-    }
-    return ::fsync(file) == 0 ? 0 : errno;
-}
-
-// Another run may be writing under the first name; the file is open for writing, or -1.
-int open_beside(const std::string& target, std::string& partial) {
-    for (int i = 0; i < max_names; ++i) {
-        partial = target + ".part" + integer_text(::getpid()) + "-" + integer_text(i);
-        const int file = ::open(partial.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, as_the_umask_says);
-        if (file >= 0 || errno != EEXIST) return file;
-    }
-    return -1;
-}
-
-int write_and_rename(const std::string& target, std::string_view content) {
+std::error_code write_and_rename(const std::string& target, std::string_view content) {
     std::string partial;
-    const int file = open_beside(target, partial);
-    if (file < 0) return errno;
-    int problem = write_all(file, content);
-    if (::close(file) != 0 && problem == 0) problem = errno;
-    if (problem == 0 && std::rename(partial.c_str(), target.c_str()) != 0) problem = errno;
-    if (problem != 0) ::unlink(partial.c_str());
+    std::error_code problem = std::make_error_code(std::errc::file_exists);
+    // Another run may be writing under the first name.
+    for (int i = 0; i < max_names && problem == std::errc::file_exists; ++i) {
+        partial = target + ".part" + integer_text(platform::process_id()) + "-" + integer_text(i);
+        problem = platform::write_new(partial, content);
+    }
+    if (problem) return problem;
+    problem = platform::replace(partial, target);
+    std::error_code ignored;
+    if (problem) fs::remove(partial, ignored);
     return problem;
 }
 
@@ -66,8 +44,8 @@ Result<void> write_whole_file(const std::string& path, std::string_view content,
     std::error_code unresolved;
     const fs::path target = fs::exists(status) ? fs::canonical(path, unresolved) : fs::path(path);
     if (unresolved) return refused(unresolved.message());
-    const int problem = write_and_rename(target.string(), content);
-    if (problem != 0) return refused(std::error_code(problem, std::generic_category()).message());
+    const std::error_code problem = write_and_rename(target.string(), content);
+    if (problem) return refused(problem.message());
     return {};
 }
 

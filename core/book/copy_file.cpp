@@ -3,12 +3,10 @@
 
 #include "core/base/number_text.h"
 #include "core/book/database.h"
+#include "core/platform/files.h"
 
-#include <cstdio>
-#include <fcntl.h>
 #include <filesystem>
 #include <system_error>
-#include <unistd.h>
 
 #include <sqlite3.h>
 
@@ -41,24 +39,15 @@ Result<void> write_copy(const std::string& from, const std::string& partial) {
     return (*target)->take_outcome();
 }
 
-bool flushed(const std::string& path, int flags) {
-    const int file = ::open(path.c_str(), flags | O_CLOEXEC);
-    if (file < 0) return false;
-    const bool good = ::fsync(file) == 0;
-    return ::close(file) == 0 && good;
-}
-
 } // namespace
 
 std::string partial_name(const std::string& target) {
-    return target + ".part" + base::integer_text(::getpid());
+    return target + ".part" + base::integer_text(platform::process_id());
 }
 
 Result<void> appear(const std::string& partial, const std::string& target) {
     const std::string folder = std::filesystem::path(target).parent_path().string();
-    if (flushed(partial, O_RDWR) && std::rename(partial.c_str(), target.c_str()) == 0 &&
-        flushed(folder.empty() ? "." : folder, O_RDONLY | O_DIRECTORY))
-        return {};
+    if (!platform::flush(partial) && !platform::replace(partial, target) && !platform::flush_folder(folder)) return {};
     return Error{ErrorCode::file_not_writable,
                  {target, {}, {}},
                  "the file cannot be written",

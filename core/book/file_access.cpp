@@ -2,24 +2,18 @@
 #include "core/book/file_access.h"
 
 #include "core/base/error.h"
+#include "core/platform/files.h"
 
-#include <fcntl.h>
 #include <filesystem>
 #include <string_view>
-#include <sys/stat.h>
 #include <system_error>
-#include <unistd.h>
 
 namespace lapwright::book {
 namespace {
 
-bool may_write_at(const std::string& path) {
-    return ::faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0;
-}
-
 bool may_be_written(const std::string& path) {
     const std::string folder = std::filesystem::path(path).parent_path().string();
-    return may_write_at(path) && may_write_at(folder.empty() ? "." : folder);
+    return platform::may_write(path) && platform::may_write(folder.empty() ? "." : folder);
 }
 
 bool holds_something(const std::string& path) {
@@ -69,10 +63,10 @@ base::Result<FileAccess> access_to(const std::string& path, bool read_only) {
 FileState state_of(const std::string& path) {
     FileState state;
     state.has_log = holds_something(path + "-wal") || holds_something(path + "-journal");
-    struct stat file{};
-    if (::stat(path.c_str(), &file) != 0) return state;
-    state.size = file.st_size;
-    state.changed_ns = std::int64_t{file.st_mtim.tv_sec} * 1'000'000'000 + file.st_mtim.tv_nsec;
+    if (const auto stamp = platform::stamp_of(path)) {
+        state.size = stamp->size;
+        state.changed_ns = stamp->changed_ns;
+    }
     return state;
 }
 

@@ -10,12 +10,11 @@
 #include "core/book/migrate.h"
 #include "core/book/rescue_rows.h"
 #include "core/book/samples.h"
+#include "core/platform/files.h"
 
-#include <fcntl.h>
 #include <filesystem>
 #include <fstream>
 #include <system_error>
-#include <unistd.h>
 
 namespace lapwright::book {
 namespace {
@@ -98,16 +97,7 @@ Owner owner_of_backup(const std::string& path, const std::string& work) {
 // open (os_unix.c: SHARED_FIRST, SHARED_SIZE). Asked where this process itself
 // has no connection to the book: closing the file would give its locks away.
 bool is_open_elsewhere(const std::string& path) {
-    const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    if (file < 0) return false;
-    struct flock lock{};
-    lock.l_type = F_WRLCK;
-    lock.l_whence = SEEK_SET;
-    lock.l_start = 0x40000002;
-    lock.l_len = 510;
-    const bool locked = ::fcntl(file, F_GETLK, &lock) == 0 && lock.l_type != F_UNLCK;
-    ::close(file);
-    return locked;
+    return platform::is_locked(path, 0x40000002, 510);
 }
 
 bool is_whole(const std::string& work) {

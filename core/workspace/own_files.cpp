@@ -17,6 +17,7 @@ std::filesystem::path data_folder() {
     };
     std::filesystem::path data = variable("XDG_DATA_HOME");
     if (!data.is_absolute()) data = variable("HOME").empty() ? "" : variable("HOME") / ".local/share";
+    if (!data.is_absolute()) data = variable("LOCALAPPDATA"); // of Windows
     return data.is_absolute() ? data : std::filesystem::path();
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Where the person's own book and recipes lie, for both front ends (XDG Base Directory Specification 0.8:
-// $XDG_DATA_HOME, else ~/.local/share).  Nothing of it need exist.
+// $XDG_DATA_HOME, else ~/.local/share; on Windows %LOCALAPPDATA%).  Nothing of it need exist.
 #pragma once
 
 #include "core/base/result.h"

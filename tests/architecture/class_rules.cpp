@@ -12,6 +12,12 @@ std::string folder_of(const std::string& path) {
     return path.substr(0, path.rfind('/'));
 }
 
+// A build takes one of files_posix.cpp and files_windows.cpp.
+std::string whatever_the_system(const std::string& path) {
+    static const std::regex system(R"(_(posix|windows)\.cpp$)");
+    return std::regex_replace(path, system, ".cpp");
+}
+
 } // namespace
 
 Findings check_classes(std::span<const SourceFile> files) {
@@ -28,7 +34,7 @@ Findings check_classes(std::span<const SourceFile> files) {
                 continue;
             }
             const auto [home, first] = homes.try_emplace({folder_of(file.path), found[1].str()}, file.path);
-            if (!first && home->second != file.path) {
+            if (!first && whatever_the_system(home->second) != whatever_the_system(file.path)) {
                 findings.push_back(finding(file.path, number, found[1].str() + " is implemented in " + home->second));
             }
         }

@@ -54,7 +54,7 @@ bool is_program_start(std::string_view path) {
 
 bool allowed(const LayerTable& table, const std::string& layer, const std::string& included) {
     if (layer == "app") {
-        return included == "app/commands" || included == "ui/window";
+        return included == "app/commands" || included == "core/platform" || included == "ui/window";
     }
     return included == layer || table.at(layer).contains(included);
 }

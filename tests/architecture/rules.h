@@ -13,7 +13,7 @@ namespace lapwright::architecture {
 inline constexpr std::size_t longest_file_lines = 400;
 
 // Quoted includes: from the project's root, and only of the file's own layer or one of its row.  A file right under
-// app/ is the program's start and may include app/commands and ui/window.
+// app/ is the program's start and may include app/commands, core/platform and ui/window.
 [[nodiscard]] Findings check_includes(const LayerTable& table, std::span<const SourceFile> files);
 
 // Qt anywhere in core or app/commands; the plotting library's header outside ui/plots.

@@ -125,6 +125,12 @@ TEST(FormRule, RefusesLongFilesAndNotesToSelf) {
                 ElementsAre("core/lap/a.cpp:2: a note to self is left: FIXME"));
 }
 
+TEST(ClassRule, LetsEachSystemHaveItsOwn) {
+    const std::vector<SourceFile> two{{"core/platform/files_posix.cpp", "File::File(int x) {}\n"},
+                                      {"core/platform/files_windows.cpp", "File::File(int x) {}\n"}};
+    EXPECT_THAT(check_classes(two), IsEmpty());
+}
+
 TEST(ClassRule, RefusesAClassInTwoFiles) {
     const auto two = [](const std::string& other, const char* folder = "ui/pages") {
         return std::vector<SourceFile>{{"ui/pages/a.cpp", "Page::Page(int x) {}\nint Page::width() const {\n"},

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Times single imports of one file by two threads in the program's memory, and what of it they take at most:
 //   import_once_bench FILE [TIMES]     prints: seconds of the first, the best and the median, peak MiB, MiB of columns
-#include "app/commands/large_heap.h"
 #include "core/base/number_text.h"
 #include "core/import/formats/import.h"
+#include "core/platform/program.h"
 
 #include <algorithm>
 #include <chrono>
@@ -14,7 +14,7 @@
 
 int main(int count, char** words) {
     using namespace lapwright;
-    commands::prepare_large_heap();
+    platform::prepare_large_heap();
     if (count < 2) {
         std::cerr << "usage: import_once_bench FILE [TIMES]\n";
         return 2;

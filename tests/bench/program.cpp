@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // main() of the benchmarks: what they measure works in the memory that the program works in.
-#include "app/commands/large_heap.h"
+#include "core/platform/program.h"
 
 #include <benchmark/benchmark.h>
 
 int main(int count, char** words) {
-    lapwright::commands::prepare_large_heap();
+    lapwright::platform::prepare_large_heap();
     benchmark::Initialize(&count, words);
     if (benchmark::ReportUnrecognizedArguments(count, words)) return 1;
     benchmark::RunSpecifiedBenchmarks();

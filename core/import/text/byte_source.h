@@ -11,6 +11,10 @@
 #include <string>
 #include <string_view>
 
+namespace lapwright::platform {
+class ReadableFile;
+}
+
 namespace lapwright::import {
 
 class ByteSource {
@@ -33,12 +37,11 @@ class ByteSource {
     [[nodiscard]] std::optional<std::string_view> piece(std::size_t begin, std::size_t end, std::string& buffer) const;
 
   private:
-    struct OpenFile;
-
-    ByteSource(std::shared_ptr<const OpenFile> file, std::size_t size) : file_(std::move(file)), size_(size) {}
+    ByteSource(std::shared_ptr<const platform::ReadableFile> file, std::size_t size)
+        : file_(std::move(file)), size_(size) {}
 
     std::string_view memory_;
-    std::shared_ptr<const OpenFile> file_;
+    std::shared_ptr<const platform::ReadableFile> file_;
     std::size_t size_ = 0;
 };
 

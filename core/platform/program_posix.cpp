@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/commands/large_heap.h"
+#include "core/platform/program.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -9,7 +9,7 @@
 #include <sys/mman.h>
 #include <unistd.h>
 
-namespace lapwright::commands {
+namespace lapwright::platform {
 
 void prepare_large_heap() {
     constexpr std::size_t mebibyte = std::size_t{1} << 20U;
@@ -26,4 +26,6 @@ void prepare_large_heap() {
     madvise(reinterpret_cast<void*>(begin), end - begin, MADV_HUGEPAGE); // a hint: refused where there are none
 }
 
-} // namespace lapwright::commands
+void print_bytes_as_they_are() {}
+
+} // namespace lapwright::platform
