@@ -27,6 +27,8 @@ sheet::SideFacts facts(const Side& side) {
             &side.lap,
             &side.trace.best,
             side.clean_laps.size(),
+            side.session->recording->driver,
+            false,
             ""};
 }
 
@@ -81,10 +83,20 @@ std::vector<sheet::Pair> cause_pairs(const causes::Explanation& e) {
     return pairs;
 }
 
+// The best that says what the person may try is among those that the sheet has room for.
+std::vector<findings::Finding> with_advice(std::vector<findings::Finding> all, std::optional<causes::Side> my_car) {
+    const auto advises = [](const findings::Finding& f) { return !f.try_next.empty(); };
+    const auto shown = static_cast<std::ptrdiff_t>(std::min(all.size(), sheet::max_findings));
+    const auto first = std::ranges::find_if(all, advises);
+    if (my_car && first != all.end() && first - all.begin() >= shown)
+        std::rotate(all.begin() + shown - 1, first, first + 1);
+    return all;
+}
+
 std::vector<sheet::Finding> sheet_findings(const Pairing& pairing, const causes::Explanation& explanation,
                                            base::UnitSystem units, std::optional<causes::Side> my_car) {
     std::vector<sheet::Finding> all;
-    for (const findings::Finding& f : findings_of(pairing, &explanation, units, my_car))
+    for (const findings::Finding& f : with_advice(findings_of(pairing, &explanation, units, my_car), my_car))
         all.push_back({f.claim, f.evidence, f.try_next, f.worth, f.favours, f.start_m, f.end_m});
     return all;
 }
@@ -111,6 +123,8 @@ sheet::Sheet debrief_sheet(const Pairing& pairing, base::UnitSystem units, const
     material.headline = &pairing.headline;
     material.a = facts(pairing.a);
     material.b = facts(pairing.b);
+    material.a.mine = extras.my_car == causes::Side::a;
+    material.b.mine = extras.my_car == causes::Side::b;
     material.date = date_of(pairing);
     for (const recording::Warning& warning : pairing.warnings)
         material.remarks.push_back(recording::words(warning));

@@ -89,7 +89,9 @@ std::string plus_minus_text(double half_width, int max_decimals) {
 }
 
 std::string figure_text(double value_si, Quantity quantity, UnitSystem system, int decimals) {
-    return fixed_text(from_si(value_si, shown_unit(quantity, system)), decimals);
+    std::string text = fixed_text(from_si(value_si, shown_unit(quantity, system)), decimals);
+    if (text.starts_with('-')) text.replace(0, 1, "−"); // as in all that people read
+    return text;
 }
 
 std::string figure_with_unit(double value_si, Quantity quantity, UnitSystem system, int decimals) {

@@ -51,7 +51,7 @@ bool stands_out(double gain_s, std::optional<double> sd) {
 std::string gap_text(double gap_s, std::optional<double> sd) {
     const int decimals = gain_decimals(sd);
     if (!std::isfinite(gap_s)) return "—";
-    if (rounds_to_zero(gap_s, decimals)) return "level";
+    if (rounds_to_zero(gap_s, decimals) || !stands_out(gap_s, sd)) return "level";
     const std::string who = gap_s > 0.0 ? "A ahead " : "B ahead ";
     return who + fixed_text(std::abs(gap_s), decimals) + std::string(space) + "s";
 }

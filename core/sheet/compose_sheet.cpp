@@ -5,9 +5,11 @@
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
 #include "core/presentation/figures.h"
+#include "core/sheet/file_name.h"
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 namespace lapwright::sheet {
 namespace {
@@ -17,8 +19,6 @@ using base::UnitSystem;
 using comparison::Figure;
 using comparison::MaybeFigure;
 using comparison::SegmentComparison;
-
-constexpr std::size_t max_findings = 3;
 
 constexpr const char* cautions_text =
     "Estimates from recorded data; intervals are 95 %. Motor sport is dangerous: the event's rules, scrutineering and "
@@ -43,7 +43,8 @@ std::string both(const MaybeFigure& a, const MaybeFigure& b, UnitSystem units) {
 }
 
 std::string side_text(const SideFacts& side, const char* name) {
-    std::string text = std::string(name) + ": " + side.title + ", lap " + base::integer_text(side.lap->number) + ", " +
+    std::string text = std::string(name) + (side.mine ? ", my car: " : ": ") + side.title + ", lap " +
+                       base::integer_text(side.lap->number) + ", " +
                        presentation::lap_time_text(*side.trace, *side.lap);
     text += ", " + base::integer_text(static_cast<std::int64_t>(side.clean_laps)) + " clean laps";
     return side.conditions.empty() ? text : text + ", " + side.conditions;
@@ -57,6 +58,18 @@ std::vector<double> shown_speeds(const std::vector<double>& speeds_mps, UnitSyst
     return shown;
 }
 
+std::vector<std::string> names_along(const std::vector<double>& distance_m,
+                                     const std::vector<SegmentComparison>& segments) {
+    std::vector<std::string> names;
+    std::size_t s = 0;
+    for (const double place_m : distance_m) {
+        while (s + 1 < segments.size() && place_m >= segments[s].segment.end_m)
+            ++s;
+        names.push_back(segments.empty() ? std::string() : segments[s].segment.name);
+    }
+    return names;
+}
+
 Plot plot_of(const Material& m, UnitSystem units) {
     const comparison::GapTrace& gap = m.comparison->gap;
     return {gap.distance_m,
@@ -66,17 +79,26 @@ Plot plot_of(const Material& m, UnitSystem units) {
             gap.low_s,
             gap.high_s,
             std::string(base::symbol(base::shown_unit(Quantity::speed, units))),
-            {}};
+            {},
+            names_along(gap.distance_m, m.comparison->segments)};
+}
+
+// Beyond its error, and more than a twentieth of a second: ours, no source.
+bool matters(const SegmentComparison& s) {
+    constexpr double least_s = 0.05;
+    return who(s.gain_s) != Favours::neither && std::abs(s.gain_s.value) >= least_s;
 }
 
 Row row_of(const SegmentComparison& s, UnitSystem units) {
     const bool corner = s.segment.kind == track::SegmentKind::corner;
-    return {
-        {s.segment.name, base::gain_with_margin(s.gain_s.value, s.gain_s.sd),
-         corner ? both(s.a.min_speed_mps, s.b.min_speed_mps, units) : both(s.a.top_speed_mps, s.b.top_speed_mps, units),
-         both(s.a.exit_speed_mps, s.b.exit_speed_mps, units)},
-        s.gain_s.value,
-        corner};
+    return {{s.segment.name, base::gain_with_margin(s.gain_s.value, s.gain_s.sd),
+             corner ? both(s.a.min_speed_mps, s.b.min_speed_mps, units)
+                    : "top " + both(s.a.top_speed_mps, s.b.top_speed_mps, units),
+             both(s.a.exit_speed_mps, s.b.exit_speed_mps, units)},
+            s.gain_s.value,
+            corner,
+            who(s.gain_s),
+            matters(s)};
 }
 
 // "slowest 201 against 194 km/h, leaves it at 242 against 226".
@@ -133,6 +155,38 @@ std::string place_text(const Material& m, UnitSystem units) {
     return m.date.empty() ? text : text + ", " + m.date;
 }
 
+Map map_of(const track::ReferenceLine& line) {
+    constexpr std::size_t points = 400;
+    Map map;
+    if (line.size() < 3) return map;
+    for (std::size_t i = 0; i < points; ++i) {
+        const double station_m = line.length_m * static_cast<double>(i) / static_cast<double>(points);
+        const track::Vec2 at = line.position(station_m);
+        map.distance_m.push_back(station_m);
+        map.east_m.push_back(at.east);
+        map.north_m.push_back(at.north);
+    }
+    return map;
+}
+
+// Where most is won or lost, besides what the findings are about.
+std::vector<Pair> driving_of(const std::vector<SegmentComparison>& segments, const std::vector<Finding>& findings,
+                             UnitSystem units) {
+    constexpr std::size_t most = 4;
+    std::vector<const SegmentComparison*> order;
+    for (const SegmentComparison& s : segments) {
+        const bool found =
+            std::ranges::any_of(findings, [&](const Finding& f) { return f.evidence == evidence(s, units); });
+        if (!found && s.segment.kind == track::SegmentKind::corner && matters(s)) order.push_back(&s);
+    }
+    std::ranges::stable_sort(order, std::greater<>{}, [](const auto* s) { return std::abs(s->gain_s.value); });
+    if (order.size() > most) order.resize(most);
+    std::vector<Pair> pairs;
+    for (const SegmentComparison* s : order)
+        pairs.push_back({s->segment.name, evidence(*s, units), Favours::neither});
+    return pairs;
+}
+
 std::string made_from(const Material& m) {
     const auto one = [](const SideFacts& side) { return side.file + " lap " + base::integer_text(side.lap->number); };
     return "Made from " + one(m.a) + " (A) and " + one(m.b) + " (B), grid " +
@@ -164,7 +218,11 @@ Sheet compose_sheet(const Material& m, UnitSystem units) {
         const Row row = row_of(s, units);
         if (row.corner) sheet.corners.push_back(row);
         sheet.segments.push_back(row);
+        sheet.segment_words.push_back(evidence(s, units));
     }
+    sheet.map = map_of(m.track->line);
+    sheet.driving = driving_of(m.comparison->segments, sheet.findings, units);
+    sheet.file_name = file_name_for(m.track->name, m.date, m.a.driver, m.b.driver);
     sheet.causes = m.causes;
     sheet.setup = m.setup;
     sheet.notes = m.notes;

@@ -21,6 +21,8 @@ struct SideFacts {
     const lap::Lap* lap = nullptr;
     const lap::LapTrace* trace = nullptr;
     std::size_t clean_laps = 0;
+    std::string driver;
+    bool mine = false;      // the person's own car
     std::string conditions; // "21 °C, 1.176 kg/m³", empty where unknown
 };
 

@@ -11,7 +11,8 @@ inline constexpr std::uint32_t ink = 0x22262b;
 inline constexpr std::uint32_t faint_ink = 0x5e6266;
 inline constexpr std::uint32_t rule = 0xd8d2c2;
 inline constexpr std::uint32_t shade = 0xf3eee0;
-inline constexpr std::uint32_t band = 0xcfd6da; // uncertainty of the gap
+inline constexpr std::uint32_t band = 0xcfd6da;         // uncertainty of the gap
+inline constexpr std::uint32_t within_error = 0x8a8478; // a gain that may be none
 inline constexpr std::uint32_t blue_a = 0x005a9e;
 inline constexpr std::uint32_t vermilion_b = 0xb84700;
 

@@ -14,8 +14,8 @@ namespace {
 constexpr std::size_t max_points = 1200;
 constexpr double room_for_numbers = 30.0; // left of the panels
 constexpr double room_for_discs = 26.0;
-constexpr double room_for_title = 90.0; // and half a name
-constexpr double room_for_name = 40.0;  // half of it
+constexpr double room_for_title = 142.0; // with the key, and half a name
+constexpr double room_for_name = 40.0;   // half of it
 constexpr double between = 16.0;
 constexpr double room_for_foot = 12.0;
 constexpr double share_of_speed = 0.62;
@@ -55,8 +55,9 @@ Box shade_between(double start_m, double end_m, const Panel& speed, const Panel&
 std::optional<NamedMark> named_mark(const Plot& plot, const Panel& speed, const Panel& gap) {
     if (!plot.deciding) return std::nullopt;
     const Box shade = shade_between(plot.deciding->start_m, plot.deciding->end_m, speed, gap);
-    const double x = std::clamp(shade.left + 0.5 * shade.width, speed.area.left + room_for_title,
-                                speed.area.right() - room_for_name);
+    const double right = speed.area.right() - room_for_name;
+    const double x =
+        std::clamp(shade.left + 0.5 * shade.width, std::min(speed.area.left + room_for_title, right), right);
     return NamedMark{plot.deciding->name, shade, x, speed.area.top - 3.0};
 }
 

@@ -69,5 +69,8 @@ inline constexpr double mark_radius = 6.0;
 
 // In the middle below the plot, where no name of a corner stands.
 inline constexpr const char* const foot_words = "distance along the track · speed: A solid, B dashed";
+inline constexpr const char* const narrow_foot_words = "A solid, B dashed"; // on a panel narrower than narrow_pt
+inline constexpr double narrow_pt = 320.0;
+inline constexpr double room_for_key = 54.0; // left of it: the title of the speed panel
 
 } // namespace lapwright::sheet

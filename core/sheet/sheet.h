@@ -5,6 +5,7 @@
 
 #include "core/findings/headline.h"
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -13,6 +14,8 @@ namespace lapwright::sheet {
 
 // Colour and letter of whoever a line favours.
 using findings::Favours;
+
+inline constexpr std::size_t max_findings = 3;
 
 struct Finding {
     std::string claim;    // one sentence
@@ -26,9 +29,11 @@ struct Finding {
 
 // One row of the segment table; the cells are in the order of Sheet::columns.
 struct Row {
-    std::vector<std::string> cells;
+    std::vector<std::string> cells = {};
     double gain_s = 0.0;
     bool corner = false;
+    Favours favours = Favours::neither; // beyond its error
+    bool matters = false;               // beyond its error and more than a little
 };
 
 // The segment that the headline names.
@@ -48,6 +53,14 @@ struct Plot {
     std::vector<double> high_s;
     std::string speed_unit;
     std::optional<DecidingPlace> deciding;
+    std::vector<std::string> segment_names = {}; // as many as distances: where each lies; empty: not known
+};
+
+// The reference line from above, from the gate on and around; empty where there is none.  All of one length.
+struct Map {
+    std::vector<double> distance_m;
+    std::vector<double> east_m;
+    std::vector<double> north_m;
 };
 
 struct Pair {
@@ -62,11 +75,15 @@ struct Sheet {
     std::string place; // track, length, date
     std::string side_a;
     std::string side_b;
+    Map map;
     Plot plot;
-    std::vector<Finding> findings; // at most three
+    std::vector<Finding> findings; // at most max_findings
     std::vector<std::string> columns;
     std::vector<Row> corners;
-    std::vector<Row> segments; // all of them, for a second page
+    std::vector<Row> segments;              // all of them, for a second page
+    std::vector<Pair> driving;              // the deciding segments that no finding is about, and how they were driven
+    std::vector<std::string> segment_words; // how each of `segments` was driven
+    std::string file_name;                  // proposed, without an ending
     std::vector<Pair> causes;
     std::vector<Pair> setup;
     std::vector<std::string> notes;

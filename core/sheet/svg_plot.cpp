@@ -5,6 +5,7 @@
 #include "core/sheet/markup.h"
 #include "core/sheet/paper_colours.h"
 #include "core/sheet/plot_layout.h"
+#include "core/sheet/svg_parts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,31 +15,7 @@
 namespace lapwright::sheet {
 namespace {
 
-std::string attribute(std::string_view name, std::string_view value) {
-    return " " + std::string(name) + "=\"" + std::string(value) + "\"";
-}
-
-std::string at(std::string_view name, double value) {
-    return attribute(name, coordinate(value));
-}
-
-std::string rectangle(const Box& box, std::uint32_t fill) {
-    return "<rect" + at("x", box.left) + at("y", box.top) + at("width", box.width) + at("height", box.height) +
-           attribute("fill", colour_text(fill)) + "/>\n";
-}
-
-Words words_at(double x, double y, Anchor anchor, std::string text) {
-    return {x, y, anchor, std::move(text), 7, false, colours::faint_ink};
-}
-
-std::string svg_words(const Words& words) {
-    const char* const anchor = words.anchor == Anchor::start    ? "start"
-                               : words.anchor == Anchor::middle ? "middle"
-                                                                : "end";
-    return "<text" + at("x", words.x) + at("y", words.y) + attribute("text-anchor", anchor) +
-           attribute("font-size", base::integer_text(words.size)) + (words.bold ? " font-weight=\"bold\"" : "") +
-           attribute("fill", colour_text(words.colour)) + ">" + escaped(words.text) + "</text>\n";
-}
+constexpr std::string_view plot_label = "Speed of A and B, and the gap, over the distance along the track";
 
 // The pen is lifted over what is no number.
 std::string curve(const Panel& panel, const std::vector<double>& distance_m, const std::vector<double>& values) {
@@ -53,12 +30,6 @@ std::string curve(const Panel& panel, const std::vector<double>& distance_m, con
         down = true;
     }
     return path;
-}
-
-std::string line(std::string_view name, const std::string& path, std::uint32_t colour, bool dashed) {
-    return "<path" + attribute("class", name) + attribute("d", path) + attribute("fill", "none") +
-           attribute("stroke", colour_text(colour)) + attribute("stroke-width", "0.9") +
-           (dashed ? attribute("stroke-dasharray", "4 2.5") : "") + "/>\n";
 }
 
 // Along the upper edge and back along the lower one.
@@ -108,62 +79,93 @@ std::string shades(const PlotLayout& layout) {
 
 void add_marks(PlotDrawing& drawing, const PlotLayout& layout) {
     for (const Mark& mark : layout.marks) {
-        drawing.shapes += "<circle" + at("cx", mark.disc_x) + at("cy", mark.disc_y) + at("r", mark_radius) +
-                          attribute("fill", colour_text(colours::ink)) + "/>\n";
-        drawing.words.push_back(
-            {mark.disc_x, mark.disc_y + 2.8, Anchor::middle, base::integer_text(mark.number), 8, true, 0xffffff});
+        drawing.shapes += disc(mark.disc_x, mark.disc_y);
+        drawing.words.push_back(number_in_disc(mark.disc_x, mark.disc_y, mark.number));
     }
     if (layout.named)
         drawing.words.push_back(
             {layout.named->name_x, layout.named->name_y, Anchor::middle, layout.named->name, 8, false, colours::ink});
 }
 
+// Whose line is which, beside the panel's title: a grey printer keeps dashes.
+void add_key(PlotDrawing& drawing, const Panel& panel) {
+    const double y = panel.area.top - 5.5;
+    double x = panel.area.left + room_for_key;
+    const auto add = [&](const char* letter, std::uint32_t colour, bool dashed) {
+        drawing.words.push_back({x, y + 2.5, Anchor::start, letter, 7, true, colour});
+        drawing.shapes += line(
+            "key", "M" + coordinate(x + 8.0) + " " + coordinate(y) + "L" + coordinate(x + 27.0) + " " + coordinate(y),
+            colour, 1.2, dashed);
+        x += 36.0;
+    };
+    add("A", colours::blue_a, false);
+    add("B", colours::vermilion_b, true);
+}
+
 void add_foot(PlotDrawing& drawing, const Panel& panel) {
     const double y = panel.area.bottom() + 9.0;
     drawing.words.push_back(words_at(panel.area.left, y, Anchor::start, "0 m"));
-    drawing.words.push_back(words_at(panel.area.left + 0.5 * panel.area.width, y, Anchor::middle, foot_words));
+    const bool narrow = panel.area.width < narrow_pt;
+    drawing.words.push_back(
+        words_at(panel.area.left + 0.5 * panel.area.width, y, Anchor::middle, narrow ? narrow_foot_words : foot_words));
     drawing.words.push_back(words_at(panel.area.right(), y, Anchor::end, base::fixed_text(panel.length_m, 0) + " m"));
 }
 
 } // namespace
 
 PlotDrawing plot_drawing(const Sheet& sheet, double width_pt) {
-    PlotDrawing drawing{width_pt, {}, {}};
+    PlotDrawing drawing{width_pt, plot_height_pt, {}, {}};
     const Plot& plot = sheet.plot;
     if (plot.distance_m.size() < 2) return drawing;
     const PlotLayout layout = lay_out(plot, sheet.findings, {0.0, 0.0, width_pt, plot_height_pt});
     drawing.shapes = shades(layout);
     add_marks(drawing, layout);
     add_grid(drawing, layout.speed, "speed, " + plot.speed_unit, 0);
+    add_key(drawing, layout.speed);
     add_grid(drawing, layout.gap, "gap, s: A ahead is up", 1);
-    drawing.shapes += line("speed-b", curve(layout.speed, plot.distance_m, plot.speed_b), colours::vermilion_b, true) +
-                      line("speed-a", curve(layout.speed, plot.distance_m, plot.speed_a), colours::blue_a, false) +
-                      band(layout.gap, plot) +
-                      line("gap", curve(layout.gap, plot.distance_m, plot.gap_s), colours::ink, false);
+    drawing.shapes +=
+        line("speed-b", curve(layout.speed, plot.distance_m, plot.speed_b), colours::vermilion_b, 0.9, true) +
+        line("speed-a", curve(layout.speed, plot.distance_m, plot.speed_a), colours::blue_a, 0.9, false) +
+        band(layout.gap, plot) + line("gap", curve(layout.gap, plot.distance_m, plot.gap_s), colours::ink, 0.9, false);
     add_foot(drawing, layout.gap);
     return drawing;
 }
 
-std::string svg_plot(const PlotDrawing& drawing) {
+std::string svg_plot_with_cursor(const Sheet& sheet, double width_pt, std::string_view kind) {
+    PlotDrawing drawing = plot_drawing(sheet, width_pt);
     if (drawing.shapes.empty()) return {};
-    std::string svg =
-        "<svg class=\"plot\"" +
-        attribute("viewBox", "0 0 " + coordinate(drawing.width_pt) + " " + coordinate(plot_height_pt)) +
-        " role=\"img\" aria-label=\"Speed of A and B, and the gap, over the distance along the track\">\n" +
-        drawing.shapes + "<g font-family=\"DejaVu Sans, sans-serif\">\n";
-    for (const Words& words : drawing.words)
-        svg += svg_words(words);
-    return svg + "</g>\n</svg>\n";
+    const PlotLayout layout = lay_out(sheet.plot, sheet.findings, {0.0, 0.0, width_pt, plot_height_pt});
+    const Panel& panel = layout.gap;
+    drawing.shapes += "<line class=\"cursor\" visibility=\"hidden\"" + at("x1", 0.0) + at("x2", 0.0) +
+                      at("y1", layout.speed.area.top) + at("y2", panel.area.bottom()) +
+                      attribute("stroke", colour_text(colours::ink)) + attribute("stroke-width", "0.8") + "/>\n";
+    const std::string svg = svg_element(drawing, kind, plot_label);
+    return "<svg" + at("data-left", panel.area.left) + at("data-width", panel.area.width) + svg.substr(4);
 }
 
-std::string svg_bar(double gain_s, double largest_s) {
+std::string svg_plot(const PlotDrawing& drawing) {
+    return svg_element(drawing, "plot", plot_label);
+}
+
+std::uint32_t bar_colour(Favours favours) {
+    switch (favours) {
+    case Favours::a:
+        return colours::blue_a;
+    case Favours::b:
+        return colours::vermilion_b;
+    case Favours::neither:
+        break;
+    }
+    return colours::within_error;
+}
+
+std::string svg_bar(const Row& row, double largest_s) {
     constexpr Box cell{0.0, 0.0, 40.0, 6.0};
     const double half = 0.5 * cell.width;
-    const double reach = largest_s > 0.0 ? half * std::min(1.0, std::abs(gain_s) / largest_s) : 0.0;
-    const bool for_a = gain_s >= 0.0;
-    const Box bar{for_a ? half : half - reach, 0.0, reach, cell.height};
+    const double reach = largest_s > 0.0 ? half * std::min(1.0, std::abs(row.gain_s) / largest_s) : 0.0;
+    const Box bar{row.gain_s >= 0.0 ? half : half - reach, 0.0, reach, cell.height};
     return "<svg class=\"bar\" viewBox=\"0 0 40 6\" aria-hidden=\"true\">" + rectangle(cell, colours::shade) +
-           rectangle(bar, for_a ? colours::blue_a : colours::vermilion_b) + "</svg>";
+           rectangle(bar, bar_colour(row.favours)) + "</svg>";
 }
 
 } // namespace lapwright::sheet

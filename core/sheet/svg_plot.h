@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace lapwright::sheet {
@@ -26,6 +27,7 @@ struct Words {
 // Apart, for whoever paints text better than as a drawing: what QSvgRenderer makes of it cannot be selected in a PDF.
 struct PlotDrawing {
     double width_pt = 0.0;
+    double height_pt = 0.0;
     std::string shapes; // SVG elements
     std::vector<Words> words;
 };
@@ -36,8 +38,12 @@ inline constexpr double plot_height_pt = 215.0;
 [[nodiscard]] PlotDrawing plot_drawing(const Sheet& sheet, double width_pt = plot_width_pt);
 // All of it as one element.
 [[nodiscard]] std::string svg_plot(const PlotDrawing& drawing);
+// The same of that class with a hidden line for the cursor, and where its panels begin and how wide they are.
+[[nodiscard]] std::string svg_plot_with_cursor(const Sheet& sheet, double width_pt, std::string_view kind);
 
-// A bar from the middle: to the right where A won, to the left where B did; `largest_s` fills the half.
-[[nodiscard]] std::string svg_bar(double gain_s, double largest_s);
+// A bar from the middle: to the right where A won, to the left where B did; `largest_s` fills the half.  In the colour
+// of whom it favours, faint where it is within its error.
+[[nodiscard]] std::string svg_bar(const Row& row, double largest_s);
+[[nodiscard]] std::uint32_t bar_colour(Favours favours);
 
 } // namespace lapwright::sheet

@@ -2,6 +2,7 @@
 #include "core/workspace/compared.h"
 
 #include "core/analysis/run.h"
+#include "core/base/wording.h"
 #include "core/comparison/compare_laps.h"
 #include "core/comparison/summed_segments.h"
 
@@ -22,7 +23,9 @@ double full_colour(std::vector<double> rates) {
     return *place;
 }
 
-std::vector<double> favour_on_line(const track::ReferenceLine& line, const comparison::GapTrace& gap) {
+// 0 where it is not told who won the segment.
+std::vector<double> favour_on_line(const track::ReferenceLine& line, const comparison::Comparison& comparison) {
+    const comparison::GapTrace& gap = comparison.gap;
     const std::vector<double> rates = comparison::winning_rate(gap);
     if (rates.empty()) return {};
     const double full = full_colour(rates);
@@ -34,6 +37,13 @@ std::vector<double> favour_on_line(const track::ReferenceLine& line, const compa
             ++grid;
         favour[node] = std::clamp(rates[grid] / full, -1.0, 1.0);
     }
+    for (const comparison::SegmentComparison& s : comparison.segments) {
+        if (base::stands_out(s.gain_s.value, s.gain_s.sd)) continue;
+        const auto from = static_cast<std::size_t>(std::ceil(s.segment.start_m / line.step_m));
+        const auto to = static_cast<std::size_t>(std::ceil(s.segment.end_m / line.step_m));
+        for (std::size_t node = from; node < std::min(to, favour.size()); ++node)
+            favour[node] = 0.0;
+    }
     return favour;
 }
 
@@ -42,7 +52,7 @@ std::vector<double> favour_on_line(const track::ReferenceLine& line, const compa
 ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing) {
     auto result = std::make_shared<Compared>();
     result->summed = comparison::summed_with_straights(pairing->comparison, pairing->a.trace, pairing->b.trace);
-    result->favour = favour_on_line(pairing->track.line, pairing->comparison.gap);
+    result->favour = favour_on_line(pairing->track.line, pairing->comparison);
     result->pairing = std::move(pairing);
     return result;
 }

@@ -13,7 +13,7 @@ namespace lapwright::workspace {
 struct Compared {
     std::shared_ptr<const analysis::Pairing> pairing;
     std::vector<comparison::SegmentComparison> summed; // each corner with its straight
-    std::vector<double> favour;                        // for each node of the line: −1 B wins most … 1 A wins most
+    std::vector<double> favour; // for each node of the line: −1 B wins most … 1 A wins most, 0 not told
 };
 
 using ComparedPointer = std::shared_ptr<const Compared>;

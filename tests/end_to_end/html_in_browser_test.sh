@@ -1,7 +1,8 @@
 #!/bin/bash
 # SPDX-License-Identifier: GPL-3.0-or-later
 # The HTML sheet as a browser shows it, without a network:   html_in_browser_test.sh LAPWRIGHT SAMPLE_SESSIONS BROWSER
-# Read back are the text and the table that the browser made of the file, the picture that it painted, and its print.
+# Read back are the text and the table that the browser made of the file, the picture that it painted, its print, and what
+# it does under a finger (touch_in_browser.py).
 set -u
 program=$1
 samples=$2
@@ -41,7 +42,7 @@ class Gains(html.parser.HTMLParser):
         if tag == "data":
             self.gains.append(float(of["value"]))
         self.loads += [of[k] for k in ("src", "href") if of.get(k, "#")[0] != "#"]
-        if tag == "script":
+        if tag == "script" and of: # its own, in the file, has no attribute
             self.loads.append("script")
     def handle_data(self, data):
         self.words.append(data)
@@ -68,4 +69,6 @@ show --no-pdf-header-footer --print-to-pdf="$home/print.pdf" || fail "the browse
 [ "$(pdfinfo "$home/print.pdf" | awk '$1 == "Pages:" { print $2 }')" = 1 ] || fail "it does not print on one page"
 pdftotext -layout "$home/print.pdf" "$home/print.txt"
 grep -q 'A ahead by' "$home/print.txt" || fail "the headline is not on the print"
+python3 "$(dirname "$0")/touch_in_browser.py" "$browser" "$home/sheet.html" "${PICTURES:-$home}" 2>>"$home/errors" ||
+    fail "it does not work under a finger"
 cmp -s "$home/before" "$home/sheet.html" || fail "the sheet was changed by being looked at"

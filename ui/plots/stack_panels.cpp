@@ -10,6 +10,7 @@
 #include "ui/plots/ribbon.h"
 #include "ui/plots/stretches.h"
 #include "ui/plots/unit_ticker.h"
+#include "ui/theme/favour.h"
 #include "ui/theme/fonts.h"
 
 #include <algorithm>
@@ -42,7 +43,8 @@ void add_side(std::vector<Piece>& pieces, const char* side, const std::vector<do
     if (ys == nullptr) return;
     const double value = value_at(xs, *ys, place_m);
     if (!std::isfinite(value)) return;
-    const QString figure = models::text(base::fixed_text(base::from_si(value, unit), decimals));
+    QString figure = models::text(base::fixed_text(base::from_si(value, unit), decimals));
+    figure.replace(QLatin1Char('-'), QChar(0x2212)); // the minus of all other figures
     pieces.push_back({QLatin1String(side) + QChar(0xA0) + figure, colour});
 }
 
@@ -309,7 +311,8 @@ void StackPanels::add_gap() {
         const std::optional<double> known = std::isfinite(sd) ? std::optional(sd) : std::nullopt;
         const QString margin = models::text(base::gain_margin_text(known));
         const QString words = models::text(base::gap_text(value, known));
-        return {{margin.isEmpty() ? words : words + QChar(' ') + margin, value >= 0.0 ? palette_.a : palette_.b}};
+        return {
+            {margin.isEmpty() ? words : words + QChar(' ') + margin, theme::colour_of_gain(palette_, value, known)}};
     };
 }
 
@@ -321,8 +324,8 @@ void StackPanels::add_gains() {
         const auto segment = segment_at(content_, place);
         if (!segment) return {};
         const comparison::Figure& gain = content_.segments[*segment].gain_s;
-        return {
-            {models::text(base::gain_with_margin(gain.value, gain.sd)), gain.value >= 0.0 ? palette_.a : palette_.b}};
+        return {{models::text(base::gain_with_margin(gain.value, gain.sd)),
+                 theme::colour_of_gain(palette_, gain.value, gain.sd)}};
     };
 }
 

@@ -3,12 +3,14 @@
 // columns (corners; causes, setup, notes), cautions at the foot.
 #include "ui/sheet/paint_sheet.h"
 
+#include "core/sheet/svg_map.h"
 #include "core/sheet/svg_plot.h"
 #include "ui/sheet/ink.h"
 
 #include <QPainter>
 #include <QSvgRenderer>
 #include <algorithm>
+#include <iterator>
 
 namespace lapwright::paper {
 namespace {
@@ -37,14 +39,40 @@ void paint_rule(QPainter& painter, double x, double y, double width) {
     painter.drawLine(QPointF(x, y), QPointF(x + width, y));
 }
 
-double paint_top(QPainter& painter, double x, double y, double width, const sheet::Sheet& sheet) {
+void paint_words(QPainter& painter, double x, double y, const std::vector<sheet::Words>& all) {
+    for (const sheet::Words& words : all) {
+        painter.setFont(type(words.size, words.bold));
+        painter.setPen(QColor(QRgb{words.colour}));
+        const QString line = text(words.text);
+        const double shift = words.anchor == sheet::Anchor::start    ? 0.0
+                             : words.anchor == sheet::Anchor::middle ? 0.5
+                                                                     : 1.0;
+        const double long_pt = QFontMetricsF(painter.font(), painter.device()).horizontalAdvance(line);
+        painter.drawText(QPointF(x + words.x - shift * long_pt, y + words.y), line);
+    }
+}
+
+// Its words apart, so that they can be selected.
+void paint_drawing(QPainter& painter, double x, double y, const sheet::PlotDrawing& drawing) {
+    if (drawing.shapes.empty()) return;
+    const std::string svg = sheet::svg_plot({drawing.width_pt, drawing.height_pt, drawing.shapes, {}});
+    QSvgRenderer(QByteArray::fromStdString(svg)).render(&painter, QRectF(x, y, drawing.width_pt, drawing.height_pt));
+    paint_words(painter, x, y, drawing.words);
+}
+
+// The map stands at the right of the words.
+double paint_top(QPainter& painter, double x, double y, double page_width, const sheet::Sheet& sheet) {
     const double start = y;
+    const sheet::PlotDrawing map = sheet::map_drawing(sheet);
+    const bool mapped = !map.shapes.empty();
+    const double width = page_width - (mapped ? sheet::map_width_pt + 10.0 : 0.0);
+    if (mapped) paint_drawing(painter, x + page_width - sheet::map_width_pt, y - 8.0, map);
     y += paint_text(painter, x, y, width, text(sheet.headline), type(20, true), ink) + 2;
     y += paint_text(painter, x, y, width, text(sheet.sentence), type(10), ink) + 4;
     y += paint_text(painter, x, y, width, text(sheet.place), type(8), faint_ink) + 1;
     y += paint_text(painter, x, y, width, text(sheet.side_a), type(8, true), blue_a) + 1;
     y += paint_text(painter, x, y, width, text(sheet.side_b), type(8, true), vermilion_b) + 6;
-    return y - start;
+    return std::max(y - start, mapped ? sheet::map_height_pt - 6.0 : 0.0);
 }
 
 double paint_findings(QPainter& painter, double x, double y, double width, const sheet::Sheet& sheet) {
@@ -69,8 +97,8 @@ double paint_findings(QPainter& painter, double x, double y, double width, const
         y += paint_text(painter, left, y, room, text(finding.claim), type(9, true), ink) + 1;
         y += paint_text(painter, left, y, room, text(finding.evidence), type(8), ink) + 1;
         if (!finding.try_next.empty())
-            y += paint_text(painter, left, y, room, QStringLiteral("Try next: ") + text(finding.try_next), type(8),
-                            faint_ink);
+            y +=
+                paint_text(painter, left, y, room, QStringLiteral("Try next: ") + text(finding.try_next), type(8), ink);
         y += 6;
     }
     return y - start;
@@ -81,14 +109,15 @@ double paint_heading(QPainter& painter, double x, double y, double width, const 
 }
 
 // A bar from the middle: left for B, right for A.
-void paint_won_by(QPainter& painter, const QRectF& cell, double gain_s, double largest_s) {
+void paint_won_by(QPainter& painter, const QRectF& cell, const sheet::Row& row, double largest_s) {
+    const double gain_s = row.gain_s;
     painter.fillRect(cell, shade);
     const double half = 0.5 * cell.width();
     const double reach = largest_s > 0.0 ? half * std::min(1.0, std::abs(gain_s) / largest_s) : 0.0;
     const double middle = cell.center().x();
     const QRectF bar = gain_s >= 0.0 ? QRectF(middle, cell.top(), reach, cell.height())
                                      : QRectF(middle - reach, cell.top(), reach, cell.height());
-    painter.fillRect(bar, gain_s >= 0.0 ? blue_a : vermilion_b);
+    painter.fillRect(bar, QColor(QRgb{sheet::bar_colour(row.favours)}));
 }
 
 double largest_gain(const std::vector<sheet::Row>& rows) {
@@ -103,7 +132,7 @@ double paint_table(QPainter& painter, double x, double y, double width, const sh
     const double start = y;
     constexpr double row_height = 13;
     constexpr double bar_width = 28;
-    const std::vector<double> shares{0.20, 0.24, 0.28, 0.28};
+    const std::vector<double> shares{0.20, 0.245, 0.305, 0.25};
     const double for_text = width - bar_width;
     const double largest = largest_gain(rows);
     const auto cell = [&](std::size_t column, double top) {
@@ -120,7 +149,7 @@ double paint_table(QPainter& painter, double x, double y, double width, const sh
     for (const sheet::Row& row : rows) {
         paint_rule(painter, x, y, width);
         const double bar_left = x + shares[0] * for_text;
-        paint_won_by(painter, QRectF(bar_left, y + 4, bar_width, row_height - 8), row.gain_s, largest);
+        paint_won_by(painter, QRectF(bar_left, y + 4, bar_width, row_height - 8), row, largest);
         for (std::size_t i = 0; i < shares.size() && i < row.cells.size(); ++i) {
             painter.setFont(type(8, i == 0 && row.corner));
             painter.setPen(ink);
@@ -199,19 +228,30 @@ double paint_as_words(QPainter& painter, const Room& room, const QString& headin
     }
 }
 
-// The differences of the setups, in the column that has room for them; gives what it took of the right one.
-double paint_setup(QPainter& painter, const Room& left, const Room& right, const std::vector<sheet::Pair>& pairs) {
-    if (pairs.empty()) return 0.0;
+// Heights that were taken of the two columns.
+struct Taken {
+    double left = 0.0;
+    double right = 0.0;
+};
+
+// The differences of the setups, in the column that has room for them.
+Taken paint_setup(QPainter& painter, const Room& left, const Room& right, const std::vector<sheet::Pair>& pairs) {
+    if (pairs.empty()) return {};
     const QString heading = QStringLiteral("Setup, A · B");
     if (height_of_pairs(painter, right.width, pairs) <= right.height())
-        return paint_pairs(painter, right.x, right.y, right.width, heading, pairs);
+        return {0.0, paint_pairs(painter, right.x, right.y, right.width, heading, pairs)};
     if (height_of_pairs(painter, left.width, pairs) <= left.height())
-        static_cast<void>(paint_pairs(painter, left.x, left.y, left.width, heading, pairs));
-    else if (left.height() * left.width > right.height() * right.width)
-        static_cast<void>(paint_as_words(painter, left, heading, pairs));
-    else
-        return paint_as_words(painter, right, heading, pairs);
-    return 0.0;
+        return {paint_pairs(painter, left.x, left.y, left.width, heading, pairs), 0.0};
+    if (left.height() * left.width > right.height() * right.width)
+        return {paint_as_words(painter, left, heading, pairs), 0.0};
+    return {0.0, paint_as_words(painter, right, heading, pairs)};
+}
+
+std::vector<std::string> driving_lines(const sheet::Sheet& sheet) {
+    std::vector<std::string> lines;
+    for (const sheet::Pair& pair : sheet.driving)
+        lines.push_back(pair.name + ": " + pair.text);
+    return lines;
 }
 
 // Lines that do not fit above `bottom` are counted instead; long ones wrap.
@@ -243,43 +283,34 @@ void paint_foot(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet
     paint_text(painter, margin_pt, y + 5 + height, width, text(sheet.made_from), type(7), faint_ink);
 }
 
-void paint_plot(QPainter& painter, double x, double y, double width, const sheet::Sheet& sheet) {
-    const sheet::PlotDrawing drawing = sheet::plot_drawing(sheet, width);
-    if (drawing.shapes.empty()) return;
-    const std::string svg = sheet::svg_plot({drawing.width_pt, drawing.shapes, {}});
-    QSvgRenderer(QByteArray::fromStdString(svg)).render(&painter, QRectF(x, y, width, sheet::plot_height_pt));
-    for (const sheet::Words& words : drawing.words) {
-        painter.setFont(type(words.size, words.bold));
-        painter.setPen(QColor(QRgb{words.colour}));
-        const QString line = text(words.text);
-        const double shift = words.anchor == sheet::Anchor::start    ? 0.0
-                             : words.anchor == sheet::Anchor::middle ? 0.5
-                                                                     : 1.0;
-        const double long_pt = QFontMetricsF(painter.font(), painter.device()).horizontalAdvance(line);
-        painter.drawText(QPointF(x + words.x - shift * long_pt, y + words.y), line);
-    }
-}
-
 void paint_first(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet) {
     const double width = page.width() - 2 * margin_pt;
     double y = margin_pt;
     y += paint_top(painter, margin_pt, y, width, sheet);
-    paint_plot(painter, margin_pt, y, width, sheet);
+    paint_drawing(painter, margin_pt, y, sheet::plot_drawing(sheet, width));
     y += sheet::plot_height_pt + 10;
     y += paint_findings(painter, margin_pt, y, width, sheet);
     paint_rule(painter, margin_pt, y, width);
     y += 10;
     const double column = 0.60 * width;
-    const double heading = paint_heading(painter, margin_pt, y, column, QStringLiteral("Corners"));
-    const double corners = paint_table(painter, margin_pt, y + heading, column, sheet, sheet.corners);
+    const double heading =
+        paint_heading(painter, margin_pt, y, column, QStringLiteral("Corners, and straights that matter"));
+    std::vector<sheet::Row> rows;
+    std::ranges::copy_if(sheet.segments, std::back_inserter(rows),
+                         [](const sheet::Row& row) { return row.corner || row.matters; });
+    const double corners = paint_table(painter, margin_pt, y + heading, column, sheet, rows);
     const double right = margin_pt + column + 24;
     const double room = width - column - 24;
     double at = y;
     const double bottom = page.height() - margin_pt - foot_height - 4;
     at += paint_pairs(painter, right, at, room, QStringLiteral("Causes, whole lap"), sheet.causes);
     at += paint_list(painter, right, at, room, bottom, QStringLiteral("Notes"), sheet.notes);
-    at += paint_setup(painter, {margin_pt, y + heading + corners + 8, column, bottom}, {right, at, room, bottom},
-                      sheet.setup);
+    const double below = y + heading + corners + 8;
+    const Taken setup =
+        paint_setup(painter, {margin_pt, below, column, bottom}, {right, at, room, bottom}, sheet.setup);
+    at += setup.right;
+    paint_list(painter, margin_pt, below + setup.left, column, bottom, QStringLiteral("Driven differently"),
+               driving_lines(sheet));
     paint_list(painter, right, at, room, bottom, QStringLiteral("To keep in mind"), sheet.remarks);
 }
 

@@ -164,7 +164,7 @@ void Debriefing::ask_and_save(QWidget* parent, Form form) {
     const QString ending = form == Form::html ? QStringLiteral(".html") : QStringLiteral(".pdf");
     const QString filter = form == Form::html ? tr("HTML files (*.html *.htm)") : tr("PDF files (*.pdf)");
     QString path = QFileDialog::getSaveFileName(parent, tr("Save the debrief sheet"),
-                                                QDir(folder).filePath(QStringLiteral("debrief") + ending), filter);
+                                                QDir(folder).filePath(text(composed()->file_name) + ending), filter);
     if (path.isEmpty()) return;
     if (QFileInfo(path).suffix().isEmpty()) path += ending;
     settings_.setValue(sheet_folder_key, QFileInfo(path).absolutePath());

@@ -30,6 +30,8 @@ TEST(Wording, AGapSaysWhoIsAhead) {
     EXPECT_EQ(gap_text(0.18, std::nullopt), "A ahead 0.18\u00a0s");
     EXPECT_EQ(gap_text(-0.5, std::nullopt), "B ahead 0.50\u00a0s");
     EXPECT_EQ(gap_text(0.004, std::nullopt), "level");
+    EXPECT_EQ(gap_text(0.18, 0.1), "level") << "within its error nobody is ahead";
+    EXPECT_EQ(gap_text(0.2, 0.1), "A ahead 0.2\u00a0s");
 }
 
 TEST(Wording, ALapTimeIsNotMoreExactThanItsMargin) {

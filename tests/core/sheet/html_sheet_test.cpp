@@ -3,8 +3,10 @@
 #include "core/sheet/html_sheet.h"
 
 #include "core/base/number_text.h"
+#include "core/sheet/html_cursor.h"
 #include "core/sheet/html_reader.h"
 #include "core/sheet/markup.h"
+#include "core/sheet/paper_colours.h"
 
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -39,6 +41,11 @@ Sheet invented(const std::string& words) {
     sheet.columns = {"", words, words, words};
     sheet.corners = {{{words, words, words, words}, 0.123456789012345, true}};
     sheet.segments = {{{words, words, words, words}, 0.123456789012345, true}, {{words, "B", "1", "2"}, -0.5, false}};
+    sheet.segments.back().matters = true;
+    sheet.segment_words = {words, words};
+    sheet.driving = {{words, words, Favours::a}};
+    sheet.map = {{0, 10, 20, 30}, {0, 50, 50, 0}, {0, 0, 80, 80}};
+    sheet.plot.segment_names.assign(4, words);
     sheet.causes = {{words, words, Favours::b}};
     sheet.setup = {{words, words, Favours::neither}};
     sheet.notes = {words};
@@ -56,16 +63,21 @@ TEST(HtmlSheet, IsWellFormedWhateverAFileSaid) {
     EXPECT_EQ(read.named("h1").at(0).text, shown);
     EXPECT_EQ(read.named("p", "claim").at(0).text, shown);
     EXPECT_EQ(read.named("ul", "notes").at(0).text, "\n" + shown + "\n");
-    const std::set<std::string> known{"html",  "head",  "meta", "title", "style", "body",   "main",    "header",
-                                      "h1",    "h2",    "p",    "svg",   "rect",  "circle", "text",    "line",
-                                      "path",  "g",     "ol",   "ul",    "li",    "div",    "section", "table",
-                                      "thead", "tbody", "tr",   "th",    "td",    "data",   "footer"};
+    const std::set<std::string> known{"html",   "head",   "meta",    "title",   "style", "body",  "main",  "header",
+                                      "script", "figure", "details", "summary", "span",  "h1",    "h2",    "p",
+                                      "svg",    "rect",   "circle",  "text",    "line",  "path",  "g",     "ol",
+                                      "ul",     "li",     "div",     "section", "table", "thead", "tbody", "tr",
+                                      "th",     "td",     "data",    "footer"};
     for (const Element& element : read.elements)
         EXPECT_TRUE(known.contains(element.name)) << element.name;
 }
 
-TEST(HtmlSheet, FetchesNothingAndRunsNothing) {
-    const std::string html = html_sheet(invented("words"), {true, true});
+TEST(HtmlSheet, FetchesNothingAndRunsItsOwnScriptAlone) {
+    const ReadBack hostile_read = read_html(html_sheet(invented(hostile), {false, true}));
+    ASSERT_EQ(hostile_read.named("script").size(), 1U);
+    EXPECT_EQ(hostile_read.named("script").at(0).text, cursor_script) << "whatever a file said";
+    std::string html = html_sheet(invented("words"), {true, true});
+    html.erase(html.find("<script"), 7);
     for (const char* way :
          {"://", "url(", "@import", "src=", "href", "<script", "<link", "<object", "<iframe", "onload"})
         EXPECT_THAT(html, Not(HasSubstr(way)));
@@ -85,6 +97,32 @@ TEST(HtmlSheet, HasASecondPageOnDemandAndThePaperThatWasAsked) {
     EXPECT_EQ(read_html(html_sheet(invented("words"), {false, true})).named("section", "second").size(), 1U);
     EXPECT_THAT(html_sheet(invented("words")), HasSubstr("size: A4 portrait"));
     EXPECT_THAT(html_sheet(invented("words"), {true, false}), HasSubstr("size: letter portrait"));
+}
+
+// What the cursor tells, for every place that it can stand at.
+TEST(HtmlSheet, KnowsBothSpeedsAndTheGapAtEveryPlace) {
+    const ReadBack read = read_html(html_sheet(invented("words")));
+    const std::string words = read.named("figure", "plots").at(0).attributes.at("data-words");
+    EXPECT_THAT(words, HasSubstr("0 m, words · A 100.0, B 98.0 words · level"));
+    EXPECT_THAT(words, HasSubstr("30 m, words · A 110.0, B 108.0 words · A ahead 0.40\u00A0s ±0.10"));
+    EXPECT_EQ(read.named("svg", "plot").size(), 2U) << "one for a phone";
+    EXPECT_EQ(read.named("details").size(), 2U);
+}
+
+TEST(HtmlSheet, AGainWithinItsErrorHasNoColourOfAnyone) {
+    Sheet sheet = invented("words");
+    for (const Favours favours : {Favours::a, Favours::b, Favours::neither}) {
+        sheet.corners.front().favours = favours;
+        const ReadBack read = read_html(html_sheet(sheet));
+        const auto bars = read.named("svg", "bar");
+        ASSERT_FALSE(bars.empty());
+        const bool coloured = std::ranges::any_of(read.elements, [&](const Element& e) {
+            const auto fill = e.attributes.find("fill");
+            return e.name == "rect" && fill != e.attributes.end() &&
+                   (fill->second == colour_text(colours::blue_a) || fill->second == colour_text(colours::vermilion_b));
+        });
+        EXPECT_EQ(coloured, favours != Favours::neither);
+    }
 }
 
 TEST(HtmlSheet, LiftsThePenOverWhatIsNoNumber) {

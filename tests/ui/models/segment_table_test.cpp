@@ -98,3 +98,20 @@ TEST(Compared, SummedSegmentsWinTheSameTimeAndTheMapFollowsTheGap) {
         EXPECT_LE(favour, 1.0);
     }
 }
+
+// Whichever segment it is whose gain cannot be told.
+TEST(Compared, TheMapHasNoColourWhereNobodyIsToldToHaveWon) {
+    const auto pairing = fixture::pairing();
+    for (std::size_t untold = 0; untold < pairing->comparison.segments.size(); ++untold) {
+        auto unsure = std::make_shared<analysis::Pairing>(*pairing);
+        comparison::SegmentComparison& segment = unsure->comparison.segments[untold];
+        segment.gain_s.sd = 10.0;
+        const auto compared = workspace::compared(unsure);
+        for (std::size_t node = 0; node < compared->favour.size(); ++node) {
+            const double station_m = static_cast<double>(node) * pairing->track.line.step_m;
+            if (station_m >= segment.segment.start_m && station_m < segment.segment.end_m) {
+                EXPECT_EQ(compared->favour[node], 0.0) << station_m;
+            }
+        }
+    }
+}

@@ -6,6 +6,7 @@
 #include "ui/models/text.h"
 #include "ui/plots/dot_strip.h"
 #include "ui/theme/elided_label.h"
+#include "ui/theme/favour.h"
 #include "ui/theme/fonts.h"
 #include "ui/theme/note_field.h"
 #include "ui/theme/plain_label.h"
@@ -140,7 +141,7 @@ void SegmentCard::show_segment(const comparison::SegmentComparison& segment,
                                const comparison::Repeatability* repeatability, base::UnitSystem units) {
     title_->set_text(text(segment.segment.name));
     gain_->setText(text(base::gain_with_margin(segment.gain_s.value, segment.gain_s.sd)) + tr(" s"));
-    won_by_a_ = segment.gain_s.value >= 0.0;
+    won_ = segment.gain_s;
     shape_->set_text(shape_words(segment.segment, units));
     show_rows(rows_of(segment, units));
     show_dots(segment, repeatability);
@@ -218,7 +219,7 @@ void SegmentCard::set_palette(const theme::Palette& palette) {
 }
 
 void SegmentCard::colour_cells() {
-    theme::set_ink(gain_, won_by_a_ ? palette_.a : palette_.b);
+    theme::set_ink(gain_, theme::colour_of_gain(palette_, won_.value, won_.sd));
     for (std::size_t i = 0; i < cells_.size(); ++i) {
         const QColor colours[] = {palette_.quiet, i == 0 ? palette_.a : palette_.ink,
                                   i == 0 ? palette_.b : palette_.ink, palette_.ink};

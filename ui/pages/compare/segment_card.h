@@ -74,7 +74,7 @@ class SegmentCard : public QFrame {
     theme::NoteField* note_b_;
     bool one_session_ = false;
     theme::Palette palette_;
-    bool won_by_a_ = true;
+    comparison::Figure won_; // its gain: positive for A
 };
 
 } // namespace lapwright::pages
