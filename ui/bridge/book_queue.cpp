@@ -144,11 +144,12 @@ void BookQueue::edit(Work work) {
 }
 
 void BookQueue::edit_names(Work work) {
-    add([this, work = std::move(work)](Book& book) -> Done {
+    add([this, number = ++name_edits_, work = std::move(work)](Book& book) -> Done {
         const auto result = work(book);
-        return {result, [this, result, details = book.details(), mine = book::my_car(book.book())] {
+        return {result, [this, number, result, details = book.details(), mine = book::my_car(book.book())] {
                     if (mine) Q_EMIT my_car_found(*mine);
                     tell_edit(result);
+                    if (number != name_edits_) return; // names have changed since: they are not to go back
                     for (const auto& [key, own] : details)
                         Q_EMIT details_changed(key, own);
                 }};

@@ -79,7 +79,7 @@ class BookQueue : public QObject {
     void video_missing(const lapwright::workspace::SessionKey& session, const lapwright::base::Error& error);
     void pairings_found(const std::vector<lapwright::book::PairingSummary>& pairings);
     void removed_found(const std::vector<lapwright::book::RemovedSession>& sessions);
-    // Of a session that is or was open.
+    // Of a session that is or was open; after several edits of names once, of the last.
     void details_changed(const lapwright::workspace::SessionKey& key, const lapwright::book::SessionDetails& details);
     void tracks_changed();
     void changed();                                                     // by an edit of this window
@@ -123,6 +123,7 @@ class BookQueue : public QObject {
 
     bool usable_;
     bool read_only_ = false;
+    int name_edits_ = 0; // that were asked for
     Book edits_; // used by the thread of its jobs alone, as the next one
     Book questions_;
     std::deque<Edit> waiting_; // used by the edits' thread
