@@ -13,10 +13,10 @@ namespace lapwright::dialogs {
 Finder::Finder(std::vector<Destination> destinations, QWidget* parent)
     : QDialog(parent), destinations_(std::move(destinations)), line_(new QLineEdit(this)),
       list_(new QListWidget(this)) {
-    setWindowTitle(tr("Go to a corner or command"));
-    resize(460, 360);
+    setWindowTitle(tr("Go to a corner, session, lap or command"));
+    resize(560, 400);
     line_->setPlaceholderText(tr("A few letters of its name"));
-    line_->setAccessibleName(tr("Name of a corner or command"));
+    line_->setAccessibleName(tr("Name of a corner, session, lap or command"));
     list_->setFocusPolicy(Qt::NoFocus);
     auto* column = new QVBoxLayout(this);
     column->addWidget(line_);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Typing a few letters of a corner or a command, and going there.
+// Typing a few letters of a corner, a session, a lap or a command, and going there.
 #pragma once
 
 #include <QDialog>

@@ -3,6 +3,7 @@
 
 #include "ui/plots/drawing.h"
 
+#include <QApplication>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
@@ -144,9 +145,17 @@ bool PlotStack::eventFilter(QObject* watched, QEvent* event) {
     case QEvent::ContextMenu:
         contextMenuEvent(static_cast<QContextMenuEvent*>(event));
         return true;
-    case QEvent::Wheel:
-        wheeled(*static_cast<QWheelEvent*>(event));
+    case QEvent::Wheel: {
+        const auto& turned = *static_cast<QWheelEvent*>(event);
+        const bool scrolls = !turned.modifiers().testFlag(Qt::ControlModifier) && turned.angleDelta().x() == 0 &&
+                             parentWidget() && parentWidget()->height() < height();
+        if (scrolls) {
+            QApplication::sendEvent(parentWidget(), event); // the area around it scrolls
+            return true;
+        }
+        wheeled(turned);
         return true;
+    }
     default:
         return QWidget::eventFilter(watched, event);
     }

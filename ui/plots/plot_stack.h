@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The stacked panels of a pairing on one distance axis: ribbon, speed, further channels, gap with its band, time won
-// per segment.  One view and one cursor for all of them.  Mouse: the cursor follows the pointer, the wheel zooms at it,
-// dragging pans, a click chooses the segment, a double-click shows the whole lap; the mark between two segments is
-// dragged on the ribbon.  Keys are the pages' actions.
+// per segment.  One view and one cursor for all of them.  Mouse: the cursor follows the pointer, the wheel scrolls
+// panels that are higher than their room, else zooms at the pointer, as it always does with Ctrl; dragging pans, a
+// click chooses the segment, a double-click shows the whole lap; the mark between two segments is dragged on the
+// ribbon.  Keys are the pages' actions.
 #pragma once
 
 #include "ui/plots/picture.h"

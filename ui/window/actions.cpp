@@ -88,6 +88,7 @@ Actions::Actions(QMenuBar& bar)
     view_on = act(view_menu, "Pan &on", QKeySequence(Qt::CTRL | Qt::Key_Right));
     view_menu->addSeparator();
     channels_menu = view_menu->addMenu(tr("&Further channels"));
+    choose_channels = act(view_menu, "C&hoose channels, and sets of them…", Qt::Key_G);
     band = act(view_menu, "Uncertainty b&and on the gap", Qt::Key_U, true);
     values_filled = act(view_menu, "&Values fill the view", Qt::Key_V, true);
     summed = act(view_menu, "&Join each corner with its straight", Qt::Key_J, true);
@@ -105,7 +106,7 @@ Actions::Actions(QMenuBar& bar)
     cursor_start = act(go_menu, "Cursor to the &start of the lap", Qt::Key_Home);
     cursor_end = act(go_menu, "Cursor to the &end of the lap", Qt::Key_End);
     go_menu->addSeparator();
-    find = act(go_menu, "&Go to a corner or command…", QKeySequence(Qt::CTRL | Qt::Key_G));
+    find = act(go_menu, "&Go to a corner, session, lap or command…", QKeySequence(Qt::CTRL | Qt::Key_G));
 
     add_videos(bar);
 
@@ -211,11 +212,12 @@ std::vector<QAction*> Actions::of_sessions_page() const {
 }
 
 std::vector<QAction*> Actions::of_compare_page() const {
-    return {zoom_in,         zoom_out,     whole_lap,    close_up,         view_back,  view_on,        band,
-            values_filled,   summed,       next_segment, previous_segment, cursor_on,  cursor_back,    cursor_far_on,
-            cursor_far_back, cursor_start, cursor_end,   note_a,           note_b,     rename_segment, start_here,
-            end_here,        split_here,   join_next,    other_kind,       gate_here,  export_track,   videos,
-            video_a,         video_b,      play,         frame_on,         frame_back, one_clock,      loop};
+    return {zoom_in,   zoom_out,    choose_channels, whole_lap,       close_up,     view_back,
+            view_on,   band,        values_filled,   summed,          next_segment, previous_segment,
+            cursor_on, cursor_back, cursor_far_on,   cursor_far_back, cursor_start, cursor_end,
+            note_a,    note_b,      rename_segment,  start_here,      end_here,     split_here,
+            join_next, other_kind,  gate_here,       export_track,    videos,       video_a,
+            video_b,   play,        frame_on,        frame_back,      one_clock,    loop};
 }
 
 std::vector<QMenu*> Actions::menus() const {
@@ -252,7 +254,8 @@ std::vector<dialogs::KeyGroup> Actions::key_groups() const {
     groups.push_back({tr("Mouse on the plots"),
                       {{tr("Cursor"), tr("move the pointer")},
                        {tr("Choose a segment"), tr("click")},
-                       {tr("Show less or more, at the pointer"), tr("wheel")},
+                       {tr("Scroll the plots; where all is in view, show less or more"), tr("wheel")},
+                       {tr("Show less or more, at the pointer"), tr("Ctrl and wheel")},
                        {tr("Pan"), tr("drag, or wheel sideways")},
                        {tr("Whole lap"), tr("double-click")},
                        {tr("Move an end, or the timing line"), tr("drag its mark on ribbon or map")},

@@ -94,6 +94,7 @@ struct Actions {
     QAction* close_up;
     QAction* view_back;
     QAction* view_on;
+    QAction* choose_channels;
     QAction* band;
     QAction* values_filled;
     QAction* summed;

@@ -161,9 +161,8 @@ void MainWindow::connect_actions() {
         comparing_->edit_picks(tr("swap of A and B"), [](workspace::OpenSessions& open) { open.swap(); });
         pages_->follow_edit();
     });
-    on(a.find, [this] {
-        dialogs::Finder(find_places(actions_.menus(), on_compare_page() ? &compare_page() : nullptr), this).exec();
-    });
+    on(a.find,
+       [this] { dialogs::Finder(find_places(actions_.menus(), *pages_, pairing_, sessions_->now()), this).exec(); });
     on(a.keys, [this] { dialogs::KeysHelp(actions_.key_groups(), this).exec(); });
     on(a.about, [this] { dialogs::About(QStringLiteral(LAPWRIGHT_VERSION), this).exec(); });
 }

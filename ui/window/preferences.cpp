@@ -54,6 +54,9 @@ Preferences load_preferences(const QSettings& settings) {
         if (look == QLatin1String(name)) p.look = choice;
     }
     p.channels = settings.value(QStringLiteral("compare/channels")).toStringList();
+    const QVariantMap sets = settings.value(QStringLiteral("compare/channel_sets")).toMap();
+    for (auto set = sets.begin(); set != sets.end(); ++set)
+        p.channel_sets[set.key()] = set.value().toStringList();
     p.band_shown = settings.value(QStringLiteral("compare/band"), p.band_shown).toBool();
     p.values_filled = settings.value(QStringLiteral("compare/values_filled"), p.values_filled).toBool();
     p.summed = settings.value(QStringLiteral("compare/summed"), p.summed).toBool();
@@ -73,6 +76,10 @@ void save_preferences(QSettings& settings, const Preferences& p) {
         if (p.look == choice) settings.setValue(QStringLiteral("look"), QLatin1String(name));
     }
     settings.setValue(QStringLiteral("compare/channels"), p.channels);
+    QVariantMap sets;
+    for (auto set = p.channel_sets.begin(); set != p.channel_sets.end(); ++set)
+        sets[set.key()] = set.value();
+    settings.setValue(QStringLiteral("compare/channel_sets"), sets);
     settings.setValue(QStringLiteral("compare/band"), p.band_shown);
     settings.setValue(QStringLiteral("compare/values_filled"), p.values_filled);
     settings.setValue(QStringLiteral("compare/summed"), p.summed);

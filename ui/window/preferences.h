@@ -7,6 +7,7 @@
 #include "ui/theme/palette.h"
 
 #include <QByteArray>
+#include <QMap>
 #include <QStringList>
 #include <optional>
 
@@ -18,6 +19,7 @@ struct Preferences {
     base::UnitSystem units = base::UnitSystem::metric;
     theme::Choice look = theme::Choice::system;
     QStringList channels;
+    QMap<QString, QStringList> channel_sets; // by their names
     bool band_shown = true;
     bool values_filled = false;
     bool summed = false;

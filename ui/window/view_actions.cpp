@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/view_actions.h"
 
+#include "ui/dialogs/channel_picker.h"
 #include "ui/models/channels.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/plots/plot_stack.h"
@@ -24,6 +25,28 @@ void connect_switch(const ViewParts& parts, QAction* action, bool Preferences::*
         (parts.page.*show)(on);
         parts.remember();
     });
+}
+
+// Beside the plots, which follow while channels are ticked.
+void choose_channels(const ViewParts& parts) {
+    if (!parts.page.compared()) return;
+    const auto choices = models::channels_of(*parts.page.compared()->pairing);
+    auto* picker =
+        new dialogs::ChannelPicker(choices, parts.preferences.channels, parts.preferences.channel_sets, &parts.page);
+    picker->setAttribute(Qt::WA_DeleteOnClose);
+    QObject::connect(picker, &dialogs::ChannelPicker::shown_changed, &parts.page, [parts](const QStringList& ids) {
+        parts.preferences.channels = ids;
+        parts.page.set_channels(ids);
+        for (QAction* action : parts.actions.channels_menu->actions())
+            action->setChecked(ids.contains(action->data().toString()));
+        parts.remember();
+    });
+    QObject::connect(picker, &dialogs::ChannelPicker::sets_changed, &parts.page,
+                     [parts](const dialogs::ChannelSets& sets) {
+                         parts.preferences.channel_sets = sets;
+                         parts.remember();
+                     });
+    picker->open();
 }
 
 } // namespace
@@ -51,6 +74,7 @@ void connect_view_actions(const ViewParts& parts) {
     connect_switch(parts, a.values_filled, &Preferences::values_filled, &pages::ComparePage::set_values_filled);
     connect_switch(parts, a.summed, &Preferences::summed, &pages::ComparePage::set_summed);
     page->set_channels(parts.preferences.channels);
+    on(a.choose_channels, [parts] { choose_channels(parts); });
 }
 
 void fill_channels_menu(const ViewParts& parts) {
@@ -59,6 +83,7 @@ void fill_channels_menu(const ViewParts& parts) {
     for (const auto& choice : models::channels_of(*parts.page.compared()->pairing)) {
         QAction* action = menu.addAction(in_menu(choice.title));
         action->setCheckable(true);
+        action->setData(choice.id);
         action->setChecked(parts.preferences.channels.contains(choice.id));
         QObject::connect(action, &QAction::triggered, &parts.page, [parts, id = choice.id](bool shown) {
             parts.preferences.channels.removeAll(id);
