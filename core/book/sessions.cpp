@@ -158,9 +158,6 @@ Result<void> restore_session(Book& book, SessionId id) {
 Result<int> forget_removed(Book& book) {
     const auto forgotten = edit(book.database(), [&](Database& database) {
         database.run("DELETE FROM words WHERE rowid IN (SELECT id FROM session WHERE removed_unix_s IS NOT NULL)");
-        // With what was said of them: else a friend's book would bring them back removed.
-        database.run("DELETE FROM said WHERE subject IN (SELECT 'session ' || lower(hex(checksum)) FROM session "
-                     "WHERE removed_unix_s IS NOT NULL)");
         database.run("DELETE FROM session WHERE removed_unix_s IS NOT NULL");
         const auto rows = static_cast<int>(database.changed_rows());
         forget_unused_names(database);

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is done to the whole book from the window: it is checked, a friend's is merged into it, a damaged one is saved,
 // removed sessions and pairings come back; and what the book calls a session is what every page calls it.
-#include "core/book/exchange.h"
 #include "core/book/search.h"
 #include "core/book/sessions.h"
+#include "core/book/sha256.h"
 #include "tests/ui/fixture/invented_season.h"
 #include "tests/ui/fixture/paired_window.h"
 #include "ui/bridge/book_queue.h"
@@ -73,20 +73,22 @@ TEST_F(BookCare, TheBookIsCheckedAndSaysThatItIsWhole) {
 TEST_F(BookCare, AFriendsBookIsMergedAndTheListFollows) {
     const std::string theirs = path("theirs.sqlite").toStdString();
     {
-        auto own = book::Book::open(book_file());
-        book::Book book = std::move(own).value();
-        ASSERT_TRUE(book::export_sessions(book, std::vector{ids[0], ids[1]}, theirs));
-        ASSERT_TRUE(book::remove_session(book, ids[1]));
-        ASSERT_TRUE(book::remove_session(book, ids[0]));
-        ASSERT_TRUE(book::forget_removed(book));
+        auto other = book::Book::open(theirs);
+        book::Book book = std::move(other).value();
+        const fixture::InventedSession& like = fixture::invented_season[0];
+        for (const std::string file : {"theirs-1.csv", "theirs-2.csv"}) {
+            const auto recording = fixture::detail::tiny_recording(like, file);
+            ASSERT_TRUE(book::add_session(book, {file, 1000, book::sha256_of(file)}, recording,
+                                          book::details_of(recording), fixture::detail::laps_of(like)));
+        }
     }
     key(Qt::Key_L);
     pages::BookView& view = window->sessions_page().book();
     const auto rows = [&](int count) { return fixture::wait_for([&] { return view.model().rowCount() == count; }); };
-    ASSERT_TRUE(rows(14));
+    ASSERT_TRUE(rows(16));
     care().merge(QString::fromStdString(theirs));
     EXPECT_TRUE(says("2 new sessions came from the friend's book"));
-    EXPECT_TRUE(rows(16));
+    EXPECT_TRUE(rows(18));
     care().merge(path("none"));
     EXPECT_TRUE(says("there is no such file"));
 }
