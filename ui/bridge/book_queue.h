@@ -124,7 +124,7 @@ class BookQueue : public QObject {
     bool usable_;
     bool read_only_ = false;
     int name_edits_ = 0; // that were asked for
-    Book edits_; // used by the thread of its jobs alone, as the next one
+    Book edits_;         // used by the thread of its jobs alone, as the next one
     Book questions_;
     std::deque<Edit> waiting_; // used by the edits' thread
     bool told_waiting_ = false;
