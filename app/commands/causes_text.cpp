@@ -113,6 +113,7 @@ void add_row(ordered_json& out, const causes::Row& row, bool per_kilogram) {
         out[name + "_low_s"] = number_json(s.low);
         out[name + "_high_s"] = number_json(s.high);
     };
+    add("cornering_as_driven", row.cornering_as_driven);
     add("grip_and_downforce", row.cornering);
     add("aero", row.aero);
     add("drag_and_power", row.straights);

@@ -13,6 +13,7 @@
 #include "core/causes/what_if.h"
 #include "core/causes/withhold.h"
 #include "core/math/random.h"
+#include "core/math/statistics.h"
 
 #include <algorithm>
 #include <cmath>
@@ -100,8 +101,35 @@ BySegment causes_for_both(const CarModel& a, const CarModel& b, const std::vecto
     return causes;
 }
 
+// ln of A's over B's, one a draw: of the tyres' grip, and of the share of it that the drivers use.
+struct GripRatios {
+    std::vector<double> tyres;
+    std::vector<double> use;
+};
+
+GripRatios grip_ratios(const CarModel& a, const CarModel& b, const KnownSide& known_a, const KnownSide& known_b) {
+    GripRatios ratios;
+    for (std::size_t i = 0; i < a.draws.size(); ++i) {
+        ratios.tyres.push_back(std::log(a.draws[i].grip / b.draws[i].grip));
+        ratios.use.push_back(std::log(known_a.figures.draws[i].driver_share / known_b.figures.draws[i].driver_share));
+    }
+    return ratios;
+}
+
+// Using more of the grip is worth what more grip is: seconds per ln, from how the tyres' worth goes with their ratio
+// over the draws.  What the drivers' use adds takes its uncertainty back out of the grip's.
+double worth_of_grip(const std::vector<std::array<double, cause_count>>& draws, const GripRatios& ratios) {
+    std::vector<double> worth(draws.size());
+    for (std::size_t i = 0; i < draws.size(); ++i)
+        worth[i] = draws[i][static_cast<std::size_t>(Cause::tyre_grip)];
+    const double spread = math::standard_deviation(ratios.tyres);
+    if (!(spread > 0.0)) return 0.0;
+    return math::correlation(worth, ratios.tyres) * math::standard_deviation(worth) / spread;
+}
+
 // One row out of the draws of its causes.
-Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cause_count>>& draws, std::uint64_t seed) {
+Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cause_count>>& draws,
+           const GripRatios& ratios, std::uint64_t seed) {
     Row row;
     const double half_width = base::half_width_95(gain_sd);
     row.gain = {gain, gain - half_width, gain + half_width};
@@ -122,6 +150,11 @@ Row row_of(double gain, double gain_sd, const std::vector<std::array<double, cau
         });
     };
     row.cornering = both(Cause::tyre_grip, Cause::downforce);
+    const double per_ln = worth_of_grip(draws, ratios);
+    row.cornering_as_driven = spread([&](std::size_t i) {
+        return draws[i][static_cast<std::size_t>(Cause::tyre_grip)] +
+               draws[i][static_cast<std::size_t>(Cause::downforce)] + per_ln * ratios.use[i];
+    });
     row.aero = both(Cause::downforce, Cause::drag);
     row.straights = both(Cause::drag, Cause::power);
     math::Random random(seed, 41);
@@ -284,6 +317,7 @@ base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const 
     if (!done) return base::cancelled();
 
     std::vector<std::array<double, cause_count>> total(draws, std::array<double, cause_count>{});
+    const GripRatios ratios = grip_ratios(*own_a.model, *own_b.model, a, b);
     for (std::size_t k = 0; k < segments.size(); ++k) {
         std::vector<std::array<double, cause_count>> here(draws);
         for (std::size_t i = 0; i < draws; ++i) {
@@ -294,7 +328,7 @@ base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const 
         const comparison::Figure& gain = comparison.segments[k].gain_s;
         SegmentRow row;
         row.segment = segments[k];
-        row.row = row_of(gain.value, gain.sd.value_or(0.0), here, options.seed + k);
+        row.row = row_of(gain.value, gain.sd.value_or(0.0), here, ratios, options.seed + k);
         row.use_a = use_of(own_a.typical, segments[k], k);
         row.use_b = use_of(own_b.typical, segments[k], k);
         row.driving_a = comparison.segments[k].a;
@@ -306,7 +340,7 @@ base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const 
         e.segments.push_back(std::move(row));
     }
     const comparison::Figure& gap = comparison.gap_at_end_s;
-    e.total = row_of(gap.value, gap.sd.value_or(0.0), total, options.seed + 1000);
+    e.total = row_of(gap.value, gap.sd.value_or(0.0), total, ratios, options.seed + 1000);
     if (!options.same_car) e.next_tests = next_tests(a, b, total);
     withhold_what_cannot_be_told(e);
     own_a.model->untold = why_not_what_if(e, Side::a);

@@ -32,8 +32,8 @@ inline constexpr std::array<Cause, cause_count> all_causes{Cause::tyre_grip, Cau
 [[nodiscard]] std::string_view key(Cause cause);  // as in JSON: "tyre_grip"
 [[nodiscard]] std::string_view name(Cause cause); // in words: "tyre grip"
 
-// The causes in their order, then sums of two.
-enum class Term { tyre_grip, downforce, drag, power, mass, cornering, aero, straights };
+// The causes in their order, then sums of two, and cornering with the drivers' share in it.
+enum class Term { tyre_grip, downforce, drag, power, mass, cornering, aero, straights, cornering_as_driven };
 
 [[nodiscard]] constexpr Term term(Cause cause) {
     return static_cast<Term>(cause);
@@ -45,6 +45,9 @@ struct Row {
     Seconds gain;
     std::array<Seconds, cause_count> causes; // index: Cause
     // Sums that are known better than their parts.
+    // Tyre grip, downforce and how much of the grip either driver uses all in all: what corners show.  The causes and
+    // driver and rest share it.
+    Seconds cornering_as_driven;
     Seconds cornering; // tyre grip and downforce together
     Seconds aero;      // downforce and drag together
     Seconds straights; // drag and power together

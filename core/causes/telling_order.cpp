@@ -45,6 +45,8 @@ std::string_view key(Term term) {
         return "aero";
     case Term::straights:
         return "drag_and_power";
+    case Term::cornering_as_driven:
+        return "cornering_as_driven";
     default:
         return key(static_cast<Cause>(term));
     }
@@ -58,6 +60,8 @@ std::string_view name(Term term) {
         return "aero";
     case Term::straights:
         return "drag and power";
+    case Term::cornering_as_driven:
+        return "cornering as driven";
     default:
         return name(static_cast<Cause>(term));
     }
@@ -71,12 +75,16 @@ const Seconds& of(const Row& row, Term term) {
         return row.aero;
     case Term::straights:
         return row.straights;
+    case Term::cornering_as_driven:
+        return row.cornering_as_driven;
     default:
         return row.of(static_cast<Cause>(term));
     }
 }
 
 std::optional<Term> comes_behind(const Row& total, Term term) {
+    if (term == Term::cornering && better_known(total.cornering_as_driven, total.cornering))
+        return Term::cornering_as_driven;
     std::optional<Term> before;
     for (const Sum& sum : sums) {
         const bool bears_on = term == Term::aero ? leans_on(total, sum) : has_part(sum, term);

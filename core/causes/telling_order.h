@@ -20,7 +20,7 @@ namespace lapwright::causes {
 [[nodiscard]] const Seconds& of(const Row& row, Term term);
 
 // The sum that goes before `term`; absent where it stands on its own.  Aero leans on the split of grip from downforce
-// and of drag from power.
+// and of drag from power; before grip with downforce goes what corners show, the drivers' use of the grip included.
 [[nodiscard]] std::optional<Term> comes_behind(const Row& total, Term term);
 
 // A column of the matrix.  Those that are no part of another add up to all that the cars explain.

@@ -128,7 +128,7 @@ void judge_row(const Explanation& e, Row& row, const Grounds& grounds, const std
               why(Cause::downforce));
     judge_sum(row.aero, row.of(Cause::downforce), why(Cause::downforce), row.of(Cause::drag), why(Cause::drag));
     judge_sum(row.straights, row.of(Cause::drag), why(Cause::drag), row.of(Cause::power), why(Cause::power));
-    for (Seconds* s : {&row.cornering, &row.aero, &row.straights, &row.driver_and_rest})
+    for (Seconds* s : {&row.cornering_as_driven, &row.cornering, &row.aero, &row.straights, &row.driver_and_rest})
         withhold(*s, all);
     for (std::size_t c = 0; c < cause_count; ++c) {
         withhold(row.causes[c], all);

@@ -135,6 +135,13 @@ std::vector<FigureLine> figure_lines(const Explanation& e, UnitSystem units) {
     return lines;
 }
 
+std::string cornering_sentence(const Explanation& e) {
+    const causes::Row& row = e.total;
+    if (e.same_car || !causes::comes_behind(row, causes::Term::cornering)) return {};
+    return "Cornering as driven (tyres, downforce and how much of them the drivers use): " +
+           part("whole lap", row.cornering_as_driven) + ".";
+}
+
 std::string aero_sentence(const Explanation& e) {
     using causes::Cause;
     if (!e.total.aero.told()) return "What the aero is worth cannot be told: " + e.total.aero.untold + ".";

@@ -40,6 +40,9 @@ struct FigureLine {
 // Per kilogram where a mass is missing.
 [[nodiscard]] std::vector<FigureLine> figure_lines(const causes::Explanation& explanation, base::UnitSystem units);
 
+// "Cornering as driven (…): whole lap A 2.41 ±0.60 s."  Empty where grip and downforce are known as well without the
+// drivers' use of them.
+[[nodiscard]] std::string cornering_sentence(const causes::Explanation& explanation);
 // "Downforce and drag together: A 1.32 ±0.25 s a lap; …" what aero earns and costs, each with its sign.
 [[nodiscard]] std::string aero_sentence(const causes::Explanation& explanation);
 

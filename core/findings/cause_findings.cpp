@@ -95,7 +95,10 @@ std::vector<Term> told_terms(const Explanation& e) {
     std::vector<Term> told;
     for (const causes::Column& column : causes::columns(e.total)) {
         if (column.term == Term::mass && e.per_kilogram) continue;
-        if (!column.behind && worth_a_sentence(causes::of(e.total, column.term))) told.push_back(column.term);
+        if (column.behind) continue;
+        const bool corners = column.term == Term::cornering;
+        const Term term = corners ? causes::comes_behind(e.total, column.term).value_or(column.term) : column.term;
+        if (worth_a_sentence(causes::of(e.total, term))) told.push_back(term);
     }
     std::ranges::sort(told, std::greater<>{}, [&](Term t) { return std::abs(causes::of(e.total, t).value); });
     return told;
@@ -125,7 +128,7 @@ std::string untold_words(const std::vector<std::string>& untold) {
 
 std::string worth_words(const Explanation& e, Term term) {
     const Seconds& s = causes::of(e.total, term);
-    const bool one = term < Term::cornering;
+    const bool one = term < Term::cornering || term == Term::cornering_as_driven;
     const bool surely = certainty_of_cause(s) == Certainty::is;
     return std::string(causes::name(term)) + (one ? " is" : " are") + (surely ? "" : " probably") + " worth " +
            amount(s.value, s.half_width()) + " a lap to " + letter_of(s.value) + ", most " +
@@ -139,6 +142,8 @@ std::vector<Finding> cause_findings(const Explanation& e, base::UnitSystem units
     std::vector<Finding> all;
     // What was withheld makes no finding: the warnings say why.
     const std::vector<causes::Column> columns = causes::columns(e.total);
+    if (causes::comes_behind(e.total, Term::cornering) && has_sum(columns, Term::cornering))
+        all.push_back(of_sum(e, Term::cornering_as_driven, units, my_car));
     for (const Term sum : {Term::cornering, Term::straights})
         if (has_sum(columns, sum)) all.push_back(of_sum(e, sum, units, my_car));
     if (e.total.aero.told()) all.push_back(of_sum(e, Term::aero, units, my_car));
@@ -152,9 +157,10 @@ std::vector<Finding> cause_findings(const Explanation& e, base::UnitSystem units
 
 std::string causes_sentence(const Explanation& e) {
     if (e.same_car) return "Both laps are of the same car in one session: what differs is the driving and chance.";
-    // Aero is what people ask for first; where its downforce cannot be told from the grip, the two together.
+    // Aero is what people ask for first; where its downforce cannot be told from the grip, what corners show.
     const bool split = causes::comes_behind(e.total, Term::downforce) != Term::cornering;
-    const Term first = split ? Term::aero : Term::cornering;
+    const Term together = causes::comes_behind(e.total, Term::cornering).value_or(Term::cornering);
+    const Term first = split ? Term::aero : together;
     const Seconds& s = causes::of(e.total, first);
     if (!causes::comes_behind(e.total, first) && worth_a_sentence(s)) return sum_claim(e, first, certainty_of_cause(s));
     const std::vector<Term> told = told_terms(e);

@@ -29,6 +29,8 @@ About about(Term term) {
         return About::aero;
     case Term::straights:
         return About::straights;
+    case Term::cornering_as_driven:
+        return About::cornering_as_driven;
     }
     return About::driver_and_rest;
 }

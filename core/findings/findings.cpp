@@ -41,10 +41,10 @@ void come_behind(std::vector<Finding>& all) {
     }
 }
 
-// A sum whose winner cannot be told would be among the last: it goes before the first of its parts.  Aero is a part of
-// the others, hence the order.
+// A sum whose winner cannot be told would be among the last: it goes before the first of its parts.  Some are parts of
+// others, hence the order.
 void sums_before_their_parts(std::vector<Finding>& all) {
-    for (const About about : {About::aero, About::straights, About::cornering}) {
+    for (const About about : {About::aero, About::straights, About::cornering, About::cornering_as_driven}) {
         const auto sum = std::ranges::find(all, about, &Finding::about);
         const auto part = std::ranges::find(all, std::optional(about), &Finding::behind);
         if (sum != all.end() && part < sum) std::rotate(part, sum, std::next(sum));

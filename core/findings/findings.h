@@ -27,7 +27,19 @@ enum class Certainty { is, is_probably, cannot_be_told };
 // Chance that the sign is right, 0.5..1, for a normal spread with that 95 % interval.
 [[nodiscard]] double chance_of_sign(double value, double low, double high);
 
-enum class About { segment, cornering, aero, straights, tyre_grip, downforce, drag, power, mass, driver_and_rest };
+enum class About {
+    segment,
+    cornering_as_driven,
+    cornering,
+    aero,
+    straights,
+    tyre_grip,
+    downforce,
+    drag,
+    power,
+    mass,
+    driver_and_rest
+};
 
 struct Finding {
     About about = About::segment;

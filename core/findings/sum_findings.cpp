@@ -42,9 +42,29 @@ std::string together_claim(const Explanation& e, Term sum, Certainty certainty) 
            of_it(e, sum == Term::cornering ? Cause::downforce : Cause::drag);
 }
 
+// Corners show how fast they are driven, not how much the driver keeps in hand.
+std::string as_driven_claim(const Explanation& e, Certainty certainty) {
+    const Seconds& s = e.total.cornering_as_driven;
+    const Seconds& cars = e.total.cornering;
+    const std::string of_cars = cars.told()
+                                    ? "; grip and downforce alone " + worth_text(cars.value, cars.low, cars.high) +
+                                          ", because what either driver keeps in hand is not seen"
+                                    : std::string();
+    return "Cornering as driven, which is tyres, downforce and how much of them the drivers use, " +
+           std::string(words(certainty)) + " worth " + amount(s.value, s.half_width()) + " a lap to " +
+           letter_of(s.value) + ", most " + where_most(e, by_segment(e, Term::cornering_as_driven)) + of_cars + ".";
+}
+
 std::string untold_claim(Term sum) {
+    if (sum == Term::cornering_as_driven) return "Who corners faster cannot be told from these laps.";
     if (sum == Term::aero) return "Whether the aero of either car pays off cannot be told from these laps.";
     return "Whom " + std::string(causes::name(sum)) + " together favour cannot be told from these laps.";
+}
+
+std::string grip_as_used(const Explanation& e) {
+    const auto text = [](const car::CarFigure& f) { return with_half_width(f.value, f.half_width(), 3); };
+    if (!e.car_a.grip_as_used.told() || !e.car_b.grip_as_used.told()) return {};
+    return "Grip as used: A " + text(e.car_a.grip_as_used) + ", B " + text(e.car_b.grip_as_used) + ".";
 }
 
 std::string figures_of_both(const Explanation& e, Cause one, Cause other, base::UnitSystem units) {
@@ -55,6 +75,7 @@ std::string figures_of_both(const Explanation& e, Cause one, Cause other, base::
 } // namespace
 
 std::string sum_claim(const Explanation& e, Term sum, Certainty certainty) {
+    if (sum == Term::cornering_as_driven) return as_driven_claim(e, certainty);
     return sum == Term::aero ? aero_claim(e, certainty) : together_claim(e, sum, certainty);
 }
 
@@ -68,6 +89,9 @@ Finding of_sum(const Explanation& e, Term sum, base::UnitSystem units, std::opti
     Finding f = of_term(e, sum);
     f.claim = f.certainty == Certainty::cannot_be_told ? untold_claim(sum) : sum_claim(e, sum, f.certainty);
     switch (sum) {
+    case Term::cornering_as_driven:
+        f.evidence = grip_as_used(e);
+        break;
     case Term::cornering:
         f.evidence = figures_of_both(e, Cause::tyre_grip, Cause::downforce, units);
         f.try_next =

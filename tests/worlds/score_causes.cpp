@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/math/statistics.h"
+#include "tests/truth/drive.h"
 #include "tests/truth/true_causes.h"
 #include "tests/worlds/score_world.h"
 
@@ -66,11 +68,21 @@ void score_car(const Entry& entry, const car::CarFigures& figures, Score& score)
     add(score, "power", figures.power_w, mean_power_w(entry));
 }
 
-// Halves of both drivers' views, since neither car's driver has more right than the other's.
-truth::CauseSeconds true_totals(const World& world) {
+// Of the grip, over all corners.
+double mean_use(const World& world, const Entry& entry) {
+    return math::mean(truth::habitual_grip_shares(*world.track, entry.driver));
+}
+
+// Halves of both drivers' views, since neither car's driver has more right than the other's.  With `use_ratio`, A's
+// mean use of the grip over B's, each car has the grip that its own driver uses of it.
+truth::CauseSeconds true_totals(const World& world, double use_ratio = 1.0) {
     const double air = world.a.plan.air_density;
-    const auto one = truth::true_causes(*world.track, world.a.car, world.b.car, world.a.driver, air, 2.0);
-    const auto other = truth::true_causes(*world.track, world.b.car, world.a.car, world.b.driver, air, 2.0);
+    truth::CarTruth b = world.b.car;
+    b.mu /= use_ratio;
+    truth::CarTruth a = world.a.car;
+    a.mu *= use_ratio;
+    const auto one = truth::true_causes(*world.track, world.a.car, b, world.a.driver, air, 2.0);
+    const auto other = truth::true_causes(*world.track, world.b.car, a, world.b.driver, air, 2.0);
     truth::CauseSeconds total{};
     for (std::size_t c = 0; c < truth::kCauseCount; ++c)
         total[c] = 0.5 * (one.total[c] - other.total[c]);
@@ -95,6 +107,8 @@ void score_causes(const World& world, const Outcome& outcome, Score& score) {
                 {"absurd cause", std::string(causes::name(cause)) + " " + std::to_string(seconds.value) + " s"});
     }
     using causes::Cause;
+    const truth::CauseSeconds as_driven = true_totals(world, mean_use(world, world.a) / mean_use(world, world.b));
+    add(score, "cornering as driven", e.total.cornering_as_driven, as_driven[0] + as_driven[1]);
     add(score, "cornering cause", e.total.cornering, of(Cause::tyre_grip) + of(Cause::downforce));
     add(score, "aero cause", e.total.aero, of(Cause::downforce) + of(Cause::drag));
     add(score, "straights cause", e.total.straights, of(Cause::drag) + of(Cause::power));

@@ -296,6 +296,21 @@ TEST(Explain, EqualCarsHaveNoCauses) {
     EXPECT_NEAR(e.total.of(Cause::power).value, 0.0, 0.1);
 }
 
+// Of one car with two drivers, one of whom keeps more in hand: corners show that, and not that it is the driver.
+TEST(Explain, CorneringAsDrivenTellsWhatTheDriversUse) {
+    const truth::TrackShape shape = truth::ternbank();
+    truth::DriverTruth brave = driver_of(11, 0.97);
+    brave.grip_share = 0.98;
+    truth::DriverTruth careful = driver_of(12, 0.97);
+    careful.grip_share = 0.92;
+    const Known a = know(shape, truth::light_aero_hatch(), brave, 25.0, 21);
+    const Known b = know(shape, truth::light_aero_hatch(), careful, 25.0, 22);
+    const Explanation e = explained(a, b, shape);
+    EXPECT_LT(e.total.cornering_as_driven.half_width(), 0.8 * e.total.cornering.half_width());
+    EXPECT_GT(e.total.cornering_as_driven.low, 0.0);
+    EXPECT_LT(e.total.cornering.low, 0.0) << "it may be the tyres";
+}
+
 TEST(Explain, WithoutAMassItWorksPerKilogram) {
     const truth::TrackShape shape = truth::ternbank();
     const Known& a = aero_car();

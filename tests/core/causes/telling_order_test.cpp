@@ -23,6 +23,7 @@ Row row(double grip, double downforce, double together) {
     Row r;
     r.causes = {with(grip), with(downforce), with(0.1), with(0.2), with(0.1)};
     r.cornering = with(together);
+    r.cornering_as_driven = with(2.0 * together);
     r.straights = with(std::hypot(0.1, 0.2));
     r.aero = with(std::hypot(0.1, downforce));
     return r;
@@ -49,6 +50,17 @@ TEST(TellingOrder, WhatIsWiderThanItsSumComesBehindIt) {
     EXPECT_EQ(all[0].term, Term::cornering);
     EXPECT_EQ(all[1].part_of, Term::cornering);
     EXPECT_TRUE(all[2].behind);
+}
+
+TEST(TellingOrder, WhatCornersShowGoesBeforeTheCarsPartOfIt) {
+    Row r = row(1.5, 1.7, 1.2);
+    EXPECT_FALSE(comes_behind(r, Term::cornering));
+    r.cornering_as_driven = with(0.5);
+    EXPECT_EQ(comes_behind(r, Term::cornering), Term::cornering_as_driven);
+    EXPECT_EQ(comes_behind(r, Term::downforce), Term::cornering) << "it is a part of what the cars do";
+    EXPECT_EQ(columns(r).size(), cause_count + 1) << "the drivers' share belongs to no column";
+    r.cornering = base::untold("the laps do not tell the downforce of A");
+    EXPECT_EQ(comes_behind(r, Term::cornering), Term::cornering_as_driven);
 }
 
 TEST(TellingOrder, OnePartMayStandAlone) {

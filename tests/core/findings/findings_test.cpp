@@ -52,6 +52,7 @@ causes::Explanation example() {
     e.total.causes[4] = with(0.3, 0.4);
     e.total.aero = with(1.3, 0.5);
     e.total.cornering = with(2.4, 2.0); // no better known than its parts
+    e.total.cornering_as_driven = e.total.cornering;
     e.total.straights = with(-2.0, 0.25);
     e.total.driver_and_rest = with(-0.1, 2.0);
     e.sensitivities_a.push_back({"10 % less drag", {}, {with(-0.2, 0.02), {}}});
@@ -183,6 +184,7 @@ TEST(Findings, ASumThatIsKnownBetterComesBeforeItsParts) {
     e.total.causes[0] = with(0.9, 1.8);
     e.total.causes[1] = with(1.5, 1.7);
     e.total.cornering = with(2.4, 0.6);
+    e.total.cornering_as_driven = with(2.4, 0.6);
     e.total.aero = with(0.7, 1.7);
     const auto all = findings::findings(laps(), {}, &e, base::UnitSystem::metric);
     EXPECT_EQ(all.front().about, About::cornering);
@@ -192,6 +194,21 @@ TEST(Findings, ASumThatIsKnownBetterComesBeforeItsParts) {
     const double half = 0.5 * about(all, About::cornering).rank;
     for (const About part : {About::tyre_grip, About::downforce, About::aero})
         EXPECT_LE(about(all, part).rank, half);
+}
+
+TEST(Findings, WhatCornersShowComesBeforeTheCarsPartOfIt) {
+    causes::Explanation e = example();
+    e.total.causes[0] = with(0.9, 2.8);
+    e.total.causes[1] = with(1.5, 2.7);
+    e.total.cornering = with(2.4, 1.9);
+    e.total.cornering_as_driven = with(2.6, 0.6);
+    e.total.aero = with(0.7, 1.7);
+    const auto all = findings::findings(laps(), {}, &e, base::UnitSystem::metric);
+    EXPECT_EQ(all.front().about, About::cornering_as_driven);
+    EXPECT_THAT(all.front().claim, HasSubstr("is worth 2.6 s a lap to A"));
+    EXPECT_THAT(all.front().claim, HasSubstr("grip and downforce alone A 2.4 ±1.9"));
+    EXPECT_EQ(about(all, About::cornering).behind, About::cornering_as_driven);
+    EXPECT_THAT(causes_sentence(e), HasSubstr("Cornering as driven"));
 }
 
 // Causes drawn with any correlation: what a sum is known better than is never said first, nor before the sum.
@@ -204,7 +221,7 @@ TEST(Findings, WhatIsKnownLessWellThanASumIsNeverSaidFirst) {
         const auto drawn = [&] { return with(normal(random), std::exp(normal(random) - 0.5)); };
         for (Seconds& cause : e.total.causes)
             cause = drawn();
-        for (Seconds* sum : {&e.total.cornering, &e.total.aero, &e.total.straights})
+        for (Seconds* sum : {&e.total.cornering_as_driven, &e.total.cornering, &e.total.aero, &e.total.straights})
             *sum = drawn();
         const auto all =
             findings::findings(i % 2 == 0 ? laps() : comparison::Comparison{}, {}, &e, base::UnitSystem::metric);

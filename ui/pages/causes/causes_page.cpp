@@ -238,6 +238,8 @@ QStringList CausesPage::warnings() const {
 void CausesPage::fill_notes() {
     QStringList lines;
     if (explanation_) {
+        const QString cornering = text(findings::cornering_sentence(*explanation_));
+        if (!cornering.isEmpty()) lines << cornering;
         lines << text(findings::aero_sentence(*explanation_));
         const QString missing = text(findings::missing_mass_sentence(*explanation_));
         if (!missing.isEmpty()) lines << missing;
