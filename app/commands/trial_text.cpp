@@ -22,6 +22,34 @@ std::vector<std::string> row(const std::string& name, const TrialEffect& effect)
     return {name, findings::effect_text(effect), findings::certainty_text(effect)};
 }
 
+std::string figures_table(const analysis::TrialReport& report) {
+    if (!report.figures) return "what the change did to the car cannot be told: " + report.no_figures + "\n";
+    std::vector<std::vector<std::string>> rows{{"figure of the car", "with the change", ""}};
+    for (const findings::FigureChangeLine& line : findings::figure_change_lines(*report.figures))
+        rows.push_back({line.figure, line.change, line.certainty});
+    return aligned(rows, 1);
+}
+
+ordered_json change_json(const base::Estimate& change) {
+    return {{"value", number_json(change.value)},
+            {"low", number_json(change.low)},
+            {"high", number_json(change.high)},
+            {"cannot_tell", change.told() ? ordered_json(nullptr) : ordered_json(change.untold)}};
+}
+
+// Relative changes as shares; areas on a tonne where no mass is known.
+ordered_json figures_json(const analysis::TrialReport& report) {
+    if (!report.figures) return {{"cannot_tell", report.no_figures}};
+    const car::FigureChanges& changes = *report.figures;
+    return {{"on_a_tonne", changes.on_a_tonne},
+            {"downforce_area_m2", change_json(changes.downforce_area_m2)},
+            {"drag_area_m2", change_json(changes.drag_area_m2)},
+            {"grip_share", change_json(changes.grip)},
+            {"power_share", change_json(changes.power)},
+            {"corners", changes.corners},
+            {"straights", changes.straights}};
+}
+
 } // namespace
 
 std::string trial_table(const analysis::TrialReport& report) {
@@ -32,7 +60,7 @@ std::string trial_table(const analysis::TrialReport& report) {
     std::string text = report.sentence + "\n" + findings::trial_laps_text(report.trial) + "\n";
     for (const std::string& note : report.notes)
         text += note + "\n";
-    return text + "\n" + aligned(rows, 1);
+    return text + "\n" + aligned(rows, 1) + "\n" + figures_table(report);
 }
 
 std::string trial_json(const analysis::TrialReport& report) {
@@ -49,6 +77,7 @@ std::string trial_json(const analysis::TrialReport& report) {
                           {"baseline_laps", report.trial.baseline_laps},
                           {"changed_laps", report.trial.changed_laps},
                           {"lap", effect_json(report.trial.lap)},
+                          {"figures", figures_json(report)},
                           {"segments", segments}});
 }
 

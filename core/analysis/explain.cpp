@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/explain.h"
 
+#include "core/analysis/car_laps.h"
 #include "core/base/parallel.h"
-#include "core/car/slope.h"
 #include "core/causes/explain.h"
 #include "core/comparison/compare_laps.h"
-#include "core/lap/trace_lap.h"
-#include "core/math/statistics.h"
 #include "core/motion/estimate_motion.h"
 
 #include <algorithm>
@@ -17,42 +15,6 @@ namespace lapwright::analysis {
 namespace {
 
 using base::Result;
-using recording::Meaning;
-
-// Median of a weather channel, where the logger had one.
-std::optional<double> recorded(const recording::Recording& recording, Meaning meaning) {
-    const recording::Channel* channel = recording.find(meaning);
-    if (channel == nullptr || channel->values.empty()) return std::nullopt;
-    return math::median(channel->values);
-}
-
-car::AirDensity air_of(const Side& side, const car::SetupSheet& setup) {
-    car::AirConditions conditions = setup.conditions;
-    const recording::Recording& recording = *side.session->recording;
-    if (!conditions.temperature_k) conditions.temperature_k = recorded(recording, Meaning::air_temperature);
-    if (!conditions.pressure_pa) conditions.pressure_pa = recorded(recording, Meaning::air_pressure);
-    if (!conditions.humidity) conditions.humidity = recorded(recording, Meaning::humidity);
-    const std::vector<double>& altitude = side.session->motion->altitude_m;
-    if (!conditions.altitude_m && !altitude.empty()) conditions.altitude_m = math::median(altitude);
-    return car::air_density(conditions);
-}
-
-// Altitude of one lap at its grid points, linear between its stamps; empty where it was not recorded all the way.
-std::vector<double> altitude_of(const motion::MotionEstimate& motion, const lap::LapTrace& trace, double start_s) {
-    const std::vector<double>& stamps = motion.altitude_time_s;
-    if (stamps.size() < 2 || stamps.front() > start_s || stamps.back() < start_s + trace.lap_time_s()) return {};
-    std::vector<double> values;
-    values.reserve(trace.size());
-    std::size_t k = 0;
-    for (const double t_lap : trace.time_s) {
-        const double t = start_s + t_lap;
-        while (k + 2 < stamps.size() && stamps[k + 1] <= t)
-            ++k;
-        const double u = (t - stamps[k]) / (stamps[k + 1] - stamps[k]);
-        values.push_back(motion.altitude_m[k] + u * (motion.altitude_m[k + 1] - motion.altitude_m[k]));
-    }
-    return values;
-}
 
 struct Learned {
     std::vector<lap::LapTrace> laps;
@@ -61,34 +23,22 @@ struct Learned {
 
 Result<Learned> learn(const Side& side, const Pairing& pairing, const car::SetupSheet& setup,
                       const CausesOptions& options) {
-    Learned learned;
-    std::vector<std::vector<double>> altitudes;
-    const recording::Recording& recording = *side.session->recording;
+    CarLaps laps;
     const auto take = [&](const lap::LapTrace& trace, const lap::Lap& lap) {
-        learned.laps.push_back(lap::with_channels(trace, lap.start_s, recording));
-        auto altitude = altitude_of(*side.session->motion, trace, lap.start_s);
-        if (!altitude.empty()) altitudes.push_back(std::move(altitude));
+        laps.take(*side.session, *side.session->motion, trace, lap.start_s);
     };
     for (std::size_t i = 0; i < side.clean_traces.size(); ++i)
         take(side.clean_traces[i], side.clean_laps[i]);
-    if (learned.laps.empty()) take(side.trace.best, side.lap);
-    car::CarData data;
-    data.laps = learned.laps;
-    data.segments = pairing.track.segments;
-    data.length_sd = pairing.length_sd;
-    data.air = air_of(side, setup);
-    data.mass = setup.mass;
-    data.springs = setup.springs;
-    data.known = setup.known;
-    if (altitudes.size() == learned.laps.size()) data.slope = car::slope_of(altitudes, learned.laps.front().distance_m);
+    if (laps.laps().empty()) take(side.trace.best, side.lap);
+    const car::CarData data = laps.data(*side.session, setup, pairing.track.segments, pairing.length_sd);
+    const recording::Recording& recording = *side.session->recording;
     auto figures = car::car_figures(data, {options.draws, motion::own_seed(recording, options.seed)});
     if (!figures) {
         base::Error error = figures.error();
         error.place.file = recording.source_file;
         return error;
     }
-    learned.figures = std::move(figures).value();
-    return learned;
+    return Learned{laps.laps(), std::move(figures).value()};
 }
 
 } // namespace

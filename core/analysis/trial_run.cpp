@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/trial_run.h"
 
+#include "core/analysis/car_laps.h"
 #include "core/analysis/common_track.h"
 #include "core/analysis/trial_plan.h"
 #include "core/base/display.h"
 #include "core/base/number_text.h"
 #include "core/comparison/compare_laps.h"
+#include "core/findings/trial_words.h"
 #include "core/lap/trace_lap.h"
 
 #include <algorithm>
@@ -17,7 +19,8 @@ namespace {
 using comparison::TrialEffect;
 
 constexpr double grid_m = 1.0;
-constexpr double placed_part = 0.6; // of the work is done when all laps lie on one line
+constexpr double placed_part = 0.6;    // of the work is done when all laps lie on one line
+constexpr double measured_part = 0.95; // and when they are timed
 
 bool told(const TrialEffect& effect) {
     return effect.low_s > 0.0 || effect.high_s < 0.0;
@@ -43,27 +46,58 @@ std::string sentence_of(const comparison::Trial& trial, const std::vector<track:
     return text + ".";
 }
 
-// The clean laps of all sessions; nothing when it was called off.
-std::optional<std::vector<comparison::TrialLap>> trial_laps(const std::vector<TrialSession>& sessions,
-                                                            const CommonTrack& common, const base::Progress& progress) {
+// The clean laps of all sessions.
+struct Measured {
+    std::vector<comparison::TrialLap> times;
+    CarLaps laps; // the same, in the same order
+};
+
+// Nothing when it was called off.
+std::optional<Measured> measured(const std::vector<TrialSession>& sessions, const CommonTrack& common,
+                                 const base::Progress& progress) {
     std::size_t all = 0;
     for (const Placed& placed : common.sessions)
         all += placed.laps.size();
-    std::vector<comparison::TrialLap> laps;
+    Measured result;
     std::size_t order = 0;
     for (std::size_t i = 0; i < sessions.size(); ++i) {
         const Placed& placed = common.sessions[i];
         for (const lap::Lap& lap : placed.laps) {
             const double part = static_cast<double>(order++) / static_cast<double>(all);
-            if (!base::go_on(progress, "measuring every lap", placed_part + (1.0 - placed_part) * part)) return {};
+            if (!base::go_on(progress, "measuring every lap", placed_part + (measured_part - placed_part) * part))
+                return {};
             if (!lap.clean) continue;
             const auto trace = lap::trace_lap(placed.motion->best, lap.start_s, lap.end_s, common.track.line, grid_m);
-            if (trace)
-                laps.push_back({static_cast<double>(order), sessions[i].changed,
-                                comparison::segment_times(*trace, common.track.segments)});
+            if (!trace) continue;
+            result.times.push_back({static_cast<double>(order), sessions[i].changed,
+                                    comparison::segment_times(*trace, common.track.segments)});
+            result.laps.take(*placed.session, *placed.motion, *trace, lap.start_s);
         }
     }
-    return laps;
+    return result;
+}
+
+// Mass and springs of the first run that has a sheet: what differs between runs is what is asked for.
+const TrialSession& best_known(const std::vector<TrialSession>& sessions) {
+    const auto known = std::ranges::find_if(sessions, [](const TrialSession& s) { return s.setup.mass.has_value(); });
+    return known == sessions.end() ? sessions.front() : *known;
+}
+
+void add_figures(TrialReport& report, const Measured& laps, const std::vector<TrialSession>& sessions,
+                 double length_sd) {
+    std::vector<car::DrivenLap> driven;
+    for (const comparison::TrialLap& lap : laps.times)
+        driven.push_back({lap.order, lap.changed});
+    const TrialSession& known = best_known(sessions);
+    auto figures =
+        car::figure_changes(laps.laps.data(*known.session, known.setup, report.track.segments, length_sd), driven);
+    if (!figures) {
+        report.no_figures = figures.error().what;
+        return;
+    }
+    report.figures = std::move(figures).value();
+    if (const std::string there = findings::figure_changes_text(*report.figures); !there.empty())
+        report.sentence += " Of the car it changed: " + there + ".";
 }
 
 std::vector<PlannedRun> planned(const std::vector<TrialSession>& sessions) {
@@ -108,12 +142,17 @@ base::Result<TrialReport> run_trial(const std::vector<TrialSession>& given,
     };
     auto common = place_together(all, record, placing);
     if (!common) return common.error();
-    const auto laps = trial_laps(sessions, *common, progress);
+    const auto laps = measured(sessions, *common, progress);
     if (!laps) return base::cancelled();
-    auto trial = comparison::setup_trial(*laps);
+    auto trial = comparison::setup_trial(laps->times);
     if (!trial) return trial.error();
-    TrialReport report{common->track, std::move(trial).value(), {}, std::move(notes)};
+    TrialReport report;
+    report.track = common->track;
+    report.trial = std::move(trial).value();
+    report.notes = std::move(notes);
     report.sentence = sentence_of(report.trial, report.track.segments);
+    if (!base::go_on(progress, "telling what the change did to the car", measured_part)) return base::cancelled();
+    add_figures(report, *laps, sessions, common->length_sd);
     return report;
 }
 

@@ -5,6 +5,7 @@
 #include "core/analysis/analysis.h"
 #include "core/base/progress.h"
 #include "core/base/result.h"
+#include "core/car/figure_changes.h"
 #include "core/car/setup_sheet.h"
 #include "core/comparison/trial.h"
 #include "core/track/track_record.h"
@@ -24,7 +25,10 @@ struct TrialSession {
 
 struct TrialReport {
     track::Track track;
-    comparison::Trial trial;        // one effect a segment of the track
+    comparison::Trial trial; // one effect a segment of the track
+    // What it did to the car, or why that cannot be told.
+    std::optional<car::FigureChanges> figures = {};
+    std::string no_figures = {};
     std::string sentence;           // "worth 0.21 ±0.08 s a lap, most of it in Sweep"
     std::vector<std::string> notes; // on the order, and on what the setup sheets show
 };

@@ -52,6 +52,7 @@ std::size_t peak_of_mean(const CarData& data, const track::Segment& corner, std:
 
 // Means over a quarter of a second on either side of a place in one lap.
 struct Window {
+    std::size_t lap = 0;
     double speed = 0.0;
     double lateral = 0.0;
     double longitudinal = 0.0;
@@ -128,6 +129,7 @@ std::vector<Window> windows_of(const CarData& data, const track::Segment& segmen
         const Window w = window_at(data.laps[l], peaks[l % 2], driving);
         if (w.lateral <= 2.0) continue;
         windows.push_back(w);
+        windows.back().lap = l;
         windows.back().fall = w.lateral - mean_lateral(data.laps[l], peaks[l % 2], 2.0 * half_window_s);
     }
     return windows;
@@ -152,6 +154,7 @@ std::optional<LimitCorner> corner_evidence(const CarData& data, const track::Seg
     std::vector<double> brakings;
     for (const Window& w : windows) {
         const double lateral = combined(w.lateral, along);
+        corner.laps.push_back(w.lap);
         corner.lap_speed_mps.push_back(w.speed);
         corner.lap_lateral_mps2.push_back(lateral);
         logs.push_back(std::log(lateral));

@@ -20,8 +20,9 @@ struct LimitCorner {
     // How far the mean over twice the window is below it, relative.  A top like a parabola is above the mean by a third
     // of that, a sharp one by all of it; a corner that is held loses nothing.
     double fall = 0.0;
-    bool flat = false;         // full throttle there: the limit is somewhere above
-    double chance_below = 0.1; // prior chance that the driver stayed below the limit by choice
+    bool flat = false;             // full throttle there: the limit is somewhere above
+    double chance_below = 0.1;     // prior chance that the driver stayed below the limit by choice
+    std::vector<std::size_t> laps; // places in CarData::laps of those that follow
     std::vector<double> lap_speed_mps;
     std::vector<double> lap_lateral_mps2;
 };

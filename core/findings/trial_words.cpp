@@ -11,6 +11,24 @@ namespace lapwright::findings {
 
 using comparison::TrialEffect;
 
+namespace {
+
+const std::string is_there = "is there";
+const std::string cannot_be_told = "cannot be told";
+
+FigureChangeLine line(const std::string& figure, const base::Estimate& change, double scale, int max_decimals,
+                      const std::string& unit) {
+    if (!change.told()) return {figure, "—", cannot_be_told + ": " + change.untold};
+    const double half = scale * change.half_width();
+    const int decimals = std::max(1, base::decimals_for(half, max_decimals));
+    std::string text = base::fixed_text(std::abs(scale * change.value), decimals);
+    if (text.find_first_not_of("0.") != std::string::npos) text.insert(0, change.value >= 0.0 ? "+" : "−");
+    return {figure, text + " " + base::plus_minus_text(half, max_decimals) + unit,
+            change.told_apart_from_zero() ? is_there : cannot_be_told};
+}
+
+} // namespace
+
 std::string effect_text(const TrialEffect& effect) {
     const double half = 0.5 * (effect.high_s - effect.low_s);
     const int decimals = std::max(2, base::decimals_for(half, 3));
@@ -19,13 +37,27 @@ std::string effect_text(const TrialEffect& effect) {
 }
 
 std::string certainty_text(const TrialEffect& effect) {
-    return effect.low_s > 0.0 || effect.high_s < 0.0 ? "is there" : "cannot be told";
+    return effect.low_s > 0.0 || effect.high_s < 0.0 ? is_there : cannot_be_told;
 }
 
 std::string trial_laps_text(const comparison::Trial& trial) {
     return base::integer_text(trial.baseline_laps) + " clean laps without the change, " +
            base::integer_text(trial.changed_laps) + " with it; a drift of " +
            base::fixed_text(trial.lap.drift_s_per_lap, 3) + " s from lap to lap is taken out";
+}
+
+std::vector<FigureChangeLine> figure_change_lines(const car::FigureChanges& changes) {
+    const std::string area = changes.on_a_tonne ? " m² on a tonne" : " m²";
+    return {line("downforce area", changes.downforce_area_m2, 1.0, 2, area),
+            line("drag area", changes.drag_area_m2, 1.0, 3, area), line("tyre grip", changes.grip, 100.0, 1, " %"),
+            line("power at the wheels", changes.power, 100.0, 1, " %")};
+}
+
+std::string figure_changes_text(const car::FigureChanges& changes) {
+    std::string text;
+    for (const FigureChangeLine& line : figure_change_lines(changes))
+        if (line.certainty == is_there) text += (text.empty() ? "" : ", ") + line.figure + " " + line.change;
+    return text;
 }
 
 std::string ideal_lap_text(const comparison::IdealLap& ideal, const std::string& letter) {

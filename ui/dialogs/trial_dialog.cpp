@@ -142,7 +142,7 @@ QTableWidget* TrialDialog::make_sessions(const std::vector<TrialRow>& rows) {
 }
 
 QTableWidget* TrialDialog::make_effects() {
-    QTableWidget* view = table({tr("Segment"), tr("The change, s a lap (95 %)"), tr("Sure?")});
+    QTableWidget* view = table({tr("Segment"), tr("The change (95 %), times in s a lap"), tr("Sure?")});
     view->setAccessibleName(tr("What the change is worth, by segment"));
     return view;
 }
@@ -170,18 +170,28 @@ void TrialDialog::follow() {
 void TrialDialog::show_report(const std::shared_ptr<const analysis::TrialReport>& report) {
     set_working(false);
     sentence_->setText(text(report->sentence));
-    laps_->setText(text(findings::trial_laps_text(report->trial)) + QLatin1Char('.'));
+    QStringList lines{text(findings::trial_laps_text(report->trial)) + QLatin1Char('.')};
+    for (const std::string& note : report->notes)
+        lines << text(note) + QLatin1Char('.');
+    if (!report->figures) lines << tr("What it did to the car cannot be told: %1.").arg(text(report->no_figures));
+    laps_->setText(lines.join(QLatin1Char('\n')));
     effects_->setRowCount(0);
     for (std::size_t i = 0; i < report->trial.segments.size(); ++i)
         add_effect(text(report->track.segments[i].name), report->trial.segments[i], false);
     add_effect(tr("Whole lap"), report->trial.lap, true);
+    if (report->figures)
+        for (const findings::FigureChangeLine& line : findings::figure_change_lines(*report->figures))
+            add_row({tr("Car: %1").arg(text(line.figure)), text(line.change), text(line.certainty)}, false);
     effects_->resizeRowsToContents();
 }
 
 void TrialDialog::add_effect(const QString& name, const comparison::TrialEffect& effect, bool whole_lap) {
+    add_row({name, text(findings::effect_text(effect)), text(findings::certainty_text(effect))}, whole_lap);
+}
+
+void TrialDialog::add_row(const std::array<QString, 3>& cells, bool whole_lap) {
     const int row = effects_->rowCount();
     effects_->insertRow(row);
-    const std::array cells{name, text(findings::effect_text(effect)), text(findings::certainty_text(effect))};
     for (int column = 0; column < static_cast<int>(cells.size()); ++column) {
         auto* item = new QTableWidgetItem(cells[static_cast<std::size_t>(column)]);
         if (whole_lap) item->setFont(theme::strong(theme::body()));

@@ -8,6 +8,7 @@
 
 #include <QDialog>
 #include <QString>
+#include <array>
 #include <memory>
 #include <utility>
 #include <vector>
@@ -64,6 +65,7 @@ class TrialDialog : public QDialog {
     void set_working(bool working);
     void follow();
     void add_effect(const QString& name, const comparison::TrialEffect& effect, bool whole_lap);
+    void add_row(const std::array<QString, 3>& cells, bool whole_lap);
 
     std::vector<workspace::SessionKey> sessions_;
     std::vector<QComboBox*> choices_;
