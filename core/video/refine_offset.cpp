@@ -104,12 +104,10 @@ Best best_without_drift(const std::vector<Piece>& pieces, const Weights& weights
     double bend = 0.0;
     double fourth = 0.0;
     double squares = 0.0;
-    double mean = 0.0;
     constexpr double count = 2.0 * wide + 1.0;
     for (int i = -wide; i <= wide; ++i) {
         squares += i * i;
         fourth += i * i * i * i;
-        mean += sum[static_cast<std::size_t>(top + i)] / count;
     }
     for (int i = -wide; i <= wide; ++i) {
         slope += i * sum[static_cast<std::size_t>(top + i)] / squares;

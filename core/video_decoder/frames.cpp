@@ -57,9 +57,9 @@ base::Result<void> Frames::seek(double time_s) {
 // The next packet of the stream into the decoder; at the end what it still holds is asked for.
 void Frames::feed() {
     const int read = av_read_frame(&container_, packet_.get());
-    constexpr int patience = 100; // a damaged stretch is passed over
+    constexpr int most_refused = 100; // a damaged stretch is passed over
     refused_ = read < 0 ? refused_ + 1 : 0;
-    if (read < 0 && read != AVERROR_EOF && refused_ < patience) return;
+    if (read < 0 && read != AVERROR_EOF && refused_ < most_refused) return;
     if (read < 0) {
         avcodec_send_packet(decoder_.get(), nullptr);
         drained_ = true;

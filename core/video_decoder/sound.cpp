@@ -49,7 +49,8 @@ class Mixer {
         rate_ = frame.sample_rate;
         format_ = frame.format;
         channels_ = frame.ch_layout.nb_channels;
-        AVChannelLayout one = AV_CHANNEL_LAYOUT_MONO;
+        AVChannelLayout one{};
+        av_channel_layout_default(&one, 1);
         AVChannelLayout given = frame.ch_layout;
         SwrContext* made = nullptr;
         const int set = swr_alloc_set_opts2(&made, &one, AV_SAMPLE_FMT_FLT, static_cast<int>(sound_.rate_hz), &given,
