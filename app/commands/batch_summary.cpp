@@ -37,7 +37,7 @@ std::string text(const Document& value) {
 Document fastest_clean(const Document& session) {
     Document fastest;
     for (const Document& lap : at(session, "laps"))
-        if (at(lap, "clean") == true && (fastest.is_null() || lap["time_s"] < fastest["time_s"])) fastest = lap;
+        if (at(lap, "clean") == true && (fastest.is_null() || at(lap, "time_s") < at(fastest, "time_s"))) fastest = lap;
     return fastest;
 }
 
@@ -50,7 +50,8 @@ std::vector<Cell> row_of(const std::string& folder, const Job& job, const std::s
                                       : failure.is_object() ? "failed"
                                                             : "missing"),
                           job.a, job.b};
-    const Document session = at(document, "sessions").is_array() ? document["sessions"].front() : Document();
+    const Document sessions = at(document, "sessions");
+    const Document session = sessions.is_array() && !sessions.empty() ? sessions.front() : Document();
     const Document lap = fastest_clean(session);
     const Document a = at(document, "a");
     const Document b = at(document, "b");

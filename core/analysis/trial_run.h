@@ -33,12 +33,12 @@ struct TrialReport {
     std::vector<std::string> notes; // on the order, and on what the setup sheets show
 };
 
-// Sessions are put into the order of their start times; where one has none, the order given is taken and told.  Their
-// clean laps are counted through for the drift.  What is no trial (trial_plan.h) is refused.  Called off it ends with
-// the error cancelled, between two laps at the latest.
 // What the setup sheets say against the trial, see change_not_shown(); to be asked about before.
 [[nodiscard]] std::string change_not_shown(const std::vector<TrialSession>& sessions);
 
+// Sessions are put into the order of their start times; where one has none, the order given is taken and told.  Their
+// clean laps are counted through for the drift.  What is no trial (trial_plan.h) is refused.  Called off it ends with
+// the error cancelled, between two laps at the latest.
 [[nodiscard]] base::Result<TrialReport> run_trial(const std::vector<TrialSession>& sessions,
                                                   const std::optional<track::TrackRecord>& record = {},
                                                   const base::Progress& progress = {});

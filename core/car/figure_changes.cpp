@@ -139,10 +139,19 @@ Places corners_of(const LimitEvidence& evidence, const std::vector<double>& chan
     return places;
 }
 
+// Sums over the samples of one stretch in one lap.
+struct Sums {
+    double count = 0.0;
+    double residual = 0.0;
+    double slowness = 0.0; // 1/v
+    double square = 0.0;   // v²
+    double speed = 0.0;
+};
+
 // A straight's slower and faster half, so that drag and power part.
 struct Stretch {
-    std::map<std::size_t, std::array<double, 5>> laps; // sums: count, residual, 1/v, v², v; index: lap
-    double east = 0.0;                                 // of the course, from that at the lap's start
+    std::map<std::size_t, Sums> laps;
+    double east = 0.0; // of the course, from that at the lap's start
     double north = 0.0;
     double count = 0.0;
 };
@@ -158,10 +167,12 @@ std::vector<Stretch> stretches_of(const CarData& data, const DrivingForceDraw& d
         Stretch& stretch = stretches[{s.segment, v > math::median(speeds[s.segment])}];
         const double residual = (1.0 + d.rotating_share) * s.acceleration_mps2 + d.drag_per_kg * v * v -
                                 d.power_per_kg * d.power_shares.at(v) / v;
-        std::array<double, 5>& sums = stretch.laps[s.lap];
-        const std::array<double, 5> add{1.0, residual, 1.0 / v, v * v, v};
-        for (std::size_t i = 0; i < add.size(); ++i)
-            sums[i] += add[i];
+        Sums& sums = stretch.laps[s.lap];
+        sums.count += 1.0;
+        sums.residual += residual;
+        sums.slowness += 1.0 / v;
+        sums.square += v * v;
+        sums.speed += v;
         stretch.east += std::cos(s.course_rad);
         stretch.north += std::sin(s.course_rad);
         stretch.count += 1.0;
@@ -176,17 +187,19 @@ Places straights_of(const CarData& data, const std::vector<DrivenLap>& driven, c
     Places places;
     for (const Stretch& stretch : stretches_of(data, d)) {
         std::vector<Reading> readings;
-        std::array<double, 3> mean{};
+        Sums mean; // over laps
+        const auto laps = static_cast<double>(stretch.laps.size());
         for (const auto& [lap, sums] : stretch.laps) {
-            readings.push_back({lap, sums[1] / sums[0]});
-            for (std::size_t i = 0; i < mean.size(); ++i)
-                mean[i] += sums[i + 2] / sums[0] / static_cast<double>(stretch.laps.size());
+            readings.push_back({lap, sums.residual / sums.count});
+            mean.slowness += sums.slowness / sums.count / laps;
+            mean.square += sums.square / sums.count / laps;
+            mean.speed += sums.speed / sums.count / laps;
         }
         const auto seen = difference(readings, driven);
         if (!seen) continue;
-        const double along = 2.0 * d.drag_per_kg * mean[2] / stretch.count;
-        places.rows.emplace_back(
-            Eigen::Vector4d(-mean[1], d.power_per_kg * mean[0], -along * stretch.east, -along * stretch.north));
+        const double along = 2.0 * d.drag_per_kg * mean.speed / stretch.count;
+        places.rows.emplace_back(Eigen::Vector4d(-mean.square, d.power_per_kg * mean.slowness, -along * stretch.east,
+                                                 -along * stretch.north));
         places.seen.push_back(*seen);
     }
     return places;

@@ -2,10 +2,13 @@
 #include "core/video/video.h"
 
 #include "core/base/check.h"
+#include "core/base/plain_text.h"
 #include "core/video/open_media.h"
 
 #include <algorithm>
 #include <cmath>
+#include <filesystem>
+#include <string_view>
 #include <utility>
 
 namespace lapwright::video {
@@ -13,6 +16,12 @@ namespace lapwright::video {
 std::size_t Video::part_at(double time_s) const {
     const auto later = std::ranges::upper_bound(parts, time_s, {}, &Part::start_s);
     return later == parts.begin() ? 0 : static_cast<std::size_t>(later - parts.begin()) - 1;
+}
+
+bool is_named_as_video(const std::string& path) {
+    static constexpr std::string_view endings[] = {".mp4", ".mov", ".m4v", ".mkv", ".avi", ".ts", ".mts", ".mpg"};
+    const std::string ending = base::lower_case(std::filesystem::path(path).extension().string());
+    return std::ranges::find(endings, ending) != std::end(endings);
 }
 
 base::Result<Video> join(std::vector<Part> parts) {

@@ -24,6 +24,9 @@ struct Video {
     [[nodiscard]] std::size_t part_at(double time_s) const;
 };
 
+// By its ending, as cameras and editors name them (common practice, no source); what is inside shows when it is opened.
+[[nodiscard]] bool is_named_as_video(const std::string& path);
+
 // Error file_not_readable.  A part that others follow must say how long it is.
 [[nodiscard]] base::Result<Video> open_video(const std::vector<std::string>& paths);
 [[nodiscard]] base::Result<Video> join(std::vector<Part> parts); // at least one; their starts are set here

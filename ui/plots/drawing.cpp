@@ -17,4 +17,9 @@ void Drawing::keep_clear_of(const Drawing* other, QCPPainter& painter) const {
     painter.setClipRegion(region);
 }
 
+void remove_drawings(QCustomPlot& plot) {
+    for (QCPLayerable* drawing : plot.findChildren<QCPLayerable*>(QString(), Qt::FindDirectChildrenOnly))
+        if (dynamic_cast<Drawing*>(drawing) != nullptr) delete drawing;
+}
+
 } // namespace lapwright::plots

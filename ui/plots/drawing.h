@@ -36,4 +36,7 @@ class Drawing : public QCPLayerable {
     QCPAxisRect* rect_;
 };
 
+// All of them off the plot.
+void remove_drawings(QCustomPlot& plot);
+
 } // namespace lapwright::plots

@@ -139,9 +139,7 @@ void EvidencePlot::set_palette(const theme::Palette& palette) {
 }
 
 void EvidencePlot::build() {
-    for (QCPLayerable* drawing : plot_->findChildren<QCPLayerable*>(QString(), Qt::FindDirectChildrenOnly)) {
-        if (dynamic_cast<Drawing*>(drawing) != nullptr) delete drawing;
-    }
+    remove_drawings(*plot_);
     QCPAxisRect* rect = plot_->axisRect();
     plot_->setBackground(QBrush(palette_.card));
     rect->setMinimumMargins(QMargins(2, 6, 8, 2));

@@ -82,9 +82,7 @@ void RegionPlot::set_palette(const theme::Palette& palette) {
 }
 
 void RegionPlot::build() {
-    for (QCPLayerable* drawing : plot_->findChildren<QCPLayerable*>(QString(), Qt::FindDirectChildrenOnly)) {
-        if (dynamic_cast<Drawing*>(drawing) != nullptr) delete drawing;
-    }
+    remove_drawings(*plot_);
     QCPAxisRect* rect = plot_->axisRect();
     plot_->setBackground(QBrush(palette_.card));
     rect->setMinimumMargins(QMargins(2, 6, 8, 2));

@@ -152,9 +152,7 @@ void StackPanels::build(const State& state) {
     cursors_.clear();
     stretches_.clear();
     panels_.clear();
-    for (QCPLayerable* drawing : plot_->findChildren<QCPLayerable*>(QString(), Qt::FindDirectChildrenOnly)) {
-        if (dynamic_cast<Drawing*>(drawing) != nullptr) delete drawing;
-    }
+    remove_drawings(*plot_);
     plot_->plotLayout()->clear();
     plot_->plotLayout()->setRowSpacing(3);
     plot_->setBackground(QBrush(palette_.paper));

@@ -2,6 +2,8 @@
 #include "ui/window/watching.h"
 
 #include "core/base/number_text.h"
+#include "core/video/video.h"
+#include "core/workspace/kept_step.h"
 #include "ui/bridge/book_queue.h"
 #include "ui/models/file_name.h"
 #include "ui/models/text.h"
@@ -12,7 +14,6 @@
 #include "ui/window/page_stack.h"
 
 #include <QFileDialog>
-#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMainWindow>
@@ -32,29 +33,6 @@ constexpr int tick_ms = 16; // 60 times a second
 
 QString letter(Side side) {
     return side == Side::a ? QStringLiteral("A") : QStringLiteral("B");
-}
-
-bool is_named_as_video(const QString& file) {
-    static const QStringList endings{QStringLiteral("mp4"), QStringLiteral("mov"), QStringLiteral("m4v"),
-                                     QStringLiteral("mkv"), QStringLiteral("avi"), QStringLiteral("ts"),
-                                     QStringLiteral("mts"), QStringLiteral("mpg")};
-    return endings.contains(QFileInfo(file).suffix().toLower());
-}
-
-std::optional<video::StepEstimate> estimate_of(const std::optional<book::KeptStep>& kept) {
-    if (!kept) return {};
-    video::StepEstimate estimate;
-    estimate.step = {kept->offset_s, kept->drift, kept->around_s};
-    estimate.offset_low_s = kept->offset_low_s;
-    estimate.offset_high_s = kept->offset_high_s;
-    estimate.method = video::parse_step_method(kept->method).value_or(video::StepMethod::by_hand);
-    return estimate;
-}
-
-std::optional<book::KeptStep> kept_step(const std::optional<video::StepEstimate>& estimate) {
-    if (!estimate) return {};
-    return book::KeptStep{estimate->step.offset_s, estimate->offset_low_s,  estimate->offset_high_s,
-                          estimate->step.drift,    estimate->step.around_s, std::string(video::name(estimate->method))};
 }
 
 // The offset of a video as it was moved by hand.
@@ -149,7 +127,7 @@ void Watching::connect_book() {
             [this](const workspace::SessionKey& session, const std::vector<std::string>& paths,
                    const std::optional<book::KeptStep>& step) {
                 const auto side = side_with(session);
-                if (side && !source(*side).is_open()) open(*side, paths, estimate_of(step));
+                if (side && !source(*side).is_open()) open(*side, paths, workspace::estimate_of(step));
             });
     connect(&parts_.book, &bridge::BookQueue::video_missing, this,
             [this](const workspace::SessionKey& session, const base::Error& error) {
@@ -167,16 +145,17 @@ std::optional<Side> Watching::side_with(const workspace::SessionKey& session) co
 void Watching::keep(Side side) {
     const bridge::VideoSource& from = source(side);
     if (!from.is_open()) return;
-    parts_.book.edit_unasked([session = sides_[index(side)].session, paths = from.paths(),
-                              step = kept_step(from.step())](bridge::BookQueue::Book& own) -> base::Result<void> {
-        book::KeptVideo video{{}, step};
-        for (const std::string& path : paths) {
-            auto file = book::video_file(path);
-            if (!file) return {};
-            video.files.push_back(std::move(file).value());
-        }
-        return book::put_video(own.book(), session.checksum, video);
-    });
+    parts_.book.edit_unasked(
+        [session = sides_[index(side)].session, paths = from.paths(),
+         step = workspace::kept_step(from.step())](bridge::BookQueue::Book& own) -> base::Result<void> {
+            book::KeptVideo video{{}, step};
+            for (const std::string& path : paths) {
+                auto file = book::video_file(path);
+                if (!file) return {};
+                video.files.push_back(std::move(file).value());
+            }
+            return book::put_video(own.book(), session.checksum, video);
+        });
 }
 
 const analysis::Side* Watching::shown(Side side) const {
@@ -242,7 +221,7 @@ QStringList Watching::take_dropped(const QStringList& files, bool on_left_half) 
     QStringList rest;
     std::vector<std::string> paths;
     for (const QString& file : files)
-        if (is_named_as_video(file))
+        if (video::is_named_as_video(models::file_name(file)))
             paths.push_back(models::file_name(file));
         else
             rest << file;
@@ -294,9 +273,14 @@ void Watching::move_by_hand(Side side, double offset_s) {
     video::StepEstimate now = video::step_by_hand({0.0, offset_s}, {});
     now.step.drift = before.step.drift;
     now.step.around_s = before.step.around_s;
+    // Two laps of one session have one video.
+    std::vector<std::pair<bridge::VideoSource*, int>> moved;
+    for (const OneSide& one : sides_)
+        if (one.session == sides_[index(side)].session) moved.emplace_back(one.source, one.source->serial());
     parts_.edits.push(new MovedByHand(tr("offset of the video of %1").arg(letter(side)), before, now,
-                                      [&from, serial = from.serial()](const video::StepEstimate& step) {
-                                          if (from.serial() == serial) from.set_step(step);
+                                      [moved](const video::StepEstimate& step) {
+                                          for (const auto& [source, serial] : moved)
+                                              if (source->serial() == serial) source->set_step(step);
                                       }));
 }
 

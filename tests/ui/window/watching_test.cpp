@@ -132,6 +132,20 @@ TEST_F(WatchingTest, OffsetMovedByHandIsUndone) {
     EXPECT_NEAR(watching().view(Side::a).offset().value(), offset_s(Side::a), 1e-9);
 }
 
+TEST_F(WatchingTest, TwoLapsOfOneSessionHaveOneOffset) {
+    const workspace::SessionKey session = key_of("one.csv");
+    watching().set_pairing(window->compare_page().compared(), {session, 2, session, 3});
+    open_video(Side::a, "a.mp4");
+    const double before = watching().view(Side::a).offset().value();
+    EXPECT_EQ(watching().view(Side::b).offset().value(), before);
+    watching().view(Side::b).offset().setValue(before + 0.5);
+    fixture::settle();
+    EXPECT_EQ(watching().view(Side::a).offset().value(), before + 0.5);
+    window->edits().undo();
+    EXPECT_EQ(watching().view(Side::a).offset().value(), before);
+    EXPECT_EQ(watching().view(Side::b).offset().value(), before);
+}
+
 TEST_F(WatchingTest, WhatIsNoVideoIsSaidInItsPlace) {
     const std::string path = workshop.path("text.mp4");
     std::ofstream(path) << "time,speed\n";

@@ -184,9 +184,9 @@ void LapList::paint_row(QPainter& painter, int row) const {
           tr("lap %1").arg(text(base::integer_text(lap.number))), ink);
     write(painter, from_to(c.time, c.behind - space_px), Qt::AlignRight,
           text(base::lap_time_with_margin(lap.time_s(), lap.time_sd_s)), ink);
-    if (flying && session_->fastest())
+    if (flying && fastest_s_)
         write(painter, from_to(c.behind, c.bar - 2 * space_px), Qt::AlignRight,
-              text(base::behind_text(lap.time_s(), session_->fastest()->time_s())), palette_.quiet);
+              text(base::behind_text(lap.time_s(), *fastest_s_)), palette_.quiet);
     if (lap.clean) {
         paint_bar(painter, whole, lap);
         write(painter, from_to(c.kind, c.note), Qt::AlignLeft, kind_words(lap), ink);
