@@ -57,6 +57,12 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
     figures->add_option("car", arguments.filter.car, "the car's name")->required();
     add_json(*figures, arguments);
 
+    CLI::App* together =
+        add_one(*book, arguments, BookCommand::together, "together",
+                "a car's figures from all its sessions at once, and what each change of its setup did");
+    together->add_option("car", arguments.filter.car, "the car's name")->required();
+    add_json(*together, arguments);
+
     CLI::App* rename =
         add_one(*book, arguments, BookCommand::rename, "rename", "another name for a driver, a car or a track");
     rename->add_option("kind", arguments.kind, "driver, car or track")

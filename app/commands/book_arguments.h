@@ -19,6 +19,7 @@ enum class BookCommand {
     list,
     season,
     figures,
+    together,
     pairings,
     rename,
     my_car,

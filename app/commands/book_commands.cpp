@@ -6,7 +6,9 @@
 #include "app/commands/my_car.h"
 #include "app/commands/output_file.h"
 #include "app/commands/recipes.h"
+#include "app/commands/season_text.h"
 #include "app/commands/sessions.h"
+#include "core/analysis/car_season.h"
 #include "core/analysis/common_track.h"
 #include "core/analysis/keep_session.h"
 #include "core/analysis/known_track.h"
@@ -257,6 +259,8 @@ int carry_out(const Call& call) {
         return call.print(season_of_track(call.book, arguments.track, arguments.filter.car), season_json, season_table);
     case BookCommand::figures:
         return call.print(season_of_car(call.book, arguments.filter.car), figures_json, figures_table);
+    case BookCommand::together:
+        return call.print(analysis::car_season(call.book, arguments.filter.car), together_json, together_table);
     case BookCommand::pairings:
         return call.print(pairing_list(call.book), pairings_json, pairings_table);
     case BookCommand::remove:

@@ -148,7 +148,7 @@ std::string season_table(const std::vector<book::SeasonSession>& season) {
     return aligned(rows, 6) + elsewhere + (elsewhere.empty() ? "" : "\n");
 }
 
-std::string figures_json(const std::vector<book::SeasonSession>& season) {
+ordered_json figure_rows_json(const std::vector<book::SeasonSession>& season) {
     ordered_json rows = ordered_json::array();
     for (const book::SeasonSession& one : season) {
         ordered_json row = summary_json(one.session);
@@ -160,15 +160,20 @@ std::string figures_json(const std::vector<book::SeasonSession>& season) {
                                            {"decided_by", figure.decided_by}};
         rows.push_back(std::move(row));
     }
-    return document_text({{"sessions", rows}});
+    return rows;
+}
+
+std::string figures_json(const std::vector<book::SeasonSession>& season) {
+    return document_text({{"sessions", figure_rows_json(season)}});
 }
 
 std::string figures_table(const std::vector<book::SeasonSession>& season) {
     if (season.empty()) return "no session has figures: they come from the window's Causes page\n";
     const auto courses = book::figure_courses(season, base::UnitSystem::metric);
-    std::vector<std::vector<std::string>> rows{{"start", "track"}};
+    std::vector<std::vector<std::string>> rows{{"session", "track"}};
     for (const book::SeasonSession& one : season)
-        rows.push_back({day_text(one.session), known(one.session.track)});
+        rows.push_back({one.session.start_unix_s ? day_text(one.session) : one.session.source.file_name,
+                        known(one.session.track)});
     for (const book::FigureCourse& course : courses) {
         rows.front().push_back(course.title);
         for (std::size_t row = 1; row < rows.size(); ++row)

@@ -11,6 +11,7 @@
 #include "core/book/sessions.h"
 #include "core/book/table.h"
 
+#include <nlohmann/json.hpp>
 #include <string>
 #include <vector>
 
@@ -30,6 +31,8 @@ struct AddedFile {
 [[nodiscard]] std::string list_table(const std::vector<book::SessionSummary>& sessions);
 [[nodiscard]] std::string season_json(const std::vector<book::SeasonSession>& season);
 [[nodiscard]] std::string season_table(const std::vector<book::SeasonSession>& season);
+// Sessions with their figures, an array.
+[[nodiscard]] nlohmann::ordered_json figure_rows_json(const std::vector<book::SeasonSession>& season);
 [[nodiscard]] std::string figures_json(const std::vector<book::SeasonSession>& season);
 [[nodiscard]] std::string figures_table(const std::vector<book::SeasonSession>& season);
 [[nodiscard]] std::string pairings_json(const std::vector<book::PairingSummary>& pairings);

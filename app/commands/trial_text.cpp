@@ -37,10 +37,15 @@ ordered_json change_json(const base::Estimate& change) {
             {"cannot_tell", change.told() ? ordered_json(nullptr) : ordered_json(change.untold)}};
 }
 
-// Relative changes as shares; areas on a tonne where no mass is known.
 ordered_json figures_json(const analysis::TrialReport& report) {
     if (!report.figures) return {{"cannot_tell", report.no_figures}};
-    const car::FigureChanges& changes = *report.figures;
+    return figure_changes_json(*report.figures);
+}
+
+} // namespace
+
+// Relative changes as shares; areas on a tonne where no mass is known.
+ordered_json figure_changes_json(const car::FigureChanges& changes) {
     return {{"on_a_tonne", changes.on_a_tonne},
             {"downforce_area_m2", change_json(changes.downforce_area_m2)},
             {"drag_area_m2", change_json(changes.drag_area_m2)},
@@ -49,8 +54,6 @@ ordered_json figures_json(const analysis::TrialReport& report) {
             {"corners", changes.corners},
             {"straights", changes.straights}};
 }
-
-} // namespace
 
 std::string trial_table(const analysis::TrialReport& report) {
     std::vector<std::vector<std::string>> rows{{"segment", "the change, s a lap", ""}};

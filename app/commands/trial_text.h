@@ -4,10 +4,13 @@
 
 #include "core/analysis/trial_run.h"
 
+#include <nlohmann/json.hpp>
 #include <string>
 
 namespace lapwright::commands {
 
+// What changed of a car, each figure with its interval or why it cannot be told.
+[[nodiscard]] nlohmann::ordered_json figure_changes_json(const car::FigureChanges& changes);
 [[nodiscard]] std::string trial_table(const analysis::TrialReport& report);
 [[nodiscard]] std::string trial_json(const analysis::TrialReport& report);
 

@@ -102,12 +102,17 @@ Result<void> find_laps_on_map(Session& session, const SessionOptions& options) {
     return {};
 }
 
+constexpr double motion_part = 0.9; // of the work
+
 Result<void> find_motion_and_laps(Session& session, const SessionOptions& options, const base::Progress& progress) {
-    auto motion = motion::estimate_motion(*session.recording, options.motion, progress);
+    const base::Progress of_motion = [&](std::string_view stage, double part) {
+        return base::go_on(progress, stage, motion_part * part);
+    };
+    auto motion = motion::estimate_motion(*session.recording, options.motion, of_motion);
     if (!motion) return motion.error();
     session.warnings = motion->warnings;
     if (!options.track) session.known_track = driven_track(options.known_tracks, *session.recording, *motion);
-    if (!base::go_on(progress, "finding the laps", 0.9)) return base::cancelled();
+    if (!base::go_on(progress, "finding the laps", motion_part)) return base::cancelled();
     session.motion = std::make_shared<const motion::MotionEstimate>(std::move(motion).value());
     if (is_dead_reckoned(*session.motion)) {
         const auto as_measured = session.motion; // outlives what is placed on the line

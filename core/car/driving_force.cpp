@@ -139,8 +139,8 @@ double half_log_determinant(const Eigen::LLT<Normal>& root) {
 // What the samples and one prior say together.
 struct Posterior {
     Posterior(const ForceInformation& data, const Prior& prior)
-        : root(Normal(data.matrix + prior.precision)), prior_pull(prior.precision * prior.mean),
-          centre(root.solve(data.right_side({}) + prior_pull)) {
+        : root(Normal(data.matrix + prior.precision)), prior_precision(prior.precision),
+          prior_pull(prior.precision * prior.mean), centre(root.solve(data.right_side({}) + prior_pull)) {
         const double fit = (data.right_side({}) + prior_pull).dot(centre) - prior_pull.dot(prior.mean);
         log_weight = prior.log_weight + half_log_determinant(Eigen::LLT<Normal>(prior.precision)) + 0.5 * fit -
                      half_log_determinant(root);
@@ -153,6 +153,7 @@ struct Posterior {
     }
 
     Eigen::LLT<Normal> root;
+    Normal prior_precision;
     Unknowns prior_pull;
     Unknowns centre;
     double log_weight; // of the prior times the evidence (marginal likelihood of a linear model), up to a constant
@@ -214,12 +215,16 @@ Unknowns tilted(Unknowns x, double tilt, double mean_speed, const Unknowns& of_o
     return x;
 }
 
+double tilt_sd_of(const std::optional<CurveScale>& scale) {
+    return !scale || scale->over_engine_speed() ? power_tilt_sd : unseen_shifts_tilt_sd;
+}
+
 // Exact draws of the posterior: what no lap can tell first, then p, d and the curve given it; Student's tails for a
 // noise that is known from few straights.
 void draw_posterior(DrivingForce& fit, const ForceInformation& data, const Posteriors& posteriors,
                     const DrivingPrior& bounds, double mean_speed, const std::optional<CurveScale>& scale,
                     const std::optional<CurveBySpeed>& by_speed, std::size_t count, math::Random& random) {
-    const double tilt_sd = !scale || scale->over_engine_speed() ? power_tilt_sd : unseen_shifts_tilt_sd;
+    const double tilt_sd = tilt_sd_of(scale);
     const double degrees_of_freedom = straight_prior_weight + static_cast<double>(fit.outcome.rests_on);
     for (std::size_t attempt = 0; fit.draws.size() < count && attempt < 100 * count; ++attempt) {
         const Posterior& posterior = posteriors.drawn(random);
@@ -269,6 +274,28 @@ PowerCurveSeen curve_seen(const CurveScale& scale, const Unknowns& best) {
         seen.max_share = std::max(seen.max_share, share);
     }
     return seen;
+}
+
+PushErrors errors_of(const Normal& covariance) {
+    return {covariance(0, 0), covariance(0, 1), covariance(1, 1)};
+}
+
+// As large as the straights' offsets make the errors, against those of straights that are known to be level.
+PushErrors straight_errors(const Posterior& posterior, const std::map<std::size_t, Straight>& straights,
+                           const ForceNoise& noise) {
+    constexpr double hardly_any = 1e-9;
+    const Normal level =
+        information_of(straights, {noise.variance, hardly_any * noise.variance}).matrix + posterior.prior_precision;
+    const Normal one = Normal::Identity(level.rows(), level.cols());
+    return errors_of(Normal(posterior.root.solve(one)) - Normal(Eigen::LLT<Normal>(level).solve(one)));
+}
+
+PushErrors car_errors(const Posterior& posterior, const ForceInformation& data, double mean_speed, double tilt_sd) {
+    const Unknowns rolling = rolling_sd * g * posterior.root.solve(data.one);
+    const Unknowns rotating = rotating_sd * posterior.root.solve(data.acceleration);
+    const Unknowns tilt =
+        tilted(posterior.centre, tilt_sd, mean_speed, posterior.root.solve(data.one)) - posterior.centre;
+    return errors_of(rolling * rolling.transpose() + rotating * rotating.transpose() + tilt * tilt.transpose());
 }
 
 // Which samples count, by a regression without priors: wind, and a curve over the car's own speed, are left to the
@@ -322,22 +349,22 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
     fit.outcome.rests_on = straights.size();
     const double first_power = std::max(min_power_per_kg, robust.fit.coefficients[0]);
     const std::vector<Prior> priors = priors_of(prior, scale, first_power);
-    ForceInformation information =
-        information_of(straights, noise_of(samples, robust.weights, robust.fit.residuals, 2.0));
+    ForceNoise noise = noise_of(samples, robust.weights, robust.fit.residuals, 2.0);
+    ForceInformation information = information_of(straights, noise);
     for (int i = 0; i < noise_rounds; ++i) {
         const Posteriors likely(information, priors);
         if (likely.none()) return fit;
         const Posterior& best = likely.likeliest();
-        information =
-            information_of(straights, noise_of(samples, robust.weights, residuals_of(samples, y, best.centre, scale),
-                                               best.fitted(information)));
+        noise =
+            noise_of(samples, robust.weights, residuals_of(samples, y, best.centre, scale), best.fitted(information));
+        information = information_of(straights, noise);
     }
     const Posteriors posteriors(information, priors);
     if (posteriors.none()) return fit;
     math::Random random(seed, 11);
     const auto by_speed = scale ? std::optional<CurveBySpeed>(CurveBySpeed(samples, weights, *scale)) : std::nullopt;
-    draw_posterior(fit, information, posteriors, prior, speed_sum / static_cast<double>(y.size()), scale, by_speed,
-                   draws, random);
+    const double mean_speed = speed_sum / static_cast<double>(y.size());
+    draw_posterior(fit, information, posteriors, prior, mean_speed, scale, by_speed, draws, random);
     if (fit.draws.size() < draws) return fit;
     fit.best = {median_of(fit.draws, &DrivingForceDraw::power_per_kg),
                 median_of(fit.draws, &DrivingForceDraw::drag_per_kg),
@@ -346,6 +373,9 @@ DrivingForce fit_driving_force(const CarData& data, const DrivingPrior& prior, s
                 {}};
     fit.power_sd = sd_of(fit.draws, &DrivingForceDraw::power_per_kg);
     fit.drag_sd = sd_of(fit.draws, &DrivingForceDraw::drag_per_kg);
+    const Posterior& likeliest = posteriors.likeliest();
+    fit.straight_errors = straight_errors(likeliest, straights, noise);
+    fit.car_errors = car_errors(likeliest, information, mean_speed, tilt_sd_of(scale));
     if (scale && scale->over_engine_speed()) {
         fit.curve = curve_seen(*scale, posteriors.likeliest().centre);
     }

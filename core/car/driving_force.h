@@ -14,6 +14,7 @@
 #include "core/base/fit_outcome.h"
 #include "core/car/car_figures.h"
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -35,11 +36,16 @@ struct PowerCurveSeen {
     double max_share = 1.0;
 };
 
+// Variance of power, covariance, variance of drag: of p and d as they are per kilogram.
+using PushErrors = std::array<double, 3>;
+
 struct DrivingForce {
     base::FitOutcome outcome; // rests on straights
     DrivingForceDraw best;
     double power_sd = 0.0; // of the draws
     double drag_sd = 0.0;
+    PushErrors straight_errors{}; // the part that hills nobody measured make: the same whenever the car drives there
+    PushErrors car_errors{};      // the part of rolling resistance, rotating parts and tilt: the same in every outing
     std::vector<DrivingForceDraw> draws;
     std::vector<DrivingEvidence> evidence;
     std::optional<PowerCurveSeen> curve; // absent where one power had to do

@@ -7,9 +7,6 @@
 namespace lapwright::car {
 namespace {
 
-constexpr double usual_downforce_area = 1.5;
-constexpr double downforce_area_sd = 2.0;
-
 KnownFigure downforce_area(const std::vector<GripDraw>& draws, double per_area) {
     std::vector<double> areas;
     for (const GripDraw& draw : draws)

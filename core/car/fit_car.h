@@ -17,6 +17,8 @@ namespace lapwright::car {
 inline constexpr double usual_mass_kg = 1250.0;
 inline constexpr double usual_drag_area = 0.9;
 inline constexpr double drag_area_share_sd = 0.4;
+inline constexpr double usual_downforce_area = 1.5;
+inline constexpr double downforce_area_sd = 2.0;
 
 struct CarFits {
     DrivingForce driving;

@@ -3,6 +3,7 @@
 // the simulator, written as text and imported; each is in the book 25 times under other names, dates, notes and another
 // checksum, its packed samples copied as they are (SQLite shares nothing between them).  The text's size is counted.
 // "Cold" has the file's pages dropped from the system's cache before each opening.
+#include "core/analysis/car_season.h"
 #include "core/analysis/kept_recording.h"
 #include "core/base/number_text.h"
 #include "core/book/database.h"
@@ -171,6 +172,17 @@ void Season(benchmark::State& state) {
     }
 }
 BENCHMARK(Season)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+// One car's 45 sessions, some fifteen hours of samples, read and put together.
+void CarTogether(benchmark::State& state) {
+    book::Book book = must(book::Book::open(large().path()));
+    for (auto _ : state) {
+        const analysis::CarSeason season = must(analysis::car_season(book, "Car 3"));
+        state.counters["sessions"] = static_cast<double>(season.sessions.size());
+        state.counters["changes"] = static_cast<double>(season.effects.size());
+    }
+}
+BENCHMARK(CarTogether)->Unit(benchmark::kMillisecond)->UseRealTime()->Iterations(1);
 
 void ReadPairing(benchmark::State& state) {
     auto book = must(book::Book::open(large().path()));

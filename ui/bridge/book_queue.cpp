@@ -18,8 +18,8 @@ base::Result<void> outcome(const base::Result<Value>& result) {
 } // namespace
 
 BookQueue::BookQueue(std::string file, QObject* parent)
-    : QObject(parent), usable_(!file.empty()), edits_(file), questions_(file), edit_jobs_(*this, 1),
-      question_jobs_(*this, 1) {
+    : QObject(parent), usable_(!file.empty()), edits_(file), questions_(file), season_questions_(file),
+      edit_jobs_(*this, 1), question_jobs_(*this, 1), season_jobs_(*this, 1) {
     if (usable_) add([](Book&) { return Done{}; }); // what is wrong with it is told at once
 }
 
@@ -203,10 +203,31 @@ void BookQueue::find(const book::Filter& filter) {
 
 void BookQueue::find_season(models::SeasonOf of, const QString& name) {
     finding_season_.cancel();
+    if (of == models::SeasonOf::car_together) {
+        find_car_season(name);
+        return;
+    }
     const auto season = [of, name = name.toStdString()](book::Book& book) {
         return of == models::SeasonOf::track ? book::season_of_track(book, name) : book::season_of_car(book, name);
     };
     ask(finding_season_, season, &BookQueue::season_found);
+}
+
+void BookQueue::find_car_season(const QString& car) {
+    finding_season_.cancel();
+    if (!usable_) return;
+    season_jobs_.add(
+        finding_season_,
+        [this, car = car.toStdString()](const base::Progress& progress) -> Answer {
+            if (!season_questions_.open()) return {};
+            return [this, season = analysis::car_season(season_questions_.book(), car, progress)] {
+                if (season)
+                    Q_EMIT car_season_found(*season);
+                else
+                    Q_EMIT car_season_refused(season.error());
+            };
+        },
+        [this](const QString& stage, double part) { Q_EMIT car_season_told(stage, part); });
 }
 
 void BookQueue::find_removed() {

@@ -7,6 +7,7 @@
 // thread that owns the queue.
 #pragma once
 
+#include "core/analysis/car_season.h"
 #include "core/book/my_car.h"
 #include "core/book/names.h"
 #include "core/book/pairings.h"
@@ -58,6 +59,9 @@ class BookQueue : public QObject {
     // Of several only the newest is answered.
     void find(const book::Filter& filter);
     void find_season(models::SeasonOf of, const QString& name);
+    // Long work on a thread of its own; find_season() of anything else calls it off.
+    void find_car_season(const QString& car);
+    void stop_car_season() { finding_season_.cancel(); }
     void find_names();
     void find_my_car(); // in its order among the edits
     // In its order among the edits; looked for beside `recording_file` too.  No answer where the session has none.
@@ -71,6 +75,9 @@ class BookQueue : public QObject {
     void pairing_kept(const lapwright::workspace::TwoLaps& laps, const QString& note);
     void found(const std::vector<lapwright::book::SessionSummary>& sessions);
     void season_found(const std::vector<lapwright::book::SeasonSession>& season);
+    void car_season_told(const QString& stage, double part_done);
+    void car_season_found(const lapwright::analysis::CarSeason& season);
+    void car_season_refused(const lapwright::base::Error& error);
     void names_found(const lapwright::book::Names& names);
     void my_car_found(const std::optional<lapwright::car::Names>& mine);
     // Where its files lie now, and how it stands to the recording.
@@ -126,6 +133,7 @@ class BookQueue : public QObject {
     int name_edits_ = 0; // that were asked for
     Book edits_;         // used by the thread of its jobs alone, as the next one
     Book questions_;
+    Book season_questions_;
     std::deque<Edit> waiting_; // used by the edits' thread
     bool told_waiting_ = false;
     bool told_read_only_ = false;
@@ -133,6 +141,7 @@ class BookQueue : public QObject {
     JobGroup finding_season_;
     JobQueue edit_jobs_;
     JobQueue question_jobs_;
+    JobQueue season_jobs_;
 };
 
 } // namespace lapwright::bridge

@@ -36,7 +36,7 @@ void SeasonList::set_units(base::UnitSystem units) {
 
 void SeasonList::fill() {
     std::vector<TextColumn> columns;
-    courses_ = of_ == SeasonOf::car ? book::figure_courses(season_, units_) : std::vector<book::FigureCourse>();
+    courses_ = of_ == SeasonOf::track ? std::vector<book::FigureCourse>() : book::figure_courses(season_, units_);
     const auto add = [&](const QString& title, bool figure, const auto& say) {
         columns.push_back(column_of(season_, title, figure, say));
     };

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sessions of a season as a table, in their order: the laps of a track, or the figures of a car.
+// The sessions of a season as a table, in their order: the laps of a track, or the figures of a car, as each session or
+// all of them together tell them.
 #pragma once
 
 #include "core/base/display.h"
@@ -9,7 +10,7 @@
 
 namespace lapwright::models {
 
-enum class SeasonOf { track, car };
+enum class SeasonOf { track, car, car_together };
 
 class SeasonList : public TextTable {
     Q_OBJECT

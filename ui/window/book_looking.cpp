@@ -27,6 +27,10 @@ BookLooking::BookLooking(BookQueue& book, pages::SessionsPage& page, QObject* pa
     connect(&panel.sessions(), &pages::BookView::filter_changed, this, &BookLooking::find);
     connect(&panel.sessions(), &pages::BookView::session_asked, this, open);
     connect(&panel.season(), &pages::SeasonView::season_asked, &book_, &BookQueue::find_season);
+    connect(&panel.season(), &pages::SeasonView::stop_asked, &book_, &BookQueue::stop_car_season);
+    connect(&book_, &BookQueue::car_season_told, &panel.season(), &pages::SeasonView::show_progress);
+    connect(&book_, &BookQueue::car_season_found, &panel.season(), &pages::SeasonView::show_car_season);
+    connect(&book_, &BookQueue::car_season_refused, &panel.season(), &pages::SeasonView::show_refusal);
     connect(&panel.season(), &pages::SeasonView::session_asked, this, open);
     connect(&panel.pairings(), &pages::PairingsView::pairing_asked, this, [this](const book::PairingSummary& pairing) {
         page_.show_book(false);

@@ -50,6 +50,7 @@ TEST_F(BookCommands, OnlyAddAndMergeBeginABook) {
     const std::vector<std::vector<std::string>> others{{"list"},
                                                        {"season", "Ternbank"},
                                                        {"figures", "Plover"},
+                                                       {"together", "Plover"},
                                                        {"pairings"},
                                                        {"check"},
                                                        {"export", "--out", file("out")},
@@ -114,6 +115,17 @@ TEST_F(BookCommands, ASessionGoesInOnceAndIsFound) {
     EXPECT_TRUE(answer()["sessions"][0]["setup_change"].is_null()); // the first of its car
     ASSERT_EQ(call({"figures", "dunlin"}), 0);
     EXPECT_NE(out.str().find("no session has figures"), std::string::npos);
+    const std::string car = session["car"].get<std::string>();
+    ASSERT_EQ(call({"together", car, "--json"}), 0) << err.str();
+    EXPECT_EQ(answer()["sessions"].size(), 1U);
+    EXPECT_GT(answer()["sessions"][0]["figures"]["power_w"]["low"], 200e3);
+    EXPECT_EQ(answer()["so_far"][0]["figures"], answer()["sessions"][0]["figures"]);
+    EXPECT_TRUE(answer()["setup_changes"].empty());
+    EXPECT_FALSE(answer()["notes"].empty());
+    ASSERT_EQ(call({"together", car}), 0);
+    EXPECT_NE(out.str().find("one session alone"), std::string::npos);
+    EXPECT_EQ(call({"together", "Plover"}), 1);
+    EXPECT_NE(err.str().find("the book has no session of a car \"Plover\""), std::string::npos) << err.str();
 
     ASSERT_EQ(call({"rename", "driver", "odran pell", "Odran Pell-Marsh", "--json"}), 0) << err.str();
     EXPECT_EQ(answer(), (json{{"from", "Odran Pell"}, {"to", "Odran Pell-Marsh"}, {"sessions", 1}, {"united", false}}));

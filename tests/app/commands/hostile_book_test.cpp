@@ -146,6 +146,8 @@ class HostileBook : public testing::Test {
             EXPECT_EQ(call(words), 0) << what << ": " << words.front() << ": " << err.str();
             EXPECT_TRUE(json::accept(out.str())) << what << ": " << words.front() << ": " << out.str();
         }
+        EXPECT_LE(call({"together", "Plover"}), 1) << what; // it may hold no lap that tells anything
+        EXPECT_EQ((out.str() + err.str()).find('\x1b'), std::string::npos) << what;
         EXPECT_EQ(call({"list", "--json"}), 0);
         EXPECT_GE(json::parse(out.str())["sessions"].size(), 2U) << what << ": mine are there";
         EXPECT_EQ(call({"my-car"}), 0);

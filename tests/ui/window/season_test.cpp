@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The season in the window, by its keys and by the mouse: a track's
 // laps, a car's figures, a session that is opened out of it.
+#include "core/analysis/keep_session.h"
+#include "core/analysis/run.h"
 #include "tests/ui/fixture/invented_season.h"
 #include "tests/ui/fixture/paired_window.h"
 #include "ui/pages/causes/causes_page.h"
@@ -14,6 +16,8 @@
 #include <QComboBox>
 #include <QFile>
 #include <QLineEdit>
+#include <QPushButton>
+#include <filesystem>
 #include <gmock/gmock.h>
 
 using namespace lapwright;
@@ -134,6 +138,66 @@ TEST_F(Season, ACarsFiguresAreShownWithTheirIntervals) {
     ASSERT_TRUE(wait_for_rows(0));
     EXPECT_THAT(view().said().toStdString(), StartsWith("Nothing is fitted to the laps of Dunlin yet: compare"));
     EXPECT_TRUE(view().plot().course().marks.empty());
+}
+
+// From all its sessions: worked out in the background from the samples, with and without part of their wing.
+TEST_F(Season, ACarIsToldFromAllItsSessions) {
+    {
+        auto opened = book::Book::open(book_file());
+        ASSERT_TRUE(opened.ok());
+        book::Book book = std::move(opened).value();
+        const std::string samples = SAMPLE_SESSIONS;
+        for (const char* name : {"/plover-saturday-2", "/plover-saturday-3-less-wing"}) {
+            const std::string stem = samples + name;
+            const std::string file = stem + (std::filesystem::exists(stem + ".csv") ? ".csv" : ".tsv");
+            const auto session = analysis::load_session(file);
+            const auto setup = car::read_setup_sheet(stem + ".setup.json");
+            const auto source = book::source_of_file(file);
+            ASSERT_TRUE(session.ok() && setup.ok() && source.ok());
+            ASSERT_TRUE(analysis::keep_session(book, *source, {.session = session->get(), .said_setup = *setup}).ok());
+        }
+    }
+    ASSERT_TRUE(show_ternbank());
+    view().of_box().setFocus();
+    press(Qt::Key_End);
+    ASSERT_EQ(view().of(), models::SeasonOf::car_together);
+    const auto choose = [&](const char* car) {
+        ASSERT_TRUE(fixture::wait_for([&] { return view().name_box().findText(QString::fromUtf8(car)) >= 0; }));
+        view().name_box().setCurrentIndex(view().name_box().findText(QString::fromUtf8(car)));
+    };
+    choose("Plover, white hatch with splitter and wing");
+    EXPECT_TRUE(view().stop_button().isVisible());
+    EXPECT_THAT(view().said().toStdString(), StartsWith("Every session of Plover, white hatch"));
+    ASSERT_TRUE(fixture::wait_for([&] { return view().model().rowCount() == 2; }, 20'000))
+        << view().said().toStdString();
+    EXPECT_FALSE(view().stop_button().isVisible());
+    EXPECT_THAT(view().said().toStdString(), HasSubstr("tyre grip: "));
+    EXPECT_THAT(view().said().toStdString(), HasSubstr("Wing angle 3 deg → 7 deg: drag area +0.1"));
+    EXPECT_EQ(view().part_box().count(), 8);
+    const auto half_width = [&] { return view().model().courses().at(1).points.back().high; };
+    const double together = half_width();
+    view().part_box().setCurrentIndex(5);
+    EXPECT_EQ(view().model().rowCount(), 2);
+    EXPECT_EQ(half_width(), together) << "after the last session both are the same";
+    choose("Dunlin"); // whose sessions hold nothing but a name
+    ASSERT_TRUE(fixture::wait_for(
+        [&] { return view().said().startsWith(QStringLiteral("no session of Dunlin tells anything of the car")); }));
+    EXPECT_EQ(view().model().rowCount(), 0);
+    EXPECT_FALSE(view().stop_button().isVisible());
+}
+
+TEST_F(Season, WorkOnACarIsStopped) {
+    ASSERT_TRUE(show_ternbank());
+    view().of_box().setCurrentIndex(2);
+    ASSERT_TRUE(fixture::wait_for([&] { return view().name_box().count() > 0; }));
+    view().name_box().setCurrentIndex(view().name_box().findText(QStringLiteral("silver hatch, splitter and wing")));
+    QTest::mouseClick(&view().stop_button(), Qt::LeftButton);
+    EXPECT_THAT(view().said().toStdString(), StartsWith("Stopped."));
+    EXPECT_FALSE(view().stop_button().isVisible());
+    fixture::settle();
+    EXPECT_THAT(view().said().toStdString(), StartsWith("Stopped."));
+    view().of_box().setCurrentIndex(0); // and the laps are there as before
+    EXPECT_TRUE(fixture::wait_for([&] { return view().model().rowCount() > 0; }));
 }
 
 TEST_F(Season, WhatTheCausesPageFittedIsInTheSeason) {

@@ -2,6 +2,7 @@
 #include "ui/pages/sessions/season_view.h"
 
 #include "core/book/names.h"
+#include "core/findings/season_words.h"
 #include "ui/models/text.h"
 #include "ui/pages/sessions/book_table.h"
 #include "ui/pages/sessions/season_words.h"
@@ -16,6 +17,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -60,10 +62,11 @@ SeasonView::SeasonView(QWidget* parent)
     : QWidget(parent), model_(new models::SeasonList(this)),
       of_(choice_box(tr("Laps of a track or figures of a car"), this)),
       name_(choice_box(tr("Which track or car"), this)), part_(choice_box(tr("Which sessions or figure"), this)),
-      legend_(new theme::ElidedLabel(this)), said_(theme::plain_label(this)), card_(new QFrame(this)),
-      plot_(new plots::SeasonPlot(card_)), list_(new BookTable(*model_, tr("Sessions of the season"), this)),
-      chosen_(theme::plain_label(this)) {
-    of_->addItems({tr("Laps on a track"), tr("Figures of a car")});
+      stop_(new QPushButton(tr("Stop"), this)), legend_(new theme::ElidedLabel(this)), said_(theme::plain_label(this)),
+      card_(new QFrame(this)), plot_(new plots::SeasonPlot(card_)),
+      list_(new BookTable(*model_, tr("Sessions of the season"), this)), chosen_(theme::plain_label(this)) {
+    of_->addItems({tr("Laps on a track"), tr("Figures of a car"), tr("A car from all its sessions")});
+    stop_->hide();
     said_->setWordWrap(true);
     legend_->setFont(theme::small());
     chosen_->setFont(theme::small());
@@ -75,6 +78,7 @@ SeasonView::SeasonView(QWidget* parent)
     top->addWidget(of_);
     top->addWidget(name_);
     top->addWidget(part_);
+    top->addWidget(stop_);
     top->addSpacing(12);
     top->addWidget(legend_, 1);
     card_->setObjectName(QStringLiteral("card"));
@@ -95,6 +99,12 @@ SeasonView::SeasonView(QWidget* parent)
     });
     connect(name_, &QComboBox::currentIndexChanged, this, &SeasonView::ask);
     connect(part_, &QComboBox::currentIndexChanged, this, &SeasonView::show_part);
+    connect(stop_, &QPushButton::clicked, this, [this] {
+        Q_EMIT stop_asked();
+        asked_car_.clear();
+        show_working(tr("Stopped. Choose the car again to begin anew."));
+        name_->setFocus();
+    });
     connect(plot_, &plots::SeasonPlot::mark_chosen, this, [this](int mark) {
         list_->choose_row(row_of_mark_.at(static_cast<std::size_t>(mark)));
         list_->setFocus();
@@ -126,7 +136,8 @@ void SeasonView::set_units(base::UnitSystem units) {
 }
 
 SeasonOf SeasonView::of() const {
-    return of_->currentIndex() == 0 ? SeasonOf::track : SeasonOf::car;
+    const int index = of_->currentIndex();
+    return index == 0 ? SeasonOf::track : index == 1 ? SeasonOf::car : SeasonOf::car_together;
 }
 
 QString SeasonView::name() const {
@@ -136,7 +147,8 @@ QString SeasonView::name() const {
 void SeasonView::set_names(book::Names names) {
     names_ = std::move(names);
     fill_names();
-    ask();
+    // Long work is not begun anew by every edit of the book.
+    if (of() != SeasonOf::car_together || name() != asked_car_) ask();
 }
 
 void SeasonView::want_track(const QString& track) {
@@ -158,6 +170,9 @@ void SeasonView::fill_names() {
 }
 
 void SeasonView::ask() {
+    asked_car_ = of() == SeasonOf::car_together ? name() : QString();
+    stop_->hide();
+    if (of() == SeasonOf::car_together) show_progress({}, 0.0);
     Q_EMIT season_asked(of(), name());
 }
 
@@ -166,6 +181,47 @@ void SeasonView::show_season(std::vector<SeasonSession> season) {
     model_->set_season(of(), season_);
     fill_parts();
     show_part();
+}
+
+void SeasonView::show_progress(const QString& stage, double part_done) {
+    if (of() != SeasonOf::car_together || asked_car_.isEmpty()) return;
+    stop_->show();
+    const auto percent = static_cast<int>(100.0 * part_done);
+    show_working(tr("Every session of %1 is read and put together: %2 %%3")
+                     .arg(asked_car_)
+                     .arg(percent)
+                     .arg(stage.isEmpty() ? QString() : QStringLiteral(", ") + stage));
+}
+
+void SeasonView::show_working(const QString& said) {
+    stop_->setVisible(stop_->isVisible() && !asked_car_.isEmpty());
+    car_season_ = {};
+    if (!season_.empty() || model_->rowCount() > 0) show_season({});
+    said_->setText(said);
+}
+
+void SeasonView::show_refusal(const base::Error& error) {
+    if (of() != SeasonOf::car_together) return;
+    stop_->hide();
+    show_working(text(base::one_line(error)));
+}
+
+void SeasonView::show_car_season(analysis::CarSeason season) {
+    if (of() != SeasonOf::car_together) return;
+    stop_->hide();
+    car_season_ = std::move(season);
+    show_season(car_season_.sessions);
+}
+
+QString SeasonView::car_words() const {
+    QStringList lines;
+    for (const season::ItemEffect& effect : car_season_.effects)
+        lines << text(findings::effect_sentence(effect));
+    for (const std::string& note : car_season_.notes)
+        lines << text(note);
+    for (const analysis::LeftOut& one : car_season_.left_out)
+        lines << tr("%1 is left out: %2").arg(text(one.session.source.file_name), text(one.why));
+    return lines.join(QLatin1Char('\n'));
 }
 
 // The track's cars, or the figures that are known.
@@ -183,6 +239,9 @@ void SeasonView::fill_parts() {
     } else {
         for (const book::FigureCourse& course : model_->courses())
             part_->addItem(text(course.title));
+        if (of() == SeasonOf::car_together && season_.size() > 1)
+            for (const book::FigureCourse& course : model_->courses())
+                part_->addItem(tr("%1, as it became known").arg(text(course.title)));
     }
     part_->setCurrentIndex(std::max(0, part_->findText(before)));
     part_->setEnabled(part_->count() > 1);
@@ -194,6 +253,9 @@ void SeasonView::show_part() {
         const std::string car = part_->currentText().toStdString();
         std::erase_if(shown, [&](const SeasonSession& one) { return !book::same_name(one.session.car, car); });
     }
+    // The second half of a car's figures: each as the sessions up to then have it.
+    if (of() == SeasonOf::car_together && season_.size() > 1 && part_->currentIndex() >= part_->count() / 2)
+        shown = car_season_.so_far;
     model_->set_season(of(), std::move(shown));
     QHeaderView* header = list_->horizontalHeader();
     // A very long name is cut; the line below has it in full.
@@ -205,7 +267,9 @@ void SeasonView::show_part() {
     }
     header->setVisible(model_->rowCount() > 0);
     part_->setVisible(model_->rowCount() > 0);
-    said_->setText(season_sentence(of(), name(), model_->season(), figure()));
+    const QString words = of() == SeasonOf::car_together ? car_words() : QString();
+    said_->setText(season_sentence(of(), name(), model_->season(), figure()) +
+                   (words.isEmpty() ? QString() : QLatin1Char('\n') + words));
     show_marks();
     const auto& season = model_->season();
     const auto again =
@@ -274,8 +338,12 @@ void SeasonView::follow_row() {
 }
 
 const book::FigureCourse* SeasonView::figure() const {
-    const int index = part_->currentIndex();
-    return of() == SeasonOf::car && index >= 0 ? &model_->courses().at(static_cast<std::size_t>(index)) : nullptr;
+    if (of() == SeasonOf::track) return nullptr;
+    const auto& courses = model_->courses();
+    const auto shown = std::ranges::find_if(courses, [this](const book::FigureCourse& course) {
+        return part_->currentText().startsWith(text(course.title));
+    });
+    return shown == courses.end() ? nullptr : &*shown;
 }
 
 void SeasonView::begin() {

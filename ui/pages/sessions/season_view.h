@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The season of a track (best and median clean laps) or of a car (a fitted figure with its interval): a plot through
-// time, and under it the same sessions as a table with conditions and what changed in the setup.  The row and the mark
-// that are chosen are one session; Return opens it.  + and − zoom, W shows the whole season.
+// The season of a track (best and median clean laps) or of a car (a fitted figure with its interval, as each session or
+// all of them together tell it, and what each change of the setup did): a plot through time, and under it the same
+// sessions as a table with conditions and what changed in the setup.  The row and the mark that are chosen are one
+// session; Return opens it.  + and − zoom, W shows the whole season.
 #pragma once
 
+#include "core/analysis/car_season.h"
 #include "core/base/display.h"
 #include "core/book/search.h"
 #include "core/book/season.h"
@@ -17,6 +19,7 @@
 class QComboBox;
 class QFrame;
 class QLabel;
+class QPushButton;
 
 namespace lapwright::plots {
 class SeasonPlot;
@@ -43,6 +46,10 @@ class SeasonView : public QWidget {
     // The track that is looked at next.
     void want_track(const QString& track);
     void show_season(std::vector<book::SeasonSession> season);
+    // Of a car from all its sessions: while it is worked out, what came out, or why nothing did.
+    void show_progress(const QString& stage, double part_done);
+    void show_car_season(analysis::CarSeason season);
+    void show_refusal(const base::Error& error);
     void begin(); // to the list
 
     [[nodiscard]] models::SeasonOf of() const;
@@ -50,6 +57,7 @@ class SeasonView : public QWidget {
     [[nodiscard]] QComboBox& of_box() { return *of_; }
     [[nodiscard]] QComboBox& name_box() { return *name_; }
     [[nodiscard]] QComboBox& part_box() { return *part_; }
+    [[nodiscard]] QPushButton& stop_button() { return *stop_; }
     [[nodiscard]] BookTable& list() { return *list_; }
     [[nodiscard]] plots::SeasonPlot& plot() { return *plot_; }
     [[nodiscard]] const models::SeasonList& model() const { return *model_; }
@@ -59,6 +67,7 @@ class SeasonView : public QWidget {
   Q_SIGNALS:
     void season_asked(lapwright::models::SeasonOf of, const QString& name);
     void session_asked(const lapwright::book::SessionSummary& session);
+    void stop_asked();
     void left();
 
   protected:
@@ -68,20 +77,25 @@ class SeasonView : public QWidget {
     void fill_names();
     void fill_parts();
     void ask();
-    void show_part();  // of the season: a car's sessions, a figure
-    void show_marks(); // on the plot
+    void show_part();                        // of the season: a car's sessions, a figure
+    void show_marks();                       // on the plot
+    void show_working(const QString& said);  // nothing to see yet
+    [[nodiscard]] QString car_words() const; // what setup changes did, and what the figures rest on
     void follow_row();
     [[nodiscard]] const book::FigureCourse* figure() const; // that is shown, of a car
 
     book::Names names_;
     std::vector<book::SeasonSession> season_; // all of it
     std::vector<int> row_of_mark_;
+    analysis::CarSeason car_season_; // of a car from all its sessions
+    QString asked_car_;              // whose is worked out or shown
     std::optional<book::SessionId> chosen_id_;
     QString wanted_track_;
     models::SeasonList* model_;
     QComboBox* of_;
     QComboBox* name_;
     QComboBox* part_;
+    QPushButton* stop_;
     theme::ElidedLabel* legend_;
     QLabel* said_;
     QFrame* card_;

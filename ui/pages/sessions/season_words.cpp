@@ -66,7 +66,7 @@ QString of_figure(const book::FigureCourse& figure) {
 
 QString season_sentence(SeasonOf of, const QString& name, const std::vector<SeasonSession>& season,
                         const book::FigureCourse* figure) {
-    if (season.empty()) return nothing(of, name);
+    if (season.empty()) return nothing(of == SeasonOf::car_together ? SeasonOf::car : of, name);
     const auto sessions = counted(std::ssize(season));
     QString words = of == SeasonOf::track
                         ? tr("%1, %2: ").arg(name, sessions) + of_laps(season)
