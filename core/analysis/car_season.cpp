@@ -25,6 +25,7 @@ namespace {
 constexpr double grid_m = 1.0;
 constexpr double read_part = 0.8; // of the work is done when all sessions are read
 constexpr double tonne_kg = 1000.0;
+constexpr unsigned draws = 8; // only to see which holes are bridged: how far times are off is not asked here
 
 using base::Result;
 
@@ -69,6 +70,7 @@ Result<season::Outing> read_outing(book::Book& book, const book::SessionSummary&
     const auto record = tracks.of(details->track);
     if (!record) return record.error();
     SessionOptions options;
+    options.motion.draws = draws;
     options.track = record.value();
     const auto first_half = [&](std::string_view stage, double part) {
         return base::go_on(progress, stage, 0.5 * part);

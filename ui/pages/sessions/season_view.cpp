@@ -173,6 +173,11 @@ void SeasonView::ask() {
     asked_car_ = of() == SeasonOf::car_together ? name() : QString();
     stop_->hide();
     if (of() == SeasonOf::car_together) show_progress({}, 0.0);
+    if (of() == SeasonOf::car_together && asked_car_.isEmpty()) {
+        Q_EMIT stop_asked();
+        show_season({});
+        return;
+    }
     Q_EMIT season_asked(of(), name());
 }
 
