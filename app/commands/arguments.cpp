@@ -110,6 +110,16 @@ Parsed parse(const std::vector<std::string>& words) {
     add_output(*causes, arguments, units);
     add_csv(*causes, arguments);
 
+    CLI::App* wing = add_command(app, arguments, Command::wing, "wing",
+                                 "how much downforce, with the drag that it costs, is quickest for either car here");
+    add_pairing(*wing, arguments);
+    add_setups(*wing, arguments);
+    wing->add_option(
+            "--drag-per-downforce", arguments.drag_per_downforce,
+            "m2 of drag area that a m2 of downforce area costs, as a trial told it (default: 0.15, good to 0.1)")
+        ->check(between(0.01, 1.0));
+    wing->add_flag("--json", arguments.json, "one JSON document in SI units");
+
     CLI::App* sheet =
         add_command(app, arguments, Command::sheet, "sheet", "the debrief sheet as a PDF or as one HTML file");
     add_pairing(*sheet, arguments);

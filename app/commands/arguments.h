@@ -13,7 +13,7 @@
 
 namespace lapwright::commands {
 
-enum class Command { laps, compare, causes, sheet, trial, traces, recipe, video, book, batch, version };
+enum class Command { laps, compare, causes, wing, sheet, trial, traces, recipe, video, book, batch, version };
 
 struct Arguments {
     Command command{};
@@ -26,7 +26,8 @@ struct Arguments {
     std::string setup_b;
     std::optional<double> mass_a_kg; // go before the sheets'
     std::optional<double> mass_b_kg;
-    std::optional<causes::Side> my_car; // whom "try next" speaks to
+    std::optional<causes::Side> my_car;       // whom "try next" speaks to
+    std::optional<double> drag_per_downforce; // of a wing: what a square metre costs
     double step_m = 1.0;
     base::UnitSystem units = base::UnitSystem::metric;
     bool json = false;

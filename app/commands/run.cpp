@@ -11,6 +11,7 @@
 #include "app/commands/table_text.h"
 #include "app/commands/trial_text.h"
 #include "app/commands/video_text.h"
+#include "app/commands/wing_text.h"
 #include "core/analysis/explain.h"
 #include "core/analysis/findings_of.h"
 #include "core/analysis/sheet_material.h"
@@ -33,9 +34,9 @@ namespace {
 using base::Result;
 
 // Words that never open the window.
-constexpr std::array<std::string_view, 13> of_the_command_line{"batch",     "video",  "book",    "traces", "recipe",
-                                                               "trial",     "laps",   "compare", "causes", "sheet",
-                                                               "--version", "--help", "-h"};
+constexpr std::array<std::string_view, 14> of_the_command_line{"batch", "video",     "book",    "traces", "recipe",
+                                                               "trial", "laps",      "compare", "causes", "wing",
+                                                               "sheet", "--version", "--help",  "-h"};
 
 int refuse(const base::Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
@@ -108,6 +109,22 @@ int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err)
     const auto found = analysis::findings_of(pairing, explanation->get(), arguments.units, *my_car);
     out << (arguments.json ? causes_json(pairing, **explanation, found, *my_car)
                            : causes_table(pairing, **explanation, found, *my_car, arguments.units));
+    return 0;
+}
+
+int run_wing(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    const auto compared = pairing_of(arguments);
+    if (!compared) return refuse(compared.error(), err);
+    const auto explanation = explanation_of(*compared);
+    if (!explanation) return refuse(explanation.error(), err);
+    err << compared->notes;
+    WingReport report;
+    if (arguments.drag_per_downforce) report.cost = causes::told_cost(*arguments.drag_per_downforce);
+    const causes::Explanation& e = **explanation;
+    report.on_a_tonne = e.per_kilogram;
+    report.a = causes::aero_balance(*e.model_a, e.car_a, report.cost);
+    report.b = causes::aero_balance(*e.model_b, e.car_b, report.cost);
+    out << (arguments.json ? wing_json(*compared->pairing, report) : wing_table(*compared->pairing, report));
     return 0;
 }
 
@@ -239,6 +256,8 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
         return run_compare(*parsed.arguments, out, err);
     case Command::causes:
         return run_causes(*parsed.arguments, out, err);
+    case Command::wing:
+        return run_wing(*parsed.arguments, out, err);
     case Command::sheet:
         return run_sheet(*parsed.arguments, err, write_sheet);
     case Command::trial:

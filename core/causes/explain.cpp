@@ -9,6 +9,7 @@
 #include "core/causes/driver_use.h"
 #include "core/causes/next_test.h"
 #include "core/causes/shapley.h"
+#include "core/causes/simulated_change.h"
 #include "core/causes/spread.h"
 #include "core/causes/what_if.h"
 #include "core/causes/withhold.h"
@@ -25,9 +26,6 @@ constexpr unsigned mixtures = 1U << cause_count;
 constexpr int first_rounds = 25;  // to find the typical car's use
 constexpr int refine_rounds = 3;  // from there for each draw
 constexpr double misfit_s = 0.03; // more than this is said
-// Relative error of what an exchange is worth with both cars known, because the simulation knows neither shifts nor
-// pedals, which drag meets most (measured on tests/worlds).  Index: Cause.
-constexpr std::array<double, cause_count> model_error_sd{0.045, 0.045, 0.06, 0.06, 0.06};
 // With the engine its gears are exchanged: other shifts, each of which costs time that is not simulated.  Of the time
 // on straights, between two cars (measured likewise: 0.14 s a lap).
 constexpr double shift_loss_sd = 0.003;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/causes/what_if.h"
 
+#include "core/causes/simulated_change.h"
 #include "core/causes/spread.h"
 
 #include <algorithm>
@@ -8,19 +9,21 @@
 namespace lapwright::causes {
 namespace {
 
-car::SimulatedCar changed(car::SimulatedCar car, const Change& change, bool per_kilogram) {
-    car.grip *= 1.0 + change.grip_share;
-    car.downforce_n_per_mps2 *= 1.0 + change.downforce_share;
-    car.drag_n_per_mps2 *= std::max(0.0, 1.0 + change.drag_share);
-    if (per_kilogram) return car;
-    car.power_w = std::max(1e3, car.power_w + change.power_w);
-    car.mass_kg = std::max(100.0, car.mass_kg + change.mass_kg);
-    return car;
+Changed changed(car::SimulatedCar car, const Change& change, bool per_kilogram) {
+    Changed after;
+    const auto add = [&](double amount, Cause cause, auto apply) {
+        if (amount == 0.0) return;
+        apply();
+        after.emplace_back(cause, car);
+    };
+    add(change.grip_share, Cause::tyre_grip, [&] { car.grip *= 1.0 + change.grip_share; });
+    add(change.downforce_share, Cause::downforce, [&] { car.downforce_n_per_mps2 *= 1.0 + change.downforce_share; });
+    add(change.drag_share, Cause::drag, [&] { car.drag_n_per_mps2 *= std::max(0.0, 1.0 + change.drag_share); });
+    if (per_kilogram) return after;
+    add(change.power_w, Cause::power, [&] { car.power_w = std::max(1e3, car.power_w + change.power_w); });
+    add(change.mass_kg, Cause::mass, [&] { car.mass_kg = std::max(100.0, car.mass_kg + change.mass_kg); });
+    return after;
 }
-
-} // namespace
-
-namespace {
 
 std::string why_untold(const CarModel& model, const Change& change) {
     const auto why = [&](double amount, Cause cause) {
@@ -44,11 +47,11 @@ Prediction what_if(const CarModel& model, const Change& change, std::size_t draw
     std::vector<std::vector<double>> by_segment(segments, std::vector<double>(count, 0.0));
     std::vector<double> lap(count, 0.0);
     for (std::size_t i = 0; i < count; ++i) {
-        const car::SimulatedCar car = changed(model.draws[i], change, model.per_kilogram);
-        const car::SimulatedLap after = car::simulate_lap(car, model.course, model.uses[i]);
+        const std::vector<double> by_now =
+            simulated_change(model, i, changed(model.draws[i], change, model.per_kilogram));
         for (std::size_t k = 0; k < segments; ++k) {
-            by_segment[k][i] = after.segment_time_s[k] - model.segment_s[i][k];
-            lap[i] += by_segment[k][i];
+            by_segment[k][i] = by_now[k];
+            lap[i] += by_now[k];
         }
     }
     prediction.lap = spread_of(lap);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The lap after a change of the car: the same simulation, the same driver, over the draws of what is known.
+// The lap after a change of the car: the same simulation, the same driver, over the draws of what is known, with what
+// the simulation gets wrong and how far a driver makes use of a change (simulated_change.h).
 #pragma once
 
 #include "core/causes/explanation.h"

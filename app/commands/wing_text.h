@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How much wing the track wants for both cars of a pairing, as a table and as JSON.
+#pragma once
+
+#include "core/analysis/analysis.h"
+#include "core/causes/aero_balance.h"
+
+#include <string>
+
+namespace lapwright::commands {
+
+struct WingReport {
+    causes::DragCost cost;
+    causes::AeroBalance a;
+    causes::AeroBalance b;
+    bool on_a_tonne = false;
+};
+
+[[nodiscard]] std::string wing_table(const analysis::Pairing& pairing, const WingReport& report);
+[[nodiscard]] std::string wing_json(const analysis::Pairing& pairing, const WingReport& report);
+
+} // namespace lapwright::commands

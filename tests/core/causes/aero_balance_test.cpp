@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How much wing a track wants: what is predicted against cars that are driven again with more wing, and the ends of
+// what drag may cost.  Cars and drivers are drawn from a seed, and invented.
+#include "core/causes/aero_balance.h"
+#include "core/causes/explain.h"
+#include "core/causes/what_if.h"
+
+#include "core/car/drawn_recording.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <cstdio>
+
+using namespace lapwright;
+using namespace lapwright::causes;
+
+namespace {
+
+truth::Session driven(const truth::CarTruth& car, std::uint64_t seed) {
+    truth::SessionPlan plan;
+    plan.flying_laps = 6;
+    plan.pit_lane = false;
+    return truth::drive_session(truth::ternbank(), car, test::uneven_driver(seed, 1.0), plan, seed);
+}
+
+double mean_lap_s(const truth::Session& session) {
+    double sum = 0.0;
+    double count = 0.0;
+    for (const truth::LapTruth& lap : session.laps()) {
+        if (lap.kind != truth::LapKind::flying) continue;
+        sum += lap.time_s();
+        count += 1.0;
+    }
+    return sum / count;
+}
+
+// What is known of a car from one session of its own.
+struct Known {
+    car::CarFigures figures;
+    std::shared_ptr<const CarModel> model;
+};
+
+Known known(const truth::Session& session, std::uint64_t seed, bool with_mass = true) {
+    car::CarData data = test::known_data(session, {}, seed);
+    if (!with_mass) data.mass.reset();
+    const lap::LapTrace& lap = data.laps.front();
+    KnownSide side{car::car_figures(data).value(), data.laps, {}};
+    comparison::Comparison level;
+    for (const track::Segment& segment : data.segments) {
+        const auto time_at = [&](double s) {
+            const auto i =
+                static_cast<std::size_t>(std::ranges::lower_bound(lap.distance_m, s - 1e-6) - lap.distance_m.begin());
+            return lap.time_s[std::min(i, lap.size() - 1)];
+        };
+        side.segment_s.push_back(time_at(segment.end_m) - time_at(segment.start_m));
+        comparison::SegmentComparison one;
+        one.segment = segment;
+        level.segments.push_back(one);
+    }
+    auto explained = explain(side, side, level, {.same_car = true});
+    EXPECT_TRUE(explained.ok());
+    return {side.figures, explained->model_a};
+}
+
+truth::CarTruth with_wing(truth::CarTruth car, double downforce_m2, double cost) {
+    car.downforce_area_m2 += downforce_m2;
+    car.drag_area_m2 += cost * downforce_m2;
+    return car;
+}
+
+const AeroStep& step_at(const AeroBalance& balance, double downforce_m2) {
+    return *std::ranges::min_element(
+        balance.steps, {}, [downforce_m2](const AeroStep& step) { return std::abs(step.downforce_m2 - downforce_m2); });
+}
+
+} // namespace
+
+TEST(AeroBalance, WhatMoreWingIsWorthIsWhatItIsWhenItIsDriven) {
+    constexpr int worlds = 14;
+    constexpr double cost = 0.16;
+    int inside = 0;
+    double square = 0.0;
+    double half = 0.0;
+    for (std::uint64_t seed = 1000; seed < 1000 + worlds; ++seed) {
+        truth::Random random(seed, 3);
+        truth::CarTruth car = test::drawn_car(random);
+        car.downforce_area_m2 = std::max(0.5, car.downforce_area_m2);
+        const truth::Session now = driven(car, seed);
+        const Known one = known(now, seed);
+        const AeroBalance balance = aero_balance(*one.model, one.figures, {cost, 0.0});
+        ASSERT_EQ(balance.untold, "") << seed;
+        const AeroStep& more = step_at(balance, 0.75);
+        const double truly = mean_lap_s(driven(with_wing(car, 0.75, cost), seed)) - mean_lap_s(now);
+        inside += more.lap.low <= truly && truly <= more.lap.high ? 1 : 0;
+        square += std::pow(more.lap.value - truly, 2) / worlds;
+        half += more.lap.half_width() / worlds;
+    }
+    std::printf("0.75 m² more: %d of %d inside, RMS %.3f s, half-width %.3f s\n", inside, worlds, std::sqrt(square),
+                half);
+    EXPECT_GE(inside, 12);
+    EXPECT_LT(half, 3.0 * std::sqrt(square));
+}
+
+TEST(AeroBalance, WhatDragCostsSaysHowMuchWing) {
+    truth::Random random(920, 3);
+    truth::CarTruth car = test::drawn_car(random);
+    car.downforce_area_m2 = 1.6;
+    const Known one = known(driven(car, 920), 920);
+    const AeroBalance free = aero_balance(*one.model, one.figures, {0.02, 0.0});
+    EXPECT_TRUE(free.at_the_end);
+    EXPECT_GT(free.best_m2.value, 1.7) << "wing that costs nothing is good everywhere";
+    const AeroBalance dear = aero_balance(*one.model, one.figures, {2.5, 0.0});
+    EXPECT_LT(dear.best_m2.value, free.best_m2.value);
+    EXPECT_LT(dear.best_m2.value, 0.0);
+    for (const AeroBalance* balance : {&free, &dear}) {
+        EXPECT_EQ(step_at(*balance, 0.0).lap.value, 0.0);
+        EXPECT_LE(balance->flat_from_m2, balance->flat_to_m2);
+        EXPECT_LE(balance->gain.value, 0.0);
+    }
+    const AeroBalance unsure = aero_balance(*one.model, one.figures, {0.15, 0.1});
+    const AeroBalance sure = aero_balance(*one.model, one.figures, {0.15, 0.0});
+    EXPECT_GT(step_at(unsure, 1.5).lap.half_width(), step_at(sure, 1.5).lap.half_width());
+}
+
+// The same as a what-if with both figures moved by as much.
+TEST(AeroBalance, AStepIsAWhatIf) {
+    truth::Random random(921, 3);
+    const Known one = known(driven(test::drawn_car(random), 921), 921);
+    CarModel single = *one.model;
+    single.draws.resize(1);
+    const double per_area = 0.5 * one.figures.typical.density_kg_m3;
+    const car::SimulatedCar& car = single.draws[0];
+    const Prediction predicted = what_if(single, {.downforce_share = per_area * 0.5 / car.downforce_n_per_mps2,
+                                                  .drag_share = per_area * 0.5 * 0.2 / car.drag_n_per_mps2});
+    EXPECT_NEAR(step_at(aero_balance(single, one.figures, {0.2, 0.0}), 0.5).lap.value, predicted.lap.value, 1e-9);
+}
+
+TEST(AeroBalance, WithoutAMassAreasAreOnATonne) {
+    truth::Random random(922, 3);
+    const truth::CarTruth car = test::drawn_car(random);
+    const truth::Session session = driven(car, 922);
+    const Known with = known(session, 922);
+    const Known without = known(session, 922, false);
+    const double lap = step_at(aero_balance(*with.model, with.figures, {0.15, 0.0}), 0.5).lap.value;
+    const double tonne = step_at(aero_balance(*without.model, without.figures, {0.15, 0.0}), 0.5).lap.value;
+    EXPECT_NEAR(tonne, lap * car.mass_kg / 1000.0, 0.1 * std::abs(lap) + 0.01);
+}
+
+TEST(AeroBalance, WhatIsNotKnownIsNotSwept) {
+    CarModel none;
+    none.untold[static_cast<std::size_t>(Cause::drag)] = "the laps do not tell the drag";
+    const AeroBalance balance = aero_balance(none, {});
+    EXPECT_TRUE(balance.steps.empty());
+    EXPECT_EQ(balance.untold, "the laps do not tell the drag");
+}
