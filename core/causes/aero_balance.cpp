@@ -27,10 +27,10 @@ double lowest_place(const std::vector<double>& laps, double from_m2) {
     return bend > 0.0 ? place + 0.5 * aero_step_m2 * (laps[i - 1] - laps[i + 1]) / bend : place;
 }
 
-std::string why_untold(const CarModel& model, const car::CarFigures& figures) {
+std::string why_untold(const CarModel& model) {
     for (const Cause cause : {Cause::downforce, Cause::drag})
         if (const std::string& why = model.untold[static_cast<std::size_t>(cause)]; !why.empty()) return why;
-    if (model.draws.empty() || figures.draws.empty()) return "the car is not known well enough to be simulated";
+    if (model.draws.empty()) return "the car is not known well enough to be simulated";
     return {};
 }
 
@@ -39,7 +39,7 @@ std::string why_untold(const CarModel& model, const car::CarFigures& figures) {
 AeroBalance aero_balance(const CarModel& model, const car::CarFigures& figures, const DragCost& cost,
                          std::size_t wanted) {
     AeroBalance balance;
-    balance.untold = why_untold(model, figures);
+    balance.untold = why_untold(model);
     if (!balance.untold.empty()) return balance;
     const std::size_t count = std::min(wanted, model.draws.size());
     const double half_density = 0.5 * figures.typical.density_kg_m3;

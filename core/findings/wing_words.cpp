@@ -40,7 +40,7 @@ std::string wing_sentence(const causes::AeroBalance& balance, const std::string&
     if (balance.at_the_end) {
         const double end =
             balance.best_m2.value > 0.0 ? balance.steps.back().downforce_m2 : balance.steps.front().downforce_m2;
-        return whose + " gets quicker all the way to " + amount(end, unit) + ", worth " + gain + " there. " + flat;
+        return whose + " gets quicker all the way to " + amount(end, unit) + ", worth " + gain + " there.";
     }
     return whose + " is quickest with downforce " + amount(balance.best_m2.value, unit) + " (" +
            signed_text(balance.best_m2.low) + " to " + signed_text(balance.best_m2.high) + "), worth " + gain + ". " +

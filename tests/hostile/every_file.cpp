@@ -32,6 +32,7 @@ std::vector<std::vector<std::string>> questions(const std::string& file, const s
     const std::vector<std::vector<std::string>> with_json{{"laps", file},
                                                           {"compare", file, file},
                                                           {"compare", good, file},
+                                                          {"wing", file, good},
                                                           {"causes", file, good},
                                                           {"trial", file, good, file, "--changed", "2"},
                                                           {"traces", file},

@@ -67,6 +67,7 @@ Actions::Actions(QMenuBar& bar)
     pairing_menu->addSeparator();
     setup = act(pairing_menu, "Set&up of both cars…", QKeySequence(Qt::CTRL | Qt::Key_E));
     trial = act(pairing_menu, "Setup tri&al…", QKeySequence(Qt::CTRL | Qt::Key_B));
+    wing = act(pairing_menu, "How much &wing…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W));
     print = act(pairing_menu, "P&rint the debrief sheet…", QKeySequence::Print);
     save_sheet = act(pairing_menu, "Save the debrief sheet as &PDF…", QKeySequence::Save);
     save_html = act(pairing_menu, "Save the debrief sheet as &HTML…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));

@@ -70,6 +70,7 @@ struct Actions {
     QAction* compare;
     QAction* setup;
     QAction* trial;
+    QAction* wing;
     QAction* print;
     QAction* save_sheet;
     QAction* save_html;

@@ -41,6 +41,7 @@
 #include "ui/window/view_actions.h"
 #include "ui/window/watching.h"
 #include "ui/window/window_title.h"
+#include "ui/window/wing_asking.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -202,6 +203,7 @@ void MainWindow::connect_why_and_sheet() {
         debriefing_->ask_and_save(this, Debriefing::Form::html);
     });
     connect(actions_.trial, &QAction::triggered, this, [this] { trying_->show(given_->track()); });
+    new WingAsking(actions_, *explaining_, [this] { return theme::palette_for(preferences_.look, desktop_); }, this);
     connect(&pages_->sessions(), &pages::SessionsPage::trial_asked, actions_.trial, &QAction::trigger);
     connect(&pages_->causes(), &pages::CausesPage::setup_asked, actions_.setup, &QAction::trigger);
     connect(&pages_->debrief(), &pages::DebriefPage::save_asked, actions_.save_sheet, &QAction::trigger);

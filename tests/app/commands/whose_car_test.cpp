@@ -100,6 +100,23 @@ TEST_F(WhoseCar, TheSheetBesideTheFileNamesItEverywhere) {
     }
 }
 
+// Either car is asked by itself: with A and B swapped the answers change places, and without masses areas are on a
+// tonne.
+TEST_F(WhoseCar, HowMuchWingIsAskedOfEitherCar) {
+    const json there = json::parse(call({"wing", "--json", hatch(), coupe()}));
+    const json back = json::parse(call({"wing", "--json", coupe(), hatch()}));
+    ASSERT_FALSE(there["a"]["steps"].empty());
+    for (std::size_t k = 0; k < there["a"]["steps"].size(); ++k)
+        EXPECT_NEAR(there["a"]["steps"][k]["lap_s"]["value"].get<double>(),
+                    back["b"]["steps"][k]["lap_s"]["value"].get<double>(), 0.03);
+    EXPECT_TRUE(there["on_a_tonne"]) << "the coupe's mass is unknown";
+    EXPECT_THAT(call({"wing", hatch(), coupe(), "--drag-per-downforce", "0.3"}),
+                AllOf(HasSubstr("0.30 ±0.06 m² of drag"), HasSubstr("\nA"), HasSubstr("\nB"), HasSubstr("on a tonne")));
+    call({"wing", hatch(), coupe(), "--drag-per-downforce", "7"}, 2);
+    call({"wing", hatch(), path("nowhere.csv")}, 1);
+    call({"wing", hatch(), hatch(), "--lap-a", "1", "--lap-b", "2"}); // one car, two laps
+}
+
 TEST_F(WhoseCar, ASheetThatWasNamedGoesBeforeTheOneBesideTheFile) {
     std::ofstream(path("other.json")) << R"({"driver": "Wren Alder", "mass_kg": 1000})";
     const json causes = json::parse(call({"causes", "--json", hatch(), coupe(), "--setup-a", path("other.json")}));

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How much wing the track wants for both cars: a sentence each, the lap over downforce, and what a wing costs in drag,
+// which can be changed.  It computes nothing.
+#pragma once
+
+#include "core/causes/aero_balance.h"
+#include "ui/theme/palette.h"
+
+#include <QDialog>
+#include <QString>
+
+class QDoubleSpinBox;
+class QLabel;
+
+namespace lapwright::plots {
+class WingPlot;
+}
+
+namespace lapwright::dialogs {
+
+class WingDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    explicit WingDialog(const theme::Palette& palette, QWidget* parent = nullptr);
+
+    void show_balances(const causes::AeroBalance& a, const causes::AeroBalance& b, bool on_a_tonne);
+    void show_working();
+    // Until it is changed the usual one.
+    [[nodiscard]] causes::DragCost cost() const;
+
+    [[nodiscard]] QDoubleSpinBox& cost_box() { return *cost_; }
+    [[nodiscard]] QString said() const; // both sentences
+    [[nodiscard]] plots::WingPlot& plot() { return *plot_; }
+
+  Q_SIGNALS:
+    void cost_changed();
+
+  private:
+    QDoubleSpinBox* cost_;
+    QLabel* cost_told_;
+    QLabel* said_a_;
+    QLabel* said_b_;
+    plots::WingPlot* plot_;
+    bool told_ = false; // a person said what it costs
+};
+
+} // namespace lapwright::dialogs

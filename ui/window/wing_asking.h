@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How much wing the track wants: asked of the present explanation, reckoned beside the window's thread, shown in a
+// dialog; another cost of drag asks anew.
+#pragma once
+
+#include "core/causes/explanation.h"
+#include "ui/bridge/job_queue.h"
+#include "ui/theme/palette.h"
+
+#include <QObject>
+#include <QPointer>
+#include <functional>
+#include <memory>
+
+class QWidget;
+
+namespace lapwright::dialogs {
+class WingDialog;
+}
+
+namespace lapwright::window {
+
+class Explaining;
+struct Actions;
+
+class WingAsking : public QObject {
+    Q_OBJECT
+
+  public:
+    // All outlive it.  Where no page has asked for the explanation yet, the Causes page is shown and does.
+    WingAsking(const Actions& actions, const Explaining& explaining, std::function<theme::Palette()> palette,
+               QWidget* window);
+
+    [[nodiscard]] dialogs::WingDialog* dialog() const; // null when it is closed
+
+  private:
+    void show();
+    void ask();
+
+    const Explaining& explaining_;
+    std::function<theme::Palette()> palette_;
+    QWidget* window_;
+    bool wanted_ = false; // as soon as there is an explanation
+    std::shared_ptr<const causes::Explanation> explanation_;
+    QPointer<dialogs::WingDialog> dialog_;
+    bridge::JobGroup asked_;
+    bridge::JobQueue jobs_;
+};
+
+} // namespace lapwright::window
