@@ -38,6 +38,7 @@ TEST_F(WingAsking, TheKeyLeadsThereAndAnotherCostIsAskedAnew) {
     EXPECT_TRUE(fixture::wait_for([&] { return dialog()->said() != usual; })) << usual.toStdString();
     dialog()->close();
     EXPECT_TRUE(fixture::wait_for([&] { return dialog() == nullptr; }));
+    QApplication::setActiveWindow(window.get());
     key(Qt::Key_W, Qt::ControlModifier | Qt::ShiftModifier); // and once more
     EXPECT_TRUE(wait_for_answer());
 }
