@@ -65,6 +65,7 @@ SeasonView::SeasonView(QWidget* parent)
       stop_(new QPushButton(tr("Stop"), this)), legend_(new theme::ElidedLabel(this)), said_(theme::plain_label(this)),
       card_(new QFrame(this)), plot_(new plots::SeasonPlot(card_)),
       list_(new BookTable(*model_, tr("Sessions of the season"), this)), chosen_(theme::plain_label(this)) {
+    part_->setMinimumContentsLength(30); // "downforce area, m², as it became known"
     of_->addItems({tr("Laps on a track"), tr("Figures of a car"), tr("A car from all its sessions")});
     stop_->hide();
     said_->setWordWrap(true);
@@ -175,8 +176,7 @@ void SeasonView::ask() {
     if (of() == SeasonOf::car_together) show_progress({}, 0.0);
     if (of() == SeasonOf::car_together && asked_car_.isEmpty()) {
         Q_EMIT stop_asked();
-        show_season({});
-        return;
+        return show_season({});
     }
     Q_EMIT season_asked(of(), name());
 }
