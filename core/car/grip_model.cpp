@@ -2,6 +2,7 @@
 #include "core/car/grip_model.h"
 
 #include "core/base/constants.h"
+#include "core/car/grip_priors.h"
 #include "core/math/convergence.h"
 #include "core/math/distributions.h"
 #include "core/math/random.h"
@@ -23,23 +24,10 @@ using Square = Eigen::Matrix<double, dimensions, dimensions>;
 // Places in the parameter vector; k is in units of 1e-3/m so that all are of similar size.
 enum Place { place_m, place_k, place_n, place_beta, place_drift, place_b, place_d, place_delta, place_peak };
 
-constexpr double deficit = 0.10;      // mean of the exponential below the limit
-constexpr double zone_scale = 1500.0; // m²/s² over which δ acts
-constexpr double limit_prior_sd = 0.25;
-constexpr double exponent_mean = 0.85;
-constexpr double exponent_sd = 0.10;
-constexpr double min_exponent = 0.6;
-constexpr double braking_mean = -0.0834; // ln 0.92
-constexpr double braking_sd = 0.06;
-constexpr double drift_sd = 0.06;
-constexpr double peak_mean = 0.25;
-constexpr double peak_sd = 0.6;
+constexpr double deficit = 0.10; // mean of the exponential below the limit
 constexpr double min_peak = -0.5;
 constexpr double max_peak = 2.0;
-// Medians and logarithmic spreads of σ_b and σ_d; σ_δ is half-normal.
-constexpr double usual_spread[2] = {0.025, 0.035};
-constexpr double usual_spread_sd = 0.3;
-constexpr double drift_spread = 0.05;
+constexpr double usual_spread[2] = {usual_corner_spread, usual_zone_spread};
 
 double normal_log(double x, double sd) {
     return -0.5 * x * x / (sd * sd) - std::log(sd);
@@ -64,7 +52,7 @@ class Posterior {
     [[nodiscard]] double log_density(const Parameters& p) const {
         const double n = p[place_n];
         const double k = 1e-3 * p[place_k];
-        if (n > 1.0 || n < min_exponent || k < min_downforce_factor || k > 4e-3) return -1e300;
+        if (n > 1.0 || n < min_exponent || k < min_downforce_factor || k > max_downforce_factor) return -1e300;
         if (p[place_peak] < min_peak || p[place_peak] > max_peak) return -1e300;
         double sum = log_prior(p);
         const double sigma = std::exp(p[place_b]);
@@ -115,7 +103,7 @@ class Posterior {
     }
 
     [[nodiscard]] double log_prior(const Parameters& p) const {
-        double sum = normal_log(p[place_m] - std::log(1.2 * g), limit_prior_sd);
+        double sum = normal_log(p[place_m] - std::log(usual_limit_g * g), log_limit_sd);
         sum += normal_log(1e-3 * p[place_k] - prior_.k_mean, prior_.k_sd);
         sum += normal_log(p[place_n] - exponent_mean, exponent_sd);
         sum += normal_log(p[place_beta] - braking_mean, braking_sd);
@@ -135,8 +123,8 @@ class Posterior {
 
 Parameters start_at(const GripPrior& prior) {
     Parameters p;
-    p << std::log(1.2 * g), 1e3 * prior.k_mean, exponent_mean, braking_mean, 0.0, std::log(0.015), std::log(0.03),
-        std::log(0.03), peak_mean;
+    p << std::log(usual_limit_g * g), 1e3 * prior.k_mean, exponent_mean, braking_mean, 0.0, std::log(0.015),
+        std::log(0.03), std::log(0.03), peak_mean;
     return p;
 }
 

@@ -4,6 +4,7 @@
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
 #include "core/car/fit_car.h"
+#include "core/car/grip_priors.h"
 #include "core/math/random.h"
 #include "core/season/unknowns.h"
 
@@ -19,23 +20,10 @@ namespace lapwright::season {
 namespace {
 
 constexpr double g = base::standard_gravity_mps2;
-constexpr double limit_sd = 0.25;
-constexpr double exponent_mean = 0.85;
-constexpr double exponent_sd = 0.10;
-constexpr double min_exponent = 0.6;
-constexpr double braking_mean = -0.0834; // ln 0.92
-constexpr double braking_sd = 0.06;
-constexpr double drift_sd = 0.06;
-constexpr double drift_spread = 0.05;
-constexpr double zone_scale = 1500.0; // m²/s² over which δ acts
-constexpr double zone_spread = 0.035;
-constexpr double peak_mean = 0.25;
-constexpr double peak_sd = 0.6;
 constexpr double track_sd = 0.04;
 constexpr double day_sd = 0.02;
 constexpr double driver_sd = 0.02;
 constexpr double at_limit = 0.5;
-constexpr double max_factor = 4e-3;  // of k, 1/m
 constexpr double zone_repeats = 2.0; // a zone is repeated so much less well than a corner's peak
 constexpr double least_gain = 1e-8;  // of the logarithm of the density
 
@@ -50,7 +38,8 @@ std::vector<Spreads> spreads() {
     std::vector<Spreads> all;
     for (const double b : {-2.0, -1.0, 0.0, 1.0, 2.0})
         for (const double w : {-1.5, -0.75, 0.0, 0.75, 1.5})
-            all.push_back({0.025 * std::exp(0.3 * b), 0.006 * std::exp(std::numbers::ln2 * w), -0.5 * (b * b + w * w)});
+            all.push_back({car::usual_corner_spread * std::exp(car::usual_spread_sd * b),
+                           0.006 * std::exp(std::numbers::ln2 * w), -0.5 * (b * b + w * w)});
     return all;
 }
 
@@ -95,24 +84,8 @@ std::string who(const std::string& what, std::initializer_list<std::string> name
 void add_setup(Model& model, const std::vector<SetupLevels>& levels) {
     for (const SetupLevels& item : levels) {
         const UsualEffect usual = usual_effect(item.kind);
-        std::vector<std::size_t> grip;
-        std::vector<std::size_t> area;
-        for (std::size_t v = 0; v < item.values.size(); ++v) {
-            const std::string value = who(item.item, {item.values[v]});
-            grip.push_back(model.unknowns.place("grip of " + value, 0.0, usual.log_grip / std::numbers::sqrt2));
-            area.push_back(
-                model.unknowns.place("area of " + value, 0.0, usual.downforce_area_m2 / std::numbers::sqrt2));
-        }
-        for (std::size_t s = 0; s < item.of_session.size(); ++s) {
-            model.level[s].emplace_back(grip[item.of_session[s]], 1.0);
-            model.area[s].emplace_back(area[item.of_session[s]], 1.0);
-        }
-        auto& grip_effects = model.grip_effects.emplace_back();
-        auto& area_effects = model.area_effects.emplace_back();
-        for (std::size_t v = 1; v < item.values.size(); ++v) {
-            grip_effects.push_back({{grip[v], 1.0}, {grip[0], -1.0}});
-            area_effects.push_back({{area[v], 1.0}, {area[0], -1.0}});
-        }
+        model.grip_effects.push_back(add_item(model.unknowns, item, "grip", usual.log_grip, 1.0, model.level));
+        model.area_effects.push_back(add_item(model.unknowns, item, "area", usual.downforce_area_m2, 1.0, model.area));
     }
 }
 
@@ -139,16 +112,18 @@ void add_rows(Model& model, const Outing& outing, std::size_t s, std::size_t pea
         model.rows.push_back(std::move(row));
     }
     for (const car::LimitZone& z : outing.limit.zones) {
-        const std::size_t braking = model.unknowns.place(who("braking", {outing.driver}), braking_mean, braking_sd);
-        const std::size_t drift = model.unknowns.place(who("drift", {outing.driver}), 0.0, drift_sd);
-        const std::size_t habit = model.unknowns.place(who("zone", {outing.driver, track, z.corner}), 0.0, zone_spread);
+        const std::size_t braking =
+            model.unknowns.place(who("braking", {outing.driver}), car::braking_mean, car::braking_sd);
+        const std::size_t drift = model.unknowns.place(who("drift", {outing.driver}), 0.0, car::drift_sd);
+        const std::size_t habit =
+            model.unknowns.place(who("zone", {outing.driver, track, z.corner}), 0.0, car::usual_zone_spread);
         const std::size_t own_drift =
-            model.unknowns.place(who("zone's drift", {outing.driver, track, z.corner}), 0.0, drift_spread);
+            model.unknowns.place(who("zone's drift", {outing.driver, track, z.corner}), 0.0, car::drift_spread);
         Row slow{s, z.slow_speed_squared, z.slow_log, z.slow_error, 1.0, true, level};
         slow.terms.emplace_back(braking, 1.0);
         slow.terms.emplace_back(habit, 1.0);
         Row fast = slow;
-        const double reach = (z.fast_speed_squared - z.slow_speed_squared) / zone_scale;
+        const double reach = (z.fast_speed_squared - z.slow_speed_squared) / car::zone_scale;
         model.rows.push_back(std::move(slow));
         if (!(reach > 0.0)) continue; // both halves are the same
         fast.speed_squared = z.fast_speed_squared;
@@ -174,10 +149,10 @@ void add_springs(Model& model, const Outing& outing, std::size_t s) {
 
 Model model_of(const std::vector<Outing>& outings, const std::vector<SetupLevels>& levels) {
     Model model;
-    const std::size_t limit = model.unknowns.place("limit", std::log(1.2 * g), limit_sd);
+    const std::size_t limit = model.unknowns.place("limit", std::log(car::usual_limit_g * g), car::log_limit_sd);
     const std::size_t area = model.unknowns.place("area", car::usual_downforce_area, car::downforce_area_sd);
-    const std::size_t peak = model.unknowns.place("peak", peak_mean, peak_sd);
-    model.exponent = model.unknowns.place("exponent", exponent_mean, exponent_sd);
+    const std::size_t peak = model.unknowns.place("peak", car::peak_mean, car::peak_sd);
+    model.exponent = model.unknowns.place("exponent", car::exponent_mean, car::exponent_sd);
     for (std::size_t s = 0; s < outings.size(); ++s) {
         const std::string track = who("track", {track_of(outings[s], s)});
         model.level.push_back(
@@ -278,7 +253,7 @@ Laplace laplace(const Model& model, const Spreads& spread, Vector start) {
         double gained = 0.0;
         for (; share > 1e-4; share *= 0.5) {
             Vector moved = start + share * step;
-            moved[exponent] = std::clamp(moved[exponent], min_exponent, 1.0);
+            moved[exponent] = std::clamp(moved[exponent], car::min_exponent, 1.0);
             gained = density.at(moved, nullptr, nullptr) - now;
             if (gained < 0.0) continue;
             start = moved;
@@ -295,10 +270,10 @@ Laplace laplace(const Model& model, const Spreads& spread, Vector start) {
 
 bool possible(const Model& model, const Vector& x) {
     const double n = x[static_cast<Eigen::Index>(model.exponent)];
-    if (n < min_exponent || n > 1.0) return false;
+    if (n < car::min_exponent || n > 1.0) return false;
     for (std::size_t s = 0; s < model.area.size(); ++s) {
         const double k = model.per_area[s] * sum_of(model.area[s], x);
-        if (k < car::min_downforce_factor || k > max_factor) return false;
+        if (k < car::min_downforce_factor || k > car::max_downforce_factor) return false;
     }
     return true;
 }
@@ -309,17 +284,8 @@ GripOverDraw drawn(const Model& model, const Vector& x) {
         draw.log_limit.push_back(sum_of(model.level[s], x));
         draw.downforce_area_m2.push_back(sum_of(model.area[s], x));
     }
-    const auto effects = [&](const std::vector<std::vector<Terms>>& of) {
-        std::vector<std::vector<double>> all;
-        for (const std::vector<Terms>& item : of) {
-            all.emplace_back();
-            for (const Terms& value : item)
-                all.back().push_back(sum_of(value, x));
-        }
-        return all;
-    };
-    draw.grip_effects = effects(model.grip_effects);
-    draw.area_effects = effects(model.area_effects);
+    draw.grip_effects = values_of(model.grip_effects, x);
+    draw.area_effects = values_of(model.area_effects, x);
     draw.load_exponent = x[static_cast<Eigen::Index>(model.exponent)];
     return draw;
 }

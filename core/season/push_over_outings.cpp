@@ -11,7 +11,6 @@
 #include <Eigen/LU>
 
 #include <cmath>
-#include <numbers>
 
 namespace lapwright::season {
 namespace {
@@ -52,23 +51,8 @@ void add_shared(Model& model, std::size_t s, const std::string& name, const Pair
 void add_setup(Model& model, const std::vector<SetupLevels>& levels, double typical_w) {
     for (const SetupLevels& item : levels) {
         const UsualEffect usual = usual_effect(item.kind);
-        std::vector<std::size_t> power;
-        std::vector<std::size_t> area;
-        for (const std::string& value : item.values) {
-            const std::string name = item.item + '\n' + value;
-            power.push_back(model.unknowns.place("power of " + name, 0.0, usual.log_power / std::numbers::sqrt2));
-            area.push_back(model.unknowns.place("area of " + name, 0.0, usual.drag_area_m2 / std::numbers::sqrt2));
-        }
-        for (std::size_t s = 0; s < item.of_session.size(); ++s) {
-            model.power[s].emplace_back(power[item.of_session[s]], typical_w);
-            model.area[s].emplace_back(area[item.of_session[s]], 1.0);
-        }
-        auto& power_effects = model.power_effects.emplace_back();
-        auto& area_effects = model.area_effects.emplace_back();
-        for (std::size_t v = 1; v < item.values.size(); ++v) {
-            power_effects.push_back({{power[v], 1.0}, {power[0], -1.0}});
-            area_effects.push_back({{area[v], 1.0}, {area[0], -1.0}});
-        }
+        model.power_effects.push_back(add_item(model.unknowns, item, "power", usual.log_power, typical_w, model.power));
+        model.area_effects.push_back(add_item(model.unknowns, item, "area", usual.drag_area_m2, 1.0, model.area));
     }
 }
 
@@ -105,16 +89,6 @@ Vector dense(const Terms& terms, std::size_t count) {
     for (const auto& [place, factor] : terms)
         row[static_cast<Eigen::Index>(place)] += factor;
     return row;
-}
-
-std::vector<std::vector<double>> values_of(const std::vector<std::vector<Terms>>& of, const Vector& x) {
-    std::vector<std::vector<double>> all;
-    for (const std::vector<Terms>& item : of) {
-        all.emplace_back();
-        for (const Terms& value : item)
-            all.back().push_back(sum_of(value, x));
-    }
-    return all;
 }
 
 } // namespace
