@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plots/axis_look.h"
 
+#include "ui/plots/drawing.h"
 #include "ui/theme/fonts.h"
+
+#include <QVBoxLayout>
 
 namespace lapwright::plots {
 
@@ -17,6 +20,22 @@ void dress(QCPAxis& axis, const theme::Palette& palette) {
     axis.setLabelFont(theme::small());
     axis.setLabelColor(palette.quiet);
     axis.setLabelPadding(1);
+}
+
+void fill_with(QWidget& owner, QCustomPlot& plot) {
+    auto* layout = new QVBoxLayout(&owner);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(&plot);
+    plot.setMinimumSize(1, 1);
+    plot.setFocusPolicy(Qt::NoFocus);
+}
+
+void begin_anew(QCustomPlot& plot, const theme::Palette& palette) {
+    remove_drawings(plot);
+    plot.setBackground(QBrush(palette.card));
+    plot.axisRect()->setMinimumMargins(QMargins(2, 6, 8, 2));
+    for (QCPAxis* axis : {plot.xAxis, plot.yAxis})
+        dress(*axis, palette);
 }
 
 } // namespace lapwright::plots

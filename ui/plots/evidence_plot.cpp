@@ -7,7 +7,6 @@
 #include "ui/plots/drawing.h"
 #include "ui/plots/unit_ticker.h"
 
-#include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -115,11 +114,7 @@ Evidence driving_evidence(const causes::Explanation& explanation) {
 EvidencePlot::EvidencePlot(const QString& title, QWidget* parent)
     : QWidget(parent), plot_(new QCustomPlot(this)), palette_(theme::paper()) {
     setAccessibleName(title);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(plot_);
-    plot_->setMinimumSize(1, 1);
-    plot_->setFocusPolicy(Qt::NoFocus);
+    fill_with(*this, *plot_);
     build();
 }
 
@@ -139,15 +134,11 @@ void EvidencePlot::set_palette(const theme::Palette& palette) {
 }
 
 void EvidencePlot::build() {
-    remove_drawings(*plot_);
+    begin_anew(*plot_, palette_);
     QCPAxisRect* rect = plot_->axisRect();
-    plot_->setBackground(QBrush(palette_.card));
-    rect->setMinimumMargins(QMargins(2, 6, 8, 2));
     const base::Unit speed = base::shown_unit(base::Quantity::speed, units_);
     const base::Unit acceleration = base::shown_unit(base::Quantity::acceleration, units_);
-    dress(*plot_->xAxis, palette_);
     plot_->xAxis->setTicker(QSharedPointer<UnitTicker>::create(speed, 3));
-    dress(*plot_->yAxis, palette_);
     plot_->yAxis->setTicker(QSharedPointer<UnitTicker>::create(acceleration, 4));
     plot_->xAxis->setLabel(with_unit(tr("speed"), speed));
     plot_->yAxis->setLabel(models::text(base::symbol(acceleration)));

@@ -5,7 +5,6 @@
 #include "ui/plots/drawing.h"
 #include "ui/plots/unit_ticker.h"
 
-#include <QVBoxLayout>
 #include <algorithm>
 #include <qcustomplot.h>
 #include <utility>
@@ -51,11 +50,7 @@ class Balance : public Drawing {
 
 WingPlot::WingPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)), palette_(theme::paper()) {
     setAccessibleName(tr("Lap time over more or less downforce"));
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(plot_);
-    plot_->setMinimumSize(1, 1);
-    plot_->setFocusPolicy(Qt::NoFocus);
+    fill_with(*this, *plot_);
     build();
 }
 
@@ -72,12 +67,9 @@ void WingPlot::set_palette(const theme::Palette& palette) {
 }
 
 void WingPlot::build() {
-    remove_drawings(*plot_);
+    begin_anew(*plot_, palette_);
     QCPAxisRect* rect = plot_->axisRect();
-    plot_->setBackground(QBrush(palette_.card));
-    rect->setMinimumMargins(QMargins(2, 6, 8, 2));
     for (QCPAxis* axis : {plot_->xAxis, plot_->yAxis}) {
-        dress(*axis, palette_);
         axis->setTicker(QSharedPointer<UnitTicker>::create(base::Unit::none, 2));
         axis->ticker()->setTickCount(7);
         axis->grid()->setZeroLinePen(QPen(palette_.ink, 1.0));
