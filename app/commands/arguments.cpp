@@ -71,6 +71,27 @@ void add_setups(CLI::App& app, Arguments& arguments) {
         ->check([](const std::string& file) { return file.empty() ? "the file's name is empty" : std::string(); });
 }
 
+void add_video(CLI::App& app, VideoArguments& video, const std::string& side, const std::string& letter) {
+    app.add_option("--video-" + side, video.files,
+                   "video of " + letter + ", for a page of stills; given again: its next part")
+        ->allow_extra_args(false);
+    constexpr double a_day_s = 86'400.0;
+    app.add_option("--video-offset-" + side, video.offset_s,
+                   "seconds that it begins behind the recording (default: found by its sound)")
+        ->check(between(-a_day_s, a_day_s))
+        ->needs("--video-" + side);
+}
+
+void add_stills(CLI::App& app, Arguments& arguments) {
+    add_video(app, arguments.video_a, "a", "A");
+    add_video(app, arguments.video_b, "b", "B");
+    app.add_option("--stills", arguments.still_moments, "which moments of the corner")
+        ->delimiter(',')
+        ->check(CLI::IsMember({"turn-in", "slowest", "full-throttle"}))
+        ->capture_default_str();
+    app.add_option("--still-corner", arguments.still_corner, "its name (default: the corner that decides)");
+}
+
 CLI::App* add_command(CLI::App& app, Arguments& arguments, Command command, const char* name, const char* what) {
     CLI::App* one = app.add_subcommand(name, what);
     one->callback([&arguments, command] { arguments.command = command; });
@@ -131,6 +152,7 @@ Parsed parse(const std::vector<std::string>& words) {
         ->check(CLI::IsMember({"a4", "letter"}))
         ->capture_default_str();
     sheet->add_flag("--all-segments", arguments.all_segments, "a second page with every segment");
+    add_stills(*sheet, arguments);
     add_units(*sheet, units);
 
     CLI::App* trial = add_command(app, arguments, Command::trial, "trial",

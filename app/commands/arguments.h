@@ -15,6 +15,12 @@ namespace lapwright::commands {
 
 enum class Command { laps, compare, causes, wing, sheet, trial, traces, recipe, video, book, batch, version };
 
+// One side's video on the sheet.
+struct VideoArguments {
+    std::vector<std::string> files; // in their order
+    std::optional<double> offset_s; // the video begins so long behind the recording; absent: found
+};
+
 struct Arguments {
     Command command{};
     std::vector<std::string> files;
@@ -34,6 +40,10 @@ struct Arguments {
     bool csv = false;                 // of compare, causes and traces
     std::string out_file;             // of the sheet
     std::vector<std::size_t> changed; // of a trial: which of the files, from 1
+    VideoArguments video_a;           // of the sheet
+    VideoArguments video_b;
+    std::vector<std::string> still_moments{"turn-in", "slowest", "full-throttle"};
+    std::string still_corner; // empty: the deciding one
     bool us_letter = false;
     bool all_segments = false;
     BookArguments book;

@@ -8,6 +8,7 @@
 #include "app/commands/output_file.h"
 #include "app/commands/recipes.h"
 #include "app/commands/sessions.h"
+#include "app/commands/sheet_stills.h"
 #include "app/commands/table_text.h"
 #include "app/commands/trial_text.h"
 #include "app/commands/video_text.h"
@@ -19,6 +20,7 @@
 #include "core/car/setup_beside.h"
 #include "core/sheet/html_sheet.h"
 #include "core/sheet/tables.h"
+#include "core/workspace/turning.h"
 
 #include <algorithm>
 #include <array>
@@ -27,6 +29,7 @@
 #include <ostream>
 #include <sstream>
 #include <string_view>
+#include <utility>
 
 namespace lapwright::commands {
 namespace {
@@ -146,7 +149,8 @@ std::vector<std::string> inputs_of(const Arguments& arguments) {
     inputs.insert(inputs.end(), {arguments.track_file, arguments.setup_a, arguments.setup_b});
     for (const std::string& file : arguments.files)
         inputs.push_back(car::setup_path_beside(file));
-    inputs.insert(inputs.end(), arguments.recipe_files.begin(), arguments.recipe_files.end());
+    for (const auto& more : {arguments.recipe_files, arguments.video_a.files, arguments.video_b.files})
+        inputs.insert(inputs.end(), more.begin(), more.end());
     return inputs;
 }
 
@@ -176,6 +180,9 @@ int run_sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& 
         extras.explanation = explanation->get();
     else
         notes += base::one_line(explanation.error()) + "; the sheet is without causes\n";
+    auto stills = stills_of(arguments, *compared->pairing, notes);
+    if (!stills) return refuse(stills.error(), err);
+    extras.stills = std::move(stills).value();
     const sheet::Sheet sheet = analysis::debrief_sheet(*compared->pairing, arguments.units, LAPWRIGHT_VERSION, extras);
     const auto written =
         html ? sheet::write_html_sheet(sheet, arguments.out_file, {arguments.us_letter, arguments.all_segments})
@@ -219,15 +226,15 @@ int run_video(const Arguments& arguments, std::ostream& out, std::ostream& err) 
     const std::string& file = arguments.files.front();
     const auto recipes = recipes_for(arguments.recipe_files, {file}, notes);
     if (!recipes) return refuse(recipes.error(), err);
-    const auto recording = recording_of(file, *recipes);
-    if (!recording) return refuse(recording.error(), err);
+    const auto session = load(file, {}, *recipes, {});
+    if (!session) return refuse(session.error(), err);
     auto opened = video::open_video({arguments.files.begin() + 1, arguments.files.end()});
     if (!opened) return refuse(opened.error(), err);
     video::Video video = std::move(opened).value();
-    const auto proposal = video::propose_step(*recording, video);
+    const auto proposal = workspace::proposed_step(**session, video);
     if (!proposal) return refuse(proposal.error(), err);
     err << notes;
-    out << (arguments.json ? video_json(*recording, video, *proposal) : video_table(video, *proposal));
+    out << (arguments.json ? video_json(*(*session)->recording, video, *proposal) : video_table(video, *proposal));
     return 0;
 }
 

@@ -60,15 +60,6 @@ Result<SessionPointer> load(const std::string& file, const car::SetupSheet& setu
     return workspace::read_session(file, {{}, record, recipes, setup, workspace::own_recipe_folder()});
 }
 
-Result<recording::Recording> recording_of(const std::string& file, const std::vector<import::KeptRecipe>& recipes) {
-    auto words = import::RecipeFolder(workspace::own_recipe_folder()).vocabulary();
-    if (!words) return words.error();
-    import::Options options;
-    options.recipe = import::recipe_for(file, recipes);
-    options.vocabulary = std::move(words).value();
-    return import::import_file(file, options);
-}
-
 Result<PairingWithSetups> pairing_of(const Arguments& arguments) {
     std::string notes;
     const bool one_session = same_session(arguments.files[0], arguments.files[1]);

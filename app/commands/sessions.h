@@ -32,10 +32,6 @@ using workspace::SessionPointer;
                                                 const std::vector<import::KeptRecipe>& recipes,
                                                 const std::optional<track::TrackRecord>& record);
 
-// The samples of a file alone, without motion and laps.
-[[nodiscard]] base::Result<recording::Recording> recording_of(const std::string& file,
-                                                              const std::vector<import::KeptRecipe>& recipes);
-
 // Two sessions compared, with their setups; two laps of one session have one setup, A's.
 struct PairingWithSetups {
     std::shared_ptr<const analysis::Pairing> pairing;

@@ -130,6 +130,7 @@ sheet::Sheet debrief_sheet(const Pairing& pairing, base::UnitSystem units, const
         material.remarks.push_back(recording::words(warning));
     material.version = version;
     material.notes = extras.notes;
+    material.stills = extras.stills;
     material.setup = sheet::setup_difference(extras.setup_a, extras.setup_b, units);
     if (extras.explanation != nullptr) add_explanation(material, pairing, extras, units);
     return sheet::compose_sheet(material, units);

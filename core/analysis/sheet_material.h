@@ -19,6 +19,7 @@ struct SheetExtras {
     car::SetupSheet setup_a;
     car::SetupSheet setup_b;
     std::vector<std::string> notes;
+    std::vector<sheet::StillPair> stills;
     std::optional<causes::Side> my_car; // whom "try next" speaks to; absent: both
 };
 

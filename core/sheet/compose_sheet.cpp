@@ -227,6 +227,8 @@ Sheet compose_sheet(const Material& m, UnitSystem units) {
     sheet.setup = m.setup;
     sheet.notes = m.notes;
     sheet.remarks = m.remarks;
+    sheet.stills = m.stills;
+    if (sheet.stills.size() > max_still_pairs) sheet.stills.resize(max_still_pairs);
     sheet.cautions = cautions_text;
     sheet.made_from = made_from(m);
     return sheet;

@@ -39,6 +39,7 @@ struct Material {
     std::vector<Pair> setup;
     std::vector<std::string> notes;
     std::vector<std::string> remarks;
+    std::vector<StillPair> stills;
     std::string version;
 };
 

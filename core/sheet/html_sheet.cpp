@@ -63,6 +63,11 @@ td { text-align: right; padding: 1pt 0 1pt 6pt; }
 .notes, .remarks { list-style: none; font-size: 8pt; overflow-wrap: anywhere; }
 .remarks li, .notes li { margin-bottom: 2pt; }
 .second { break-before: page; }
+.stills { break-before: page; }
+.stills > div { display: grid; grid-template-columns: 1fr 1fr; gap: 0 12pt; break-inside: avoid; }
+.stills figure { margin: 0 0 6pt; }
+.stills img { display: block; width: 100%; height: auto; }
+.stills figcaption { font-size: 8pt; margin-top: 2pt; }
 footer { margin-top: 10pt; padding-top: 4pt; border-top: 0.6pt solid var(--rule); font-size: 7pt; break-inside: avoid; }
 @media screen and (max-width: 600px) {
   main { margin: 0; padding: 12px; }
@@ -82,6 +87,8 @@ footer { margin-top: 10pt; padding-top: 4pt; border-top: 0.6pt solid var(--rule)
   .corners :is(th, td):nth-child(5), .segments :is(th, td):nth-child(5) { display: none; }
   .wide { display: none; }
   .narrow { display: block; }
+  .stills > div { display: block; }
+  .stills figcaption { font-size: 15px; }
   .worth { float: none; margin: 0; }
   .findings li { padding-left: 30px; }
   .bar { width: 28px; }
@@ -130,8 +137,8 @@ std::string head(const Sheet& sheet, const HtmlOptions& options) {
     return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
            "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; "
            "script-src 'sha256-" +
-           std::string(cursor_script_hash) +
-           "'\"/>\n"
+           std::string(cursor_script_hash) + "'" + (sheet.stills.empty() ? "" : "; img-src data:") +
+           "\"/>\n"
            "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
            "<meta name=\"color-scheme\" content=\"light\"/>\n" +
            std::string(html_mark) + "\n" + element("title", "", sheet.headline) + "<style>\n" +
@@ -277,6 +284,24 @@ std::string columns(const Sheet& sheet) {
            "</section>\n</div>\n";
 }
 
+std::string still(std::string_view kind, const std::string& moment, const Still& one) {
+    std::string html = "<figure>\n";
+    if (!one.jpeg.empty())
+        html += "<img alt=\"" + escaped(moment + ", " + one.words) + "\" width=\"" + base::integer_text(one.width) +
+                "\" height=\"" + base::integer_text(one.height) + "\" src=\"data:image/jpeg;base64," +
+                base64(one.jpeg) + "\"/>\n";
+    return html + element("figcaption", kind, one.words) + "</figure>\n";
+}
+
+std::string stills(const std::vector<StillPair>& pairs) {
+    if (pairs.empty()) return {};
+    std::string html = "<section class=\"stills\">\n";
+    for (const StillPair& pair : pairs)
+        html += element("h2", "", pair.moment) + "<div>\n" + still("for-a", pair.moment, pair.a) +
+                still("for-b", pair.moment, pair.b) + "</div>\n";
+    return html + "</section>\n";
+}
+
 std::string second_page(const Sheet& sheet) {
     return "<section class=\"second\">\n" + table("All segments", "segments", sheet, sheet.segments) + "</section>\n";
 }
@@ -285,8 +310,8 @@ std::string second_page(const Sheet& sheet) {
 
 std::string html_sheet(const Sheet& sheet, const HtmlOptions& options) {
     return head(sheet, options) + "<body>\n<main>\n" + top(sheet) + plots(sheet) + findings(sheet.findings) +
-           columns(sheet) + unfold(sheet) + (options.all_segments ? second_page(sheet) : "") + "<footer>\n" +
-           element("p", "cautions", sheet.cautions) + element("p", "made-from", sheet.made_from) +
+           columns(sheet) + unfold(sheet) + (options.all_segments ? second_page(sheet) : "") + stills(sheet.stills) +
+           "<footer>\n" + element("p", "cautions", sheet.cautions) + element("p", "made-from", sheet.made_from) +
            "</footer>\n</main>\n<script>" + std::string(cursor_script) + "</script>\n</body>\n</html>\n";
 }
 

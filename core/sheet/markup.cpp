@@ -81,6 +81,21 @@ std::string colour_text(std::uint32_t rgb) {
     return text;
 }
 
+std::string base64(std::string_view bytes) {
+    constexpr std::string_view digits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+    constexpr std::size_t together = 3; // bytes, which make four digits
+    std::string text;
+    text.reserve((bytes.size() + together - 1) / together * (together + 1));
+    for (std::size_t i = 0; i < bytes.size(); i += together) {
+        std::uint32_t bits = 0;
+        for (std::size_t k = 0; k < together; ++k)
+            bits = (bits << 8U) | (i + k < bytes.size() ? static_cast<unsigned char>(bytes[i + k]) : 0U);
+        for (std::size_t k = 0; k <= together; ++k)
+            text += i + k <= bytes.size() ? digits[(bits >> (18U - 6U * k)) & 0x3fU] : '=';
+    }
+    return text;
+}
+
 std::string coordinate(double value) {
     return base::fixed_text(value, 2);
 }

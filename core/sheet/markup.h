@@ -16,6 +16,9 @@ namespace lapwright::sheet {
 // 0x005a9e -> "#005a9e".
 [[nodiscard]] std::string colour_text(std::uint32_t rgb);
 
+// Bytes as base64 (RFC 4648, 4), for a data address.
+[[nodiscard]] std::string base64(std::string_view bytes);
+
 // A length of a drawing, two decimals.
 [[nodiscard]] std::string coordinate(double value);
 

@@ -69,6 +69,24 @@ struct Pair {
     Favours favours = Favours::neither;
 };
 
+// One driver's frame: the bytes of a JPEG file, none where there is no picture of that moment; the words say which
+// moment it is, or why there is none.
+struct Still {
+    std::string jpeg;
+    int width = 0; // pixels
+    int height = 0;
+    std::string words;
+};
+
+// Both drivers at the same moment of a corner, each at the own place.
+struct StillPair {
+    std::string moment; // "Lantern, turn-in"
+    Still a;
+    Still b;
+};
+
+inline constexpr std::size_t max_still_pairs = 3;
+
 struct Sheet {
     std::string headline;
     std::string sentence;
@@ -88,6 +106,7 @@ struct Sheet {
     std::vector<Pair> setup;
     std::vector<std::string> notes;
     std::vector<std::string> remarks; // what to keep in mind: warnings of the pairing
+    std::vector<StillPair> stills;    // at most max_still_pairs; then they have a page of their own
     std::string cautions;
     std::string made_from; // files, laps, settings, version
 };

@@ -35,56 +35,64 @@ bool FrameReader::runs_on_to(std::size_t part, double local_s) const {
     return entry ? *entry <= decoded_->until_s : local_s - decoded_->time_s < run_s;
 }
 
-// The picture of the decoded frame into the cache, unless the time that is wanted lies far behind it.
-base::Result<void> FrameReader::keep(double wanted_s) {
+// The picture of the decoded frame into the cache.
+base::Result<void> FrameReader::keep(double around_s) {
     const double start_s = video_.parts[part_].start_s;
+    if (cache_.find(start_s + decoded_->time_s)) return {};
     const bool last_part = part_ + 1 == video_.parts.size();
     const double part_ends_s = last_part ? std::numeric_limits<double>::infinity() : video_.parts[part_ + 1].start_s;
     const double until_s = std::min(start_s + decoded_->until_s, part_ends_s);
-    if (until_s < wanted_s - options_.kept_before_s || cache_.find(start_s + decoded_->time_s)) return {};
     auto picture = video_.parts[part_].file->picture(options_.limits);
     if (!picture) return picture.error();
     const Frame frame{start_s + decoded_->time_s, until_s, std::make_shared<const Picture>(std::move(picture).value())};
-    cache_.put(frame, wanted_s);
+    cache_.put(frame, around_s);
     return {};
 }
 
-base::Result<bool> FrameReader::step(double wanted_s, const GoOn& go_on) {
+base::Result<bool> FrameReader::step(const GoOn& go_on) {
     const auto next = video_.parts[part_].file->next_frame(go_on);
     if (!next) return next.error();
     if (!*next) return false;
     decoded_ = **next;
-    if (const auto kept = keep(wanted_s); !kept) return kept.error();
     return true;
 }
 
 // To a frame at or before the time, or to the first of the part.  A point of entry may lie behind the time, since files
 // list the order of decoding: then further back.
-base::Result<void> FrameReader::wind(std::size_t part, double local_s, const GoOn& go_on) {
-    const double wanted_s = video_.parts[part].start_s + local_s;
+base::Result<void> FrameReader::wind(std::size_t part, double local_s, Pace pace, const GoOn& go_on) {
+    constexpr double margin_s = 0.5; // longer than a frame stands
     MediaFile& file = *video_.parts[part].file;
     part_ = part;
     for (double back_s = 0.0;; back_s = 2.0 * back_s + 1.0) {
         const bool from_start = back_s > local_s;
         decoded_.reset();
         if (const auto wound = file.seek(from_start ? before_all_s : local_s - back_s); !wound) return wound.error();
-        const auto found = step(wanted_s, go_on);
+        if (pace == Pace::hurried) file.hurry_to(local_s - margin_s);
+        const auto found = step(go_on);
         if (!found) return found.error();
         if (decoded_ && (from_start || decoded_->time_s <= local_s)) return {};
         if (from_start) return without_frames(video_.parts[part].path);
     }
 }
 
-base::Result<void> FrameReader::go_to(std::size_t part, double local_s, const GoOn& go_on) {
-    if (!runs_on_to(part, local_s))
-        if (const auto wound = wind(part, local_s, go_on); !wound) return wound.error();
-    const double wanted_s = video_.parts[part].start_s + local_s;
+base::Result<void> FrameReader::run_to(double local_s, const GoOn& go_on) {
     while (local_s >= decoded_->until_s) {
-        const auto found = step(wanted_s, go_on);
+        const auto found = step(go_on);
         if (!found) return found.error();
         if (!*found) break; // the next one could not be decoded after all
     }
-    return keep(wanted_s);
+    return {};
+}
+
+base::Result<void> FrameReader::go_to(std::size_t part, double local_s, double around_s, const GoOn& go_on) {
+    if (!runs_on_to(part, local_s))
+        if (const auto wound = wind(part, local_s, Pace::hurried, go_on); !wound) return wound.error();
+    if (const auto there = run_to(local_s, go_on); !there) return there.error();
+    if (video_.parts[part].file->left_out_since()) { // a frame that stands for long: none may be left out
+        if (const auto wound = wind(part, local_s, Pace::every_frame, go_on); !wound) return wound.error();
+        if (const auto there = run_to(local_s, go_on); !there) return there.error();
+    }
+    return keep(around_s);
 }
 
 base::Result<Frame> FrameReader::at(double time_s, const GoOn& go_on) {
@@ -92,7 +100,7 @@ base::Result<Frame> FrameReader::at(double time_s, const GoOn& go_on) {
     if (const auto known = cache_.find(time_s)) return *known;
     const std::size_t part = video_.part_at(time_s);
     const double start_s = video_.parts[part].start_s;
-    if (const auto there = go_to(part, time_s - start_s, go_on); !there) return there.error();
+    if (const auto there = go_to(part, time_s - start_s, time_s, go_on); !there) return there.error();
     const auto found = cache_.find(std::max(time_s, start_s + decoded_->time_s));
     if (!found) return without_frames(video_.parts[part].path);
     return *found;
@@ -109,6 +117,35 @@ base::Result<std::optional<Frame>> FrameReader::after(const Frame& frame, const 
     const auto found = at(frame.until_s + moment_s, go_on);
     if (!found) return found.error();
     return found->time_s > frame.time_s ? std::optional(*found) : std::nullopt;
+}
+
+// False where it was called off, or cannot be read.
+bool FrameReader::fill_from(double from_s, double to_s, double around_s, const GoOn& go_on) {
+    for (double time_s = from_s; time_s < to_s;) {
+        if (go_on && !go_on()) return false;
+        if (!cache_.find(time_s)) {
+            const std::size_t part = video_.part_at(time_s);
+            const double local_s = time_s - video_.parts[part].start_s;
+            if (const auto there = go_to(part, local_s, around_s, go_on); !there) return false;
+        }
+        const auto known = cache_.find(time_s);
+        if (!known || !(known->until_s > time_s)) return false;
+        time_s = known->until_s + moment_s;
+    }
+    return true;
+}
+
+// Onwards first: the decoder stands there.
+void FrameReader::fill(double time_s, double before_s, double after_s, const GoOn& go_on) {
+    const auto shown = cache_.find(time_s);
+    if (!shown) return;
+    // Half the room to either side, reckoned by this frame's picture and length.
+    const double frame_s = std::isfinite(shown->until_s) ? shown->until_s - shown->time_s : 1.0;
+    const auto room = static_cast<double>(options_.cache_bytes / std::max<std::size_t>(shown->picture->rgb.size(), 1));
+    const double most_s = std::max(0.0, (0.5 * room - 2.0) * frame_s);
+    const double from_s = std::max(0.0, shown->time_s - std::min(before_s, most_s));
+    if (fill_from(shown->time_s, shown->time_s + std::min(after_s, most_s), time_s, go_on) && from_s < shown->time_s)
+        static_cast<void>(fill_from(from_s, shown->time_s, time_s, go_on));
 }
 
 } // namespace lapwright::video

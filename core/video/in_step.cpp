@@ -20,6 +20,7 @@ constexpr std::array named{
     Named{StepMethod::sound_and_engine_speed, "sound_and_engine_speed",
           "the engine in the sound follows the recorded engine speed"},
     Named{StepMethod::sound_and_speed, "sound_and_speed", "the engine in the sound follows the speed within each gear"},
+    Named{StepMethod::picture_and_turning, "picture_and_turning", "the distant picture turns as the car does"},
     Named{StepMethod::clocks, "clocks", "the camera's clock alone: a rough start"},
     Named{StepMethod::by_hand, "by_hand", "set by hand"},
 };

@@ -21,7 +21,7 @@ struct InStep {
     bool operator==(const InStep&) const = default;
 };
 
-enum class StepMethod { sound_and_engine_speed, sound_and_speed, clocks, by_hand };
+enum class StepMethod { sound_and_engine_speed, sound_and_speed, picture_and_turning, clocks, by_hand };
 // "sound_and_engine_speed", for tools and the book.
 [[nodiscard]] std::string_view name(StepMethod method);
 [[nodiscard]] std::optional<StepMethod> parse_step_method(std::string_view name);
@@ -35,6 +35,8 @@ struct StepEstimate {
     StepMethod method = StepMethod::clocks;
     double score =
         0.0; // how much better than the best other offset: 1 is as good as another one; 0 where there is none
+
+    bool operator==(const StepEstimate&) const = default;
 };
 
 // An estimate, or why there is none.

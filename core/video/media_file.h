@@ -73,8 +73,16 @@ class MediaFile {
     // In the order of presentation, times strictly increasing; nothing behind the last one.
     // Once called off, it goes on when it is called again.
     [[nodiscard]] virtual base::Result<std::optional<FrameTime>> next_frame(const GoOn& go_on) = 0;
+    // Frames before time_s may be left out from here on, where no other frame is made of them: what is wanted comes
+    // later.  Ends with the next seek().
+    virtual void hurry_to(double time_s) = 0;
+    // Whether frames may have been left out right behind the one that next_frame() gave last: it lies before that time.
+    [[nodiscard]] virtual bool left_out_since() const = 0;
     // Of the frame that next_frame() gave last.
     [[nodiscard]] virtual base::Result<Picture> picture(PictureLimits limits) = 0;
+
+    // Any picture as the bytes of a JPEG file.
+    [[nodiscard]] virtual base::Result<std::string> jpeg(const Picture& picture) const = 0;
 
     // From from_s (>= 0) to to_s or the end, mixed to one channel; silence where stamps leave a gap.  Empty without
     // sound.

@@ -7,6 +7,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <optional>
+#include <vector>
 
 namespace lapwright::video {
 namespace {
@@ -17,6 +20,9 @@ constexpr double apart_s = 0.3; // another offset, not the flank of the best one
 // What tells a fit from chance, seen over made-up drives in tests/core/video: laps of another session are alike enough
 // to reach a score 1.3 times that of their second best offset, or agree in two pieces of three, but not both.
 constexpr double least_ratio = 1.3;
+// Where more than one lag is as good, the pieces of ten seconds of the right one agree within a millisecond or two,
+// those of another lap within ten.
+constexpr double least_sharper = 3.0;
 constexpr double least_agreement = 0.8;
 constexpr double worst_sd_s = 0.05;
 
@@ -42,20 +48,45 @@ Spectrogram coarser(const Spectrogram& fine, std::size_t together) {
     return made;
 }
 
-struct Peak {
-    std::size_t index = 0;
-    double ratio = 0.0; // to the best other one
+// The best lag first, then those that are nearly as good; laps of one driver are alike.
+struct GoodLags {
+    std::vector<std::size_t> lags;
+    double ratio = 0.0; // of the best score to the best other one
 };
 
-Peak best_lag(const LagScores& found) {
-    const auto best = std::ranges::max_element(found.scores);
-    Peak peak{static_cast<std::size_t>(best - found.scores.begin()), 0.0};
-    float other = 0.0F;
-    const auto apart = static_cast<std::size_t>(apart_s / found.hop_s);
-    for (std::size_t i = 0; i < found.scores.size(); ++i)
-        if (i + apart < peak.index || i > peak.index + apart) other = std::max(other, found.scores[i]);
-    if (other > 0.0F) peak.ratio = static_cast<double>(*best) / static_cast<double>(other);
-    return peak;
+GoodLags good_lags(const LagScores& found) {
+    constexpr std::size_t most = 8;
+    GoodLags good;
+    std::vector<float> left = found.scores;
+    const auto apart = static_cast<std::ptrdiff_t>(apart_s / found.hop_s);
+    double best = 0.0;
+    while (good.lags.size() < most) {
+        const auto top = std::ranges::max_element(left);
+        const auto score = static_cast<double>(*top);
+        if (good.lags.empty()) best = score;
+        if (good.ratio == 0.0 && !good.lags.empty() && score > 0.0) good.ratio = best / score;
+        if (score <= 0.0 || score * least_ratio < best) break;
+        good.lags.push_back(static_cast<std::size_t>(top - left.begin()));
+        const auto from = std::max<std::ptrdiff_t>(0, top - left.begin() - apart);
+        const auto to = std::min<std::ptrdiff_t>(std::ssize(left), top - left.begin() + apart + 1);
+        std::fill(left.begin() + from, left.begin() + to, 0.0F);
+    }
+    return good;
+}
+
+// Of the good lags the one whose pieces agree best; nothing where another one's do nearly as well.
+std::optional<RefinedOffset> sharpest(const Spectrogram& fine, const Followed& followed, const LagScores& found,
+                                      const std::vector<std::size_t>& lags) {
+    std::optional<RefinedOffset> best;
+    double other_sd_s = std::numeric_limits<double>::infinity();
+    for (const std::size_t lag : lags) {
+        const auto heard = found.heard_at(lag);
+        const auto refined = heard.empty() ? std::nullopt : refine_offset(fine, followed, heard, found.lag_s(lag));
+        if (!refined) continue;
+        if (best) other_sd_s = std::min(other_sd_s, std::max(refined->sd_s, best->sd_s));
+        if (!best || refined->sd_s < best->sd_s) best = refined;
+    }
+    return best && other_sd_s >= least_sharper * best->sd_s ? best : std::nullopt;
 }
 
 StepAnswer refused(std::string why) {
@@ -71,11 +102,11 @@ StepAnswer step_by_sound(const Sound& sound, const Followed& followed) {
         return refused("the sound of the video is shorter than 40 seconds");
     const LagScores found = lag_scores(coarser(fine, manner.rows), followed, least_overlap_s);
     if (found.scores.empty()) return refused("the recording is too short");
-    const Peak peak = best_lag(found);
-    const auto heard = found.heard_at(peak.index);
-    if (heard.empty()) return refused("no engine is heard that follows the recording");
-    const auto refined = refine_offset(fine, followed, heard, found.lag_s(peak.index));
-    if (!refined || refined->sd_s > worst_sd_s || refined->agreement < least_agreement || peak.ratio < least_ratio)
+    const GoodLags good = good_lags(found);
+    if (good.lags.empty() || found.heard_at(good.lags.front()).empty())
+        return refused("no engine is heard that follows the recording");
+    const auto refined = sharpest(fine, followed, found, good.lags);
+    if (!refined || refined->sd_s > worst_sd_s || refined->agreement < least_agreement)
         return refused("no offset stands out at which the engine that is heard follows the recording");
     const double half_width_s = base::half_width_95(std::hypot(refined->sd_s, manner.bias_sd_s));
     StepEstimate estimate;
@@ -84,7 +115,7 @@ StepAnswer step_by_sound(const Sound& sound, const Followed& followed) {
     estimate.offset_high_s = refined->step.offset_s + half_width_s;
     estimate.method =
         followed.kind == FollowedKind::engine_speed ? StepMethod::sound_and_engine_speed : StepMethod::sound_and_speed;
-    estimate.score = peak.ratio;
+    estimate.score = good.ratio;
     return {estimate, ""};
 }
 

@@ -9,6 +9,7 @@
 #include <cmath>
 #include <filesystem>
 #include <string_view>
+#include <system_error>
 #include <utility>
 
 namespace lapwright::video {
@@ -22,6 +23,22 @@ bool is_named_as_video(const std::string& path) {
     static constexpr std::string_view endings[] = {".mp4", ".mov", ".m4v", ".mkv", ".avi", ".ts", ".mts", ".mpg"};
     const std::string ending = base::lower_case(std::filesystem::path(path).extension().string());
     return std::ranges::find(endings, ending) != std::end(endings);
+}
+
+std::string video_beside(const std::string& recording) {
+    namespace fs = std::filesystem;
+    const fs::path own(recording);
+    std::error_code problem;
+    std::vector<std::string> found;
+    if (!own.has_parent_path()) return {};
+    for (fs::directory_iterator entry(own.parent_path(), problem); !problem && entry != fs::directory_iterator();
+         entry.increment(problem)) {
+        const fs::path& path = entry->path();
+        if (path.stem() == own.stem() && path != own && is_named_as_video(path.string()) &&
+            fs::is_regular_file(path, problem))
+            found.push_back(path.string());
+    }
+    return found.empty() ? std::string() : *std::ranges::min_element(found);
 }
 
 base::Result<Video> join(std::vector<Part> parts) {

@@ -27,6 +27,9 @@ struct Video {
 // By its ending, as cameras and editors name them (common practice, no source); what is inside shows when it is opened.
 [[nodiscard]] bool is_named_as_video(const std::string& path);
 
+// The video of the recording's own name in its folder ("outing.csv", "outing.mp4"); empty: there is none.
+[[nodiscard]] std::string video_beside(const std::string& recording);
+
 // Error file_not_readable.  A part that others follow must say how long it is.
 [[nodiscard]] base::Result<Video> open_video(const std::vector<std::string>& paths);
 [[nodiscard]] base::Result<Video> join(std::vector<Part> parts); // at least one; their starts are set here

@@ -4,6 +4,7 @@
 #include "core/video/open_media.h"
 #include "core/video_decoder/container.h"
 #include "core/video_decoder/frames.h"
+#include "core/video_decoder/jpeg.h"
 #include "core/video_decoder/picture.h"
 #include "core/video_decoder/sound.h"
 
@@ -77,6 +78,8 @@ class DecodedFile : public video::MediaFile {
     base::Result<std::optional<video::FrameTime>> next_frame(const video::GoOn& go_on) override {
         return frames_.next(go_on);
     }
+    void hurry_to(double time_s) override { frames_.hurry_to(time_s); }
+    bool left_out_since() const override { return frames_.left_out_since(); }
     std::optional<double> entry_before(double time_s) const override { return frames_.entry_before(time_s); }
     base::Result<video::Picture> picture(video::PictureLimits limits) override {
         if (frames_.shown() != nullptr)
@@ -84,6 +87,10 @@ class DecodedFile : public video::MediaFile {
                     painter_.paint(*frames_.shown(), stream_.codecpar->sample_aspect_ratio, facts_.turned_deg, limits))
                 return std::move(*painted);
         return unreadable(path_, "a picture of the video cannot be converted", "convert the video to H.264");
+    }
+    base::Result<std::string> jpeg(const video::Picture& picture) const override {
+        if (auto bytes = jpeg_of(picture)) return std::move(*bytes);
+        return unreadable(path_, "a picture of the video cannot be made a still", "leave the stills out");
     }
     base::Result<video::Sound> sound(double from_s, double to_s, double rate_hz, const video::GoOn& go_on) override {
         return read_sound(path_, from_s, to_s, rate_hz, go_on);

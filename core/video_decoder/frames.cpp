@@ -34,6 +34,8 @@ void Frames::start_over() {
     next_time_.reset();
     last_time_.reset();
     entry_.reset();
+    hurry_to_s_.reset();
+    hurried_ = false;
     drained_ = false;
     refused_ = 0;
     called_off_ = false;
@@ -54,6 +56,17 @@ base::Result<void> Frames::seek(double time_s) {
                       "convert it to MP4");
 }
 
+// Pictures of which no other is made are left out on the way (AVDISCARD_NONREF), so that long groups take half the
+// time.
+void Frames::send() {
+    const double time_s = packet_->pts == AV_NOPTS_VALUE ? std::numeric_limits<double>::infinity()
+                                                         : seconds(container_, stream_, packet_->pts);
+    const bool hurries = hurry_to_s_ && time_s < *hurry_to_s_;
+    decoder_->skip_frame = hurries ? AVDISCARD_NONREF : AVDISCARD_DEFAULT;
+    hurried_ = hurried_ || hurries;
+    avcodec_send_packet(decoder_.get(), packet_.get()); // a damaged one is passed over
+}
+
 // The next packet of the stream into the decoder; at the end what it still holds is asked for.
 void Frames::feed() {
     const int read = av_read_frame(&container_, packet_.get());
@@ -68,7 +81,7 @@ void Frames::feed() {
     if (packet_->stream_index == stream_.index) {
         const bool usable = entry_ || from_start_ || (packet_->flags & AV_PKT_FLAG_KEY) != 0;
         if (usable && !entry_) entry_ = from_start_ ? std::numeric_limits<std::int64_t>::min() : packet_->pts;
-        if (usable) avcodec_send_packet(decoder_.get(), packet_.get()); // a damaged one is passed over
+        if (usable) send();
     }
     av_packet_unref(packet_.get());
 }

@@ -21,6 +21,8 @@ class Frames {
     // Once called off, it goes on there when it is called again.
     [[nodiscard]] base::Result<std::optional<video::FrameTime>> next(const video::GoOn& go_on);
     [[nodiscard]] std::optional<double> entry_before(double time_s) const;
+    void hurry_to(double time_s) { hurry_to_s_ = time_s; }
+    [[nodiscard]] bool left_out_since() const { return hurried_ && shown_time_ && *shown_time_ < *hurry_to_s_; }
     // The frame that next() gave last; null before.
     [[nodiscard]] const AVFrame* shown() const { return shown_time_ ? shown_.get() : nullptr; }
 
@@ -30,6 +32,7 @@ class Frames {
     [[nodiscard]] Step decode_next(const video::GoOn& go_on);        // any frame, into next_
     [[nodiscard]] Step decode_presentable(const video::GoOn& go_on); // one that may be shown, into next_ and next_time_
     void feed();
+    void send();
     void start_over();
 
     AVFormatContext& container_;
@@ -42,6 +45,8 @@ class Frames {
     std::optional<double> next_time_;
     std::optional<double> last_time_;   // of the frames decoded since the last seek
     std::optional<std::int64_t> entry_; // stamp of the packet at which decoding began
+    std::optional<double> hurry_to_s_;  // frames before may be left out
+    bool hurried_ = false;              // some were
     bool from_start_ = true;            // then the first packet is an entry, whatever it says
     int refused_ = 0;                   // packets in a row that could not be read
     bool drained_ = false;

@@ -99,6 +99,99 @@ TEST_F(VideoCommand, AnotherSessionIsNotClaimed) {
     EXPECT_FALSE(found["reasons"].empty());
 }
 
+// A video that turns from black to white ten seconds after its beginning.
+class StillsCommand : public VideoCommand {
+  protected:
+    [[nodiscard]] std::string black_then_white() const {
+        const std::string path = (scratch_.folder() / "turns.mp4").string();
+        const std::string line = "ffmpeg -nostdin -v error -y -f lavfi -i color=black:s=64x36:r=25:d=10 -f lavfi -i "
+                                 "color=white:s=64x36:r=25:d=10 "
+                                 "-filter_complex concat -c:v libx264 -preset ultrafast " +
+                                 path;
+        EXPECT_EQ(std::system(line.c_str()), 0);
+        return path;
+    }
+    // The brightness of the picture's middle, 0 to 255, as ffmpeg reads the bytes in the page.
+    [[nodiscard]] int brightness(const std::string& html) const {
+        const std::string mark = "data:image/jpeg;base64,";
+        const auto begin = html.find(mark);
+        if (begin == std::string::npos) return -1;
+        const auto from = begin + mark.size();
+        const std::string text = scratch_.file("still.base64", html.substr(from, html.find('"', from) - from));
+        const std::string folder = scratch_.folder().string();
+        const std::string line = "base64 -d " + text + " > " + folder +
+                                 "/still.jpg && ffmpeg -nostdin -v error -y -i " + folder +
+                                 "/still.jpg -vf scale=1:1 -pix_fmt gray -f rawvideo " + folder + "/still.gray";
+        EXPECT_EQ(std::system(line.c_str()), 0);
+        const std::string gray = read(folder + "/still.gray");
+        return gray.empty() ? -1 : static_cast<unsigned char>(gray.front());
+    }
+};
+
+TEST_F(StillsCommand, AreOfTheMomentsThatTheirWordsName) {
+    const std::string hatch = sample("plover-saturday-2.csv");
+    const std::string coupe = sample("dunlin-saturday-2.txt");
+    const auto compared = document({"compare", hatch, coupe, "--json"});
+    nlohmann::json corner;
+    for (const auto& segment : compared["segments"])
+        if (segment["kind"] == "corner" && !segment["min_speed_at_a_m"].is_null()) corner = segment;
+    ASSERT_FALSE(corner.is_null());
+    double since_start_s = 0.0;
+    const auto& places = compared["trace"]["distance_m"];
+    const auto& speeds = compared["trace"]["speed_a_mps"];
+    for (std::size_t i = 1; i < places.size() && places[i] <= corner["min_speed_at_a_m"]; ++i)
+        since_start_s += 2.0 * (places[i].get<double>() - places[i - 1].get<double>()) /
+                         (speeds[i].get<double>() + speeds[i - 1].get<double>());
+    const auto laps = document({"laps", hatch, "--json"});
+    double moment_s = since_start_s;
+    for (const auto& lap : laps["sessions"][0]["laps"])
+        if (lap["number"] == compared["a"]["lap"]) moment_s += lap["start_s"].get<double>();
+    const std::string video = black_then_white();
+    const std::string page = (scratch_.folder() / "sheet.html").string();
+    for (const bool later : {false, true}) {
+        const std::string offset = std::to_string(moment_s - (later ? 10.3 : 9.7));
+        const auto written = run({"sheet", hatch, coupe, "--out", page, "--video-a", video, "--video-offset-a", offset,
+                                  "--stills", "slowest", "--still-corner", corner["name"]});
+        ASSERT_EQ(written.status, 0) << written.err;
+        const std::string html = read(page);
+        EXPECT_THAT(html, HasSubstr(corner["name"].get<std::string>() + ", slowest point"));
+        EXPECT_THAT(html, HasSubstr("no video of B"));
+        EXPECT_EQ(brightness(html), later ? 255 : 0) << offset;
+    }
+    // A and B change places, and the page is none the worse without the one.
+    const auto swapped =
+        run({"sheet", coupe, hatch, "--out", page, "--video-b", video, "--video-offset-b",
+             std::to_string(moment_s - 10.3), "--stills", "slowest", "--still-corner", corner["name"]});
+    ASSERT_EQ(swapped.status, 0) << swapped.err;
+    EXPECT_EQ(brightness(read(page)), 255);
+    EXPECT_THAT(read(page), HasSubstr("no video of A"));
+    // A video of other moments leaves the sheet without stills, and says so.
+    const auto none = run({"sheet", hatch, coupe, "--out", page, "--video-a", video, "--video-offset-a", "80000"});
+    EXPECT_EQ(none.status, 0);
+    EXPECT_THAT(none.err, HasSubstr("the sheet is without stills"));
+    EXPECT_EQ(brightness(read(page)), -1);
+}
+
+TEST_F(StillsCommand, WrongWordsAreRefusedInOneLine) {
+    const std::string hatch = sample("plover-saturday-2.csv");
+    const std::string video = black_then_white();
+    const std::string page = (scratch_.folder() / "sheet.html").string();
+    const std::string bytes = read(video);
+    EXPECT_EQ(run({"sheet", hatch, hatch, "--out", page, "--video-offset-a", "3"}).status, 2);
+    EXPECT_EQ(run({"sheet", hatch, hatch, "--out", page, "--video-a", video, "--stills", "braking"}).status, 2);
+    for (const auto& more : std::vector<std::vector<std::string>>{
+             {"--out", page, "--video-a", scratch_.file("text.mp4", "no video\n")},
+             {"--out", page, "--video-a", video, "--video-offset-a", "1", "--still-corner", "Nowhere"},
+             {"--out", video, "--video-a", video}}) {
+        std::vector<std::string> words{"sheet", hatch, sample("dunlin-saturday-2.txt")};
+        words.insert(words.end(), more.begin(), more.end());
+        const auto refused = run(words);
+        EXPECT_EQ(refused.status, 1);
+        EXPECT_EQ(std::count(refused.err.begin(), refused.err.end(), '\n'), 1) << refused.err;
+    }
+    EXPECT_EQ(read(video), bytes);
+}
+
 TEST_F(VideoCommand, BadInputIsOneLine) {
     const std::string text = scratch_.file("text.mp4", "this is no video\n");
     for (const auto& words : std::vector<std::vector<std::string>>{

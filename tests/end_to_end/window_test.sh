@@ -7,6 +7,10 @@ program=$1
 samples=$2
 . "$(dirname "$0")/real_window.sh"
 settings=$home/config/lapwright/lapwright.conf
+# Without the videos, which have a test of their own.
+mkdir "$home/samples"
+find "$samples" -type f ! -name "*.mp4" -exec cp {} "$home/samples" \;
+samples=$home/samples
 
 window_id() { xdotool search --onlyvisible --pid "$pid" --class lapwright 2>/dev/null | head -1; }
 title() { xdotool getwindowname "$window" 2>/dev/null; }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bridge/book_queue.h"
 
+#include "core/video/video.h"
 #include "ui/models/text.h"
 
 #include <QMetaObject>
@@ -177,9 +178,15 @@ void BookQueue::find_my_car() {
 }
 
 void BookQueue::find_video(const workspace::SessionKey& session, const std::string& recording_file) {
-    add([this, session, recording_file](Book& book) -> Done {
+    const auto tell_beside = [this, session, recording_file] {
+        const std::string path = video::video_beside(recording_file);
+        if (!path.empty()) Q_EMIT video_found(session, {path}, {});
+    };
+    if (!usable_) tell(tell_beside);
+    add([this, session, recording_file, tell_beside](Book& book) -> Done {
         const auto kept = book::video_of(book.book(), session.checksum);
-        if (!kept || !*kept) return {};
+        if (!kept) return {};
+        if (!*kept) return {{}, tell_beside};
         const std::string folder = std::filesystem::path(recording_file).parent_path().string();
         auto paths = book::locate(**kept, folder.empty() ? std::vector<std::string>() : std::vector{folder});
         return {{}, [this, session, paths = std::move(paths), step = (*kept)->step] {

@@ -3,12 +3,14 @@
 // asked for while a frame is being decoded only the last counts, so that whoever asks never waits.
 #pragma once
 
-#include "core/recording/recording.h"
 #include "core/video/frame_reader.h"
 #include "core/video/propose_step.h"
+#include "core/workspace/session_key.h"
 #include "ui/bridge/job_queue.h"
 
 #include <QObject>
+#include <atomic>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -23,9 +25,11 @@ class VideoSource : public QObject {
     explicit VideoSource(QObject* parent = nullptr);
 
     // The files of one video in their order.  What it was before is closed.  Where it is known how it stands to the
-    // recording, that is not looked for.
-    void open(const std::vector<std::string>& paths, std::shared_ptr<const recording::Recording> recording,
+    // recording, that is not looked for; without a session neither.
+    void open(const std::vector<std::string>& paths, workspace::SessionPointer session,
               const std::optional<video::StepEstimate>& known = {});
+    // The same video on the other side, which looks for the step: takes over what it found.
+    void follow(const VideoSource& other);
     [[nodiscard]] const std::vector<std::string>& paths() const { return paths_; }
     void close();
     [[nodiscard]] bool is_open() const { return reader_ != nullptr; }
@@ -53,12 +57,18 @@ class VideoSource : public QObject {
 
   private:
     void take(const std::shared_ptr<video::FrameReader>& reader);
+    using Found = base::Result<video::StepProposal>;
+    using Find = std::function<Found(video::Video&, const video::GoOn&)>;
     void look_for_step();
+    void ask_picture(const video::StepProposal& by_sound);
+    void find(const Find& find, const std::function<void(const video::StepProposal&)>& take);
+    void tell(const video::StepProposal& proposal);
     void decode();
+    void fill();
     [[nodiscard]] video::InStep in_step() const { return step_ ? step_->step : video::InStep{}; }
 
     std::shared_ptr<video::FrameReader> reader_; // used by jobs of frames_ alone
-    std::shared_ptr<const recording::Recording> recording_;
+    workspace::SessionPointer session_;
     std::vector<std::string> paths_;
     int serial_ = 0;
     std::optional<video::StepEstimate> step_;
@@ -67,6 +77,9 @@ class VideoSource : public QObject {
     std::optional<double> wanted_s_; // of the recording
     std::optional<video::Frame> frame_;
     bool decoding_ = false;
+    std::shared_ptr<std::atomic<bool>> filling_ = std::make_shared<std::atomic<bool>>(false); // false ends it
+    double last_wanted_s_ = 0.0;                                                              // of the video
+    bool onwards_ = false; // the last times followed each other as in playing
     JobGroup group_;
     JobQueue frames_;
     JobQueue steps_;

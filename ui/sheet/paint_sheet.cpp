@@ -7,6 +7,7 @@
 #include "core/sheet/svg_plot.h"
 #include "ui/sheet/ink.h"
 
+#include <QImage>
 #include <QPainter>
 #include <QSvgRenderer>
 #include <algorithm>
@@ -322,7 +323,50 @@ void paint_all_segments(QPainter& painter, const QSizeF& page, const sheet::Shee
     paint_table(painter, margin_pt, y, width, sheet, sheet.segments);
 }
 
+// The picture with its words below; gives the height that both took.
+double paint_still(QPainter& painter, const QRectF& room, const sheet::Still& still, const QColor& colour) {
+    constexpr double words_height = 12.0;
+    double y = room.top();
+    const QImage image = QImage::fromData(QByteArray::fromStdString(still.jpeg), "JPEG");
+    if (!image.isNull()) {
+        const QSizeF most(room.width(), room.height() - words_height);
+        const QSizeF size = QSizeF(image.size()).scaled(most, Qt::KeepAspectRatio);
+        painter.save();
+        painter.setRenderHint(QPainter::SmoothPixmapTransform);
+        painter.drawImage(QRectF(room.topLeft(), size), image);
+        painter.restore();
+        y += size.height() + 2.0;
+    }
+    y += paint_text(painter, room.left(), y, room.width(), text(still.words), type(8), colour);
+    return y - room.top();
+}
+
+void paint_stills(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet) {
+    constexpr double between = 14.0;
+    const double width = page.width() - 2 * margin_pt;
+    const double half = 0.5 * (width - between);
+    double y = margin_pt;
+    y += paint_text(painter, margin_pt, y, width, text(sheet.headline), type(14, true), ink) + 8;
+    const double bottom = page.height() - margin_pt - foot_height;
+    const double most = (bottom - y) / static_cast<double>(sheet::max_still_pairs);
+    for (const sheet::StillPair& pair : sheet.stills) {
+        const double heading = paint_heading(painter, margin_pt, y, width, text(pair.moment));
+        const double room = most - heading - between;
+        const double a = paint_still(painter, {margin_pt, y + heading, half, room}, pair.a, blue_a);
+        const double b =
+            paint_still(painter, {margin_pt + half + between, y + heading, half, room}, pair.b, vermilion_b);
+        y += heading + std::max(a, b) + between;
+    }
+}
+
 } // namespace
+
+std::vector<Page> pages_of(const sheet::Sheet& sheet, bool all_segments) {
+    std::vector<Page> pages{Page::first};
+    if (all_segments) pages.push_back(Page::all_segments);
+    if (!sheet.stills.empty()) pages.push_back(Page::stills);
+    return pages;
+}
 
 void paint_sheet(QPainter& painter, const QSizeF& page_pt, const sheet::Sheet& sheet, Page page) {
     painter.save();
@@ -330,8 +374,10 @@ void paint_sheet(QPainter& painter, const QSizeF& page_pt, const sheet::Sheet& s
     painter.fillRect(QRectF(QPointF(0, 0), page_pt), Qt::white);
     if (page == Page::first)
         paint_first(painter, page_pt, sheet);
-    else
+    else if (page == Page::all_segments)
         paint_all_segments(painter, page_pt, sheet);
+    else
+        paint_stills(painter, page_pt, sheet);
     paint_foot(painter, page_pt, sheet);
     painter.restore();
 }

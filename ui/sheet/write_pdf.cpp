@@ -32,10 +32,9 @@ QByteArray painted(const sheet::Sheet& sheet, const PdfOptions& options) {
     QPainter painter(&writer);
     painter.scale(dots_per_inch / points_per_inch, dots_per_inch / points_per_inch);
     const QSizeF page = page_size_pt(options.paper);
-    paint_sheet(painter, page, sheet, Page::first);
-    if (options.all_segments) {
-        writer.newPage();
-        paint_sheet(painter, page, sheet, Page::all_segments);
+    for (const Page one : pages_of(sheet, options.all_segments)) {
+        if (one != Page::first) writer.newPage();
+        paint_sheet(painter, page, sheet, one);
     }
     painter.end();
     return buffer.data();

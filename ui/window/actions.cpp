@@ -71,6 +71,7 @@ Actions::Actions(QMenuBar& bar)
     print = act(pairing_menu, "P&rint the debrief sheet…", QKeySequence::Print);
     save_sheet = act(pairing_menu, "Save the debrief sheet as &PDF…", QKeySequence::Save);
     save_html = act(pairing_menu, "Save the debrief sheet as &HTML…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
+    stills = act(pairing_menu, "Stills of both videos on the debrief sheet", QKeySequence(Qt::SHIFT | Qt::Key_Y), true);
     save_table = act(pairing_menu, "Save the &table as CSV…", QKeySequence(Qt::CTRL | Qt::Key_T));
     save_picture = act(pairing_menu, "Save the p&lots as SVG or PNG…", QKeySequence(Qt::CTRL | Qt::Key_D));
 

@@ -74,6 +74,7 @@ struct Actions {
     QAction* print;
     QAction* save_sheet;
     QAction* save_html;
+    QAction* stills;
     QAction* save_table;
     QAction* save_picture;
     QAction* rename_segment;

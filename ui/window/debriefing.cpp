@@ -54,6 +54,7 @@ void Debriefing::set_pairing(const workspace::ComparedPointer& compared, const w
     compared_ = compared;
     laps_ = laps;
     explanation_.reset();
+    stills_.clear();
     in_book_ = false;
     kept_ = notes_in_settings();
     page_.set_notes(lines_of(kept_));
@@ -80,6 +81,12 @@ void Debriefing::set_my_car(std::optional<causes::Side> my_car) {
 
 void Debriefing::set_units(base::UnitSystem units) {
     units_ = units;
+    compose();
+}
+
+void Debriefing::set_stills(std::vector<sheet::StillPair> stills) {
+    if (stills.empty() && stills_.empty()) return;
+    stills_ = std::move(stills);
     compose();
 }
 
@@ -126,6 +133,7 @@ std::optional<sheet::Sheet> Debriefing::composed() const {
     extras.setup_a = setup_a_;
     extras.setup_b = setup_b_;
     extras.my_car = my_car_;
+    extras.stills = stills_;
     const QStringList notes = noted_ + page_.notes();
     for (const QString& line : notes)
         extras.notes.push_back(line.toStdString());

@@ -13,6 +13,7 @@
 #include <QStringList>
 #include <memory>
 #include <optional>
+#include <vector>
 
 class QSettings;
 class QWidget;
@@ -36,6 +37,7 @@ class Debriefing : public QObject {
     void set_noted(const QStringList& lines);            // what was noted elsewhere in the window
     void set_my_car(std::optional<causes::Side> my_car); // whom "try next" speaks to
     void set_units(base::UnitSystem units);
+    void set_stills(std::vector<sheet::StillPair> stills);
     void end_typing();                               // what is being typed is kept
     [[nodiscard]] QString notes_in_settings() const; // of this pairing
     // The pairing is in the book, with this note: from now on it is kept there.
@@ -69,6 +71,7 @@ class Debriefing : public QObject {
     car::SetupSheet setup_a_;
     car::SetupSheet setup_b_;
     std::optional<causes::Side> my_car_;
+    std::vector<sheet::StillPair> stills_;
     base::UnitSystem units_ = base::UnitSystem::metric;
 };
 

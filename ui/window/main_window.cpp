@@ -35,6 +35,7 @@
 #include "ui/window/page_stack.h"
 #include "ui/window/samples.h"
 #include "ui/window/session_actions.h"
+#include "ui/window/still_making.h"
 #include "ui/window/strip.h"
 #include "ui/window/track_editing.h"
 #include "ui/window/trying.h"
@@ -133,6 +134,7 @@ void MainWindow::make_pages() {
     track_editing_ = new TrackEditing(
         {actions_, *book_, *sessions_, pairing_, *pages_, *comparing_, *given_, *edits_, *notices_}, this);
     watching_ = new Watching({actions_, *pages_, *book_, *edits_, *this});
+    still_making_ = new StillMaking({actions_, pages_->debrief(), *debriefing_, *watching_}, this);
     new Copying({actions_, *pages_, *exporting_, *this}, this);
     new ContextMenus(actions_, *pages_, this);
     pages_->follow({actions_, *sessions_, pairing_, *comparing_, *explaining_, *given_});
@@ -335,6 +337,7 @@ void MainWindow::show_compared(const workspace::ComparedPointer& compared) {
     noting_->follow_pairing();
     explaining_->follow_pairing();
     debriefing_->set_pairing(compared, pairing_.laps());
+    still_making_->set_pairing(compared);
     my_car_->set_pairing(compared);
     keeping_->set_pairing(pairing_, given_->track());
     pages_->show_wanted();
@@ -346,15 +349,15 @@ void MainWindow::apply_units() {
     pages_->compare().set_units(preferences_.units);
     pages_->causes().set_units(preferences_.units);
     debriefing_->set_units(preferences_.units);
+    still_making_->set_units(preferences_.units);
     exporting_->set_units(preferences_.units);
     importing_->set_units(preferences_.units);
     pages_->sessions().set_units(preferences_.units);
 }
 
 void MainWindow::apply_look() {
-    for (QAction* action : actions_.look->actions()) {
+    for (QAction* action : actions_.look->actions())
         action->setChecked(action->data().toInt() == static_cast<int>(preferences_.look));
-    }
     const theme::Palette& palette = theme::palette_for(preferences_.look, desktop_);
     theme::apply(palette);
     setStyleSheet(theme::style_sheet(palette));

@@ -38,6 +38,7 @@ class MyCar;
 class Naming;
 class Notices;
 class Noting;
+class StillMaking;
 class Strip;
 class TrackEditing;
 class Trying;
@@ -127,6 +128,7 @@ class MainWindow : public QMainWindow {
     Comparing* comparing_;
     TrackEditing* track_editing_;
     Watching* watching_;
+    StillMaking* still_making_;
     Notices* notices_;
 };
 

@@ -29,10 +29,10 @@ void print_on(QPrinter& printer, const sheet::Sheet& sheet, const paper::PdfOpti
     const double dots_per_point = printer.resolution() / points_per_inch;
     painter.scale(dots_per_point, dots_per_point);
     const QSizeF page = printer.pageLayout().fullRect(QPageLayout::Point).size();
-    paper::paint_sheet(painter, page, sheet, paper::Page::first);
-    if (!options.all_segments) return;
-    printer.newPage();
-    paper::paint_sheet(painter, page, sheet, paper::Page::all_segments);
+    for (const paper::Page one : paper::pages_of(sheet, options.all_segments)) {
+        if (one != paper::Page::first) printer.newPage();
+        paper::paint_sheet(painter, page, sheet, one);
+    }
 }
 
 void preview_and_print(const sheet::Sheet& sheet, const paper::PdfOptions& options, QWidget* parent) {

@@ -9,8 +9,10 @@
 #include "ui/models/text.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/compare/video_view.h"
+#include "ui/pages/sessions/sessions_page.h"
 #include "ui/plots/plot_stack.h"
 #include "ui/window/actions.h"
+#include "ui/window/moved_by_hand.h"
 #include "ui/window/page_stack.h"
 
 #include <QFileDialog>
@@ -20,6 +22,7 @@
 #include <QUndoStack>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <filesystem>
 #include <utility>
 
 namespace lapwright::window {
@@ -35,20 +38,12 @@ QString letter(Side side) {
     return side == Side::a ? QStringLiteral("A") : QStringLiteral("B");
 }
 
-// The offset of a video as it was moved by hand.
-class MovedByHand : public QUndoCommand {
-  public:
-    using Set = std::function<void(const video::StepEstimate&)>;
-    MovedByHand(const QString& name, video::StepEstimate before, video::StepEstimate now, Set set)
-        : QUndoCommand(name), before_(std::move(before)), now_(std::move(now)), set_(std::move(set)) {}
-    void undo() override { set_(before_); }
-    void redo() override { set_(now_); }
-
-  private:
-    video::StepEstimate before_;
-    video::StepEstimate now_;
-    Set set_;
-};
+QString names_of(const std::vector<std::string>& paths) {
+    QStringList names;
+    for (const std::string& path : paths)
+        names << text(std::filesystem::path(path).filename().string());
+    return names.join(QStringLiteral(", "));
+}
 
 } // namespace
 
@@ -95,6 +90,8 @@ void Watching::connect_side(Side side) {
     // A source may change sides.
     connect(one.source, &bridge::VideoSource::changed, this,
             [this, source = one.source] { follow_source(side_of(source)); });
+    connect(one.source, &bridge::VideoSource::changed, this, [this, source = one.source] { share(side_of(source)); });
+    connect(one.source, &bridge::VideoSource::changed, this, &Watching::videos_changed);
     connect(one.source, &bridge::VideoSource::put_in_step, this,
             [this, source = one.source] { keep(side_of(source)); });
     connect(one.source, &bridge::VideoSource::shown, this, [this, source = one.source](const video::Frame& frame) {
@@ -123,14 +120,20 @@ void Watching::connect_actions() {
 }
 
 void Watching::connect_book() {
+    connect(&parts_.pages.sessions(), &pages::SessionsPage::card_made, this,
+            [this](const workspace::SessionKey& session, const std::string& file) {
+                parts_.book.find_video(session, file);
+            });
     connect(&parts_.book, &bridge::BookQueue::video_found, this,
             [this](const workspace::SessionKey& session, const std::vector<std::string>& paths,
                    const std::optional<book::KeptStep>& step) {
+                parts_.pages.sessions().show_video(session, names_of(paths));
                 const auto side = side_with(session);
                 if (side && !source(*side).is_open()) open(*side, paths, workspace::estimate_of(step));
             });
     connect(&parts_.book, &bridge::BookQueue::video_missing, this,
             [this](const workspace::SessionKey& session, const base::Error& error) {
+                parts_.pages.sessions().show_video(session, tr("no longer where it was"));
                 if (const auto side = side_with(session)) view(*side).frame().show_words(text(base::one_line(error)));
             });
 }
@@ -139,6 +142,14 @@ std::optional<Side> Watching::side_with(const workspace::SessionKey& session) co
     for (const Side side : both)
         if (sides_[index(side)].session == session) return side;
     return {};
+}
+
+// Two laps of one session have one video, of which one source looks for the step.
+void Watching::share(Side side) {
+    const Side other = side == Side::a ? Side::b : Side::a;
+    if (sides_[0].session == sides_[1].session && sides_[index(side)].looks && !sides_[index(other)].looks &&
+        source(other).paths() == source(side).paths())
+        source(other).follow(source(side));
 }
 
 // A file that is gone meanwhile stays as the book has it.
@@ -156,6 +167,12 @@ void Watching::keep(Side side) {
             }
             return book::put_video(own.book(), session.checksum, video);
         });
+}
+
+std::optional<workspace::VideoInStep> Watching::in_step(Side side) const {
+    const bridge::VideoSource& from = *sides_[index(side)].source;
+    if (!from.is_open() || !from.step()) return {};
+    return workspace::VideoInStep{from.paths(), from.step()->step};
 }
 
 const analysis::Side* Watching::shown(Side side) const {
@@ -177,7 +194,11 @@ void Watching::set_palette(const theme::Palette& palette) {
 // Only where both laps are seen.
 void Watching::follow_page() {
     if (!parts_.pages.on_compare()) ticks_.stop();
-    panel_->setVisible(parts_.pages.on_compare() && parts_.actions.videos->isChecked());
+    const bool shown = parts_.pages.on_compare() && parts_.actions.videos->isChecked();
+    panel_->setVisible(shown);
+    // As large as the plots leave it, the first time; then as a person left it.
+    if (shown && !std::exchange(sized_, true))
+        parts_.window.resizeDocks({panel_}, {parts_.window.height() * 2 / 5}, Qt::Vertical);
 }
 
 pages::ComparePage& Watching::page() const {
@@ -196,6 +217,7 @@ void Watching::set_pairing(const workspace::ComparedPointer& compared, const wor
     if (sides_[0].session == session(Side::b) && sides_[1].session == session(Side::a)) {
         std::swap(sides_[0].source, sides_[1].source);
         std::swap(sides_[0].session, sides_[1].session);
+        std::swap(sides_[0].looks, sides_[1].looks);
     }
     for (const Side side : both) {
         OneSide& one = sides_[index(side)];
@@ -203,6 +225,7 @@ void Watching::set_pairing(const workspace::ComparedPointer& compared, const wor
         one.session = session(side);
         if (another) {
             one.source->close();
+            one.looks = false;
             parts_.book.find_video(one.session, shown(side)->session->recording->source_file);
         }
         one.view->set_title(letter(side) + QStringLiteral("  ") + text(shown(side)->session->title()));
@@ -210,7 +233,7 @@ void Watching::set_pairing(const workspace::ComparedPointer& compared, const wor
             one.view->frame().show_frame(*one.source->frame());
         else
             one.view->frame().show_words(
-                tr("No video of %1: choose one, and it is put in step by its sound").arg(letter(side)));
+                tr("No video of %1: choose one, and it is put in step by itself").arg(letter(side)));
         follow_source(side);
     }
     begin_at(page().stack().cursor_m());
@@ -244,11 +267,13 @@ void Watching::open(Side side, const std::vector<std::string>& paths, const std:
     const analysis::Side* const lap = shown(side);
     if (lap == nullptr) return;
     parts_.actions.videos->setChecked(true);
+    parts_.pages.sessions().show_video(sides_[index(side)].session, names_of(paths));
     for (const Side one : both) {
         if (sides_[index(one)].session != sides_[index(side)].session)
             continue; // two laps of one session have one video
         view(one).frame().show_words(tr("The video is being opened"));
-        source(one).open(paths, lap->session->recording, known);
+        sides_[index(one)].looks = one == side;
+        source(one).open(paths, one == side ? lap->session : nullptr, known);
     }
     follow_cursor();
 }
@@ -256,10 +281,10 @@ void Watching::open(Side side, const std::vector<std::string>& paths, const std:
 void Watching::follow_source(Side side) {
     const bridge::VideoSource& from = source(side);
     QString said;
-    if (from.finding())
-        said = tr("the offset is being looked for in the sound");
-    else if (from.step())
+    if (from.step())
         said = text(video::offset_words(*from.step())) + QStringLiteral(": ") + text(video::words(from.step()->method));
+    else if (from.finding())
+        said = tr("the offset is being looked for");
     else if (from.is_open())
         said = tr("not in step: move the offset until the picture is where the cursor is");
     for (const std::string& reason : from.step() || from.finding() ? std::vector<std::string>() : from.reasons())

@@ -6,6 +6,7 @@
 #include "core/book/videos.h"
 #include "core/workspace/compared.h"
 #include "core/workspace/playing.h"
+#include "core/workspace/stills.h"
 #include "ui/bridge/video_source.h"
 #include "ui/theme/palette.h"
 
@@ -56,12 +57,18 @@ class Watching : public QObject {
     [[nodiscard]] pages::VideoView& view(Side side) { return *sides_[index(side)].view; }
     [[nodiscard]] QDockWidget& panel() { return *panel_; }
     [[nodiscard]] bool playing() const { return ticks_.isActive(); }
+    // Nothing where it is not open or not in step.
+    [[nodiscard]] std::optional<workspace::VideoInStep> in_step(Side side) const;
+
+  Q_SIGNALS:
+    void videos_changed(); // opened, closed, put in step
 
   private:
     struct OneSide {
         pages::VideoView* view = nullptr;
         bridge::VideoSource* source = nullptr;
         workspace::SessionKey session; // whose video it is
+        bool looks = false;            // for the step; where both sides have one video, one of them does
     };
     static constexpr std::size_t index(Side side) { return side == Side::a ? 0 : 1; }
 
@@ -73,6 +80,7 @@ class Watching : public QObject {
     void connect_actions();
     void connect_book();
     void keep(Side side); // in the book
+    void share(Side side);
     [[nodiscard]] std::optional<Side> side_with(const workspace::SessionKey& session) const;
     void ask_for_video(Side side);
     void follow_source(Side side);
@@ -97,6 +105,7 @@ class Watching : public QObject {
     double played_a_s_ = 0.0; // A's recording
     double let_go_m_ = 0.0;   // where both were let go
     bool moving_cursor_ = false;
+    bool sized_ = false; // the panel has once been given its room
 };
 
 } // namespace lapwright::window

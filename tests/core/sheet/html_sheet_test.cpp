@@ -55,6 +55,36 @@ Sheet invented(const std::string& words) {
     return sheet;
 }
 
+// RFC 4648, 10.
+TEST(Markup, Base64OfTheStandardsOwnWords) {
+    EXPECT_EQ(base64(""), "");
+    EXPECT_EQ(base64("f"), "Zg==");
+    EXPECT_EQ(base64("fo"), "Zm8=");
+    EXPECT_EQ(base64("foo"), "Zm9v");
+    EXPECT_EQ(base64("foob"), "Zm9vYg==");
+    EXPECT_EQ(base64("fooba"), "Zm9vYmE=");
+    EXPECT_EQ(base64("foobar"), "Zm9vYmFy");
+    EXPECT_EQ(base64("\xff\xfe\xfb"), "//77");
+}
+
+TEST(HtmlSheet, StillsStandInsideTheFileWithTheirWords) {
+    Sheet sheet = invented("words");
+    EXPECT_THAT(html_sheet(sheet), Not(HasSubstr("img-src")));
+    EXPECT_TRUE(read_html(html_sheet(sheet)).named("section", "stills").empty());
+    sheet.stills = {{hostile, {"foobar", 96, 54, hostile}, {"", 0, 0, "no video of B"}},
+                    {"Pin", {"f", 10, 20, "A"}, {"fo", 30, 40, "B"}}};
+    const ReadBack read = read_html(html_sheet(sheet));
+    ASSERT_TRUE(read.well_formed) << read.problem;
+    const auto pictures = read.named("img");
+    ASSERT_EQ(pictures.size(), 3U);
+    EXPECT_EQ(pictures[0].attributes.at("src"), "data:image/jpeg;base64,Zm9vYmFy");
+    EXPECT_EQ(pictures[0].attributes.at("width"), "96");
+    EXPECT_EQ(pictures[0].attributes.at("height"), "54");
+    EXPECT_EQ(pictures[2].attributes.at("src"), "data:image/jpeg;base64,Zm8=");
+    EXPECT_THAT(read.named("section", "stills").at(0).text, HasSubstr("no video of B"));
+    EXPECT_THAT(html_sheet(sheet), HasSubstr("; img-src data:\""));
+}
+
 TEST(HtmlSheet, IsWellFormedWhateverAFileSaid) {
     const ReadBack read = read_html(html_sheet(invented(hostile), {false, true}));
     ASSERT_TRUE(read.well_formed) << read.problem;

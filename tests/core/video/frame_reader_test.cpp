@@ -38,15 +38,18 @@ TEST_P(Exact, ThousandPlacesAtRandom) {
     const Workshop workshop;
     const MadeVideo made = workshop.make(GetParam());
     // A small cache: most places are decoded anew.
-    FrameReader reader = reader_of({made.path}, {{}, 400'000, 0.3});
+    FrameReader reader = reader_of({made.path}, {{}, 400'000});
     EXPECT_EQ(reader.facts().width, 128);
     EXPECT_EQ(reader.facts().height, 72);
     math::Random random(15);
     int wrong = 0;
+    // As a cursor goes: a jump anywhere, then a few places near it.
+    double around_s = 0.0;
     for (int i = 0; i < 1000; ++i) {
-        double time_s = -0.5 + random.uniform() * (made.frame_times_s.back() + 1.0);
+        if (i % 5 == 0) around_s = -0.5 + random.uniform() * (made.frame_times_s.back() + 1.0);
+        double time_s = around_s + (i % 5 == 0 ? 0.0 : 1.2 * (random.uniform() - 0.4));
         // Every fourth place is the very beginning of a frame.
-        if (i % 4 == 0) time_s = made.frame_times_s[random.below(made.frame_times_s.size())] + 1e-7;
+        if (i % 7 == 0) time_s = made.frame_times_s[random.below(made.frame_times_s.size())] + 1e-7;
         const int shown = number_at(reader, time_s);
         if (shown != shown_at(made.frame_times_s, time_s) && ++wrong < 10)
             ADD_FAILURE() << "at " << time_s << " s: " << shown;
@@ -94,6 +97,47 @@ TEST(FrameReader, StepsForwardAndBackOverEveryFrame) {
     for (int i = 98; i >= 0; --i)
         expected.push_back(i);
     EXPECT_EQ(seen, expected);
+}
+
+// What was decoded while nobody waited is the same, and lies ready: both ways, onwards alone, and within the room.
+TEST(FrameReader, WhatLiesAroundIsDecodedAhead) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast -bf 3", 120, 300, true});
+    math::Random random(21);
+    for (const std::size_t room : {std::size_t{96} << 20U, std::size_t{128 * 72 * 3 * 20}}) {
+        FrameReader reader = reader_of({made.path}, {{}, room});
+        for (int round = 0; round < 12; ++round) {
+            const double around_s = random.uniform() * made.frame_times_s.back();
+            ASSERT_EQ(number_at(reader, around_s), shown_at(made.frame_times_s, around_s));
+            const bool both_ways = round % 2 == 0;
+            reader.fill(around_s, both_ways ? 1.0 : 0.0, 1.0, {});
+            int ready = 0;
+            for (double time_s = around_s - 1.0; time_s < around_s + 1.0; time_s += 0.011) {
+                ready += reader.has(time_s) ? 1 : 0;
+                if (!reader.has(time_s)) continue;
+                ASSERT_EQ(number_at(reader, time_s), shown_at(made.frame_times_s, time_s)) << time_s;
+            }
+            const bool roomy = room > 1'000'000;
+            if (roomy && around_s > 1.0 && around_s < 10.5) {
+                EXPECT_TRUE(reader.has(around_s + 0.95));
+                EXPECT_TRUE(reader.has(around_s - 0.95) || !both_ways);
+            }
+            EXPECT_GT(ready, 20);
+        }
+    }
+}
+
+TEST(FrameReader, DecodingAheadStopsWhenItIsCalledOff) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast -bf 3", 200, 200});
+    FrameReader reader = reader_of({made.path});
+    math::Random random(8);
+    for (int round = 0; round < 40; ++round) {
+        const double time_s = random.uniform() * 8.0;
+        ASSERT_EQ(number_at(reader, time_s), shown_at(made.frame_times_s, time_s)) << time_s;
+        std::size_t patience = random.below(40);
+        reader.fill(time_s, 2.0, 2.0, [&patience] { return patience-- > 0; });
+    }
 }
 
 TEST(FrameReader, FilesInARowAreOneVideo) {
@@ -159,7 +203,7 @@ TEST(FrameReader, TurnedPictureIsShownUpright) {
 TEST(FrameReader, PictureFitsThePanelAndKeepsItsShape) {
     const Workshop workshop;
     const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast", 25, 10});
-    FrameReader reader = reader_of({made.path}, {{64, 64}, 96U << 20U, 2.0});
+    FrameReader reader = reader_of({made.path}, {{64, 64}});
     const auto frame = reader.at(0.2);
     ASSERT_TRUE(frame.ok());
     EXPECT_EQ(frame->picture->width, 64);

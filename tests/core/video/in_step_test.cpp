@@ -15,8 +15,8 @@ TEST(InStep, ThereAndBack) {
 }
 
 TEST(InStep, MethodsHaveNamesThatReadBack) {
-    for (const StepMethod method :
-         {StepMethod::sound_and_engine_speed, StepMethod::sound_and_speed, StepMethod::clocks, StepMethod::by_hand})
+    for (const StepMethod method : {StepMethod::sound_and_engine_speed, StepMethod::sound_and_speed,
+                                    StepMethod::picture_and_turning, StepMethod::clocks, StepMethod::by_hand})
         EXPECT_EQ(parse_step_method(name(method)), method);
     EXPECT_FALSE(parse_step_method("guess"));
 }

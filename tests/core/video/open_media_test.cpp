@@ -11,6 +11,8 @@
 #include <fstream>
 #include <gmock/gmock.h>
 #include <iterator>
+#include <sys/resource.h>
+#include <utility>
 
 namespace lapwright::video::tests {
 namespace {
@@ -119,6 +121,76 @@ TEST(OpenMedia, EachBadFileIsOneSentence) {
     EXPECT_EQ(what_is_wrong(workshop.path("sound.mp4")), "there is no picture in this file");
     workshop.run("-f lavfi -i color=s=16000x3000 -frames:v 1 -c:v mjpeg wide.mkv");
     EXPECT_EQ(what_is_wrong(workshop.path("wide.mkv")), "its picture of 16000 × 3000 is larger than can be decoded");
+}
+
+double peak_memory_mb() {
+    rusage used{};
+    getrusage(RUSAGE_SELF, &used);
+    return static_cast<double>(used.ru_maxrss) / 1024.0;
+}
+
+TEST(OpenMedia, NoFrameAtAllIsSaid) {
+    const Workshop workshop;
+    for (const std::string name : {"zero.mp4", "zero.mkv"}) {
+        workshop.run("-f lavfi -i color=s=128x72 -frames:v 0 -c:v libx264 " + name + " 2> said");
+        const std::string path = workshop.path(name);
+        auto video = open_video({path});
+        if (!video) {
+            EXPECT_EQ(video.error().place.file, path);
+            continue;
+        }
+        FrameReader reader(std::move(video).value(), {});
+        const auto frame = reader.at(0.5);
+        ASSERT_FALSE(frame.ok());
+        EXPECT_EQ(frame.error().what, "the video holds no frame that can be decoded");
+    }
+}
+
+// The head says that it lasts for days.
+TEST(OpenMedia, FalseLengthDoesNotMatter) {
+    const Workshop workshop;
+    std::string bytes = bytes_of(workshop.make({"good.mp4", "libx264", "-preset veryfast -bf 2", 25, 100}).path);
+    constexpr std::size_t to_length = 4 + 4 + 4 + 4 + 4; // name, version, two moments, time scale (ISO 14496-12, 8.4.2)
+    const std::size_t head = bytes.find("mdhd");
+    ASSERT_NE(head, std::string::npos);
+    bytes.replace(head + to_length, 4, "\x7f\xff\xff\xff");
+    const std::string path = workshop.path("long.mp4");
+    write(path, bytes);
+    auto video = open_video({path});
+    ASSERT_TRUE(video.ok());
+    FrameReader reader(std::move(video).value(), {});
+    for (const auto& [time_s, number] :
+         std::vector<std::pair<double, int>>{{1e6, 99}, {2.02, 50}, {-5.0, 0}, {3.98, 99}}) {
+        const auto frame = reader.at(time_s);
+        ASSERT_TRUE(frame.ok()) << time_s;
+        EXPECT_EQ(number_in(*frame->picture), number) << time_s;
+    }
+}
+
+// Back to their beginning halfway, and days onwards: shown is what has a time that goes on.
+TEST(OpenMedia, JumpingStampsAreGotOver) {
+    const Workshop workshop;
+    const std::string once = bytes_of(workshop.make({"once.ts", "libx264", "-preset veryfast -bf 2", 25, 50}).path);
+    write(workshop.path("back.ts"), once + once);
+    Recipe onwards{"onwards.mkv", "libx264", "-preset veryfast -bf 0 -fps_mode passthrough -enc_time_base 1:1000", 25,
+                   60};
+    onwards.at_end = "-vf 'settb=1/1000,setpts=40*N+if(gte(N\\,30)\\,200000000\\,0)'";
+    static_cast<void>(workshop.make(onwards));
+    for (const std::string name : {"back.ts", "onwards.mkv"}) {
+        auto video = open_video({workshop.path(name)});
+        ASSERT_TRUE(video.ok()) << name;
+        FrameReader reader(std::move(video).value(), {});
+        const auto early = reader.at(0.5);
+        ASSERT_TRUE(early.ok()) << name;
+        EXPECT_EQ(number_in(*early->picture), 12) << name;
+        double last_s = -1.0;
+        for (auto frame = std::optional(*reader.at(0.0)); frame; frame = *reader.after(*frame)) {
+            ASSERT_GT(frame->time_s, last_s) << name;
+            last_s = frame->time_s;
+        }
+        EXPECT_TRUE(reader.at(1e4).ok()) << name;
+    }
+    EXPECT_LT(peak_memory_mb(), 512.0);
 }
 
 TEST(OpenMedia, OneFrameIsAVideo) {

@@ -8,13 +8,17 @@
 #include "tests/ui/fixture/paired_window.h"
 #include "ui/bridge/book_queue.h"
 #include "ui/pages/compare/video_view.h"
+#include "ui/pages/sessions/session_card.h"
+#include "ui/pages/sessions/sessions_page.h"
 #include "ui/plots/plot_stack.h"
 
 #include <QDoubleSpinBox>
 #include <QDropEvent>
+#include <QFile>
 #include <QMimeData>
 #include <QUndoStack>
 #include <QUrl>
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 #include <fstream>
@@ -217,6 +221,54 @@ TEST_F(KeptVideoTest, TheBookRemembersItsPlaceAndOffset) {
     EXPECT_TRUE(fixture::wait_for(
         [&] { return window->watching().view(Side::a).frame().words().contains(QStringLiteral("no longer there")); }));
     EXPECT_FALSE(source().is_open());
+}
+
+// A video of the recording's own name beside it is found, with a book and without one.  (That it is
+// opened is seen in the real window: these pairings are of invented files.)
+template <typename Base>
+class BesideTest : public Base {
+  protected:
+    void SetUp() override {
+        video::tests::Recipe recipe{"made.mp4", "libx264", "-preset veryfast"};
+        recipe.frames = 50;
+        ASSERT_TRUE(QFile::copy(QString::fromStdString(workshop.make(recipe).path), this->path("two.MP4")));
+        Base::SetUp();
+    }
+    void expect_named() {
+        const auto facts_of = [this](const char* name) {
+            for (const pages::SessionCard* card : this->window->sessions_page().cards())
+                if (card->key() == this->key_of(name)) return card->facts();
+            return QString();
+        };
+        EXPECT_TRUE(fixture::wait_for([&] { return facts_of("two.csv").contains(QStringLiteral("video: two.MP4")); }));
+        EXPECT_FALSE(facts_of("one.csv").contains(QStringLiteral("video")));
+    }
+    video::tests::Workshop workshop;
+};
+using BesideWithBook = BesideTest<fixture::PairedWindowWithBook>;
+using BesideWithoutBook = BesideTest<fixture::PairedWindow>;
+TEST_F(BesideWithBook, IsNamedOnTheCard) {
+    expect_named();
+}
+TEST_F(BesideWithoutBook, IsNamedOnTheCard) {
+    expect_named();
+}
+
+TEST_F(KeptVideoTest, AMissingFileIsSaidOnTheCard) {
+    video::tests::Recipe recipe{"a.mp4", "libx264", "-preset veryfast"};
+    recipe.frames = 50;
+    const std::string path = workshop.make(recipe).path;
+    window->watching().open(Side::a, {path});
+    ASSERT_TRUE(fixture::wait_for([&] { return window->watching().source(Side::a).is_open(); }, 30'000));
+    ASSERT_TRUE(fixture::wait_for([&] { return !window->watching().source(Side::a).finding(); }, 30'000));
+    ASSERT_EQ(window->book().finish(), 0U);
+    ASSERT_EQ(std::rename(path.c_str(), (path + ".gone").c_str()), 0);
+    open_window();
+    const auto any_says = [this](const QString& words) {
+        return std::ranges::any_of(window->sessions_page().cards(),
+                                   [&](const auto* card) { return card->facts().contains(words); });
+    };
+    EXPECT_TRUE(fixture::wait_for([&] { return any_says(QStringLiteral("video: no longer where it was")); }));
 }
 
 TEST_F(WatchingTest, SwapTakesTheVideoToTheOtherSide) {

@@ -12,9 +12,11 @@
 #include <QPlainTextEdit>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QSignalBlocker>
 #include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
 namespace lapwright::pages {
@@ -27,9 +29,11 @@ constexpr int side_width_px = 250;
 
 DebriefPage::DebriefPage(QWidget* parent)
     : QWidget(parent), paper_(new QComboBox), all_segments_(new QCheckBox(tr("All segments on a &second page"))),
-      whole_page_(new QCheckBox(tr("Show the whole page"))), notes_(new QPlainTextEdit), print_(new QToolButton),
-      save_(new QToolButton), save_html_(new QToolButton), said_(theme::wrapped_label({}, nullptr, theme::small())),
-      scroll_(new QScrollArea), view_(new SheetView), pause_(new QTimer(this)) {
+      whole_page_(new QCheckBox(tr("Show the whole page"))), corner_(new QComboBox),
+      said_of_stills_(theme::wrapped_label({}, nullptr, theme::small())), notes_(new QPlainTextEdit),
+      print_(new QToolButton), save_(new QToolButton), save_html_(new QToolButton),
+      said_(theme::wrapped_label({}, nullptr, theme::small())), scroll_(new QScrollArea), view_(new SheetView),
+      pause_(new QTimer(this)) {
     scroll_->setWidget(view_);
     scroll_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
     scroll_->setFrameShape(QFrame::NoFrame);
@@ -53,6 +57,26 @@ DebriefPage::DebriefPage(QWidget* parent)
     connect(print_, &QToolButton::clicked, this, &DebriefPage::print_asked);
     connect(save_, &QToolButton::clicked, this, &DebriefPage::save_asked);
     connect(save_html_, &QToolButton::clicked, this, &DebriefPage::html_asked);
+}
+
+QWidget* DebriefPage::make_stills() {
+    auto* stills = new QWidget;
+    auto* column = new QVBoxLayout(stills);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    const std::array words{tr("Where it &turns in"), tr("S&lowest point"), tr("Full t&hrottle again")};
+    for (std::size_t i = 0; i < stills_.size(); ++i) {
+        stills_[i] = new QCheckBox(words[i]);
+        column->addWidget(stills_[i]);
+        connect(stills_[i], &QCheckBox::toggled, this, &DebriefPage::stills_changed);
+    }
+    corner_->addItem(tr("the corner that decides"));
+    corner_->setAccessibleName(tr("Corner of the stills"));
+    column->addWidget(corner_);
+    column->addWidget(said_of_stills_);
+    said_of_stills_->hide();
+    connect(corner_, &QComboBox::currentIndexChanged, this, &DebriefPage::stills_changed);
+    return stills;
 }
 
 QWidget* DebriefPage::make_side() {
@@ -83,6 +107,9 @@ QWidget* DebriefPage::make_side() {
     column->addWidget(paper_);
     column->addWidget(all_segments_);
     column->addWidget(whole_page_);
+    QWidget* const stills = make_stills();
+    title(tr("St&ills of both videos, a page"), stills_.front());
+    column->addWidget(stills);
     title(tr("&Notes, a line each"), notes_);
     notes_->setPlaceholderText(tr("Sweep: felt planted, could lift later"));
     notes_->setTabChangesFocus(true);
@@ -120,6 +147,40 @@ void DebriefPage::set_options(const paper::PdfOptions& options) {
     fit();
 }
 
+void DebriefPage::set_corners(const QStringList& names) {
+    const QString chosen = corner_->currentIndex() > 0 ? corner_->currentText() : QString();
+    const QSignalBlocker quiet(corner_);
+    while (corner_->count() > 1)
+        corner_->removeItem(1);
+    corner_->addItems(names);
+    corner_->setCurrentIndex(chosen.isEmpty() ? 0 : std::max(0, static_cast<int>(names.indexOf(chosen)) + 1));
+}
+
+workspace::StillsWanted DebriefPage::stills() const {
+    workspace::StillsWanted wanted{corner_->currentIndex() > 0 ? corner_->currentText().toStdString() : "", {}};
+    for (const workspace::StillMoment moment : workspace::every_still_moment)
+        if (stills_[static_cast<std::size_t>(moment)]->isChecked()) wanted.moments.push_back(moment);
+    return wanted;
+}
+
+void DebriefPage::choose_stills(const std::vector<workspace::StillMoment>& moments) {
+    for (const workspace::StillMoment moment : workspace::every_still_moment) {
+        QCheckBox* const one = stills_[static_cast<std::size_t>(moment)];
+        const QSignalBlocker quiet(one);
+        one->setChecked(std::ranges::find(moments, moment) != moments.end());
+    }
+    Q_EMIT stills_changed();
+}
+
+void DebriefPage::say_of_stills(const QString& sentence) {
+    said_of_stills_->setText(sentence);
+    said_of_stills_->setVisible(!sentence.isEmpty());
+}
+
+QString DebriefPage::said_of_stills() const {
+    return said_of_stills_->text();
+}
+
 void DebriefPage::take_options() {
     if (setting_) return;
     options_.paper = paper_->currentIndex() == 0 ? paper::PaperSize::a4 : paper::PaperSize::us_letter;
@@ -139,6 +200,7 @@ void DebriefPage::set_palette(const theme::Palette& palette) {
     shadow.setAlpha(palette.dark ? 40 : 90);
     view_->set_ground(shadow);
     theme::set_ink(said_, palette.quiet);
+    theme::set_ink(said_of_stills_, palette.quiet);
 }
 
 void DebriefPage::fit() {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/debrief/sheet_view.h"
 
-#include "ui/sheet/paint_sheet.h"
-
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -45,10 +43,14 @@ void SheetView::fit(QSize room, bool whole_page) {
     repaint_pages();
 }
 
+std::vector<paper::Page> SheetView::pages() const {
+    return sheet_ ? paper::pages_of(*sheet_, options_.all_segments) : std::vector{paper::Page::first};
+}
+
 QSize SheetView::sizeHint() const {
     const QSizeF page = paper::page_size_pt(options_.paper) * scale_;
     return {static_cast<int>(std::ceil(page.width())) + 2 * around_px,
-            pages() * (static_cast<int>(std::ceil(page.height())) + around_px) + around_px};
+            static_cast<int>(pages().size()) * (static_cast<int>(std::ceil(page.height())) + around_px) + around_px};
 }
 
 void SheetView::repaint_pages() {
@@ -60,14 +62,15 @@ void SheetView::repaint_pages() {
     if (sheet_) {
         QPainter painter(&picture_);
         const QSizeF page = paper::page_size_pt(options_.paper);
-        for (int i = 0; i < pages(); ++i) {
-            const double top = around_px + i * (std::ceil(page.height() * scale_) + around_px);
+        double top = around_px;
+        for (const paper::Page one : pages()) {
             painter.save();
             painter.translate(around_px, top);
             painter.fillRect(QRectF(QPointF(2.0, 3.0), page * scale_), shadow_);
             painter.scale(scale_, scale_);
-            paper::paint_sheet(painter, page, *sheet_, i == 0 ? paper::Page::first : paper::Page::all_segments);
+            paper::paint_sheet(painter, page, *sheet_, one);
             painter.restore();
+            top += std::ceil(page.height() * scale_) + around_px;
         }
     }
     setFixedSize(size);

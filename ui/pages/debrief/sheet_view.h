@@ -3,12 +3,14 @@
 #pragma once
 
 #include "core/sheet/sheet.h"
+#include "ui/sheet/paint_sheet.h"
 #include "ui/sheet/write_pdf.h"
 
 #include <QColor>
 #include <QPixmap>
 #include <QWidget>
 #include <optional>
+#include <vector>
 
 namespace lapwright::pages {
 
@@ -32,7 +34,7 @@ class SheetView : public QWidget {
     void paintEvent(QPaintEvent* event) override;
 
   private:
-    [[nodiscard]] int pages() const { return options_.all_segments ? 2 : 1; }
+    [[nodiscard]] std::vector<paper::Page> pages() const;
     void repaint_pages();
 
     std::optional<sheet::Sheet> sheet_;

@@ -153,12 +153,12 @@ bool SessionCard::rename(const workspace::OpenSessions::Entry& entry) {
 
 void SessionCard::follow_names() {
     title_->set_text(text(session_->title()));
-    facts_->set_text(facts_words(*session_));
+    facts_->set_text(facts());
     names_->show_names(workspace::names_of(*session_));
 }
 
 void SessionCard::say(const QString& sentence) {
-    facts_->set_text(sentence.isEmpty() ? facts_words(*session_) : sentence);
+    facts_->set_text(sentence.isEmpty() ? facts() : sentence);
 }
 
 void SessionCard::contextMenuEvent(QContextMenuEvent* event) {
@@ -224,6 +224,15 @@ void SessionCard::keep_notes() {
     session_note_->keep();
     lap_note_->keep();
     names_->keep();
+}
+
+QString SessionCard::facts() const {
+    return video_.isEmpty() ? facts_words(*session_) : facts_words(*session_) + tr(" · video: %1").arg(video_);
+}
+
+void SessionCard::show_video(const QString& name) {
+    video_ = name;
+    say({});
 }
 
 void SessionCard::show_report(bool shown) {

@@ -50,6 +50,8 @@ class SessionCard : public QFrame {
     [[nodiscard]] theme::NoteField& lap_note() { return *lap_note_; }
     [[nodiscard]] ReasonField& reason() { return *reason_; }
     void show_report(bool shown);
+    void show_video(const QString& name); // beside what the file is; empty: it has none
+    [[nodiscard]] QString facts() const;
     [[nodiscard]] bool report_shown() const;
     [[nodiscard]] LapList& laps() { return *laps_; }
     [[nodiscard]] const analysis::Session& session() const { return *session_; }
@@ -91,6 +93,7 @@ class SessionCard : public QFrame {
     ReasonField* reason_;
     theme::NoteField* lap_note_; // of the lap with the focus
     std::map<int, QString> lap_notes_;
+    QString video_;
     int noted_lap_ = 0;
     QColor ink_;
 };

@@ -172,6 +172,12 @@ bool SessionsPage::rename_cards() {
     });
 }
 
+void SessionsPage::show_video(const workspace::SessionKey& key, const QString& name) {
+    videos_[key] = name;
+    for (SessionCard* const card : cards_)
+        if (card->key() == key) card->show_video(name);
+}
+
 SessionCard* SessionsPage::make_card(const workspace::OpenSessions::Entry& entry) {
     auto* card = new SessionCard(entry, cards_view_);
     card->set_palette(palette_);
@@ -194,6 +200,8 @@ SessionCard* SessionsPage::make_card(const workspace::OpenSessions::Entry& entry
     connect(&card->laps(), &LapList::order_asked, this, &SessionsPage::order_asked);
     card->laps().set_order(lap_order_);
     card->show_notes(notes_->now());
+    if (const auto video = videos_.find(entry.key); video != videos_.end()) card->show_video(video->second);
+    Q_EMIT card_made(entry.key, entry.session->recording->source_file);
     // The card is deleted by what it asks for: only after its signal has returned.
     connect(card, &SessionCard::close_asked, this, &SessionsPage::close_session, Qt::QueuedConnection);
     return card;

@@ -11,7 +11,9 @@
 #include "ui/theme/palette.h"
 
 #include <QWidget>
+#include <map>
 #include <set>
+#include <string>
 #include <vector>
 
 class QGridLayout;
@@ -59,12 +61,14 @@ class SessionsPage : public QWidget {
     void judge_lap();                     // with the focus
     void set_lap_order(workspace::LapOrder order);
     void write_session_note();
-    void write_lap_note();                           // on the lap with the focus
-    void keep_notes();                               // what is being typed
+    void write_lap_note();                                                  // on the lap with the focus
+    void keep_notes();                                                      // what is being typed
+    void show_video(const workspace::SessionKey& key, const QString& name); // on its card
     [[nodiscard]] SessionCard* card_in_hand() const; // with the focus, or the only one; else null
     [[nodiscard]] const std::vector<SessionCard*>& cards() const { return cards_; }
 
   Q_SIGNALS:
+    void card_made(const lapwright::workspace::SessionKey& key, const std::string& recording_file);
     void pick_asked(lapwright::workspace::Side side, const lapwright::workspace::LapPick& pick);
     void swap_asked();
     void open_asked();
@@ -102,6 +106,7 @@ class SessionsPage : public QWidget {
     base::UnitSystem units_ = base::UnitSystem::metric;
     workspace::LapOrder lap_order_ = workspace::LapOrder::driven;
     book::Names known_;
+    std::map<workspace::SessionKey, QString> videos_;
     std::set<workspace::SessionKey> reported_; // sessions whose whole report is shown
     QLabel* hint_;
     StartView* start_; // while no session is open
