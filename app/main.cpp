@@ -28,7 +28,7 @@ lapwright::commands::SheetWriter sheet_writer() {
 int main(int argc, char** argv) {
     lapwright::platform::prepare_large_heap();
     lapwright::platform::print_bytes_as_they_are();
-    const std::vector<std::string> words(argv + 1, argv + argc);
+    const std::vector<std::string> words = lapwright::platform::words_of(argc, argv);
 #ifdef LAPWRIGHT_WINDOW
     if (lapwright::commands::wish(words) == lapwright::commands::Wish::open_window) {
         return lapwright::window::run(argc, argv);

@@ -25,7 +25,7 @@ using base::ErrorCode;
 using base::Result;
 
 Result<std::string> text_of(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
+    std::ifstream file(std::filesystem::path(path), std::ios::binary);
     std::ostringstream text;
     if (file && file.peek() != std::ifstream::traits_type::eof()) text << file.rdbuf();
     if (!file || !text)
@@ -86,7 +86,7 @@ Result<void> write(const std::string& path, const std::string& text) {
     const std::string partial = book::partial_name(path);
     bool good = false;
     {
-        std::ofstream file(partial, std::ios::binary | std::ios::trunc);
+        std::ofstream file(std::filesystem::path(partial), std::ios::binary | std::ios::trunc);
         file << text;
         file.close();
         good = file.good();

@@ -17,7 +17,7 @@ using sheet::Number;
 
 // Null where there is none, or what is there is no document.
 Document document_of(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
+    std::ifstream file(std::filesystem::path(path), std::ios::binary);
     return file ? Document::parse(file, nullptr, false) : Document();
 }
 

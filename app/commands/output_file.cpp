@@ -17,7 +17,7 @@ namespace fs = std::filesystem;
 constexpr std::size_t max_searched_bytes = 16U << 20U; // a sheet has well under one MiB
 
 std::string contents_of(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
+    std::ifstream file(std::filesystem::path(path), std::ios::binary);
     std::string bytes(max_searched_bytes, '\0');
     file.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
     bytes.resize(static_cast<std::size_t>(file.gcount()));

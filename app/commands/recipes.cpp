@@ -18,7 +18,7 @@ namespace {
 // What was asked for by name must not go unused in silence.
 bool fits_one(const import::KeptRecipe& recipe, const std::vector<std::string>& sessions) {
     return std::ranges::any_of(sessions, [&](const std::string& file) {
-        const bool unreadable = !std::ifstream(file); // which reading it will say
+        const bool unreadable = !std::ifstream(std::filesystem::path(file)); // which reading it will say
         return unreadable || import::recipe_for(file, std::span(&recipe, 1)).has_value();
     });
 }

@@ -54,7 +54,8 @@ bool copied(const std::string& from, const std::string& to) {
 // Puts the beginning of an empty book in the place of the file's own.
 void replace_beginning(const std::string& path, const std::string& empty, std::size_t bytes) {
     std::string beginning(bytes, '\0');
-    std::ifstream(empty, std::ios::binary).read(beginning.data(), static_cast<std::streamsize>(bytes));
+    std::ifstream(std::filesystem::path(empty), std::ios::binary)
+        .read(beginning.data(), static_cast<std::streamsize>(bytes));
     // How many pages there are: nothing, which lets SQLite ask the file's size (the file format, 1.3.7).
     for (std::size_t i = 28; i < 32; ++i)
         beginning[i] = '\0';

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
 
@@ -166,7 +167,7 @@ base::Result<SetupSheet> parse_setup_sheet(std::string_view text, const std::str
 }
 
 base::Result<SetupSheet> read_setup_sheet(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
+    std::ifstream file(std::filesystem::path(path), std::ios::binary);
     if (!file)
         return base::Error{base::ErrorCode::file_not_readable,
                            {path, {}, {}},

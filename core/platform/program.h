@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a whole program prepares, first in main().
+// What a whole program prepares, first in main(), and what it was given.
 #pragma once
+
+#include <string>
+#include <vector>
 
 namespace lapwright::platform {
 
@@ -10,7 +13,20 @@ namespace lapwright::platform {
 // taken; beyond it the heap grows as ever.  On Windows the heap stays as it is.
 void prepare_large_heap();
 
+// A display to open a window on is named by the environment, or there is none.
+#ifdef _WIN32
+inline constexpr bool display_is_named = false;
+#else
+inline constexpr bool display_is_named = true;
+#endif
+
 // What is printed has the same bytes on every system: Windows would write each line break as two.
 void print_bytes_as_they_are();
+
+// The words of the command line behind the program's name, in UTF-8.
+[[nodiscard]] std::vector<std::string> words_of(int count, char** words);
+
+// A variable of the environment, in UTF-8; empty where it is not set.
+[[nodiscard]] std::string variable(const char* name);
 
 } // namespace lapwright::platform

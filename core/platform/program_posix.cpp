@@ -28,4 +28,13 @@ void prepare_large_heap() {
 
 void print_bytes_as_they_are() {}
 
+std::vector<std::string> words_of(int count, char** words) {
+    return {words + 1, words + count};
+}
+
+std::string variable(const char* name) {
+    const char* const value = std::getenv(name);
+    return value == nullptr ? "" : value;
+}
+
 } // namespace lapwright::platform

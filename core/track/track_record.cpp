@@ -4,6 +4,7 @@
 #include "core/base/constants.h"
 
 #include <cmath>
+#include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
 
@@ -126,7 +127,7 @@ base::Result<TrackRecord> parse_track_record(std::string_view bytes, const std::
 }
 
 base::Result<TrackRecord> read_track_record(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
+    std::ifstream file(std::filesystem::path(path), std::ios::binary);
     if (!file)
         return base::Error{base::ErrorCode::file_not_readable,
                            {path, {}, {}},

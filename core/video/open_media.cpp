@@ -1,32 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/video/open_media.h"
 
+#include "core/platform/modules.h"
+
 #include <filesystem>
 #include <system_error>
-
-#ifndef _WIN32
-#include <dlfcn.h>
-#endif
 
 namespace lapwright::video {
 namespace {
 
 namespace fs = std::filesystem;
 
-#ifdef _WIN32
-OpenMedia find_decoder() {
-    return nullptr;
-}
-#else
-// lib/lapwright/modules beside the folder of the program, as installed, or a little further up, as built.
+// lib/lapwright/modules in the folder of the program, or beside it, as installed, or a little further up, as built.
 fs::path module_path() {
-    constexpr int levels = 4;
+    constexpr int levels = 5;
     std::error_code none;
-    fs::path folder = fs::read_symlink("/proc/self/exe", none).parent_path();
+    fs::path folder = fs::path(platform::program_path()).parent_path();
     for (int level = 0; level < levels && folder.has_relative_path(); ++level) {
-        folder = folder.parent_path();
-        const fs::path module = folder / "lib" / "lapwright" / "modules" / module_file;
+        fs::path module = folder / "lib" / "lapwright" / "modules" / platform::module_name(module_stem);
         if (fs::exists(module, none)) return module;
+        folder = folder.parent_path();
     }
     return {};
 }
@@ -34,11 +27,9 @@ fs::path module_path() {
 OpenMedia find_decoder() {
     const fs::path path = module_path();
     if (path.empty()) return nullptr;
-    void* const module = dlopen(path.c_str(), RTLD_NOW | RTLD_LOCAL); // stays for the life of the program
-    const void* const entry = module == nullptr ? nullptr : dlsym(module, module_entry);
+    const void* const entry = platform::module_variable(path.string(), module_entry);
     return entry == nullptr ? nullptr : *static_cast<const OpenMedia*>(entry);
 }
-#endif
 
 } // namespace
 

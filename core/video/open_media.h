@@ -16,6 +16,6 @@ namespace lapwright::video {
 // What the module holds, a variable of the name `module_entry`.
 using OpenMedia = base::Result<std::unique_ptr<MediaFile>> (*)(const std::string& path);
 inline constexpr const char* module_entry = "lapwright_open_media";
-inline constexpr const char* module_file = "lapwright-video.so";
+inline constexpr const char* module_stem = "lapwright-video";
 
 } // namespace lapwright::video

@@ -37,7 +37,7 @@ void prepare_library() {
 }
 
 bool starts_as_mp4(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
+    std::ifstream file(std::filesystem::path(path), std::ios::binary);
     std::array<char, 8> head{};
     file.read(head.data(), head.size());
     return file && std::memcmp(head.data() + 4, "ftyp", 4) == 0;
@@ -56,7 +56,7 @@ base::Result<void> check_path(const std::string& path) {
     if (!std::filesystem::exists(status))
         return unreadable(path, "the video is not there", "look whether it was moved");
     if (!std::filesystem::is_regular_file(status)) return unreadable(path, "this is no file", "name a video file");
-    if (!std::ifstream(path, std::ios::binary))
+    if (!std::ifstream(std::filesystem::path(path), std::ios::binary))
         return unreadable(path, "the video may not be read", "look at the permissions of the file");
     if (std::filesystem::file_size(path, problem) == 0)
         return unreadable(path, "the video is empty", "copy it from the camera again");

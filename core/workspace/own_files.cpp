@@ -2,8 +2,8 @@
 #include "core/workspace/own_files.h"
 
 #include "core/book/book.h"
+#include "core/platform/program.h"
 
-#include <cstdlib>
 #include <filesystem>
 
 namespace lapwright::workspace {
@@ -11,10 +11,7 @@ namespace {
 
 // Empty where there is none.
 std::filesystem::path data_folder() {
-    const auto variable = [](const char* name) {
-        const char* const value = std::getenv(name);
-        return std::filesystem::path(value ? value : "");
-    };
+    const auto variable = [](const char* name) { return std::filesystem::path(platform::variable(name)); };
     std::filesystem::path data = variable("XDG_DATA_HOME");
     if (!data.is_absolute()) data = variable("HOME").empty() ? "" : variable("HOME") / ".local/share";
     if (!data.is_absolute()) data = variable("LOCALAPPDATA"); // of Windows

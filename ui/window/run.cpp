@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/run.h"
 
+#include "core/platform/program.h"
 #include "core/workspace/own_files.h"
 #include "ui/bridge/worker.h"
 #include "ui/models/file_name.h"
@@ -20,8 +21,10 @@ static void init_resources() {
 namespace lapwright::window {
 namespace {
 
-// Qt ends the process with a core dump when there is nothing to show a window on; a sentence is better.
+// Qt ends the process with a core dump when there is nothing to show a window on; a sentence is better.  Where there is
+// no X11 or Wayland there is always a desktop.
 bool display_named() {
+    if constexpr (!platform::display_is_named) return true;
     return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
            qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
 }
