@@ -107,6 +107,10 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
         ->allow_extra_args(false);
     add_json(*add, arguments);
 
+    add_json(*add_one(*book, arguments, BookCommand::corners, "corners",
+                      "measures the flying laps in the corners of their tracks, for the table corner_figures"),
+             arguments);
+
     CLI::App* part =
         add_one(*book, arguments, BookCommand::write_export, "export", "writes sessions as one file for a friend");
     part->add_option("sessions", arguments.sessions, "ids as the list has them (default: the whole book)");

@@ -28,6 +28,7 @@ enum class BookCommand {
     restore,
     forget,
     add,
+    corners,
     write_export,
     merge,
     conflicts,

@@ -10,11 +10,13 @@
 #include "app/commands/sessions.h"
 #include "core/analysis/car_season.h"
 #include "core/analysis/common_track.h"
+#include "core/analysis/corners_of_session.h"
 #include "core/analysis/keep_session.h"
 #include "core/analysis/known_track.h"
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
 #include "core/book/conflicts.h"
+#include "core/book/corners.h"
 #include "core/book/tracks.h"
 #include "core/import/text/day.h"
 #include "core/workspace/own_files.h"
@@ -206,6 +208,41 @@ int add(const Call& call) {
     return status;
 }
 
+// Of one session; nothing where its track has gone meanwhile.
+Result<std::size_t> measure_corners(book::Book& book, book::SessionId id) {
+    const auto details = read_details(book, id);
+    if (!details) return details.error();
+    const auto record = read_track(book, details->track);
+    if (!record) return record.error();
+    if (!*record) return std::size_t{0};
+    const auto session = workspace::read_session(id, {book.path(), **record, {}, {}, workspace::own_recipe_folder()});
+    if (!session) return session.error();
+    const auto laps = read_laps(book, id);
+    if (!laps) return laps.error();
+    const auto corners = analysis::corners_of_session(*session, **record, *laps);
+    if (!corners) return corners.error();
+    if (const auto put = put_corners(book, id, *corners); !put) return put.error();
+    return corners->size();
+}
+
+int corners(const Call& call) {
+    const auto sessions = sessions_without_corners(call.book);
+    if (!sessions) return call.refuse(sessions.error());
+    MeasuredCorners measured;
+    int status = 0;
+    for (const book::SessionId id : *sessions) {
+        const auto count = measure_corners(call.book, id);
+        if (!count) {
+            status = call.refuse(count.error());
+            continue;
+        }
+        ++measured.sessions;
+        measured.corners += *count;
+    }
+    call.out << (call.arguments.json ? corners_json(measured) : corners_table(measured));
+    return status;
+}
+
 int write_export(const Call& call) {
     const std::string& out_file = call.arguments.out_file;
     if (const auto may = check_output(out_file, {call.book.path()}, Renews::nothing); !may)
@@ -277,6 +314,8 @@ int carry_out(const Call& call) {
         return rename(call);
     case BookCommand::add:
         return add(call);
+    case BookCommand::corners:
+        return corners(call);
     case BookCommand::write_export:
         return write_export(call);
     case BookCommand::merge:

@@ -309,6 +309,16 @@ std::string table_csv(const book::BookTable& table) {
     return sheet::csv_text(printed);
 }
 
+std::string corners_json(const MeasuredCorners& measured) {
+    return document_text({{"sessions", measured.sessions}, {"corners", measured.corners}});
+}
+
+std::string corners_table(const MeasuredCorners& measured) {
+    if (measured.sessions == 0) return "nothing is left to measure\n";
+    const auto number = [](std::size_t count) { return base::integer_text(static_cast<std::int64_t>(count)); };
+    return number(measured.corners) + " corners of laps measured, in sessions: " + number(measured.sessions) + "\n";
+}
+
 std::string health_json(const book::Health& health) {
     return document_text({{"whole", health.whole()}, {"complaints", health.complaints}});
 }

@@ -25,6 +25,14 @@ struct AddedFile {
     std::vector<std::string> renewed; // "setup": of a session that was there, what it got now
 };
 
+// What "book corners" did.
+struct MeasuredCorners {
+    std::size_t sessions = 0;
+    std::size_t corners = 0; // of all their laps
+};
+
+[[nodiscard]] std::string corners_json(const MeasuredCorners& measured);
+[[nodiscard]] std::string corners_table(const MeasuredCorners& measured);
 [[nodiscard]] std::string list_json(const std::vector<book::SessionSummary>& sessions);
 [[nodiscard]] std::string removed_json(const std::vector<book::RemovedSession>& sessions);
 [[nodiscard]] std::string removed_table(const std::vector<book::RemovedSession>& sessions);

@@ -32,6 +32,12 @@ constexpr std::array tables{
     Table{"channel", "session_id, place", "session_id DESC, place DESC", false, "channels"},
     Table{"split", "session_id, place", "session_id DESC, place DESC", false, "splits of recordings"},
     Table{"figure", "session_id, name", "session_id DESC, name DESC", false, "fitted figures"},
+    Table{"corner", "session_id, lap_place, place", "session_id DESC, lap_place DESC, place DESC", false,
+          "corner figures"},
+    Table{"video_file", "session_id, part", "session_id DESC, part DESC", false, "places of videos"},
+    Table{"video_step", "session_id", "session_id DESC", false, "offsets of videos"},
+    Table{"video_place", "ends_checksum, size_bytes, path", "ends_checksum DESC, size_bytes DESC, path DESC", false,
+          "other places of videos"},
     Table{"judged_by_hand", "session_id, at_s", "session_id DESC, at_s DESC", false, "laps judged by hand"},
     Table{"pairing", "id", "id DESC", true, "pairings"},
     Table{"note", "id", "id DESC", true, "notes"},
@@ -64,6 +70,17 @@ std::vector<std::string> common_columns(sqlite3* from, sqlite3* into, const char
     auto common = columns(into);
     std::erase_if(common, [&](const std::string& name) { return std::ranges::find(theirs, name) == theirs.end(); });
     return common;
+}
+
+// The book is older than the table: it is known to end without it.
+bool never_had(sqlite3* from, const char* table) {
+    const Prepared rows = prepare(from, "SELECT 1 FROM sqlite_schema WHERE name = ?");
+    if (!rows) return false;
+    sqlite3_bind_text(rows.get(), 1, table, -1, SQLITE_STATIC);
+    if (sqlite3_step(rows.get()) != SQLITE_DONE) return false;
+    sqlite3_reset(rows.get());
+    sqlite3_bind_text(rows.get(), 1, "session", -1, SQLITE_STATIC);
+    return sqlite3_step(rows.get()) == SQLITE_ROW;
 }
 
 class Rescue {
@@ -140,7 +157,8 @@ void leave_out_strays(Database& database) {
     for (const std::string name : {"driver", "car", "track"})
         database.run("UPDATE session SET " + name + "_id = NULL WHERE " + name + "_id NOT IN (SELECT id FROM " + name +
                      ")");
-    for (const char* const part : {"fact", "warning", "lap", "block", "channel", "split", "figure", "judged_by_hand"})
+    for (const char* const part : {"fact", "warning", "lap", "block", "channel", "split", "figure", "corner",
+                                   "video_file", "video_step", "judged_by_hand"})
         database.run("DELETE FROM " + std::string(part) + " WHERE session_id NOT IN (SELECT id FROM session)");
     database.run("DELETE FROM pairing WHERE session_a NOT IN (SELECT id FROM session) OR "
                  "session_b NOT IN (SELECT id FROM session)");
@@ -158,7 +176,7 @@ std::vector<std::string> rescue_rows(const std::string& damaged, Database& into)
     Database& from = **opened;
     from.run("PRAGMA writable_schema = ON"); // then a file that ends early is read as far as it goes
     for (const Table& table : tables)
-        if (into.well() && !Rescue(from.handle(), into, table).run())
+        if (into.well() && !never_had(from.handle(), table.name) && !Rescue(from.handle(), into, table).run())
             losses.push_back("not all " + std::string(table.what) + " could be read");
     leave_out_strays(into);
     say_all(into);

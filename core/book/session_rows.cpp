@@ -56,11 +56,6 @@ void put_setup_words(Database& database, SessionId id, const car::SetupSheet& se
                  {trimmed(setup.tyre), words_of(setup), number(id)});
 }
 
-// The session's part was made now.
-void put_moment(Database& database, SessionId id, const std::string& column) {
-    database.run("UPDATE session SET " + column + " = max(?, " + column + ") WHERE id = ?", {now_unix_s(), number(id)});
-}
-
 } // namespace
 
 std::string_view as_bytes(const Checksum& checksum) {
@@ -79,6 +74,10 @@ void require_session(Database& database, SessionId id) {
                        {database.path(), {}, {}},
                        "this session is not in the book (any more)",
                        "look at the book's list again"});
+}
+
+void put_moment(Database& database, SessionId id, const std::string& column) {
+    database.run("UPDATE session SET " + column + " = max(?, " + column + ") WHERE id = ?", {now_unix_s(), number(id)});
 }
 
 SessionId insert_session(Database& database, const Source& source, const recording::Recording& recording) {
@@ -133,6 +132,11 @@ void write_laps(Database& database, SessionId id, std::span<const lap::Lap> laps
                       lap.end_s, lap.time_sd_s, lap.why_not_clean});
     });
     put_moment(database, id, "laps_unix_s");
+}
+
+void clear_corners(Database& database, SessionId id) {
+    database.run("DELETE FROM corner WHERE session_id = ?", {number(id)});
+    put_moment(database, id, "corners_unix_s");
 }
 
 void write_figures(Database& database, SessionId id, const std::vector<KeptFigure>& figures) {

@@ -31,6 +31,12 @@ void write_details(Database& database, SessionId id, const SessionDetails& detai
 void write_laps(Database& database, SessionId id, std::span<const lap::Lap> laps);
 [[nodiscard]] std::vector<lap::Lap> lap_rows(Database& database, SessionId id);
 
+// The session's part, a column of its row, was made now.
+void put_moment(Database& database, SessionId id, const std::string& column);
+
+// Corner figures belong to the laps that were measured.
+void clear_corners(Database& database, SessionId id);
+
 void write_figures(Database& database, SessionId id, const std::vector<KeptFigure>& figures);
 
 void write_recording(Database& database, SessionId id, const recording::Recording& recording,

@@ -36,7 +36,7 @@ bool mend_samples(Database& database, SessionId id, const recording::Recording& 
 } // namespace
 
 Result<Source> source_of_file(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
+    std::ifstream file(std::filesystem::path(path), std::ios::binary);
     Sha256 sum;
     std::uint64_t size = 0;
     std::vector<char> piece(piece_bytes);
@@ -135,6 +135,7 @@ Result<void> change_laps(Book& book, SessionId id, std::span<const lap::Lap> lap
         require_session(database, id);
         database.run("DELETE FROM lap WHERE session_id = ?", {static_cast<std::int64_t>(id)});
         write_laps(database, id, laps);
+        clear_corners(database, id);
     });
 }
 

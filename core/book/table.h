@@ -15,8 +15,8 @@
 
 namespace lapwright::book {
 
-inline constexpr std::array<std::string_view, 7> table_names{"sessions", "laps",        "segments",  "car_figures",
-                                                             "setups",   "setup_items", "conditions"};
+inline constexpr std::array<std::string_view, 8> table_names{"sessions",    "laps",   "segments",    "corner_figures",
+                                                             "car_figures", "setups", "setup_items", "conditions"};
 
 using TableValue = std::variant<std::monostate, std::int64_t, double, std::string>; // the first: absent
 

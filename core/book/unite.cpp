@@ -60,6 +60,15 @@ void bring_tracks(Database& database, bool all) {
                  "COLLATE BINARY");
 }
 
+// Where a video was ever seen; of a chosen part, the videos of its sessions.
+void bring_places_of_videos(Database& database, bool all) {
+    const std::string used =
+        all ? "true" : "(ends_checksum, size_bytes) IN (SELECT ends_checksum, size_bytes FROM main.video_file)";
+    database.run("INSERT OR IGNORE INTO main.video_place (ends_checksum, size_bytes, path) SELECT ends_checksum, "
+                 "size_bytes, path FROM other.video_place WHERE " +
+                 used);
+}
+
 std::vector<std::int64_t> ids(Database& database, const std::string& sql) {
     std::vector<std::int64_t> all;
     Rows rows(database, sql, {});
@@ -163,6 +172,7 @@ Merged unite(Database& database, const Coming& coming) {
     bring_said(database, !coming.sessions);
     bring_tracks(database, !coming.sessions);
     bring_sessions(database);
+    bring_places_of_videos(database, !coming.sessions);
     settle(database);
     merged.sessions = count(database, "fresh AND ours IN (SELECT id FROM main.session WHERE removed_unix_s IS NULL)");
     merged.known_sessions = count(database, "NOT fresh AND listed_there");

@@ -33,7 +33,38 @@ std::vector<Part> session_parts() {
            8},
           {"split", {"place", "time_s"}, 2}}},
         {"laps_unix_s", {}, {{"lap", {"place", "number", "kind", "clean", "start_s", "end_s", "time_sd_s", "why"}, 8}}},
-        {"figures_unix_s", {}, {{"figure", {"name", "value", "low", "high", "decided_by"}, 5}}}};
+        {"figures_unix_s", {}, {{"figure", {"name", "value", "low", "high", "decided_by"}, 5}}},
+        {"corners_unix_s",
+         {},
+         {{"corner",
+           {"lap_place",
+            "place",
+            "segment",
+            "start_m",
+            "end_m",
+            "time_s",
+            "entry_speed_mps",
+            "entry_speed_sd_mps",
+            "min_speed_mps",
+            "min_speed_sd_mps",
+            "min_speed_at_m",
+            "exit_speed_mps",
+            "exit_speed_sd_mps",
+            "lift_at_m",
+            "braking_point_m",
+            "braking_point_sd_m",
+            "braking_mps2",
+            "throttle_opens_m",
+            "full_throttle_m",
+            "full_throttle_sd_m",
+            "peak_lateral_mps2",
+            "coasting_s",
+            "driven_length_m"},
+           23}}},
+        {"video_unix_s",
+         {},
+         {{"video_file", {"part", "path", "size_bytes", "ends_checksum"}, 4},
+          {"video_step", {"offset_s", "offset_low_s", "offset_high_s", "drift", "around_s", "method"}, 6}}}};
 }
 
 std::string listed(const std::vector<std::string_view>& columns) {
@@ -58,7 +89,7 @@ std::string content(const Part& part, const std::string& schema, const std::stri
     for (const Table& table : part.tables)
         text += " || coalesce((SELECT group_concat(one, ',') FROM (SELECT " +
                 quoted(std::span(table.columns).first(table.compared)) + " AS one FROM " + schema + "." + table.name +
-                " WHERE session_id = " + row + ".id ORDER BY " + std::string(table.columns.front()) + ")), '')";
+                " WHERE session_id = " + row + ".id ORDER BY " + std::string(table.columns.front()) + ", one)), '')";
     return text;
 }
 
@@ -102,9 +133,11 @@ void bring_sessions(Database& database) {
         replace_older(database, part);
     // What people said of a fresh one is settled from what was said.
     database.run("INSERT INTO main.session (checksum, file_name, size_bytes, duration_s, file_driver, file_car, "
-                 "file_track, file_start_s, recording_unix_s, laps_unix_s, figures_unix_s, conditions, tyre, setup, "
-                 "setup_words) SELECT checksum, file_name, size_bytes, duration_s, file_driver, file_car, file_track, "
-                 "file_start_s, recording_unix_s, laps_unix_s, figures_unix_s, '', '', '{}', '' FROM other.session "
+                 "file_track, file_start_s, recording_unix_s, laps_unix_s, figures_unix_s, corners_unix_s, "
+                 "video_unix_s, conditions, tyre, setup, setup_words) SELECT checksum, file_name, size_bytes, "
+                 "duration_s, file_driver, file_car, file_track, "
+                 "file_start_s, recording_unix_s, laps_unix_s, figures_unix_s, corners_unix_s, video_unix_s, '', '', "
+                 "'{}', '' FROM other.session "
                  "JOIN coming ON theirs = id WHERE fresh");
     database.run("UPDATE coming SET ours = (SELECT m.id FROM main.session AS m JOIN other.session AS o "
                  "ON o.checksum = m.checksum WHERE o.id = theirs) WHERE fresh");

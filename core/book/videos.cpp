@@ -2,6 +2,7 @@
 #include "core/book/videos.h"
 
 #include "core/book/database.h"
+#include "core/book/session_rows.h"
 #include "core/book/sha256.h"
 
 #include <algorithm>
@@ -17,13 +18,19 @@ namespace fs = std::filesystem;
 
 constexpr const char* id_of_session = "SELECT id FROM session WHERE checksum = ?";
 
-std::string_view bytes_of(const Checksum& checksum) {
-    return {reinterpret_cast<const char*>(checksum.data()), checksum.size()};
+std::optional<std::int64_t> session_id(Database& database, const Checksum& session) {
+    Rows rows(database, id_of_session, {Blob{as_bytes(session)}});
+    return rows.next() ? std::optional(rows.whole(0)) : std::nullopt;
 }
 
-std::optional<std::int64_t> session_id(Database& database, const Checksum& session) {
-    Rows rows(database, id_of_session, {Blob{bytes_of(session)}});
-    return rows.next() ? std::optional(rows.whole(0)) : std::nullopt;
+std::vector<std::string> other_places(Database& database, const VideoFile& file) {
+    std::vector<std::string> paths;
+    Rows rows(database,
+              "SELECT path FROM video_place WHERE ends_checksum = ? AND size_bytes = ? AND path <> ? ORDER BY path",
+              {Blob{as_bytes(file.ends)}, static_cast<std::int64_t>(file.size_bytes), file.path});
+    while (rows.next())
+        paths.push_back(rows.text(0));
+    return paths;
 }
 
 std::vector<VideoFile> files_of(Database& database, std::int64_t session) {
@@ -31,9 +38,10 @@ std::vector<VideoFile> files_of(Database& database, std::int64_t session) {
     Rows rows(database, "SELECT path, size_bytes, ends_checksum FROM video_file WHERE session_id = ? ORDER BY part",
               {session});
     while (rows.next()) {
-        VideoFile file{rows.text(0), static_cast<std::uint64_t>(rows.whole(1)), {}};
+        VideoFile file{rows.text(0), static_cast<std::uint64_t>(rows.whole(1)), {}, {}};
         const std::string_view ends = rows.blob(2);
         std::copy_n(ends.begin(), std::min(ends.size(), file.ends.size()), file.ends.begin());
+        file.also_at = other_places(database, file);
         files.push_back(std::move(file));
     }
     return files;
@@ -70,7 +78,7 @@ base::Result<VideoFile> video_file(const std::string& path) {
     constexpr std::uint64_t end_bytes = 64U << 10U;
     std::error_code problem;
     const std::uint64_t size = fs::file_size(path, problem);
-    std::ifstream file(path, std::ios::binary);
+    std::ifstream file(std::filesystem::path(path), std::ios::binary);
     Sha256 sum;
     std::string head(static_cast<std::size_t>(problem ? 0 : std::min(size, end_bytes)), '\0');
     std::string tail(head.size(), '\0');
@@ -84,7 +92,7 @@ base::Result<VideoFile> video_file(const std::string& path) {
                            "check that it is there and may be read"};
     sum.add(head);
     sum.add(tail);
-    return VideoFile{path, size, sum.finish()};
+    return VideoFile{path, size, sum.finish(), {}};
 }
 
 base::Result<std::optional<KeptVideo>> video_of(Book& book, const Checksum& session) {
@@ -102,12 +110,15 @@ base::Result<void> put_video(Book& book, const Checksum& session, const std::opt
         if (!id) return;
         database.run("DELETE FROM video_file WHERE session_id = ?", {*id});
         database.run("DELETE FROM video_step WHERE session_id = ?", {*id});
+        put_moment(database, SessionId{*id}, "video_unix_s");
         if (!video) return;
         for (std::size_t part = 0; part < video->files.size(); ++part) {
             const VideoFile& file = video->files[part];
             database.run("INSERT INTO video_file VALUES (?, ?, ?, ?, ?)",
                          {*id, static_cast<std::int64_t>(part), file.path, static_cast<std::int64_t>(file.size_bytes),
-                          Blob{bytes_of(file.ends)}});
+                          Blob{as_bytes(file.ends)}});
+            database.run("INSERT OR IGNORE INTO video_place (ends_checksum, size_bytes, path) VALUES (?, ?, ?)",
+                         {Blob{as_bytes(file.ends)}, static_cast<std::int64_t>(file.size_bytes), file.path});
         }
         if (const auto& step = video->step)
             database.run("INSERT INTO video_step VALUES (?, ?, ?, ?, ?, ?, ?)",
@@ -120,6 +131,8 @@ base::Result<std::vector<std::string>> locate(const KeptVideo& video, const std:
     std::vector<std::string> paths;
     for (const VideoFile& file : video.files) {
         std::optional<std::string> found = is_same(file.path, file) ? std::optional(file.path) : std::nullopt;
+        for (std::size_t i = 0; !found && i < file.also_at.size(); ++i)
+            if (is_same(file.also_at[i], file)) found = file.also_at[i];
         for (std::size_t i = 0; !found && i < folders.size(); ++i)
             found = find_in(folders[i], file);
         if (!found)

@@ -154,6 +154,10 @@ Figure gain(const LapEnsemble& a, const LapEnsemble& b, const track::Segment& se
 
 } // namespace
 
+std::vector<SegmentFigures> measured_figures(const LapEnsemble& lap, const std::vector<track::Segment>& segments) {
+    return figures_with_spread(lap, with_gears(lap.best), segments);
+}
+
 std::vector<double> boundary_times(const LapTrace& trace, const std::vector<track::Segment>& segments) {
     std::vector<double> times{0.0};
     for (const track::Segment& segment : segments)
@@ -174,8 +178,8 @@ Comparison compare_laps(const LapEnsemble& a, const LapEnsemble& b, const std::v
     result.gap = gap_trace(a, b);
     result.gap_at_end_s.value = result.gap.gap_s.back();
     if (!result.gap.sd_s.empty()) result.gap_at_end_s.sd = result.gap.sd_s.back();
-    const auto figures_a = figures_with_spread(a, with_gears(a.best), segments);
-    const auto figures_b = figures_with_spread(b, with_gears(b.best), segments);
+    const auto figures_a = measured_figures(a, segments);
+    const auto figures_b = measured_figures(b, segments);
     for (std::size_t i = 0; i < segments.size(); ++i)
         result.segments.push_back({segments[i], gain(a, b, segments[i]), figures_a[i], figures_b[i]});
     return result;

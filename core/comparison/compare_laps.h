@@ -13,6 +13,10 @@ namespace lapwright::comparison {
 [[nodiscard]] Comparison compare_laps(const lap::LapEnsemble& a, const lap::LapEnsemble& b,
                                       const std::vector<track::Segment>& segments);
 
+// What one lap did in each segment, with the ensemble's uncertainty.
+[[nodiscard]] std::vector<SegmentFigures> measured_figures(const lap::LapEnsemble& lap,
+                                                           const std::vector<track::Segment>& segments);
+
 // Times at the segments' boundaries, from 0 to the lap time: one more than segments.
 [[nodiscard]] std::vector<double> boundary_times(const lap::LapTrace& trace,
                                                  const std::vector<track::Segment>& segments);

@@ -2,6 +2,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # What other tools read: JSON documents against their published schemas, with a validator that is none of ours; the book's
 # tables by Python's sqlite3 and by sqlite3 itself.   other_tools_test.py LAPWRIGHT SOURCE_FOLDER
+import contextlib
 import copy
 import csv
 import io
@@ -29,12 +30,19 @@ TABLES = {
                 "best_clean_lap_s source_sha256",
     "laps": "session_id driver car track start_unix_s lap kind clean start_s time_s time_sd_s why_not_clean",
     "segments": "track segment kind start_m end_m",
+    "corner_figures": "session_id driver car track start_unix_s lap clean segment start_m end_m time_s entry_speed_mps "
+                      "entry_speed_sd_mps min_speed_mps min_speed_sd_mps min_speed_at_m exit_speed_mps "
+                      "exit_speed_sd_mps lift_at_m braking_point_m braking_point_sd_m braking_mps2 throttle_opens_m "
+                      "full_throttle_m full_throttle_sd_m peak_lateral_mps2 coasting_s driven_length_m",
     "car_figures": "session_id driver car track start_unix_s figure value low high decided_by",
     "setups": "session_id driver car track start_unix_s tyre mass_kg mass_sd_kg front_spring_n_per_m "
               "rear_spring_n_per_m known_downforce_area_m2 known_drag_area_m2 known_power_w",
     "setup_items": "session_id driver car track start_unix_s item value",
     "conditions": "session_id driver car track start_unix_s conditions air_temperature_k air_pressure_pa "
                   "relative_humidity altitude_m"}
+
+
+HELD = set()  # schemas that a document was held against
 
 
 def run(*words):
@@ -45,18 +53,21 @@ def run(*words):
 @unittest.skipUnless(jsonschema, "python3-jsonschema is not installed")
 class Documents(unittest.TestCase):
     def check(self, name, *words):
+        return self.hold(name, json.loads(run(name, *words, "--json")))
+
+    def hold(self, name, document):
         schema = json.loads((SOURCE / f"resources/schemas/{name}.schema.json").read_text(encoding="utf-8"))
         jsonschema.Draft202012Validator.check_schema(schema)
         validator = jsonschema.Draft202012Validator(schema)
-        document = json.loads(run(name, *words, "--json"))
         for error in validator.iter_errors(document):
-            self.fail(f"{name} {words}: {error.json_path}: {error.message[:200]}")
+            self.fail(f"{name}: {error.json_path}: {error.message[:200]}")
         # A schema that lets anything through would prove nothing.
         for key in schema["required"]:
             less = copy.copy(document)
             del less[key]
             self.assertFalse(validator.is_valid(less), key)
             self.assertFalse(validator.is_valid(document | {key: {"no": "such"}}), key)
+        HELD.add(name)
         return document, validator
 
     def test_laps(self):
@@ -79,6 +90,84 @@ class Documents(unittest.TestCase):
     def test_traces(self):
         document, _ = self.check("traces", PLOVER)
         self.assertEqual({len(channel["values"]) for channel in document["channels"]}, {len(document["distance_m"])})
+
+    def test_trial(self):
+        with tempfile.TemporaryDirectory() as folder:
+            again = pathlib.Path(folder) / "again.csv"
+            # One baseline for the run before and the run after, an altitude apart, or it would be there twice.
+            again.write_bytes(PLOVER.read_bytes().replace(b",12.25,", b",12.26,", 1))
+            document, validator = self.check("trial", PLOVER, SAMPLES / "plover-saturday-3-less-wing.tsv", again,
+                                             "--changed", "2")
+        self.assertTrue(validator.is_valid(document | {"figures": {"cannot_tell": "no speeds"}}))
+        del document["segments"][0]["gain_low_s"]
+        self.assertFalse(validator.is_valid(document))
+
+    @unittest.skipUnless(shutil.which("ffmpeg"), "ffmpeg is not installed")
+    def test_video(self):
+        with tempfile.TemporaryDirectory() as folder:
+            video = pathlib.Path(folder) / "video.mp4"
+            subprocess.run(["ffmpeg", "-nostdin", "-v", "error", "-f", "lavfi", "-i", "testsrc=size=64x64:rate=10",
+                            "-t", "2", video], check=True)
+            answer = subprocess.run([PROGRAM, "video", PLOVER, video, "--json"], capture_output=True, text=True)
+        if answer.returncode != 0 and "no video decoder" in answer.stderr:
+            self.skipTest("built without a video decoder")
+        document, validator = self.hold("video", json.loads(answer.stdout))
+        self.assertEqual(document["video"]["width"], 64)
+        step = {"offset_s": 1.0, "offset_low_s": 0.5, "offset_high_s": 1.5, "drift": 0.0, "around_video_s": 3.0,
+                "method": "by_hand", "score": None}
+        self.assertTrue(validator.is_valid(document | {"in_step": step}))
+        self.assertFalse(validator.is_valid(document | {"in_step": step | {"offset_s": None}}))
+
+    def test_recipe(self):
+        for file in DUNLIN, PLOVER:
+            document, validator = self.hold("recipe", json.loads(run("recipe", file)))
+            document["columns"][0]["header"] = 7
+            self.assertFalse(validator.is_valid(document))
+
+    def test_the_book(self):
+        with tempfile.TemporaryDirectory() as folder:
+            self.documents_of_a_book(pathlib.Path(folder))
+
+    def documents_of_a_book(self, folder):
+        mine, theirs = folder / "mine", folder / "theirs"
+
+        def ask(name, book, *words):
+            document, validator = self.hold("book-" + name, json.loads(run("book", "--book", book, *words, "--json")))
+            for rows in document.values():
+                for key in rows[0] if isinstance(rows, list) and rows and isinstance(rows[0], dict) else []:
+                    less = copy.deepcopy(document)
+                    del next(value for value in less.values() if isinstance(value, list))[0][key]
+                    self.assertFalse(validator.is_valid(less), f"{name}: {key}")
+            return document
+
+        ask("add", mine, "add", PLOVER, "--track", SAMPLES / "ternbank.track.json")
+        ask("add", mine, "add", DUNLIN)
+        ask("list", mine, "list")
+        ask("corners", mine, "corners")
+        self.assertEqual(len(ask("season", mine, "season", "Ternbank")["sessions"]), 2)
+        with contextlib.closing(sqlite3.connect(mine)) as base, base:
+            car = base.execute("SELECT car FROM sessions WHERE session_id = 1").fetchone()[0]
+            # The window alone keeps these.
+            base.execute("INSERT INTO figure VALUES (1, 'grip', 1.2, 1.1, 1.3, 'data')")
+            base.execute("INSERT INTO pairing (session_a, lap_a, session_b, lap_b, title, sentence, changed_unix_s) "
+                         "VALUES (1, 3, 2, 3, '', 'A is ahead', 1.7e9)")
+        self.assertEqual(len(ask("figures", mine, "figures", car)["sessions"]), 1)
+        self.assertEqual(len(ask("pairings", mine, "pairings")["pairings"]), 1)
+        ask("my-car", mine, "my-car", car)
+        ask("merge", theirs, "merge", mine)
+        ask("rename", theirs, "rename", "driver", "Ylva Tarnby", "Y. Tarnby")
+        ask("rename", mine, "rename", "driver", "Ylva Tarnby", "Ylva T.")
+        ask("merge", mine, "merge", theirs)
+        self.assertGreater(len(ask("conflicts", mine, "conflicts")["conflicts"]), 0)
+        run("book", "--book", theirs, "remove", "1")
+        self.assertEqual(len(ask("merge", mine, "merge", theirs)["removed"]), 1)
+        self.assertEqual(len(ask("list-removed", mine, "list", "--removed")["sessions"]), 1)
+        ask("check", mine, "check")
+        ask("salvage", mine, "salvage")
+
+    def test_zz_no_document_is_without_a_test(self):
+        named = {file.name.removesuffix(".schema.json") for file in (SOURCE / "resources/schemas").iterdir()}
+        self.assertEqual(named - HELD, set() if shutil.which("ffmpeg") and "video" in HELD else {"video"})
 
 
 class Traces(unittest.TestCase):
@@ -127,6 +216,31 @@ class Tables(unittest.TestCase):
         self.assertEqual(self.base.execute("SELECT item, value FROM setup_items WHERE session_id = 1").fetchall(),
                          [("wing", '=7, "deg"')])
         self.assertEqual(self.base.execute("SELECT count(*) FROM sessions").fetchone(), (2,))
+
+    def test_corners_are_those_of_a_comparison(self):
+        run("book", "--book", self.book, "corners")
+        pair = json.loads(run("compare", PLOVER, PLOVER, "--lap-a", "3", "--lap-b", "4", "--track",
+                              SAMPLES / "ternbank.track.json", "--json"))
+        for letter, lap in ("a", 3), ("b", 4):
+            compared = [s for s in pair["segments"] if s["kind"] == "corner"]
+            rows = self.base.execute("SELECT segment, entry_speed_mps, min_speed_mps, exit_speed_mps, entry_speed_sd_mps "
+                                     "FROM corner_figures WHERE session_id = 1 AND lap = ?", (lap,)).fetchall()
+            self.assertEqual([row[0] for row in rows], [s["name"] for s in compared])
+            for row, segment in zip(rows, compared):
+                for value, figure in zip(row[1:4], ("entry_speed", "min_speed", "exit_speed")):
+                    self.assertAlmostEqual(value, segment[f"{figure}_{letter}_mps"], delta=0.05)
+                self.assertGreater(row[4], 0)
+        count = self.base.execute("SELECT count(*) FROM corner_figures").fetchone()[0]
+        # Corners that were moved are no longer those that were measured.
+        record = json.loads((SAMPLES / "ternbank.track.json").read_text())
+        corner = next(s for s in record["segments"] if s["kind"] == "corner")
+        corner["name"] = "Renamed"
+        moved = self.folder / "moved.json"
+        moved.write_text(json.dumps(record))
+        run("book", "--book", self.book, "add", PLOVER, "--track", moved)
+        fewer = self.base.execute("SELECT count(*) FROM corner_figures").fetchone()[0]
+        self.assertLess(fewer, count)
+        self.assertGreater(fewer, 0)
 
     def test_the_printed_table_is_the_same(self):
         for name in TABLES:

@@ -24,7 +24,8 @@ inline std::vector<std::string> content(Book& book) {
         "FROM "
         "car WHERE id = car_id), (SELECT name FROM track WHERE id = track_id), start_unix_s, conditions, tyre, setup, "
         "setup_words, duration_s, file_driver, file_start_s, removed_unix_s, recording_unix_s, laps_unix_s, "
-        "figures_unix_s, (SELECT group_concat(text) FROM words WHERE rowid = session.id) IS NULL FROM session",
+        "figures_unix_s, corners_unix_s, video_unix_s, (SELECT group_concat(text) FROM words WHERE rowid = session.id) "
+        "IS NULL FROM session",
         "SELECT name FROM driver",
         "SELECT name FROM car",
         "SELECT name, record, line FROM track",
@@ -34,8 +35,10 @@ inline std::vector<std::string> content(Book& book) {
             "session_b) || lap_b FROM pairing WHERE pairing.id = pairing_id), lap, segment, at_m, text, changed_unix_s "
             "FROM note",
         "SELECT subject, field, said_unix_s, value, replaced FROM said",
-        "SELECT * FROM gone"};
-    for (const std::string part : {"fact", "warning", "lap", "channel", "split", "figure", "judged_by_hand"})
+        "SELECT * FROM gone",
+        "SELECT * FROM video_place"};
+    for (const std::string part : {"fact", "warning", "lap", "channel", "split", "figure", "judged_by_hand", "corner",
+                                   "video_file", "video_step"})
         queries.push_back("SELECT '" + part + "', " + session + "session_id), * FROM " + part);
     queries.push_back("SELECT " + session + "session_id), place, count, crc, bytes FROM block");
     std::vector<std::string> all;

@@ -47,7 +47,8 @@ TEST(Migrations, AReleasedStepIsNeverChanged) {
                               "d3e7f6be1f5c71d642639fb10a949b3d29eb0257e0f945dcc6fdd86e5fd9a5c0",
                               "86f4cdd44b460229bd403478998f0ddfa80a4cad3cc6686754dd0bb995cf023c",
                               "5cc6b5f7db8dae6e8b795b066e513a2aa3ca9f980079a40296fea97d23e02dab",
-                              "5233427b7077148ca96fddfe86fecc4cb5a904e447d47590b66516f6a578fc29"};
+                              "5233427b7077148ca96fddfe86fecc4cb5a904e447d47590b66516f6a578fc29",
+                              "80280ec4e4f83b439bd8cd5a4f6992a9c688ceac68408f620a9d651ac104c0b8"};
     ASSERT_EQ(known_migrations().size(), released.size());
     for (std::size_t i = 0; i < released.size(); ++i)
         EXPECT_EQ(hex_text(sha256_of(known_migrations()[i].sql)), released[i]);

@@ -4,6 +4,7 @@
 #include "core/book/book_content.h"
 #include "core/book/book_fixture.h"
 #include "core/book/conflicts.h"
+#include "core/book/corners.h"
 #include "core/book/database.h"
 #include "core/book/exchange.h"
 #include "core/book/judged_by_hand.h"
@@ -13,6 +14,7 @@
 #include "core/book/search.h"
 #include "core/book/season.h"
 #include "core/book/tracks.h"
+#include "core/book/videos.h"
 
 #include <gtest/gtest.h>
 
@@ -51,12 +53,13 @@ class Person {
     Book& book() { return book_; }
 
     void do_something() {
-        const std::array doings{
-            &Person::add,    &Person::add,        &Person::tell,       &Person::tell,   &Person::tell,
-            &Person::date,   &Person::rename_one, &Person::note,       &Person::note,   &Person::edit_note,
-            &Person::unnote, &Person::pair,       &Person::pair,       &Person::unpair, &Person::note_pairing,
-            &Person::track,  &Person::untrack,    &Person::figures,    &Person::laps,   &Person::judge,
-            &Person::remove, &Person::restore,    &Person::read_again, &Person::forget, &Person::settle};
+        const std::array doings{&Person::add,     &Person::add,       &Person::tell,         &Person::tell,
+                                &Person::tell,    &Person::date,      &Person::rename_one,   &Person::note,
+                                &Person::note,    &Person::edit_note, &Person::unnote,       &Person::pair,
+                                &Person::pair,    &Person::unpair,    &Person::note_pairing, &Person::track,
+                                &Person::untrack, &Person::figures,   &Person::laps,         &Person::judge,
+                                &Person::remove,  &Person::restore,   &Person::read_again,   &Person::forget,
+                                &Person::settle,  &Person::video,     &Person::video,        &Person::corner};
         (this->*doings[draw(doings.size())])();
     }
 
@@ -181,6 +184,30 @@ class Person {
         auto words = *judged_by_hand(book_, *id);
         words = lap::with_word(words, laps[1 + draw(3)], lap::JudgedByHand{0.0, draw(2) == 0, "traffic"});
         tried(judge_by_hand(book_, *id, words, lap::judged_by_hand(laps, words)));
+    }
+    // A few videos, each person's in a folder of their own, in step or not, or taken away.
+    void video() {
+        const std::uint64_t number = 1 + draw(4);
+        const Checksum session = source_named("run-" + base::integer_text(static_cast<std::int64_t>(number))).checksum;
+        if (draw(6) == 0) return tried(put_video(book_, session, std::nullopt));
+        KeptVideo kept;
+        for (std::size_t part = draw(2) + 1; part > 0; --part) {
+            const std::uint64_t which = draw(3);
+            const std::string name = "video-" + base::integer_text(static_cast<std::int64_t>(which)) + ".mp4";
+            kept.files.push_back({book_.path() + "/" + name, 1000 + which, sha256_of(name)});
+        }
+        if (draw(2) == 0)
+            kept.step = KeptStep{static_cast<double>(draw(9)), 0.0, 9.0, 1e-5, 300.0, "sound_and_engine_speed"};
+        tried(put_video(book_, session, kept));
+    }
+    void corner() {
+        const auto id = session();
+        if (!id) return;
+        KeptCorner one;
+        one.lap = static_cast<int>(1 + draw(2));
+        one.segment = "Sweep";
+        one.entry_speed_mps = 30.0 + static_cast<double>(draw(5));
+        tried(put_corners(book_, *id, {one}));
     }
     void remove() {
         if (const auto id = session()) tried(remove_session(book_, *id));

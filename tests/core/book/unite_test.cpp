@@ -8,6 +8,7 @@
 #include "core/book/notes.h"
 #include "core/book/pairings.h"
 #include "core/book/search.h"
+#include "core/book/videos.h"
 
 #include <gtest/gtest.h>
 
@@ -109,6 +110,36 @@ TEST_F(TwoBooks, ANoteThatNobodySawKeepsTheRemovedPairingItIsAbout) {
         EXPECT_TRUE(notes_of_session(*book, search(*book)->at(0).id)->empty());
     }
     expect_same_content(mine, theirs);
+}
+
+TEST_F(TwoBooks, AVideoTravelsWithItsSessionAndIsFoundWhereEachHasIt) {
+    const auto write = [&](const std::string& name) {
+        std::ofstream(folder.path() / name, std::ios::binary) << std::string(5000, 'v');
+        return folder.file(name);
+    };
+    const Checksum session = source_named("one").checksum;
+    const VideoFile here = video_file(write("here.mp4")).value();
+    const VideoFile there = video_file(write("there.mp4")).value();
+    ASSERT_TRUE(put_video(mine, session, KeptVideo{{here}, KeptStep{2.5, 2.4, 2.6, 0.0, 100.0, "clocks"}}));
+    merge_well(theirs, mine.path());
+    EXPECT_EQ(video_of(theirs, session).value(), video_of(mine, session).value());
+    // The other has it elsewhere and says another offset; each finds it where it lies.
+    ASSERT_TRUE(put_video(theirs, session, KeptVideo{{there}, KeptStep{2.6, 2.5, 2.7, 0.0, 100.0, "by_hand"}}));
+    merge_well(mine, theirs.path());
+    merge_well(theirs, mine.path());
+    expect_same_content(mine, theirs);
+    const auto kept = *video_of(mine, session);
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept->step->offset_s, 2.6);
+    std::filesystem::remove(there.path);
+    EXPECT_EQ(locate(*kept, {}).value(), std::vector{here.path});
+    // Taken away later is taken away in both; a part for a friend has it too.
+    ASSERT_TRUE(export_sessions(mine, std::vector{one}, folder.file("part")));
+    Book part = open_book(folder.file("part"));
+    EXPECT_EQ(video_of(part, session).value(), kept);
+    ASSERT_TRUE(put_video(theirs, session, std::nullopt));
+    merge_well(mine, theirs.path());
+    EXPECT_EQ(video_of(mine, session).value(), std::nullopt);
 }
 
 TEST_F(TwoBooks, OneNoteWithTwoTextsIsAConflict) {

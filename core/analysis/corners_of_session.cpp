@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/corners_of_session.h"
+
+#include "core/analysis/common_track.h"
+#include "core/comparison/compare_laps.h"
+#include "core/lap/trace_lap.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace lapwright::analysis {
+namespace {
+
+using comparison::MaybeFigure;
+
+constexpr double grid_m = 1.0;
+
+std::optional<double> value_of(const MaybeFigure& figure) {
+    return figure ? std::optional(figure->value) : std::nullopt;
+}
+
+std::optional<double> spread_of(const MaybeFigure& figure) {
+    return figure ? figure->sd : std::nullopt;
+}
+
+// A place on this session's line, on the record's.
+std::optional<double> moved(const MaybeFigure& place, double by_m) {
+    return place ? std::optional(place->value + by_m) : std::nullopt;
+}
+
+book::KeptCorner kept(const comparison::SegmentFigures& figures, const track::Segment& recorded, double by_m) {
+    book::KeptCorner corner;
+    corner.segment = recorded.name;
+    corner.start_m = recorded.start_m;
+    corner.end_m = recorded.end_m;
+    corner.time_s = figures.time_s;
+    corner.entry_speed_mps = figures.entry_speed_mps.value;
+    corner.entry_speed_sd_mps = figures.entry_speed_mps.sd;
+    corner.min_speed_mps = value_of(figures.min_speed_mps);
+    corner.min_speed_sd_mps = spread_of(figures.min_speed_mps);
+    corner.min_speed_at_m = moved(figures.min_speed_at_m, by_m);
+    corner.exit_speed_mps = figures.exit_speed_mps.value;
+    corner.exit_speed_sd_mps = figures.exit_speed_mps.sd;
+    corner.lift_at_m = moved(figures.lift_at_m, by_m);
+    corner.braking_point_m = moved(figures.braking_point_m, by_m);
+    corner.braking_point_sd_m = spread_of(figures.braking_point_m);
+    corner.braking_mps2 = value_of(figures.braking_mps2);
+    corner.throttle_opens_m = moved(figures.throttle_opens_m, by_m);
+    corner.full_throttle_m = moved(figures.full_throttle_m, by_m);
+    corner.full_throttle_sd_m = spread_of(figures.full_throttle_m);
+    corner.peak_lateral_mps2 = value_of(figures.peak_lateral_mps2);
+    corner.coasting_s = value_of(figures.coasting_s);
+    corner.driven_length_m = value_of(figures.driven_length_m);
+    return corner;
+}
+
+// The place in the book's laps of the one in whose middle this lap is.
+std::optional<int> place_of(const std::vector<lap::Lap>& kept_laps, const lap::Lap& lap) {
+    const double middle_s = 0.5 * (lap.start_s + lap.end_s);
+    const auto found = std::ranges::find_if(
+        kept_laps, [&](const lap::Lap& one) { return one.start_s <= middle_s && middle_s < one.end_s; });
+    if (found == kept_laps.end() || found->kind != lap::LapKind::flying) return std::nullopt;
+    return static_cast<int>(found - kept_laps.begin());
+}
+
+void add_lap(std::vector<book::KeptCorner>& corners, int lap, const std::vector<comparison::SegmentFigures>& figures,
+             const std::vector<track::Segment>& segments, const track::TrackRecord& record) {
+    for (std::size_t i = 0; i < segments.size(); ++i) {
+        if (segments[i].kind != track::SegmentKind::corner) continue;
+        const auto recorded = std::ranges::find_if(record.segments, [&](const track::Segment& one) {
+            return one.kind == track::SegmentKind::corner && one.name == segments[i].name;
+        });
+        if (recorded == record.segments.end()) continue;
+        book::KeptCorner& corner =
+            corners.emplace_back(kept(figures[i], *recorded, recorded->start_m - segments[i].start_m));
+        corner.lap = lap;
+        corner.place = static_cast<int>(i);
+    }
+}
+
+} // namespace
+
+base::Result<std::vector<book::KeptCorner>> corners_of_session(std::shared_ptr<const Session> session,
+                                                               const track::TrackRecord& record,
+                                                               const std::vector<lap::Lap>& kept_laps) {
+    auto together = place_together({std::move(session)}, record);
+    if (!together) return together.error();
+    const Placed& placed = together->sessions.front();
+    const track::Track& track = together->track;
+    std::vector<book::KeptCorner> corners;
+    for (const lap::Lap& lap : placed.laps) {
+        const auto place = lap.kind == lap::LapKind::flying ? place_of(kept_laps, lap) : std::nullopt;
+        if (!place) continue;
+        const auto ensemble =
+            lap::trace_ensemble(*placed.motion, lap, track.gate, track.line, grid_m, *placed.session->recording);
+        if (ensemble)
+            add_lap(corners, *place, comparison::measured_figures(*ensemble, track.segments), track.segments, record);
+    }
+    return corners;
+}
+
+} // namespace lapwright::analysis
