@@ -87,6 +87,11 @@ class Documents(unittest.TestCase):
         document["cars"]["a"]["grip"]["decided_by"] = "chance"
         self.assertFalse(validator.is_valid(document))
 
+    def test_wing(self):
+        document, validator = self.check("wing", PLOVER, DUNLIN)
+        del document["b"]["cannot_tell"]
+        self.assertFalse(validator.is_valid(document))
+
     def test_traces(self):
         document, _ = self.check("traces", PLOVER)
         self.assertEqual({len(channel["values"]) for channel in document["channels"]}, {len(document["distance_m"])})
@@ -152,6 +157,7 @@ class Documents(unittest.TestCase):
             base.execute("INSERT INTO pairing (session_a, lap_a, session_b, lap_b, title, sentence, changed_unix_s) "
                          "VALUES (1, 3, 2, 3, '', 'A is ahead', 1.7e9)")
         self.assertEqual(len(ask("figures", mine, "figures", car)["sessions"]), 1)
+        ask("together", mine, "together", car)
         self.assertEqual(len(ask("pairings", mine, "pairings")["pairings"]), 1)
         ask("my-car", mine, "my-car", car)
         ask("merge", theirs, "merge", mine)
