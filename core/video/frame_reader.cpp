@@ -60,7 +60,7 @@ base::Result<bool> FrameReader::step(const GoOn& go_on) {
 // To a frame at or before the time, or to the first of the part.  A point of entry may lie behind the time, since files
 // list the order of decoding: then further back.
 base::Result<void> FrameReader::wind(std::size_t part, double local_s, Pace pace, const GoOn& go_on) {
-    constexpr double margin_s = 0.5; // longer than a frame stands
+    constexpr double margin_s = 0.12; // longer than a frame stands; where it is not, that is noticed
     MediaFile& file = *video_.parts[part].file;
     part_ = part;
     for (double back_s = 0.0;; back_s = 2.0 * back_s + 1.0) {
