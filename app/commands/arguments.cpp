@@ -118,6 +118,13 @@ Parsed parse(const std::vector<std::string>& words) {
     CLI::App* compare =
         add_command(app, arguments, Command::compare, "compare", "gap, segment table and traces of two laps");
     add_pairing(*compare, arguments);
+    compare->add_option("--also", arguments.also_files, "a further session beside the two; may be given again")
+        ->allow_extra_args(false);
+    compare
+        ->add_option("--also-lap", arguments.also_laps,
+                     "numbers of their laps, in the same order (default: the fastest clean ones)")
+        ->delimiter(',')
+        ->needs("--also");
     compare->add_option("--step", arguments.step_m, "grid of the traces in metres")
         ->check(between(0.2, 20.0))
         ->capture_default_str();
@@ -165,6 +172,14 @@ Parsed parse(const std::vector<std::string>& words) {
     add_recipes(*trial, arguments);
     trial->add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
 
+    CLI::App* learn = add_command(app, arguments, Command::learn, "learn",
+                                  "lap and corner times over a session: the trend, and what is still to be won");
+    learn->add_option("files", arguments.files, "a session, or several in the order in which they were driven")
+        ->required();
+    learn->add_option("--track", arguments.track_file, "track file with gate and segments");
+    add_recipes(*learn, arguments);
+    learn->add_flag("--json", arguments.json, "one JSON document on standard output, SI units");
+
     CLI::App* traces =
         add_command(app, arguments, Command::traces, "traces", "one lap over distance with every channel, SI units");
     traces->add_option("files", arguments.files, "logger file")->expected(1)->required();
@@ -200,6 +215,8 @@ Parsed parse(const std::vector<std::string>& words) {
         const int status = app.exit(problem, out, err);
         return {std::nullopt, out.str() + err.str(), status == 0 ? 0 : 2};
     }
+    if (!arguments.also_laps.empty() && arguments.also_laps.size() != arguments.also_files.size())
+        return {std::nullopt, "--also-lap: give a number for each --also, or none at all\n", 2};
     arguments.units = *base::parse_unit_system(units);
     arguments.us_letter = paper == "letter";
     if (version)

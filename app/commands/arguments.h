@@ -13,7 +13,7 @@
 
 namespace lapwright::commands {
 
-enum class Command { laps, compare, causes, wing, sheet, trial, traces, recipe, video, book, batch, version };
+enum class Command { laps, compare, causes, wing, sheet, trial, learn, traces, recipe, video, book, batch, version };
 
 // One side's video on the sheet.
 struct VideoArguments {
@@ -26,7 +26,9 @@ struct Arguments {
     std::vector<std::string> files;
     std::optional<int> lap_a;
     std::optional<int> lap_b;
-    std::string track_file; // empty: none
+    std::vector<std::string> also_files; // further sessions beside the two
+    std::vector<int> also_laps;          // as many numbers as there are files, or none
+    std::string track_file;              // empty: none
     std::vector<std::string> recipe_files;
     std::string setup_a; // setup sheets, empty: none
     std::string setup_b;

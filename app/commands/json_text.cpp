@@ -2,6 +2,7 @@
 #include "app/commands/json_text.h"
 
 #include "app/commands/json_parts.h"
+#include "core/base/wording.h"
 
 namespace lapwright::commands {
 namespace {
@@ -68,6 +69,58 @@ ordered_json ideal_json(const comparison::IdealLap& ideal) {
             {"noise_only_gain_s", maybe_json(ideal.noise_only_gain_s)}};
 }
 
+// Sideways, with the 95 % interval.
+ordered_json line_json(const std::optional<comparison::LineAt>& line) {
+    if (!line) return nullptr;
+    const auto end = [&](double sign) {
+        return line->sd_m ? number_json(line->difference_m + sign * base::half_width_95(*line->sd_m))
+                          : ordered_json(nullptr);
+    };
+    return {{"at_m", number_json(line->at_m)},
+            {"a_left_of_b_m", number_json(line->difference_m)},
+            {"low_m", end(-1.0)},
+            {"high_m", end(1.0)}};
+}
+
+ordered_json numbers_json(const std::vector<double>& values) {
+    ordered_json list = ordered_json::array();
+    for (const double value : values)
+        list.push_back(number_json(value));
+    return list;
+}
+
+// As many as the trace has points, or null.
+ordered_json numbers_or_null(const std::vector<double>& values) {
+    return values.empty() ? ordered_json(nullptr) : numbers_json(values);
+}
+
+ordered_json spread_json(const comparison::LapSpread& spread) {
+    return {{"laps", spread.laps},
+            {"speed_low_mps", numbers_or_null(spread.low_mps)},
+            {"speed_high_mps", numbers_or_null(spread.high_mps)}};
+}
+
+ordered_json further_json(const analysis::FurtherLap& one) {
+    ordered_json gains = ordered_json::array();
+    for (const comparison::Figure& gain : one.gains_s)
+        gains.push_back({{"gain_s", number_json(gain.value)}, {"gain_sd_s", maybe_json(gain.sd)}});
+    const recording::Recording& recording = *one.wanted.session->recording;
+    return {{"file", recording.source_file},
+            {"driver", text_or_null(recording.driver)},
+            {"car", text_or_null(recording.car)},
+            {"lap", one.lap.number},
+            {"time_s", number_json(one.trace.lap_time_s())},
+            {"time_sd_s", maybe_json(one.lap.time_sd_s)},
+            {"gap_s", number_json(one.gap_at_end_s.value)},
+            {"gap_sd_s", maybe_json(one.gap_at_end_s.sd)},
+            {"segments", gains},
+            {"trace",
+             {{"distance_m", numbers_json(one.trace.distance_m)},
+              {"speed_mps", numbers_json(one.trace.speed_mps)},
+              {"gap_s", numbers_json(one.gap.gap_s)},
+              {"gap_sd_s", numbers_or_null(one.gap.sd_s)}}}};
+}
+
 ordered_json segment_json(const comparison::SegmentComparison& s) {
     const auto pair = [](ordered_json& out, const std::string& stem, const std::string& unit,
                          const comparison::MaybeFigure& a, const comparison::MaybeFigure& b) {
@@ -87,6 +140,9 @@ ordered_json segment_json(const comparison::SegmentComparison& s) {
     pair(out, "braking_point", "m", s.a.braking_point_m, s.b.braking_point_m);
     pair(out, "full_throttle", "m", s.a.full_throttle_m, s.b.full_throttle_m);
     pair(out, "min_speed_at", "m", s.a.min_speed_at_m, s.b.min_speed_at_m);
+    out["line"] = {{"turn_in", line_json(s.line.turn_in)},
+                   {"slowest", line_json(s.line.slowest)},
+                   {"exit", line_json(s.line.exit)}};
     return out;
 }
 
@@ -103,7 +159,9 @@ ordered_json trace_json(const analysis::Pairing& pairing) {
             {"speed_b_mps", pairing.b.trace.best.speed_mps},
             {"gap_s", gap.gap_s},
             {"gap_sd_s", sd},
-            {"curvature_per_m", curvature}};
+            {"curvature_per_m", curvature},
+            {"a_left_of_b_m", numbers_or_null(pairing.comparison.line.difference_m)},
+            {"a_left_of_b_sd_m", numbers_or_null(pairing.comparison.line.sd_m)}};
 }
 
 } // namespace
@@ -124,12 +182,15 @@ std::string laps_json(const std::vector<std::shared_ptr<const analysis::Session>
     return document_text({{"sessions", list}});
 }
 
-std::string compare_json(const analysis::Pairing& pairing) {
+std::string compare_json(const analysis::Pairing& pairing, const std::vector<analysis::FurtherLap>& further) {
     ordered_json segments = ordered_json::array();
     for (std::size_t i = 0; i < pairing.comparison.segments.size(); ++i) {
         segments.push_back(segment_json(pairing.comparison.segments[i]));
         add_repeatability(segments.back(), pairing.repeatability[i]);
     }
+    ordered_json beside = ordered_json::array();
+    for (const analysis::FurtherLap& one : further)
+        beside.push_back(further_json(one));
     return document_text(
         {{"a", side_json(pairing.a)},
          {"b", side_json(pairing.b)},
@@ -139,31 +200,27 @@ std::string compare_json(const analysis::Pairing& pairing) {
          {"headline", pairing.headline.verdict + ". " + pairing.headline.sentence},
          {"trace", trace_json(pairing)},
          {"segments", segments},
+         {"further_laps", beside},
+         {"clean_laps", {{"a", spread_json(pairing.spread_a)}, {"b", spread_json(pairing.spread_b)}}},
          {"ideal_lap", {{"a", ideal_json(pairing.ideal_a)}, {"b", ideal_json(pairing.ideal_b)}}},
          {"warnings", warnings_json(pairing.warnings)}});
 }
 
 std::string traces_json(const analysis::Side& side) {
     const lap::LapTrace& trace = side.trace.best;
-    const auto numbers = [](const std::vector<double>& values) {
-        ordered_json list = ordered_json::array();
-        for (const double value : values)
-            list.push_back(number_json(value));
-        return list;
-    };
     ordered_json channels = ordered_json::array();
     for (const lap::TraceChannel& channel : trace.channels)
         channels.push_back({{"name", channel.name},
                             {"meaning", recording::name(channel.meaning)},
                             {"unit", base::symbol(base::si_unit(recording::quantity(channel.meaning)))},
-                            {"values", numbers(channel.values)}});
+                            {"values", numbers_json(channel.values)}});
     ordered_json document = side_json(side);
-    document["distance_m"] = numbers(trace.distance_m);
-    document["elapsed_s"] = numbers(trace.time_s);
-    document["speed_mps"] = numbers(trace.speed_mps);
-    document["longitudinal_mps2"] = numbers(trace.longitudinal_mps2);
-    document["lateral_mps2"] = numbers(trace.lateral_mps2);
-    document["offset_m"] = numbers(trace.offset_m);
+    document["distance_m"] = numbers_json(trace.distance_m);
+    document["elapsed_s"] = numbers_json(trace.time_s);
+    document["speed_mps"] = numbers_json(trace.speed_mps);
+    document["longitudinal_mps2"] = numbers_json(trace.longitudinal_mps2);
+    document["lateral_mps2"] = numbers_json(trace.lateral_mps2);
+    document["offset_m"] = numbers_json(trace.offset_m);
     document["channels"] = channels;
     return document_text(document);
 }

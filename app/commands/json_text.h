@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/further_laps.h"
 
 #include <memory>
 #include <nlohmann/json.hpp>
@@ -14,7 +15,8 @@ namespace lapwright::commands {
 // File, names, lap and time of one side.
 [[nodiscard]] nlohmann::ordered_json side_json(const analysis::Side& side);
 [[nodiscard]] std::string laps_json(const std::vector<std::shared_ptr<const analysis::Session>>& sessions);
-[[nodiscard]] std::string compare_json(const analysis::Pairing& pairing);
+[[nodiscard]] std::string compare_json(const analysis::Pairing& pairing,
+                                       const std::vector<analysis::FurtherLap>& further = {});
 // One lap over distance with every channel of its file.
 [[nodiscard]] std::string traces_json(const analysis::Side& side);
 

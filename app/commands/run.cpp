@@ -4,6 +4,7 @@
 #include "app/commands/causes_text.h"
 #include "app/commands/commands.h"
 #include "app/commands/json_text.h"
+#include "app/commands/learning_text.h"
 #include "app/commands/my_car.h"
 #include "app/commands/output_file.h"
 #include "app/commands/recipes.h"
@@ -37,9 +38,9 @@ namespace {
 using base::Result;
 
 // Words that never open the window.
-constexpr std::array<std::string_view, 14> of_the_command_line{"batch", "video",     "book",    "traces", "recipe",
-                                                               "trial", "laps",      "compare", "causes", "wing",
-                                                               "sheet", "--version", "--help",  "-h"};
+constexpr std::array<std::string_view, 15> of_the_command_line{"batch", "video", "book",      "traces",  "recipe",
+                                                               "trial", "learn", "laps",      "compare", "causes",
+                                                               "wing",  "sheet", "--version", "--help",  "-h"};
 
 int refuse(const base::Error& error, std::ostream& err) {
     err << base::one_line(error) << "\n";
@@ -79,11 +80,14 @@ int run_compare(const Arguments& arguments, std::ostream& out, std::ostream& err
     const auto compared = pairing_of(arguments);
     if (!compared) return refuse(compared.error(), err);
     const analysis::Pairing& pairing = *compared->pairing;
-    err << compared->notes;
+    std::string notes = compared->notes;
+    const auto further = further_of(arguments, pairing, notes);
+    if (!further) return refuse(further.error(), err);
+    err << notes;
     if (arguments.csv)
         out << sheet::csv_text(sheet::segments_table(pairing.comparison.segments, arguments.units));
     else
-        out << (arguments.json ? compare_json(pairing) : compare_table(pairing, arguments.units));
+        out << (arguments.json ? compare_json(pairing, *further) : compare_table(pairing, arguments.units, *further));
     return 0;
 }
 
@@ -214,6 +218,27 @@ int run_trial(const Arguments& arguments, std::ostream& out, std::ostream& err) 
     return 0;
 }
 
+int run_learn(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    const auto record = track_of(arguments);
+    if (!record) return refuse(record.error(), err);
+    std::string notes;
+    const auto recipes = recipes_for(arguments.recipe_files, arguments.files, notes);
+    if (!recipes) return refuse(recipes.error(), err);
+    std::vector<SessionPointer> sessions;
+    for (const std::string& file : arguments.files) {
+        const auto setup = setup_of(file, {}, notes);
+        if (!setup) return refuse(setup.error(), err);
+        auto session = load(file, *setup, *recipes, *record);
+        if (!session) return refuse(session.error(), err);
+        sessions.push_back(std::move(session).value());
+    }
+    const auto report = analysis::learn(sessions, *record);
+    if (!report) return refuse(report.error(), err);
+    err << notes;
+    out << (arguments.json ? learning_json(*report) : learning_table(*report));
+    return 0;
+}
+
 int run_recipe(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto text = recipe_text_of(arguments.files.front());
     if (!text) return refuse(text.error(), err);
@@ -269,6 +294,8 @@ int carry_out(const std::vector<std::string>& words, std::ostream& out, std::ost
         return run_sheet(*parsed.arguments, err, write_sheet);
     case Command::trial:
         return run_trial(*parsed.arguments, out, err);
+    case Command::learn:
+        return run_learn(*parsed.arguments, out, err);
     case Command::traces:
         return run_traces(*parsed.arguments, out, err);
     case Command::recipe:

@@ -89,4 +89,27 @@ Result<PairingWithSetups> pairing_of(const Arguments& arguments) {
     return both;
 }
 
+Result<std::vector<analysis::FurtherLap>> further_of(const Arguments& arguments, const analysis::Pairing& pairing,
+                                                     std::string& notes) {
+    const auto record = track_of(arguments);
+    if (!record) return record.error();
+    std::string told; // of the recipes, which were told with the two
+    std::vector<analysis::FurtherWanted> wanted;
+    const auto recipes = recipes_for(arguments.recipe_files, arguments.also_files, told);
+    if (!recipes) return recipes.error();
+    for (std::size_t i = 0; i < arguments.also_files.size(); ++i) {
+        const auto setup = setup_of(arguments.also_files[i], {}, notes);
+        if (!setup) return setup.error();
+        auto session = load(arguments.also_files[i], *setup, *recipes, *record);
+        if (!session) return session.error();
+        const auto lap = arguments.also_laps.empty() ? std::nullopt : std::optional(arguments.also_laps[i]);
+        wanted.push_back({std::move(session).value(), lap});
+    }
+    auto laps = analysis::further_laps(pairing, wanted);
+    if (!laps) return base::cancelled();
+    for (const analysis::FurtherLap& one : *laps)
+        if (one.refused) return *one.refused;
+    return std::move(*laps);
+}
+
 } // namespace lapwright::commands

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/commands/arguments.h"
+#include "core/analysis/further_laps.h"
 #include "core/analysis/run.h"
 #include "core/car/setup_sheet.h"
 #include "core/import/formats/recipe_folder.h"
@@ -40,5 +41,10 @@ struct PairingWithSetups {
     std::string notes; // lines on what was read beside the files
 };
 [[nodiscard]] base::Result<PairingWithSetups> pairing_of(const Arguments& arguments);
+
+// The laps of further sessions beside them; none where none was named.  One that cannot be laid beside them is an
+// error.
+[[nodiscard]] base::Result<std::vector<analysis::FurtherLap>>
+further_of(const Arguments& arguments, const analysis::Pairing& pairing, std::string& notes);
 
 } // namespace lapwright::commands

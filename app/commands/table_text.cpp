@@ -98,11 +98,25 @@ std::string laps_table(const std::vector<std::shared_ptr<const analysis::Session
     return text;
 }
 
+namespace {
+
+std::string further_rows(const std::vector<analysis::FurtherLap>& further) {
+    std::vector<std::vector<std::string>> rows{{"beside them", "lap", "time", "s to A"}};
+    for (const analysis::FurtherLap& one : further)
+        rows.push_back({one.wanted.session->title(), base::integer_text(one.lap.number),
+                        base::lap_time_with_margin(one.trace.lap_time_s(), one.lap.time_sd_s),
+                        presentation::signed_with_margin(one.gap_at_end_s.value, one.gap_at_end_s.sd, 3)});
+    return aligned(rows, 1);
+}
+
+} // namespace
+
 std::string both_sides(const analysis::Pairing& pairing) {
     return "A  " + title(pairing.a) + "\nB  " + title(pairing.b) + "\n";
 }
 
-std::string compare_table(const analysis::Pairing& pairing, UnitSystem units) {
+std::string compare_table(const analysis::Pairing& pairing, UnitSystem units,
+                          const std::vector<analysis::FurtherLap>& further) {
     std::string text = both_sides(pairing);
     if (!pairing.track.name.empty()) text += pairing.track.name + ", ";
     text += base::figure_with_unit(pairing.track.line.length_m, Quantity::length, units, 0) + " from line to line\n\n";
@@ -126,6 +140,7 @@ std::string compare_table(const analysis::Pairing& pairing, UnitSystem units) {
     const comparison::Figure& gap = pairing.comparison.gap_at_end_s;
     rows.push_back({"whole lap", "", base::gain_with_margin(gap.value, gap.sd), "", "", "", "", ""});
     text += aligned(rows, 1);
+    if (!further.empty()) text += "\n" + further_rows(further);
     const std::string ideal = ideal_line(pairing.ideal_a, "A") + ideal_line(pairing.ideal_b, "B");
     if (!ideal.empty()) text += "\n" + ideal;
     const std::string warnings = warnings_text(pairing.warnings);

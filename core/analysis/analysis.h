@@ -6,6 +6,7 @@
 #include "core/base/error.h"
 #include "core/book/entries.h"
 #include "core/comparison/comparison.h"
+#include "core/comparison/lap_spread.h"
 #include "core/comparison/repeatability.h"
 #include "core/findings/headline.h"
 #include "core/import/channels/trust.h"
@@ -70,6 +71,8 @@ struct Pairing {
     Side b;
     comparison::Comparison comparison;
     std::vector<comparison::Repeatability> repeatability; // one a segment
+    comparison::LapSpread spread_a;                       // of the clean laps
+    comparison::LapSpread spread_b;
     comparison::IdealLap ideal_a;
     comparison::IdealLap ideal_b;
     findings::Headline headline;

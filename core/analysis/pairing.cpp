@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Two sessions -> one line, one gate, two laps on one distance, and what lies between them.
+#include "core/analysis/chosen_lap.h"
 #include "core/analysis/common_track.h"
 #include "core/analysis/dead_reckoned_session.h"
 #include "core/analysis/run.h"
@@ -10,6 +11,7 @@
 #include "core/base/parallel.h"
 #include "core/base/wording.h"
 #include "core/comparison/compare_laps.h"
+#include "core/comparison/mirrored.h"
 #include "core/lap/trace_lap.h"
 
 #include <algorithm>
@@ -24,59 +26,6 @@ using base::Error;
 using base::ErrorCode;
 using base::Result;
 using recording::WarningKind;
-
-// Seconds that two laps share.
-double shared_s(const lap::Lap& a, const lap::Lap& b) {
-    return std::min(a.end_s, b.end_s) - std::max(a.start_s, b.start_s);
-}
-
-// Half way round `lap`: what ties a lap on the common line to one of the session's own count, and back.
-bool holds_middle(const lap::Lap& own, const lap::Lap& lap) {
-    const double middle_s = 0.5 * (lap.start_s + lap.end_s);
-    return own.start_s <= middle_s && middle_s < own.end_s;
-}
-
-// Of the flying laps the one whose middle lies in the lap of the session's own count, else the one that shares most.
-const lap::Lap* counterpart(const std::vector<lap::Lap>& laps, const lap::Lap& own) {
-    const auto closeness = [&](const lap::Lap& lap) { return std::pair(holds_middle(own, lap), shared_s(lap, own)); };
-    const lap::Lap* best = nullptr;
-    for (const lap::Lap& lap : laps) {
-        if (lap.kind != lap::LapKind::flying || shared_s(lap, own) <= 0.0) continue;
-        if (!best || closeness(lap) > closeness(*best)) best = &lap;
-    }
-    return best;
-}
-
-base::Error no_lap(const Placed& side, ErrorCode code, const std::string& what, const std::string& remedy) {
-    return {code, {side.session->recording->source_file, {}, {}}, what, remedy};
-}
-
-// The flying lap of that number in the session's own count: with another timing line the same drive is counted
-// otherwise, and people ask for the number that they were shown.
-Result<lap::Lap> numbered_lap(const Placed& side, int number) {
-    const lap::Lap* asked = side.session->lap(number);
-    const lap::Lap* best = asked && asked->kind == lap::LapKind::flying ? counterpart(side.laps, *asked) : nullptr;
-    if (!best)
-        return no_lap(side, ErrorCode::lap_not_found,
-                      "there is no flying lap with the number " + base::integer_text(number),
-                      "lapwright laps lists them");
-    lap::Lap found = *best;
-    found.number = number;
-    return found;
-}
-
-// The lap that was asked for, or the fastest clean one on the common line: only there do the laps of both begin at the
-// same place.  It bears the number of the session's own count in which its middle lies.
-Result<lap::Lap> chosen_lap(const Placed& side, std::optional<int> number) {
-    if (number) return numbered_lap(side, *number);
-    const lap::Lap* fastest = fastest_of(side.laps);
-    if (!fastest) return no_lap(side, ErrorCode::no_laps, "there is no flying lap in it", "choose another session");
-    lap::Lap found = *fastest;
-    const auto own =
-        std::ranges::find_if(side.session->laps, [&](const lap::Lap& lap) { return holds_middle(lap, found); });
-    if (own != side.session->laps.end()) found.number = own->number;
-    return found;
-}
 
 Result<Side> traced(const Placed& placed, std::optional<int> number, const track::Track& track, double step_m) {
     auto chosen = chosen_lap(placed, number);
@@ -133,11 +82,13 @@ std::string not_clean_words(const Side& side, const std::string& letter) {
 }
 
 // All that lies between the two sides.
-void lay_side_by_side(Pairing& pairing) {
-    pairing.comparison = comparison::compare_laps(pairing.a.trace, pairing.b.trace, pairing.track.segments);
+void lay_side_by_side(Pairing& pairing, comparison::Comparison comparison) {
+    pairing.comparison = std::move(comparison);
     const auto bounds_a = boundaries(pairing.a, pairing.track);
     const auto bounds_b = boundaries(pairing.b, pairing.track);
     pairing.repeatability = comparison::repeatability(bounds_a, bounds_b, pairing.track.segments.size());
+    pairing.spread_a = comparison::lap_spread(pairing.a.clean_traces);
+    pairing.spread_b = comparison::lap_spread(pairing.b.clean_traces);
     pairing.ideal_a = comparison::ideal_lap(bounds_a);
     pairing.ideal_b = comparison::ideal_lap(bounds_b);
     pairing.headline = findings::headline(pairing.comparison, pairing.repeatability);
@@ -195,7 +146,7 @@ Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a,
     pairing->a = std::move(*sides[0]).value();
     pairing->b = std::move(*sides[1]).value();
     if (!base::go_on(progress, "comparing", 0.8)) return base::cancelled();
-    lay_side_by_side(*pairing);
+    lay_side_by_side(*pairing, comparison::compare_laps(pairing->a.trace, pairing->b.trace, pairing->track.segments));
     pairing->warnings = warnings_of(*pairing, options);
     for (Placed& placed : common.sessions)
         for (recording::Warning& warning : placed.warnings) {
@@ -211,7 +162,7 @@ std::shared_ptr<const Pairing> swapped(const Pairing& pairing) {
     other->length_sd = pairing.length_sd;
     other->a = pairing.b;
     other->b = pairing.a;
-    lay_side_by_side(*other);
+    lay_side_by_side(*other, comparison::mirrored(pairing.comparison));
     other->warnings = pairing.warnings;
     std::ranges::stable_partition(other->warnings, [name = shortened(other->a.session->title())](const auto& warning) {
         return warning.of == name;

@@ -139,6 +139,11 @@ LapTrace with_gears(LapTrace trace) {
     return trace;
 }
 
+std::optional<double> slowest(const SegmentFigures& a, const SegmentFigures& b) {
+    if (!a.min_speed_at_m || !b.min_speed_at_m) return std::nullopt;
+    return 0.5 * (a.min_speed_at_m->value + b.min_speed_at_m->value);
+}
+
 Figure gain(const LapEnsemble& a, const LapEnsemble& b, const track::Segment& segment) {
     const auto one = [&](const LapTrace& trace_a, const LapTrace& trace_b) {
         return (trace_b.time_at(segment.end_m) - trace_a.time_at(segment.end_m)) -
@@ -180,8 +185,10 @@ Comparison compare_laps(const LapEnsemble& a, const LapEnsemble& b, const std::v
     if (!result.gap.sd_s.empty()) result.gap_at_end_s.sd = result.gap.sd_s.back();
     const auto figures_a = measured_figures(a, segments);
     const auto figures_b = measured_figures(b, segments);
+    result.line = line_difference(a, b);
     for (std::size_t i = 0; i < segments.size(); ++i)
-        result.segments.push_back({segments[i], gain(a, b, segments[i]), figures_a[i], figures_b[i]});
+        result.segments.push_back({segments[i], gain(a, b, segments[i]), figures_a[i], figures_b[i],
+                                   line_figures(result.line, segments[i], slowest(figures_a[i], figures_b[i]))});
     return result;
 }
 

@@ -3,6 +3,7 @@
 // gap(start), positive: A won time there.  The gains of all segments sum to the difference of the lap times.
 #pragma once
 
+#include "core/comparison/line_difference.h"
 #include "core/track/track.h"
 
 #include <optional>
@@ -56,12 +57,14 @@ struct SegmentComparison {
     Figure gain_s;
     SegmentFigures a;
     SegmentFigures b;
+    LineFigures line = {};
 };
 
 struct Comparison {
     GapTrace gap;
     Figure gap_at_end_s; // equals lap time B − lap time A
     std::vector<SegmentComparison> segments;
+    LineDifference line = {};
 };
 
 } // namespace lapwright::comparison

@@ -52,6 +52,7 @@ std::vector<SegmentComparison> summed_with_straights(const Comparison& compariso
         const SegmentComparison& straight = comparison.segments[own++];
         stretch.a = joined(first.a, straight.a, stretch.a);
         stretch.b = joined(first.b, straight.b, stretch.b);
+        stretch.line = first.line;
     }
     return summed;
 }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/presentation/figures.h"
 
+#include "core/base/number_text.h"
 #include "core/base/wording.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lapwright::presentation {
 namespace {
@@ -33,6 +35,48 @@ std::string both_speeds(const comparison::MaybeFigure& a, const comparison::Mayb
 
 std::string lap_time_text(const lap::LapTrace& trace, const lap::Lap& lap) {
     return base::lap_time_with_margin(trace.lap_time_s(), lap.time_sd_s);
+}
+
+namespace {
+
+constexpr double little_sideways_m = 0.5; // nobody would drive otherwise for it; common practice, no source
+
+std::string sideways(double difference_m, std::optional<double> sd_m, base::UnitSystem units, const char* positive,
+                     const char* negative) {
+    const double half_m = sd_m ? base::half_width_95(*sd_m) : 0.0;
+    const int decimals = base::decimals_for(sd_m, 1);
+    if (sd_m && std::abs(difference_m) <= half_m)
+        return "line " + base::untold_text(difference_m, half_m, little_sideways_m);
+    const std::string margin =
+        sd_m ? " ±" + base::figure_text(half_m, base::Quantity::length, units, decimals) : std::string();
+    return "A " + base::figure_text(std::abs(difference_m), base::Quantity::length, units, decimals) + margin + " " +
+           std::string(base::symbol(base::shown_unit(base::Quantity::length, units))) + " " +
+           (difference_m > 0.0 ? positive : negative);
+}
+
+} // namespace
+
+std::string line_text(const comparison::LineAt& line, double turned_rad, base::UnitSystem units) {
+    const bool left_is_inside = turned_rad > 0.0;
+    return sideways(line.difference_m, line.sd_m, units, left_is_inside ? "inside" : "outside",
+                    left_is_inside ? "outside" : "inside");
+}
+
+std::string sideways_text(double difference_m, std::optional<double> sd_m, base::UnitSystem units) {
+    if (!std::isfinite(difference_m)) return "—";
+    const std::string text = sideways(difference_m, sd_m, units, "left", "right");
+    if (!sd_m || !text.starts_with("line")) return text;
+    const double half_m = base::half_width_95(*sd_m);
+    return text + " (±" + base::figure_with_unit(half_m, base::Quantity::length, units, base::decimals_for(sd_m, 1)) +
+           ")";
+}
+
+std::string signed_with_margin(double difference, std::optional<double> sd, int most_decimals) {
+    if (!std::isfinite(difference)) return "—";
+    const int decimals = sd ? base::decimals_for(base::half_width_95(*sd), most_decimals) : std::min(2, most_decimals);
+    std::string text = base::fixed_text(std::abs(difference), decimals);
+    if (text.find_first_not_of("0.") != std::string::npos) text.insert(0, difference > 0.0 ? "+" : "−");
+    return sd ? text + " " + base::plus_minus_text(base::half_width_95(*sd), most_decimals) : text;
 }
 
 std::string chance_text(const comparison::Repeatability& repeatability) {

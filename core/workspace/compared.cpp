@@ -4,6 +4,7 @@
 #include "core/analysis/run.h"
 #include "core/base/wording.h"
 #include "core/comparison/compare_laps.h"
+#include "core/comparison/mirrored.h"
 #include "core/comparison/summed_segments.h"
 
 #include <algorithm>
@@ -49,16 +50,26 @@ std::vector<double> favour_on_line(const track::ReferenceLine& line, const compa
 
 } // namespace
 
-ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing) {
+namespace {
+
+ComparedPointer shown(std::shared_ptr<const analysis::Pairing> pairing,
+                      std::vector<comparison::SegmentComparison> summed) {
     auto result = std::make_shared<Compared>();
-    result->summed = comparison::summed_with_straights(pairing->comparison, pairing->a.trace, pairing->b.trace);
+    result->summed = std::move(summed);
     result->favour = favour_on_line(pairing->track.line, pairing->comparison);
     result->pairing = std::move(pairing);
     return result;
 }
 
+} // namespace
+
+ComparedPointer compared(std::shared_ptr<const analysis::Pairing> pairing) {
+    auto summed = comparison::summed_with_straights(pairing->comparison, pairing->a.trace, pairing->b.trace);
+    return shown(std::move(pairing), std::move(summed));
+}
+
 ComparedPointer swapped(const Compared& one) {
-    return compared(analysis::swapped(*one.pairing));
+    return shown(analysis::swapped(*one.pairing), comparison::mirrored(one.summed));
 }
 
 } // namespace lapwright::workspace

@@ -41,6 +41,8 @@ void OpenSessions::add(const Origin& origin, SessionPointer session) {
     } else {
         for (auto* pick : {&picks_.a, &picks_.b})
             if (*pick && (*pick)->session == place->key) (*pick)->session = key;
+        for (LapPick& pick : further_)
+            if (pick.session == place->key) pick.session = key;
         read_from(*place, origin);
         if (place->key == key && !place->session->by_hand.empty())
             session = analysis::with_words(session, place->session->by_hand);
@@ -126,6 +128,19 @@ void OpenSessions::put_picks(const Picks& picks) {
     drop_lost_picks();
 }
 
+void OpenSessions::put_further(std::vector<LapPick> laps) {
+    further_ = std::move(laps);
+    drop_lost_picks();
+}
+
+std::optional<std::vector<LapPick>> OpenSessions::further_turned(const LapPick& lap) const {
+    std::vector<LapPick> turned = further_;
+    if (std::erase(turned, lap) > 0) return turned;
+    if (turned.size() >= most_further || !exists(lap)) return std::nullopt;
+    turned.push_back(lap);
+    return turned;
+}
+
 void OpenSessions::take_fastest(int lap_a, int lap_b) {
     const auto take = [this](std::optional<LapPick>& pick, int lap) {
         if (pick && pick->fastest && exists({pick->session, lap})) pick->lap = lap;
@@ -153,6 +168,7 @@ bool OpenSessions::exists(const LapPick& pick) const {
 void OpenSessions::drop_lost_picks() {
     for (auto* pick : {&picks_.a, &picks_.b})
         if (*pick && !exists(**pick)) pick->reset();
+    std::erase_if(further_, [this](const LapPick& pick) { return !exists(pick); });
 }
 
 } // namespace lapwright::workspace

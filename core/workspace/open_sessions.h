@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sessions that are open, and which of their laps are A and B.
+// The sessions that are open, which of their laps are A and B, and which are to be seen behind these.
 #pragma once
 
 #include "core/lap/judged_by_hand.h"
 #include "core/workspace/session_key.h"
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 namespace lapwright::workspace {
@@ -46,6 +47,12 @@ class OpenSessions {
     void pick_fastest(Side side, const SessionKey& key);
     void swap();
     void put_picks(const Picks& picks); // both at once
+    // Laps to be seen behind A and B, in the order in which they were chosen.
+    static constexpr std::size_t most_further = 4;
+    void put_further(std::vector<LapPick> laps);
+    // With this lap, or without it where it is among them; nothing where there are most_further already.
+    [[nodiscard]] std::optional<std::vector<LapPick>> further_turned(const LapPick& lap) const;
+    [[nodiscard]] const std::vector<LapPick>& further() const { return further_; }
     // The laps that a comparison took where nobody chose one.
     void take_fastest(int lap_a, int lap_b);
     // Where a side is free: the fastest lap of the first session that the other side does not use.
@@ -60,6 +67,7 @@ class OpenSessions {
     std::vector<Origin> order_;
     std::vector<Entry> entries_;
     Picks picks_;
+    std::vector<LapPick> further_;
 };
 
 } // namespace lapwright::workspace

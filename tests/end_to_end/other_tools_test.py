@@ -78,6 +78,14 @@ class Documents(unittest.TestCase):
     def test_compare(self):
         document, validator = self.check("compare", PLOVER, DUNLIN)
         self.assertEqual(len({len(values) for values in document["trace"].values()}), 1)
+        self.assertEqual(document["further_laps"], [])
+        third, _ = self.check("compare", PLOVER, DUNLIN, "--also", SAMPLES / "plover-saturday-3-less-wing.tsv",
+                              "--also", PLOVER, "--also-lap", "3,4")
+        self.assertEqual([lap["lap"] for lap in third["further_laps"]], [3, 4])
+        for lap in third["further_laps"]:
+            self.assertAlmostEqual(lap["gap_s"], lap["time_s"] - third["a"]["time_s"], delta=0.02)
+            self.assertAlmostEqual(sum(one["gain_s"] for one in lap["segments"]), lap["gap_s"], places=6)
+            self.assertAlmostEqual(lap["trace"]["distance_m"][-1], third["track"]["length_m"], places=3)
         del document["segments"][0]["braking_point_a_m"]
         self.assertFalse(validator.is_valid(document))
 
@@ -90,6 +98,22 @@ class Documents(unittest.TestCase):
     def test_wing(self):
         document, validator = self.check("wing", PLOVER, DUNLIN)
         del document["b"]["cannot_tell"]
+        self.assertFalse(validator.is_valid(document))
+
+    def test_learn(self):
+        less_wing = SAMPLES / "plover-saturday-3-less-wing.tsv"
+        document, validator = self.check("learn", PLOVER, less_wing)
+        self.check("learn", DUNLIN) # too few laps to tell a course
+        for lap in document["laps"]:
+            self.assertEqual(len(lap["segment_times_s"]), len(document["segments"]))
+            self.assertAlmostEqual(sum(lap["segment_times_s"]), lap["time_s"], places=6)
+        for course in [document["lap"], *document["segments"]]:
+            clean = [lap for lap in document["laps"] if lap["clean"]]
+            best = [lap for lap in clean if (lap["session"], lap["number"]) ==
+                    (course["best_session"], course["best_lap"])]
+            self.assertEqual(len(best), 1)
+        self.assertLessEqual(document["best_segments_s"], document["lap"]["best_s"])
+        document["segments"][0]["state"] = "fast"
         self.assertFalse(validator.is_valid(document))
 
     def test_traces(self):

@@ -4,7 +4,7 @@ find_program(XVFB Xvfb)
 find_program(OPENBOX openbox)
 find_program(XDOTOOL xdotool)
 if(XVFB AND OPENBOX AND XDOTOOL)
-    foreach(name IN ITEMS window columns_window)
+    foreach(name IN ITEMS window columns_window walk)
         add_test(NAME end_to_end/${name} COMMAND ${CMAKE_CURRENT_SOURCE_DIR}/${name}_test.sh
             $<TARGET_FILE:lapwright> ${CMAKE_SOURCE_DIR}/sample-sessions)
         set_tests_properties(end_to_end/${name} PROPERTIES LABELS end_to_end TIMEOUT 240 RUN_SERIAL ON)

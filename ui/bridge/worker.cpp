@@ -33,7 +33,7 @@ std::vector<causes::Prediction> predictions_of(const causes::CarModel& car, cons
 } // namespace
 
 Stages analysis_stages(const std::string& recipe_folder, const std::string& book_file) {
-    return {
+    Stages stages{
         [recipe_folder, book_file](const workspace::Origin& origin, const std::optional<track::TrackRecord>& track,
                                    const base::Progress& progress) -> base::Result<SessionPointer> {
             const import::RecipeFolder kept(recipe_folder);
@@ -69,12 +69,24 @@ Stages analysis_stages(const std::string& recipe_folder, const std::string& book
         recipe_folder,
         book_file,
     };
+    stages.learn = [](const LearningWanted& wanted, const base::Progress& progress) -> base::Result<LearningPointer> {
+        auto report = analysis::learn(wanted.sessions, wanted.track, progress);
+        if (!report.ok()) return report.error();
+        return LearningPointer(std::make_shared<const analysis::LearningReport>(std::move(report).value()));
+    };
+    stages.further = [](const FurtherWanted& wanted, const base::Progress& progress) -> base::Result<FurtherPointer> {
+        auto laps = analysis::further_laps(*wanted.compared->pairing, wanted.laps, progress);
+        if (!laps) return base::cancelled();
+        return FurtherPointer(std::make_shared<const std::vector<analysis::FurtherLap>>(std::move(*laps)));
+    };
+    return stages;
 }
 
 Worker::Worker(Stages stages, QObject* parent)
     : QObject(parent), stages_(std::move(stages)),
       long_work_(*this, files_at_once, [this](bool busy) { Q_EMIT busy_changed(busy); }), short_work_(*this, 1) {
     connect(this, &Worker::trial_progressed, this, &Worker::progressed);
+    connect(this, &Worker::learning_progressed, this, &Worker::progressed);
 }
 
 void Worker::load(const std::vector<workspace::Origin>& origins, const std::optional<track::TrackRecord>& track) {
@@ -124,6 +136,18 @@ void Worker::try_setup(const TrialWanted& wanted) {
                std::bind_front(&Worker::trial_progressed, this));
 }
 
+void Worker::learn(const LearningWanted& wanted) {
+    const auto work = [this, wanted](const base::Progress& progress) { return stages_.learn(wanted, progress); };
+    run_newest(learning_, work, &Worker::learning_ready, &Worker::learning_refused,
+               std::bind_front(&Worker::learning_progressed, this));
+}
+
+void Worker::lay_beside(const FurtherWanted& wanted) {
+    const auto work = [this, wanted](const base::Progress& progress) { return stages_.further(wanted, progress); };
+    run_newest(further_, work, &Worker::further_ready, &Worker::further_refused,
+               std::bind_front(&Worker::progressed, this));
+}
+
 void Worker::predict(CarPointer car, std::vector<causes::Change> changes) {
     prediction_.cancel();
     const auto work = [this, car = std::move(car),
@@ -147,7 +171,7 @@ void Worker::preview(const QString& path, const import::Options& options) {
 }
 
 void Worker::cancel() {
-    for (JobGroup* group : {&loads_, &comparison_, &explanation_, &trial_})
+    for (JobGroup* group : {&loads_, &comparison_, &explanation_, &trial_, &learning_, &further_})
         group->cancel();
 }
 

@@ -5,6 +5,8 @@
 #pragma once
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/further_laps.h"
+#include "core/analysis/learning_run.h"
 #include "core/analysis/trial_run.h"
 #include "core/base/error.h"
 #include "core/base/progress.h"
@@ -32,6 +34,8 @@ using workspace::ExplanationPointer;
 using workspace::SessionPointer;
 using PreviewPointer = std::shared_ptr<const import::Preview>;
 using TrialPointer = std::shared_ptr<const analysis::TrialReport>;
+using LearningPointer = std::shared_ptr<const analysis::LearningReport>;
+using FurtherPointer = std::shared_ptr<const std::vector<analysis::FurtherLap>>;
 using CarPointer = std::shared_ptr<const causes::CarModel>;
 
 // The two laps that are to be compared; no number: the session's fastest clean lap.
@@ -56,6 +60,18 @@ struct TrialWanted {
     std::optional<track::TrackRecord> track;
 };
 
+// Sessions as laps over time.
+struct LearningWanted {
+    std::vector<SessionPointer> sessions;
+    std::optional<track::TrackRecord> track;
+};
+
+// Laps to be seen beside a pairing.
+struct FurtherWanted {
+    ComparedPointer compared;
+    std::vector<analysis::FurtherWanted> laps;
+};
+
 // What the worker calls; the window gives it the analysis' own functions, a test may give it slow or failing ones.
 struct Stages {
     // With a track its gate times the laps.
@@ -70,6 +86,8 @@ struct Stages {
     std::function<base::Result<TrialPointer>(const TrialWanted& wanted, const base::Progress& progress)> trial{};
     std::string recipe_folder{}; // where a person's recipes are kept
     std::string book_file{};     // empty: the window has no book
+    std::function<base::Result<LearningPointer>(const LearningWanted& wanted, const base::Progress& progress)> learn{};
+    std::function<base::Result<FurtherPointer>(const FurtherWanted& wanted, const base::Progress& progress)> further{};
 };
 
 // Files are read with the recipe of that folder that was made for their shape.
@@ -88,6 +106,10 @@ class Worker : public QObject {
     void explain(const Question& question);
     void try_setup(const TrialWanted& wanted);
     void cancel_trial() { trial_.cancel(); } // that alone
+    void learn(const LearningWanted& wanted);
+    void cancel_learning() { learning_.cancel(); } // that alone
+    void lay_beside(const FurtherWanted& wanted);
+    void cancel_further() { further_.cancel(); } // that alone
     // Changes of one car, each for itself; some milliseconds each, so neither progress nor busy is told.
     void predict(CarPointer car, std::vector<causes::Change> changes);
     // The first rows of a file, some milliseconds: neither progress nor busy is told.
@@ -105,11 +127,16 @@ class Worker : public QObject {
     void explanation_refused(const lapwright::base::Error& error);
     void trial_ready(const lapwright::bridge::TrialPointer& report);
     void trial_refused(const lapwright::base::Error& error);
+    void learning_ready(const lapwright::bridge::LearningPointer& report);
+    void learning_refused(const lapwright::base::Error& error);
+    void further_ready(const lapwright::bridge::FurtherPointer& laps);
+    void further_refused(const lapwright::base::Error& error);
     void predictions_ready(const std::vector<lapwright::causes::Prediction>& predictions);
     void preview_ready(const QString& path, const lapwright::bridge::PreviewPointer& preview);
     void preview_refused(const QString& path, const lapwright::base::Error& error);
     void progressed(const QString& stage, double part_done);
-    void trial_progressed(const QString& stage, double part_done); // and progressed, too
+    void trial_progressed(const QString& stage, double part_done);    // and progressed, too
+    void learning_progressed(const QString& stage, double part_done); // the same
     void busy_changed(bool busy);
 
   private:
@@ -123,6 +150,8 @@ class Worker : public QObject {
     JobGroup comparison_;
     JobGroup explanation_;
     JobGroup trial_;
+    JobGroup learning_;
+    JobGroup further_;
     JobGroup prediction_;
     JobGroup preview_;
     JobQueue long_work_;

@@ -80,6 +80,15 @@ std::vector<ChannelChoice> channels_of(const analysis::Pairing& pairing) {
     return choices;
 }
 
+const std::vector<double>* values_on(const lap::LapTrace& lap, const QString& id) {
+    if (id == QLatin1String("motion:longitudinal")) return &lap.longitudinal_mps2;
+    if (id == QLatin1String("motion:lateral")) return &lap.lateral_mps2;
+    if (id == QLatin1String("motion:offset")) return measured(lap.offset_m) ? &lap.offset_m : nullptr;
+    const auto found = std::ranges::find_if(
+        lap.channels, [&](const lap::TraceChannel& one) { return id_of(one) == id && measured(one.values); });
+    return found == lap.channels.end() ? nullptr : &found->values;
+}
+
 base::Unit unit_of(const ChannelChoice& choice, base::UnitSystem units) {
     return choice.quantity == base::Quantity::none ? choice.own_unit : base::shown_unit(choice.quantity, units);
 }

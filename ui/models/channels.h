@@ -25,6 +25,9 @@ struct ChannelChoice {
 // The pointers live as long as the pairing.
 [[nodiscard]] std::vector<ChannelChoice> channels_of(const analysis::Pairing& pairing);
 
+// The same channel of another lap over its own distance; null where it has none.
+[[nodiscard]] const std::vector<double>* values_on(const lap::LapTrace& lap, const QString& id);
+
 // The unit in which it is shown.
 [[nodiscard]] base::Unit unit_of(const ChannelChoice& choice, base::UnitSystem units);
 

@@ -5,9 +5,16 @@
 #include "core/workspace/open_sessions.h"
 
 #include <QObject>
+#include <QString>
+#include <cstddef>
 #include <functional>
 
 namespace lapwright::models {
+
+// By which a lap behind A and B goes, counted from 0: C, D, …
+[[nodiscard]] inline QString further_letter(std::size_t place) {
+    return QChar(static_cast<char16_t>(u'C' + place));
+}
 
 class OpenSessions : public QObject {
     Q_OBJECT
@@ -22,6 +29,7 @@ class OpenSessions : public QObject {
   Q_SIGNALS:
     void sessions_changed();
     void picks_changed();
+    void further_changed(); // the laps behind A and B
 
   private:
     workspace::OpenSessions now_;

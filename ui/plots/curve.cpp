@@ -8,7 +8,6 @@
 namespace lapwright::plots {
 namespace {
 
-constexpr double line_width_px = 1.6;
 constexpr double dash_px = 7.0;
 constexpr double hole_px = 3.5;
 constexpr double vector_columns = 4.0; // a pixel, where the picture may be enlarged
@@ -20,8 +19,8 @@ void draw_line(QCPPainter& painter, const Polyline& line) {
 } // namespace
 
 Curve::Curve(QCPAxisRect* rect, std::span<const double> xs, std::span<const double> ys, const QColor& colour,
-             Stroke stroke)
-    : Drawing(rect, QStringLiteral("main")), xs_(xs), ys_(ys), colour_(colour), stroke_(stroke) {}
+             Stroke stroke, double width_px)
+    : Drawing(rect, QStringLiteral("main")), xs_(xs), ys_(ys), colour_(colour), stroke_(stroke), width_px_(width_px) {}
 
 void Curve::draw(QCPPainter* painter) {
     if (painter->modes().testFlag(QCPPainter::pmVectorized)) {
@@ -45,7 +44,7 @@ void Curve::draw_pixels(QCPPainter& painter) const {
     const bool dashed = stroke_ == Stroke::dashed;
     std::vector<RasterTile> tiles =
         raster_stroke(xs_.subspan(begin, end - begin), ys_.subspan(begin, end - begin), map, pixels,
-                      {colour_, line_width_px * ratio, dashed ? dash_px * ratio : 0.0, dashed ? hole_px * ratio : 0.0});
+                      {colour_, width_px_ * ratio, dashed ? dash_px * ratio : 0.0, dashed ? hole_px * ratio : 0.0});
     painter.setAntialiasing(false); // whole pixels
     for (RasterTile& tile : tiles) {
         tile.image.setDevicePixelRatio(ratio);
@@ -54,7 +53,7 @@ void Curve::draw_pixels(QCPPainter& painter) const {
 }
 
 void Curve::draw_lines(QCPPainter& painter) const {
-    painter.setPen(QPen(colour_, line_width_px, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin));
+    painter.setPen(QPen(colour_, width_px_, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin));
     painter.setBrush(Qt::NoBrush);
     for (const Polyline& line : thinned(xs_, ys_, view().lower_m, view().upper_m, pixel_map(), vector_columns)) {
         if (stroke_ == Stroke::solid) {

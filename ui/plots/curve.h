@@ -15,7 +15,7 @@ enum class Stroke { solid, dashed };
 class Curve : public Drawing {
   public:
     Curve(QCPAxisRect* rect, std::span<const double> xs, std::span<const double> ys, const QColor& colour,
-          Stroke stroke);
+          Stroke stroke, double width_px = 1.6);
 
   protected:
     void draw(QCPPainter* painter) override;
@@ -28,6 +28,7 @@ class Curve : public Drawing {
     std::span<const double> ys_;
     QColor colour_;
     Stroke stroke_;
+    double width_px_;
 };
 
 class Band : public Drawing {

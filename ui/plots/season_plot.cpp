@@ -21,30 +21,14 @@ namespace lapwright::plots {
 namespace {
 
 constexpr double mark_px = 3.6; // radius
-constexpr double ring_px = 8.0;
-constexpr double reach_px = 14.0; // of a click
+constexpr double chosen_ring_px = 8.0;
+constexpr double click_reach_px = 14.0; // of a click
 constexpr double bar_foot_px = 3.5;
 constexpr double min_shown_s = 6.0 * 3600.0;
-constexpr double room_beside = 0.05; // of the season
-constexpr double room_above = 0.12;  // of the values' extent
+constexpr double room_beside = 0.05;      // of the season
+constexpr double room_above_marks = 0.12; // of the values' extent
 constexpr int value_ticks = 5;
 constexpr int date_ticks = 7;
-
-// 1:29.5
-class LapTimeTicker : public QCPAxisTicker {
-  protected:
-    double getTickStep(const QCPRange& range) override {
-        const double step = QCPAxisTicker::getTickStep(range);
-        decimals_ = step >= 1.0 ? 0 : step >= 0.1 ? 1 : step >= 0.01 ? 2 : 3;
-        return step;
-    }
-    QString getTickLabel(double tick, const QLocale&, QChar, int) override {
-        return models::text(base::lap_time_text(tick, decimals_));
-    }
-
-  private:
-    int decimals_ = 1;
-};
 
 class Marks : public Drawing {
   public:
@@ -72,10 +56,10 @@ class Marks : public Drawing {
         const QPointF place = at(mark, mark.value);
         painter.setPen(Qt::NoPen);
         painter.setBrush(palette_.chosen);
-        painter.drawRect(QRectF(place.x() - ring_px, room().top(), 2.0 * ring_px, room().height()));
+        painter.drawRect(QRectF(place.x() - chosen_ring_px, room().top(), 2.0 * chosen_ring_px, room().height()));
         painter.setPen(QPen(palette_.ink, 1.4));
         painter.setBrush(Qt::NoBrush);
-        painter.drawEllipse(place, ring_px, ring_px);
+        painter.drawEllipse(place, chosen_ring_px, chosen_ring_px);
     }
 
     void draw_lines(QCPPainter& painter, int series) const {
@@ -124,7 +108,7 @@ class Marks : public Drawing {
             const QPointF place = at(*last, last->value);
             const double width = metrics.horizontalAdvance(name);
             const double left = std::max(place.x() - width, room().left() + 2.0);
-            painter.drawText(QPointF(left, place.y() + ring_px + metrics.ascent()), name);
+            painter.drawText(QPointF(left, place.y() + chosen_ring_px + metrics.ascent()), name);
         }
     }
 
@@ -133,7 +117,7 @@ class Marks : public Drawing {
     const int& chosen_;
 };
 
-QCPRange values_of(const SeasonCourse& course) {
+QCPRange values_shown(const SeasonCourse& course) {
     double low = std::numeric_limits<double>::infinity();
     double high = -low;
     for (const SeasonMark& mark : course.marks) {
@@ -150,7 +134,7 @@ QCPRange values_of(const SeasonCourse& course) {
         const double around = low == 0.0 ? 1.0 : 0.02 * std::abs(low);
         return {low - around, high + around};
     }
-    const double margin = room_above * (high - low);
+    const double margin = room_above_marks * (high - low);
     return {low - margin, high + margin};
 }
 
@@ -224,7 +208,7 @@ void SeasonPlot::pan(double part) {
 void SeasonPlot::fit() {
     if (!course_.marks.empty()) {
         plot_->xAxis->setRange(season_of(course_));
-        plot_->yAxis->setRange(values_of(course_));
+        plot_->yAxis->setRange(values_shown(course_));
     }
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
@@ -252,7 +236,7 @@ void SeasonPlot::keep_in_season(const QCPRange& range) {
 
 int SeasonPlot::mark_at(const QPointF& place) const {
     int nearest = -1;
-    double least = reach_px;
+    double least = click_reach_px;
     for (std::size_t i = 0; i < course_.marks.size(); ++i) {
         const SeasonMark& mark = course_.marks[i];
         for (const double value : {mark.value, mark.companion.value_or(mark.value)}) {

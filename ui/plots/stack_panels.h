@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/further_laps.h"
 #include "core/base/display.h"
 #include "ui/models/channels.h"
 #include "ui/plots/view_range.h"
@@ -22,6 +23,8 @@ namespace lapwright::plots {
 
 class Cursor;
 class ChosenStretch;
+class StackContents;
+struct StackPanel;
 
 // What the stack shows, and how.
 struct StackContent {
@@ -31,6 +34,9 @@ struct StackContent {
     base::UnitSystem units = base::UnitSystem::metric;
     bool show_band = true;
     bool fill_values = false; // value axes fit what is in view, not the whole lap
+    bool show_lines = false;  // how far A drove to the left of B
+    bool show_spread = false; // of each driver's clean laps, behind the speeds
+    std::shared_ptr<const std::vector<analysis::FurtherLap>> further = {}; // null: none
 };
 
 // The row whose stretch a place lies in.
@@ -67,17 +73,11 @@ class StackPanels {
     // Where two segments meet, or the timing line, where the ribbon has its mark under this pixel.
     [[nodiscard]] std::optional<double> boundary_at(const QPoint& pixel) const;
 
-  private:
-    struct Panel;
+    // For its contents: a further panel beneath the others, and the range of its values.
+    StackPanel& add_panel(const QString& title, int min_height, int stretch);
+    void fit_values(const StackPanel& panel);
 
-    void add_ribbon();
-    void add_speed();
-    void add_channel(const models::ChannelChoice& choice);
-    void add_gap();
-    void add_gains();
-    Panel& add_panel(const QString& title, int min_height, int stretch);
-    void add_pair(Panel& panel, const std::vector<double>* a, const std::vector<double>* b);
-    void fit_values(const Panel& panel);
+  private:
     void show_distance_axis(int width_px);
     void add_overlays(const State& state);
 
@@ -85,7 +85,8 @@ class StackPanels {
     theme::Palette palette_;
     StackContent content_;
     ViewRange view_;
-    std::vector<std::unique_ptr<Panel>> panels_;
+    std::unique_ptr<StackContents> contents_;
+    std::vector<std::unique_ptr<StackPanel>> panels_;
     std::vector<Cursor*> cursors_;
     std::vector<ChosenStretch*> stretches_;
 };

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plots/track_map.h"
 
+#include "core/base/number_text.h"
 #include "ui/models/text.h"
+#include "ui/plots/driven_lines.h"
 #include "ui/theme/fonts.h"
 
 #include <QContextMenuEvent>
@@ -59,7 +61,18 @@ void TrackMap::set_cursor(double place_m) {
 void TrackMap::set_stretch(std::optional<std::pair<double, double>> stretch_m) {
     stretch_m_ = stretch_m;
     background_ = QPixmap();
+    show_close_up();
     update();
+}
+
+void TrackMap::set_lines(std::shared_ptr<const analysis::Pairing> pairing) {
+    if (lines_ && !pairing) view_ = QTransform();
+    lines_ = std::move(pairing);
+    lay_out();
+}
+
+void TrackMap::show_close_up() {
+    if (shows_lines()) set_view(close_up_of(track_->line, *stretch_m_, fit_, room()));
 }
 
 void TrackMap::resizeEvent(QResizeEvent*) {
@@ -88,6 +101,7 @@ void TrackMap::lay_out() {
     fit_.scale(scale, -scale);
     fit_.translate(-0.5 * (west + east), -0.5 * (south + north));
     to_pixels_ = fit_ * view_;
+    show_close_up();
 }
 
 // Without the row of the key.
@@ -134,7 +148,10 @@ void TrackMap::paintEvent(QPaintEvent*) {
         paint_line(below);
         paint_names(below);
         below.restore();
-        paint_key(below);
+        if (shows_lines())
+            paint_lines_key(below);
+        else
+            paint_key(below);
     }
     painter.drawPixmap(0, 0, background_);
     painter.setClipRect(room());
@@ -152,6 +169,12 @@ void TrackMap::paint_line(QPainter& painter) const {
             line.append(pixel(i));
         return line;
     };
+    if (shows_lines()) {
+        painter.setPen(QPen(palette_.edge, 1.0, Qt::DotLine));
+        painter.drawPolyline(path(0, nodes));
+        paint_driven_lines(painter, *lines_, to_pixels_, *stretch_m_, palette_);
+        return;
+    }
     if (stretch_m_) {
         const auto to = static_cast<std::size_t>(std::ceil(stretch_m_->second / track_->line.step_m));
         painter.setPen(QPen(palette_.edge, chosen_px, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
@@ -192,6 +215,20 @@ void TrackMap::paint_key(QPainter& painter) const {
                          text);
         left += metrics.horizontalAdvance(text) + 12.0;
     }
+}
+
+void TrackMap::paint_lines_key(QPainter& painter) const {
+    const QFontMetricsF metrics(font());
+    const QRectF row(6.0, height() - metrics.height() - 4.0, width() - 12.0, metrics.height());
+    const int factor = sideways_factor(*lines_, *stretch_m_, std::hypot(to_pixels_.m11(), to_pixels_.m12()));
+    const bool banded = !lines_->comparison.line.low_m.empty();
+    QStringList words;
+    if (factor > 1) words << tr("sideways × %1").arg(models::text(base::integer_text(factor)));
+    words << tr("A solid, B dashed");
+    if (banded) words << tr("band: where A may be, seen from B");
+    painter.setPen(palette_.quiet);
+    painter.drawText(row, Qt::AlignVCenter | Qt::TextSingleLine,
+                     metrics.elidedText(words.join(QStringLiteral("; ")), Qt::ElideRight, row.width()));
 }
 
 // Beside the corners, away from the side to which they turn; "Corner 7" may be "7" where the whole has no room, and

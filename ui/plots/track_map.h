@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The track from above, coloured by who is winning time there, with the corners' names and the cursor's place.  North
 // is up.  Mouse: a click goes there, the wheel zooms at the pointer, dragging pans, a double click shows all; the marks
-// at the ends of the chosen segment, and the timing line, are dragged along the track.
+// at the ends of the chosen segment, and the timing line, are dragged along the track.  With the driven lines it is a
+// close-up of the chosen segment, in which both cars' lines stand beside each other.
 #pragma once
 
+#include "core/analysis/analysis.h"
 #include "core/track/track.h"
 #include "ui/theme/palette.h"
 
@@ -27,6 +29,9 @@ class TrackMap : public QWidget {
     void set_palette(const theme::Palette& palette);
     void set_cursor(double place_m);
     void set_stretch(std::optional<std::pair<double, double>> stretch_m);
+
+    // Whose driven lines are shown, close up; null: none, and the whole track.
+    void set_lines(std::shared_ptr<const analysis::Pairing> pairing);
 
     [[nodiscard]] QSize sizeHint() const override { return {260, 200}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {140, 110}; }
@@ -69,11 +74,15 @@ class TrackMap : public QWidget {
     [[nodiscard]] double place_near(const QPointF& at) const;
     [[nodiscard]] QRectF room() const;
     void paint_key(QPainter& painter) const;
+    void paint_lines_key(QPainter& painter) const;
+    void show_close_up();
+    [[nodiscard]] bool shows_lines() const { return lines_ && stretch_m_; }
     [[nodiscard]] QPointF pixel(std::size_t node) const;
     [[nodiscard]] std::size_t node_at(double place_m) const;
 
     std::shared_ptr<const track::Track> track_;
     std::vector<double> favour_;
+    std::shared_ptr<const analysis::Pairing> lines_;
     theme::Palette palette_;
     QTransform fit_; // of the whole track
     QTransform view_;

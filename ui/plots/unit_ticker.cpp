@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plots/unit_ticker.h"
 
+#include "core/base/display.h"
 #include "core/base/number_text.h"
 #include "ui/models/text.h"
 
@@ -29,6 +30,16 @@ QString UnitTicker::getTickLabel(double tick, const QLocale&, QChar, int) {
     QString label = models::text(base::fixed_text(base::from_si(tick, unit_), decimals_));
     label.replace(QLatin1Char('-'), QChar(0x2212));        // the minus of all other figures
     return label.replace(QLatin1Char('-'), QChar(0x2212)); // the minus of print
+}
+
+double LapTimeTicker::getTickStep(const QCPRange& range) {
+    const double step = QCPAxisTicker::getTickStep(range);
+    decimals_ = step >= 1.0 ? 0 : step >= 0.1 ? 1 : step >= 0.01 ? 2 : 3;
+    return step;
+}
+
+QString LapTimeTicker::getTickLabel(double tick, const QLocale&, QChar, int) {
+    return models::text(base::lap_time_text(tick, decimals_));
 }
 
 } // namespace lapwright::plots

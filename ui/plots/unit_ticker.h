@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Ticks at round values of the unit that is shown, on an axis whose coordinates are SI.
+// Ticks at round values of the unit that is shown, on an axis whose coordinates are SI; and lap times.
 #pragma once
 
 #include "core/base/units.h"
@@ -19,6 +19,16 @@ class UnitTicker : public QCPAxisTicker {
   private:
     base::Unit unit_;
     int decimals_ = 0; // of the current step
+};
+
+// 1:29.5
+class LapTimeTicker : public QCPAxisTicker {
+  protected:
+    double getTickStep(const QCPRange& range) override;
+    QString getTickLabel(double tick, const QLocale& locale, QChar format, int precision) override;
+
+  private:
+    int decimals_ = 1;
 };
 
 } // namespace lapwright::plots

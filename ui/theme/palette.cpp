@@ -31,6 +31,8 @@ const Palette& paper() {
         .chosen = QColor(0xFB, 0xF0, 0xCF),
         .a = QColor(0x00, 0x67, 0xA3),
         .b = QColor(0xB3, 0x4A, 0x00),
+        .third = QColor(0x0B, 0x6E, 0x4F),
+        .fourth = QColor(0x93, 0x3F, 0x77),
         .ribbon = QColor(0x85, 0x7F, 0x72),
         .even = QColor(0xC9, 0xC2, 0xB2),
         .notice = QColor(0xFD, 0xE9, 0xD9),
@@ -51,11 +53,17 @@ const Palette& evening() {
         .chosen = QColor(0x3A, 0x35, 0x26),
         .a = QColor(0x56, 0xB4, 0xE9),
         .b = QColor(0xE6, 0x9F, 0x00),
+        .third = QColor(0x4C, 0xC7, 0x9C),
+        .fourth = QColor(0xD8, 0x93, 0xBD),
         .ribbon = QColor(0x8C, 0x85, 0x76),
         .even = QColor(0x5A, 0x56, 0x4E),
         .notice = QColor(0x4A, 0x2F, 0x1A),
     };
     return palette;
+}
+
+QColor further_colour(const Palette& palette, int place) {
+    return place % 2 == 0 ? palette.third : palette.fourth;
 }
 
 const Palette& palette_for(Choice choice, const QPalette& desktop) {

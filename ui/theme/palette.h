@@ -22,6 +22,8 @@ struct Palette {
     QColor chosen; // the chosen row and stretch
     QColor a;
     QColor b;
+    QColor third; // laps behind A and B: the first of them, and the second
+    QColor fourth;
     QColor ribbon; // the unrolled track
     QColor even;   // neither A nor B
     QColor notice; // behind a sentence that wants to be read
@@ -34,6 +36,12 @@ enum class Choice { light, dark, system };
 
 // `system` follows the lightness of the desktop's own window colour.
 [[nodiscard]] const Palette& palette_for(Choice choice, const QPalette& desktop);
+
+// The colour of the laps behind A and B, counted from 0: two in turn, of which the later pair is dashed.
+[[nodiscard]] QColor further_colour(const Palette& palette, int place);
+[[nodiscard]] inline bool further_dashed(int place) {
+    return place >= 2;
+}
 
 // The look of the whole program, and of one window.
 void apply(const Palette& palette);

@@ -47,6 +47,7 @@ Actions::Actions(QMenuBar& bar)
     names = act(session_menu, "&Names, date and conditions", Qt::Key_D);
     judge_lap = act(session_menu, "Se&t the lap aside, count it, or leave it to the program", Qt::Key_T);
     laps_by_time = act(session_menu, "Laps by time, the &fastest first", Qt::Key_F, true);
+    learn = act(session_menu, "Learnin&g: laps and corners over the session…", Qt::Key_E);
     columns = act(session_menu, "Columns of this session's &file…", Qt::Key_I);
     report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
     recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));
@@ -62,6 +63,7 @@ Actions::Actions(QMenuBar& bar)
 
     take_a = act(pairing_menu, "Make this lap &A", Qt::Key_A);
     take_b = act(pairing_menu, "Make this lap &B", Qt::Key_B);
+    take_further = act(pairing_menu, "Show this lap be&hind A and B, or no more", Qt::Key_C);
     swap = act(pairing_menu, "&Swap A and B", Qt::Key_X);
     compare = act(pairing_menu, "&Compare A and B", QList<QKeySequence>{Qt::Key_Return, Qt::Key_Enter});
     pairing_menu->addSeparator();
@@ -92,6 +94,8 @@ Actions::Actions(QMenuBar& bar)
     channels_menu = view_menu->addMenu(tr("&Further channels"));
     choose_channels = act(view_menu, "C&hoose channels, and sets of them…", Qt::Key_G);
     band = act(view_menu, "Uncertainty b&and on the gap", Qt::Key_U, true);
+    spread = act(view_menu, "Spread of each driver's &other clean laps", QKeySequence(Qt::SHIFT | Qt::Key_U), true);
+    lines = act(view_menu, "Both driven &lines close up, and how far apart", QKeySequence(Qt::SHIFT | Qt::Key_L), true);
     values_filled = act(view_menu, "&Values fill the view", Qt::Key_V, true);
     summed = act(view_menu, "&Join each corner with its straight", Qt::Key_J, true);
     view_menu->addSeparator();
@@ -209,17 +213,30 @@ void Actions::add_looks(QMenuBar& bar) {
 }
 
 std::vector<QAction*> Actions::of_sessions_page() const {
-    return {names,    judge_lap,    laps_by_time, columns, report, close_session,
-            note_lap, note_session, take_a,       take_b,  compare};
+    return {names,    judge_lap,    laps_by_time, learn,  columns,      report, close_session,
+            note_lap, note_session, take_a,       take_b, take_further, compare};
 }
 
 std::vector<QAction*> Actions::of_compare_page() const {
-    return {zoom_in,   zoom_out,    choose_channels, whole_lap,       close_up,     view_back,
-            view_on,   band,        values_filled,   summed,          next_segment, previous_segment,
-            cursor_on, cursor_back, cursor_far_on,   cursor_far_back, cursor_start, cursor_end,
-            note_a,    note_b,      rename_segment,  start_here,      end_here,     split_here,
-            join_next, other_kind,  gate_here,       export_track,    videos,       video_a,
-            video_b,   play,        frame_on,        frame_back,      one_clock,    loop};
+    return {zoom_in,         zoom_out,
+            choose_channels, whole_lap,
+            close_up,        view_back,
+            view_on,         band,
+            spread,          lines,
+            values_filled,   summed,
+            next_segment,    previous_segment,
+            cursor_on,       cursor_back,
+            cursor_far_on,   cursor_far_back,
+            cursor_start,    cursor_end,
+            note_a,          note_b,
+            rename_segment,  start_here,
+            end_here,        split_here,
+            join_next,       other_kind,
+            gate_here,       export_track,
+            videos,          video_a,
+            video_b,         play,
+            frame_on,        frame_back,
+            one_clock,       loop};
 }
 
 std::vector<QMenu*> Actions::menus() const {

@@ -49,6 +49,7 @@ struct Actions {
     QAction* names;
     QAction* judge_lap;
     QAction* laps_by_time;
+    QAction* learn;
     QAction* columns;
     QAction* report;
     QAction* recipes;
@@ -66,6 +67,7 @@ struct Actions {
     QAction* note_session;
     QAction* take_a;
     QAction* take_b;
+    QAction* take_further;
     QAction* swap;
     QAction* compare;
     QAction* setup;
@@ -98,6 +100,8 @@ struct Actions {
     QAction* view_on;
     QAction* choose_channels;
     QAction* band;
+    QAction* spread;
+    QAction* lines;
     QAction* values_filled;
     QAction* summed;
     QActionGroup* units;

@@ -19,14 +19,14 @@ ContextMenus::ContextMenus(const Actions& a, PageStack& pages, QObject* parent) 
         {a.rename_segment, a.start_here, a.end_here, a.split_here, a.join_next, a.other_kind},
         {a.gate_here, a.export_track},
         {a.note_a, a.note_b},
-        {a.close_up, a.whole_lap},
+        {a.close_up, a.whole_lap, a.lines, a.spread},
         copies,
         files};
     connect(&pages_.compare(), &pages::ComparePage::menu_asked, this,
             [this, compare](const QPoint& at) { show(compare, at); });
     follow(pages_.compare(), {{a.swap}, {a.close_up, a.whole_lap}, copies, files});
-    follow(pages_.sessions(), {{a.take_a, a.take_b, a.compare, a.swap},
-                               {a.judge_lap, a.laps_by_time},
+    follow(pages_.sessions(), {{a.take_a, a.take_b, a.take_further, a.compare, a.swap},
+                               {a.judge_lap, a.laps_by_time, a.learn},
                                {a.note_lap, a.note_session, a.names},
                                {a.report, a.columns, a.close_session},
                                copies});

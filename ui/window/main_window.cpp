@@ -28,6 +28,8 @@
 #include "ui/window/importing.h"
 #include "ui/window/judging.h"
 #include "ui/window/keeping.h"
+#include "ui/window/laps_behind.h"
+#include "ui/window/learning.h"
 #include "ui/window/my_car.h"
 #include "ui/window/naming.h"
 #include "ui/window/notices.h"
@@ -76,7 +78,7 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
       sessions_(new models::OpenSessions(this)), notes_(new models::Notes(this)), edits_(new QUndoStack(this)),
       worker_(new bridge::Worker(stages, this)), book_(new bridge::BookQueue(stages.book_file, this)),
       importing_(new Importing(*worker_, stages.recipe_folder, this)), strip_(new Strip(this)),
-      actions_(strip_->actions()) {
+      actions_(strip_->actions()), notices_(&strip_->notices()) {
     setWindowTitle(QStringLiteral("Lapwright"));
     setAcceptDrops(true);
     setFont(theme::body());
@@ -108,10 +110,6 @@ void MainWindow::make_pages() {
     auto* centre = new QWidget(this);
     auto* column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
-    notices_ = new Notices(centre);
-    auto* notice_row = new QVBoxLayout;
-    notice_row->setContentsMargins(12, 0, 12, 3);
-    notice_row->addWidget(notices_);
     pages_ = new PageStack(sessions_, notes_, centre);
     explaining_ = new Explaining({*worker_, pages_->causes(), *edits_, settings_, *sessions_, pairing_}, this);
     debriefing_ = new Debriefing(pages_->debrief(), settings_, this);
@@ -126,8 +124,11 @@ void MainWindow::make_pages() {
     book_looking_ = new BookLooking(*book_, pages_->sessions(), this);
     book_editing_ = new BookEditing(*book_, pages_->sessions(), *edits_, this);
     given_ = new GivenFiles({*sessions_, pairing_, pages_->sessions(), *explaining_, *notices_, preferences_}, this);
+    learning_ = new Learning({actions_, *worker_, *sessions_, pages_->sessions(), *given_, *notices_}, this);
     comparing_ = new Comparing(
         {*worker_, *sessions_, pairing_, *edits_, *importing_, *given_, *explaining_, *keeping_, *notices_}, this);
+    new LapsBehind({*worker_, *sessions_, pairing_, pages_->sessions(), pages_->compare(), *edits_, *notices_},
+                   *comparing_, this);
     naming_ =
         new Naming({*book_, *sessions_, pages_->sessions(), *comparing_, *explaining_, *book_editing_, *edits_}, this);
     judging_ = new Judging({*book_, *sessions_, pages_->sessions(), *comparing_, *edits_}, this);
@@ -139,7 +140,6 @@ void MainWindow::make_pages() {
     new ContextMenus(actions_, *pages_, this);
     pages_->follow({actions_, *sessions_, pairing_, *comparing_, *explaining_, *given_});
     column->addWidget(pages_, 1);
-    column->addLayout(notice_row);
     setCentralWidget(centre);
     pages_->sessions().start().set_samples(!sample_sessions().isEmpty());
     connect(&pages_->sessions(), &pages::SessionsPage::samples_asked, this, [this] { start(sample_sessions()); });

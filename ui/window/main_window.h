@@ -34,6 +34,7 @@ class BookWaiting;
 class Comparing;
 class Judging;
 class Keeping;
+class Learning;
 class MyCar;
 class Naming;
 class Notices;
@@ -67,6 +68,7 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] pages::DebriefPage& debrief_page() { return pages_->debrief(); }
     [[nodiscard]] Importing& importing() { return *importing_; }
     [[nodiscard]] Trying& trying() { return *trying_; }
+    [[nodiscard]] Learning& learning() { return *learning_; }
     [[nodiscard]] Explaining& explaining() { return *explaining_; }
     [[nodiscard]] Debriefing& debriefing() { return *debriefing_; }
     [[nodiscard]] Exporting& exporting() { return *exporting_; }
@@ -110,10 +112,12 @@ class MainWindow : public QMainWindow {
     Importing* importing_;
     Strip* strip_;
     const Actions& actions_;
+    Notices* notices_;
     PageStack* pages_;
     Explaining* explaining_;
     Debriefing* debriefing_;
     Exporting* exporting_;
+    Learning* learning_;
     Trying* trying_;
     Noting* noting_;
     Keeping* keeping_;
@@ -129,7 +133,6 @@ class MainWindow : public QMainWindow {
     TrackEditing* track_editing_;
     Watching* watching_;
     StillMaking* still_making_;
-    Notices* notices_;
 };
 
 } // namespace lapwright::window

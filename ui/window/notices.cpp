@@ -8,11 +8,14 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
 
 namespace lapwright::window {
 namespace {
 
 constexpr int side_px = 8;
+constexpr int least_whole_px = 560;
 
 QToolButton* small_button(const QString& words, QWidget* parent) {
     auto* button = new QToolButton(parent);
@@ -78,9 +81,9 @@ void Notices::show_all() {
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
         column->addWidget(label);
     }
-    whole->setFixedWidth(width());
+    whole->setFixedWidth(std::max(width(), least_whole_px));
     whole->adjustSize();
-    whole->move(mapToGlobal(QPoint(0, -whole->height() - 2)));
+    whole->move(mapToGlobal(QPoint(std::min(0, width() - whole->width()), height() + 2)));
     whole->show();
 }
 

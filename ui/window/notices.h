@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sentences that want to be read: what could not be opened or compared, and why.  They stay until they are dismissed,
-// in a row at the window's foot that is there whether it holds any or not: a notice moves nothing under the pointer.
+// in the window's strip, in room that nothing else uses: a notice moves nothing under the pointer.
 // The newest is read there; a click shows all of them in full.
 #pragma once
 
@@ -26,7 +26,7 @@ class Notices : public QFrame {
     void withdraw(const QString& path);
     void withdraw_sentence(const QString& sentence);
     void dismiss();
-    void show_all(); // over what stands above, until a click elsewhere or Escape
+    void show_all(); // over what stands below, until a click elsewhere or Escape
     [[nodiscard]] const QStringList& sentences() const { return sentences_; }
     [[nodiscard]] QString shown() const; // the newest
 

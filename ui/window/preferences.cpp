@@ -58,6 +58,8 @@ Preferences load_preferences(const QSettings& settings) {
     for (auto set = sets.begin(); set != sets.end(); ++set)
         p.channel_sets[set.key()] = set.value().toStringList();
     p.band_shown = settings.value(QStringLiteral("compare/band"), p.band_shown).toBool();
+    p.lines_shown = settings.value(QStringLiteral("compare/lines"), p.lines_shown).toBool();
+    p.spread_shown = settings.value(QStringLiteral("compare/spread"), p.spread_shown).toBool();
     p.values_filled = settings.value(QStringLiteral("compare/values_filled"), p.values_filled).toBool();
     p.summed = settings.value(QStringLiteral("compare/summed"), p.summed).toBool();
     p.laps_by_time = settings.value(QStringLiteral("sessions/laps_by_time"), p.laps_by_time).toBool();
@@ -81,6 +83,8 @@ void save_preferences(QSettings& settings, const Preferences& p) {
         sets[set.key()] = set.value();
     settings.setValue(QStringLiteral("compare/channel_sets"), sets);
     settings.setValue(QStringLiteral("compare/band"), p.band_shown);
+    settings.setValue(QStringLiteral("compare/lines"), p.lines_shown);
+    settings.setValue(QStringLiteral("compare/spread"), p.spread_shown);
     settings.setValue(QStringLiteral("compare/values_filled"), p.values_filled);
     settings.setValue(QStringLiteral("compare/summed"), p.summed);
     settings.setValue(QStringLiteral("sessions/laps_by_time"), p.laps_by_time);

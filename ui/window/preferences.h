@@ -21,6 +21,8 @@ struct Preferences {
     QStringList channels;
     QMap<QString, QStringList> channel_sets; // by their names
     bool band_shown = true;
+    bool lines_shown = false;
+    bool spread_shown = false;
     bool values_filled = false;
     bool summed = false;
     bool laps_by_time = false; // on the Sessions page

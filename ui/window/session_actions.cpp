@@ -16,6 +16,7 @@ void connect_session_actions(const SessionParts& parts) {
     const auto on = [page](QAction* action, auto work) { QObject::connect(action, &QAction::triggered, page, work); };
     on(a.take_a, [page] { page->pick_focused(workspace::Side::a); });
     on(a.take_b, [page] { page->pick_focused(workspace::Side::b); });
+    on(a.take_further, &SessionsPage::turn_further_focused);
     on(a.judge_lap, &SessionsPage::judge_lap);
     on(a.names, &SessionsPage::type_names);
     on(a.note_lap, &SessionsPage::write_lap_note);

@@ -3,6 +3,7 @@
 
 #include "ui/models/text.h"
 #include "ui/theme/plain_label.h"
+#include "ui/window/notices.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -11,7 +12,7 @@
 
 namespace lapwright::window {
 
-Strip::Strip(QWidget* parent) : QFrame(parent), bar_(new QMenuBar(this)), actions_(*bar_) {
+Strip::Strip(QWidget* parent) : QFrame(parent), bar_(new QMenuBar(this)), actions_(*bar_), notices_(new Notices(this)) {
     setObjectName(QStringLiteral("strip"));
     bar_->setNativeMenuBar(false);
     stage_ = theme::plain_label(this, theme::small());
@@ -35,7 +36,8 @@ Strip::Strip(QWidget* parent) : QFrame(parent), bar_(new QMenuBar(this)), action
     row->addSpacing(12);
     for (QAction* page : {actions_.show_sessions, actions_.show_compare, actions_.show_causes, actions_.show_debrief})
         row->addWidget(button_for(page, QStringLiteral("page")));
-    row->addStretch(1);
+    row->addSpacing(12);
+    row->addWidget(notices_, 1);
     row->addWidget(waiting_sign_);
     row->addWidget(damage_sign_);
     row->addWidget(stage_);

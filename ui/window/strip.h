@@ -12,6 +12,8 @@ class QToolButton;
 
 namespace lapwright::window {
 
+class Notices;
+
 class Strip : public QFrame {
     Q_OBJECT
 
@@ -21,6 +23,7 @@ class Strip : public QFrame {
     [[nodiscard]] const Actions& actions() const { return actions_; }
     [[nodiscard]] QToolButton& waiting_sign() { return *waiting_sign_; } // edits that wait for the book
     [[nodiscard]] QToolButton& damage_sign() { return *damage_sign_; }   // a book that is damaged
+    [[nodiscard]] Notices& notices() { return *notices_; }
     void set_busy(bool busy);
     void set_progress(const QString& stage, double part_done);
     void set_units(base::UnitSystem units);
@@ -30,6 +33,7 @@ class Strip : public QFrame {
 
     QMenuBar* bar_;
     Actions actions_;
+    Notices* notices_; // what nothing else stands in, so that they move nothing
     QLabel* stage_;
     QProgressBar* progress_;
     QToolButton* cancel_;

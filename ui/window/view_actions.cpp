@@ -71,6 +71,9 @@ void connect_view_actions(const ViewParts& parts) {
     on(a.cursor_start, [plots] { plots->set_cursor(0.0); });
     on(a.cursor_end, [plots] { plots->set_cursor(plots->length_m()); });
     connect_switch(parts, a.band, &Preferences::band_shown, &pages::ComparePage::set_band_shown);
+    connect_switch(parts, a.lines, &Preferences::lines_shown, &pages::ComparePage::set_lines_shown);
+    QObject::connect(page, &pages::ComparePage::lines_asked, a.lines, &QAction::trigger);
+    connect_switch(parts, a.spread, &Preferences::spread_shown, &pages::ComparePage::set_spread_shown);
     connect_switch(parts, a.values_filled, &Preferences::values_filled, &pages::ComparePage::set_values_filled);
     connect_switch(parts, a.summed, &Preferences::summed, &pages::ComparePage::set_summed);
     page->set_channels(parts.preferences.channels);

@@ -17,16 +17,18 @@ TEST(Contrast, TextAndMarksReadOnEverythingTheyStandOn) {
     for (const Palette* p : {&paper(), &evening()}) {
         SCOPED_TRACE(p->dark ? "evening" : "paper");
         for (const QColor& ground : {p->paper, p->card, p->chosen}) {
-            for (const QColor& text : {p->ink, p->quiet, p->a, p->b})
+            for (const QColor& text : {p->ink, p->quiet, p->a, p->b, p->third, p->fourth})
                 EXPECT_GE(contrast(text, ground), 4.5);
             EXPECT_GE(contrast(p->edge, ground), 3.0);
             EXPECT_GE(contrast(p->ribbon, ground), 3.0);
         }
-        for (const QColor& mark : {p->a, p->b, p->ink, p->ribbon})
+        for (const QColor& mark : {p->a, p->b, p->third, p->fourth, p->ink, p->ribbon})
             EXPECT_GE(contrast(mark, p->tint), 3.0);
         EXPECT_GE(contrast(p->ink, p->notice), 4.5);
         EXPECT_GE(contrast(ink_on(p->a), p->a), 4.5);
         EXPECT_GE(contrast(ink_on(p->b), p->b), 4.5);
+        EXPECT_GE(contrast(ink_on(p->third), p->third), 4.5);
+        EXPECT_GE(contrast(ink_on(p->fourth), p->fourth), 4.5);
     }
 }
 

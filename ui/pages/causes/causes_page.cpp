@@ -148,10 +148,14 @@ QWidget* CausesPage::make_right() {
     plots_row->addWidget(plot_card(tr("Acceleration at full throttle and fitted curve: A solid, B dashed"), driving_));
     column->addLayout(plots_row, 1);
     column->addWidget(next_test_);
-    column->addWidget(what_if_);
-    auto* scroll = scrolled(content);
-    scroll->setMinimumWidth(440);
-    return scroll;
+    auto* right = new QWidget;
+    auto* parts = new QVBoxLayout(right);
+    parts->setContentsMargins(0, 0, 0, 0);
+    parts->setSpacing(8);
+    parts->addWidget(scrolled(content), 1);
+    parts->addWidget(what_if_); // beneath what scrolls: controls and result stay in view
+    right->setMinimumWidth(440);
+    return right;
 }
 
 void CausesPage::show_pairing(workspace::ComparedPointer compared) {

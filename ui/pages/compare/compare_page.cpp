@@ -3,15 +3,19 @@
 
 #include "ui/models/channels.h"
 #include "ui/models/text.h"
+#include "ui/pages/compare/further_row.h"
 #include "ui/pages/compare/pairing_header.h"
 #include "ui/pages/compare/segment_card.h"
 #include "ui/pages/compare/segment_view.h"
 #include "ui/plots/plot_stack.h"
 #include "ui/plots/track_map.h"
+#include "ui/theme/fonts.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <utility>
@@ -22,9 +26,9 @@ namespace {
 QFrame* framed(QWidget* content, QWidget* parent) {
     auto* frame = new QFrame(parent);
     frame->setObjectName(QStringLiteral("card"));
-    auto* layout = new QVBoxLayout(frame);
+    auto* layout = new QGridLayout(frame);
     layout->setContentsMargins(4, 4, 4, 4);
-    layout->addWidget(content);
+    layout->addWidget(content, 0, 0);
     return frame;
 }
 
@@ -40,7 +44,8 @@ bool same_laps_of(const analysis::Pairing& one, const analysis::Pairing& other) 
 
 ComparePage::ComparePage(QWidget* parent)
     : QWidget(parent), table_(new models::SegmentTable(this)), header_(new PairingHeader(this)),
-      stack_(new plots::PlotStack), view_(new SegmentView(table_)), map_(new plots::TrackMap), card_(new SegmentCard) {
+      further_row_(new FurtherRow(this)), stack_(new plots::PlotStack), view_(new SegmentView(table_)),
+      map_(new plots::TrackMap), card_(new SegmentCard), lines_button_(new QToolButton) {
     auto* scroll = new QScrollArea;
     scroll->setWidget(stack_);
     scroll->setWidgetResizable(true);
@@ -52,7 +57,16 @@ ComparePage::ComparePage(QWidget* parent)
     auto* lower = new QWidget;
     auto* lower_row = new QHBoxLayout(lower);
     lower_row->setContentsMargins(0, 0, 0, 0);
-    lower_row->addWidget(framed(map_, lower), 2);
+    QFrame* map_frame = framed(map_, lower);
+    lines_button_->setObjectName(QStringLiteral("slim"));
+    lines_button_->setFont(theme::small());
+    lines_button_->setText(tr("Lines"));
+    lines_button_->setToolTip(tr("Where both cars drove, close up on the chosen segment, and how far apart they were"));
+    lines_button_->setCheckable(true);
+    lines_button_->setFocusPolicy(Qt::NoFocus);
+    connect(lines_button_, &QToolButton::clicked, this, &ComparePage::lines_asked);
+    static_cast<QGridLayout*>(map_frame->layout())->addWidget(lines_button_, 0, 0, Qt::AlignTop | Qt::AlignRight);
+    lower_row->addWidget(map_frame, 2);
     lower_row->addWidget(card_, 3);
 
     auto* right = new QWidget;
@@ -74,6 +88,7 @@ ComparePage::ComparePage(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 2, 12, 8);
     column->addWidget(header_);
+    column->addWidget(further_row_);
     column->addWidget(halves, 1);
 
     connect(stack_, &plots::PlotStack::cursor_moved, this, &ComparePage::follow_cursor);
@@ -121,6 +136,8 @@ void ComparePage::show_pairing(workspace::ComparedPointer compared) {
     const bool same_laps = compared_ && same_laps_of(*compared_->pairing, *compared->pairing);
     const double place_m = stack_->cursor_m();
     compared_ = std::move(compared);
+    further_.reset(); // they were against another A, or on another line
+    further_row_->show_laps(further_);
     const auto& pairing = compared_->pairing;
     notes_.clear();
     card_->set_one_session(pairing->a.session == pairing->b.session);
@@ -129,6 +146,7 @@ void ComparePage::show_pairing(workspace::ComparedPointer compared) {
     chosen_ = -1;
     table_->set_segments(rows());
     fill_stack();
+    follow_lines();
     follow_cursor(stack_->cursor_m());
     if (same_laps) {
         go_to(place_m); // the track was edited there, or a name
@@ -141,6 +159,7 @@ void ComparePage::show_pairing(workspace::ComparedPointer compared) {
 
 void ComparePage::set_palette(const theme::Palette& palette) {
     header_->set_palette(palette);
+    further_row_->set_palette(palette);
     stack_->set_palette(palette);
     view_->set_palette(palette);
     map_->set_palette(palette);
@@ -161,6 +180,30 @@ void ComparePage::set_channels(const QStringList& ids) {
 
 void ComparePage::set_band_shown(bool shown) {
     band_shown_ = shown;
+    fill_stack();
+}
+
+void ComparePage::set_lines_shown(bool shown) {
+    lines_shown_ = shown;
+    lines_button_->setChecked(shown);
+    follow_lines();
+    fill_stack();
+}
+
+void ComparePage::follow_lines() {
+    const bool any = compared_ && !compared_->pairing->comparison.line.empty();
+    lines_button_->setEnabled(any || lines_shown_);
+    map_->set_lines(lines_shown_ && any ? compared_->pairing : nullptr);
+}
+
+void ComparePage::set_spread_shown(bool shown) {
+    spread_shown_ = shown;
+    fill_stack();
+}
+
+void ComparePage::set_further(std::shared_ptr<const std::vector<analysis::FurtherLap>> laps) {
+    further_ = std::move(laps);
+    further_row_->show_laps(further_);
     fill_stack();
 }
 
@@ -187,7 +230,8 @@ void ComparePage::fill_stack() {
     for (const auto& choice : models::channels_of(*compared_->pairing)) {
         if (channels_.contains(choice.id)) shown.push_back(choice);
     }
-    stack_->set_content({compared_->pairing, rows(), std::move(shown), units_, band_shown_, values_filled_});
+    stack_->set_content({compared_->pairing, rows(), std::move(shown), units_, band_shown_, values_filled_,
+                         lines_shown_, spread_shown_, further_});
 }
 
 void ComparePage::choose(int segment) {

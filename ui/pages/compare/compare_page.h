@@ -2,6 +2,7 @@
 // Two laps on one distance axis.  Cursor and chosen segment are one for plots, table, map and card.
 #pragma once
 
+#include "core/analysis/further_laps.h"
 #include "core/base/display.h"
 #include "core/workspace/compared.h"
 #include "core/workspace/pairing_notes.h"
@@ -16,6 +17,7 @@
 #include <vector>
 
 class QSplitter;
+class QToolButton;
 
 namespace lapwright::plots {
 class PlotStack;
@@ -24,6 +26,7 @@ class TrackMap;
 
 namespace lapwright::pages {
 
+class FurtherRow;
 class PairingHeader;
 class SegmentCard;
 class SegmentView;
@@ -40,7 +43,11 @@ class ComparePage : public QWidget {
     void set_channels(const QStringList& ids); // those that this pairing does not have are left out
     void set_band_shown(bool shown);
     void set_values_filled(bool filled); // value axes fit what is in view
-    void set_summed(bool summed);        // corners with the straights they feed
+    void set_lines_shown(bool shown);    // both cars' lines, close up on the map, and their difference
+    void set_spread_shown(bool shown);   // of each driver's other clean laps
+    // Laps behind A and B, of the pairing that is shown; null: none.
+    void set_further(std::shared_ptr<const std::vector<analysis::FurtherLap>> laps);
+    void set_summed(bool summed); // corners with the straights they feed
     // One for each segment of the comparison, whether they are shown joined or not.
     void set_notes(std::vector<workspace::SegmentNotes> notes);
     void write_note(workspace::Side side); // on the chosen segment
@@ -50,6 +57,7 @@ class ComparePage : public QWidget {
     [[nodiscard]] plots::PlotStack& stack() { return *stack_; }
     // The rows of the segment table as it is shown, corners with their straights where they are joined.
     [[nodiscard]] const std::vector<comparison::SegmentComparison>& rows() const;
+    [[nodiscard]] FurtherRow& further_row() { return *further_row_; }
     [[nodiscard]] SegmentCard& card() { return *card_; }
     [[nodiscard]] const models::SegmentTable& table() const { return *table_; }
     [[nodiscard]] int chosen_segment() const { return chosen_; } // −1: none
@@ -70,6 +78,7 @@ class ComparePage : public QWidget {
     void name_typed(std::size_t segment, const QString& name);
     void boundary_moved(double from_m, double to_m); // 0 m and the lap's length: the timing line
     void menu_asked(const QPoint& at);               // on what is chosen and under the cursor
+    void lines_asked();                              // or no more
 
   private:
     void connect_editing();
@@ -78,6 +87,7 @@ class ComparePage : public QWidget {
     // The segments of the comparison that a row stands for: from the first to before the last.
     [[nodiscard]] std::pair<std::size_t, std::size_t> segments_of(std::size_t row) const;
     void fill_stack();
+    void follow_lines();
     void fill_card();
     void follow_cursor(double place_m);
     [[nodiscard]] int row_at(double place_m) const;
@@ -85,6 +95,7 @@ class ComparePage : public QWidget {
     workspace::ComparedPointer compared_;
     models::SegmentTable* table_;
     PairingHeader* header_;
+    FurtherRow* further_row_;
     plots::PlotStack* stack_;
     SegmentView* view_;
     plots::TrackMap* map_;
@@ -93,6 +104,10 @@ class ComparePage : public QWidget {
     QStringList channels_;
     base::UnitSystem units_ = base::UnitSystem::metric;
     bool band_shown_ = true;
+    std::shared_ptr<const std::vector<analysis::FurtherLap>> further_;
+    QToolButton* lines_button_;
+    bool lines_shown_ = false;
+    bool spread_shown_ = false;
     bool values_filled_ = false;
     bool summed_ = false;
     int chosen_ = -1;

@@ -158,18 +158,21 @@ std::vector<SegmentCard::Row> SegmentCard::rows_of(const comparison::SegmentComp
         const bool derived = (a && a->derived) || (b && b->derived);
         rows.push_back({derived ? label + tr(" (derived)") : label, place(a, units), place(b, units), says});
     };
-    const auto add_speed = [&](const QString& label, const MaybeFigure& a, const MaybeFigure& b) {
-        if (a || b) rows.push_back({label, speed(a, units), speed(b, units), QString()});
+    const auto add_speed = [&](const QString& label, const MaybeFigure& a, const MaybeFigure& b,
+                               const std::optional<comparison::LineAt>& line = {}) {
+        if (!a && !b) return;
+        const QString says = line ? text(presentation::line_text(*line, segment.segment.turned_rad, units)) : QString();
+        rows.push_back({label, speed(a, units), speed(b, units), says});
     };
     const auto& a = segment.a;
     const auto& b = segment.b;
-    add_speed(tr("Entry"), a.entry_speed_mps, b.entry_speed_mps);
+    add_speed(tr("Entry"), a.entry_speed_mps, b.entry_speed_mps, segment.line.turn_in);
     add_place(tr("Lift"), a.lift_at_m, b.lift_at_m);
     add_place(tr("Braking point"), a.braking_point_m, b.braking_point_m);
-    add_speed(tr("Slowest"), a.min_speed_mps, b.min_speed_mps);
+    add_speed(tr("Slowest"), a.min_speed_mps, b.min_speed_mps, segment.line.slowest);
     add_place(tr("Full throttle"), a.full_throttle_m, b.full_throttle_m);
     add_speed(tr("Top speed"), a.top_speed_mps, b.top_speed_mps);
-    add_speed(tr("Exit"), a.exit_speed_mps, b.exit_speed_mps);
+    add_speed(tr("Exit"), a.exit_speed_mps, b.exit_speed_mps, segment.line.exit);
     return rows;
 }
 

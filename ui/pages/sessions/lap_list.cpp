@@ -85,6 +85,11 @@ void LapList::set_picked(std::optional<int> lap_a, std::optional<int> lap_b) {
     update();
 }
 
+void LapList::set_further(std::map<int, QString> letters) {
+    further_ = std::move(letters);
+    update();
+}
+
 int LapList::current_lap() const {
     return laps_.empty() ? 0 : lap_at(row_).number;
 }
@@ -98,6 +103,10 @@ QRect LapList::mark_rect(int row, bool is_a) const {
     return {2 + (is_a ? 0 : mark_px + 3), top, mark_px, mark_px};
 }
 
+QRect LapList::further_rect(int row) const {
+    return mark_rect(row, false).translated(mark_px + 3, 0);
+}
+
 QSize LapList::sizeHint() const {
     return {460, (rows() + 1) * row_height() + 2};
 }
@@ -109,7 +118,7 @@ QSize LapList::minimumSizeHint() const {
 LapList::Columns LapList::columns() const {
     const QFontMetrics widest(theme::strong(font()));
     Columns c;
-    c.lap = mark_rect(0, false).right() + space_px;
+    c.lap = further_rect(0).right() + space_px;
     c.time = c.lap + widest.horizontalAdvance(QStringLiteral("lap 00")) + space_px;
     c.behind = c.time + widest.horizontalAdvance(QStringLiteral("00:00.000 ±0.000")) + space_px;
     c.bar = c.behind + widest.horizontalAdvance(QStringLiteral("+00.00")) + 2 * space_px;
@@ -176,6 +185,12 @@ void LapList::paint_row(QPainter& painter, int row) const {
     if (row == row_ && hasFocus()) painter.fillRect(whole, palette_.chosen);
     paint_mark(painter, row, true);
     paint_mark(painter, row, false);
+    if (flying) {
+        const auto behind = further_.find(lap.number);
+        const bool on = behind != further_.end();
+        paint_letter(painter, further_rect(row), on ? behind->second : QStringLiteral("+"),
+                     on ? theme::further_colour(palette_, behind->second.at(0).unicode() - u'C') : palette_.edge, on);
+    }
 
     const Columns c = columns();
     const QColor ink = flying && lap.clean ? palette_.ink : palette_.quiet;
@@ -202,14 +217,19 @@ void LapList::paint_row(QPainter& painter, int row) const {
 void LapList::paint_mark(QPainter& painter, int row, bool is_a) const {
     const int number = lap_at(row).number;
     const bool on = (is_a ? lap_a_ : lap_b_) == number;
-    const QColor colour = is_a ? palette_.a : palette_.b;
-    const QRectF box = QRectF(mark_rect(row, is_a)).adjusted(0.5, 0.5, -0.5, -0.5);
-    painter.setPen(QPen(on ? colour : palette_.edge, 1.0));
-    painter.setBrush(on ? QBrush(colour) : Qt::NoBrush);
+    paint_letter(painter, mark_rect(row, is_a), is_a ? QStringLiteral("A") : QStringLiteral("B"),
+                 is_a ? palette_.a : palette_.b, on);
+}
+
+void LapList::paint_letter(QPainter& painter, const QRect& mark, const QString& letter, const QColor& fill,
+                           bool on) const {
+    const QRectF box = QRectF(mark).adjusted(0.5, 0.5, -0.5, -0.5);
+    painter.setPen(QPen(on ? fill : palette_.edge, 1.0));
+    painter.setBrush(on ? QBrush(fill) : Qt::NoBrush);
     painter.drawRoundedRect(box, 4, 4);
     painter.setFont(on ? theme::strong(font()) : font());
-    painter.setPen(on ? theme::ink_on(colour) : palette_.quiet);
-    painter.drawText(box, Qt::AlignCenter, is_a ? QStringLiteral("A") : QStringLiteral("B"));
+    painter.setPen(on ? theme::ink_on(fill) : palette_.quiet);
+    painter.drawText(box, Qt::AlignCenter, letter);
 }
 
 void LapList::paint_bar(QPainter& painter, const QRect& whole, const lap::Lap& lap) const {
@@ -264,6 +284,8 @@ QString LapList::row_words(int row) const {
                     text(base::lap_time_with_margin(lap.time_s(), lap.time_sd_s));
     if (const QString kind = kind_words(lap); !kind.isEmpty()) words += QStringLiteral(", ") + kind;
     if (const QString reason = reason_words(lap); !reason.isEmpty()) words += QStringLiteral(": ") + reason;
+    if (const auto behind = further_.find(lap.number); behind != further_.end())
+        words += tr(", behind A and B as %1").arg(behind->second);
     const auto note = notes_.find(lap.number);
     return note == notes_.end() ? words : words + tr("\nNote: %1").arg(note->second);
 }
@@ -296,10 +318,10 @@ void LapList::keyPressEvent(QKeyEvent* event) {
         move_to(rows() - 1);
         break;
     case Qt::Key_Left:
-        focusPreviousChild();
+        Q_EMIT session_asked(-1);
         break;
     case Qt::Key_Right:
-        focusNextChild();
+        Q_EMIT session_asked(1);
         break;
     default:
         QWidget::keyPressEvent(event);
@@ -319,6 +341,7 @@ void LapList::mousePressEvent(QMouseEvent* event) {
     for (const bool is_a : {true, false}) {
         if (mark_rect(row, is_a).adjusted(-1, -2, 1, 2).contains(event->pos())) Q_EMIT picked(current_lap(), is_a);
     }
+    if (further_rect(row).adjusted(-1, -2, 1, 2).contains(event->pos())) Q_EMIT further_asked(current_lap());
 }
 
 bool LapList::event(QEvent* event) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The laps of one session, under a ruler that all open sessions share: a clean lap's bar is as long as the lap is
 // behind the fastest, with the 95 % margin of its time as a whisker, so that a tenth can be seen; what is no clean lap
-// has words in the place of a bar that say why.  Two marks at the left make a lap A or B, by mouse or by the page's
-// keys on the lap that has the focus; a click on the ruler's words sorts.
+// has words in the place of a bar that say why.  Two marks at the left make a lap A or B, a third lays it behind these,
+// by mouse or by the page's keys on the lap that has the focus; a click on the ruler's words sorts.
 #pragma once
 
 #include "core/analysis/analysis.h"
@@ -31,8 +31,11 @@ class LapList : public QWidget {
     void set_notes(std::map<int, QString> notes); // by the number of the lap
     void set_picked(std::optional<int> lap_a, std::optional<int> lap_b);
 
+    void set_further(std::map<int, QString> letters); // of the laps behind A and B, by their numbers
+
     [[nodiscard]] int current_lap() const; // the number of the lap with the focus
     [[nodiscard]] QRect mark_rect(int row, bool is_a) const;
+    [[nodiscard]] QRect further_rect(int row) const;
     [[nodiscard]] QString row_words(int row) const; // all that is said of its lap
     [[nodiscard]] int rows() const { return static_cast<int>(laps_.size()); }
     [[nodiscard]] QSize sizeHint() const override;
@@ -40,6 +43,8 @@ class LapList : public QWidget {
 
   Q_SIGNALS:
     void picked(int lap, bool as_a);
+    void further_asked(int lap);
+    void session_asked(int step); // the one before or behind this
     void moved(); // the focus, to another lap
     void order_asked(lapwright::workspace::LapOrder order);
 
@@ -74,6 +79,7 @@ class LapList : public QWidget {
     void paint_row(QPainter& painter, int row) const;
     void paint_mark(QPainter& painter, int row, bool is_a) const;
     void paint_bar(QPainter& painter, const QRect& whole, const lap::Lap& lap) const;
+    void paint_letter(QPainter& painter, const QRect& mark, const QString& letter, const QColor& fill, bool on) const;
     void move_to(int row);
     void put_in_order(int current);
 
@@ -86,6 +92,7 @@ class LapList : public QWidget {
     std::map<int, QString> notes_;
     std::optional<int> lap_a_;
     std::optional<int> lap_b_;
+    std::map<int, QString> further_;
     int row_ = 0;
 };
 

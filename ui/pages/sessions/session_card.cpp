@@ -128,6 +128,7 @@ void SessionCard::connect_fields() {
     for (const theme::NoteField* field : {session_note_, lap_note_})
         connect(field, &theme::NoteField::ended, laps_, [this] { laps_->setFocus(); });
     connect(laps_, &LapList::picked, this, [this](int lap, bool as_a) { Q_EMIT picked(key_, lap, as_a); });
+    connect(laps_, &LapList::further_asked, this, [this](int lap) { Q_EMIT further_asked(key_, lap); });
     connect(report_, &QToolButton::toggled, this, [this](bool shown) {
         follow_report();
         Q_EMIT report_toggled(key_, shown);

@@ -58,6 +58,7 @@ class SessionCard : public QFrame {
     [[nodiscard]] const workspace::SessionKey& key() const { return key_; }
 
   Q_SIGNALS:
+    void further_asked(const lapwright::workspace::SessionKey& session, int lap);
     void picked(const lapwright::workspace::SessionKey& key, int lap, bool as_a);
     void report_toggled(const lapwright::workspace::SessionKey& key, bool shown);
     void close_asked(const lapwright::workspace::SessionKey& key);

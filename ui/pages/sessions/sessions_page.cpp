@@ -80,6 +80,7 @@ SessionsPage::SessionsPage(models::OpenSessions* sessions, const models::Notes* 
     trial_->setToolTip(tr("What is a change worth? Sessions without it and with it, compared segment by segment"));
     connect(sessions_, &models::OpenSessions::sessions_changed, this, &SessionsPage::rebuild);
     connect(sessions_, &models::OpenSessions::picks_changed, this, &SessionsPage::show_picks);
+    connect(sessions_, &models::OpenSessions::further_changed, this, &SessionsPage::show_picks);
     connect(notes_, &models::Notes::changed, this, &SessionsPage::show_notes);
     rebuild();
 }
@@ -193,10 +194,17 @@ SessionCard* SessionsPage::make_card(const workspace::OpenSessions::Entry& entry
     connect(card, &SessionCard::picked, this, [this](const workspace::SessionKey& key, int lap, bool as_a) {
         Q_EMIT pick_asked(as_a ? Side::a : Side::b, {key, lap});
     });
+    connect(card, &SessionCard::further_asked, this,
+            [this](const workspace::SessionKey& key, int lap) { Q_EMIT further_asked({key, lap}); });
     connect(card, &SessionCard::columns_asked, this, &SessionsPage::columns_asked);
     connect(card, &SessionCard::names_given, this, &SessionsPage::names_given);
     connect(card, &SessionCard::note_kept, this, &SessionsPage::note_kept);
     connect(card, &SessionCard::lap_judged, this, &SessionsPage::lap_judged);
+    connect(&card->laps(), &LapList::session_asked, this, [this, card](int step) {
+        const auto own = std::ranges::find(cards_, card) - cards_.begin() + step;
+        if (own >= 0 && own < static_cast<std::ptrdiff_t>(cards_.size()))
+            focus_session(cards_[static_cast<std::size_t>(own)]->key());
+    });
     connect(&card->laps(), &LapList::order_asked, this, &SessionsPage::order_asked);
     card->laps().set_order(lap_order_);
     card->show_notes(notes_->now());
@@ -244,6 +252,11 @@ void SessionsPage::show_picks() {
             return pick && pick->session == card->key() ? std::optional(pick->lap) : std::nullopt;
         };
         card->laps().set_picked(lap_of(sessions_->now().picks().a), lap_of(sessions_->now().picks().b));
+        std::map<int, QString> letters;
+        const auto& further = sessions_->now().further();
+        for (std::size_t i = 0; i < further.size(); ++i)
+            if (further[i].session == card->key()) letters[further[i].lap] = models::further_letter(i);
+        card->laps().set_further(std::move(letters));
     }
     const workspace::Picks& picks = sessions_->now().picks();
     words_a_->set_text(pick_words(Side::a));
@@ -272,6 +285,10 @@ SessionCard* SessionsPage::focused() const {
 
 void SessionsPage::pick_focused(Side side) {
     if (SessionCard* card = focused()) Q_EMIT pick_asked(side, {card->key(), card->laps().current_lap()});
+}
+
+void SessionsPage::turn_further_focused() {
+    if (SessionCard* card = focused()) Q_EMIT further_asked({card->key(), card->laps().current_lap()});
 }
 
 void SessionsPage::ask_for_columns() {

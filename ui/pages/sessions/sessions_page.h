@@ -39,11 +39,13 @@ class SessionsPage : public QWidget {
     SessionsPage(models::OpenSessions* sessions, const models::Notes* notes, QWidget* parent = nullptr);
 
     void set_palette(const theme::Palette& palette);
+    [[nodiscard]] const theme::Palette& palette() const { return palette_; }
     void set_units(base::UnitSystem units);
     // The track file in use; empty: none.
     void set_track(const QString& name, const QString& file);
     // The lap with the focus becomes A or B; without one nothing happens.
     void pick_focused(workspace::Side side);
+    void turn_further_focused(); // the same for laps behind A and B
     void close_focused();
     // All: of the session with the focus, or the only one.
     void ask_for_columns();
@@ -70,6 +72,7 @@ class SessionsPage : public QWidget {
   Q_SIGNALS:
     void card_made(const lapwright::workspace::SessionKey& key, const std::string& recording_file);
     void pick_asked(lapwright::workspace::Side side, const lapwright::workspace::LapPick& pick);
+    void further_asked(const lapwright::workspace::LapPick& lap); // behind A and B, or no more
     void swap_asked();
     void open_asked();
     void samples_asked();
