@@ -42,6 +42,7 @@ class Cursor : public Drawing {
 // The panel's name, left in its title row.
 class Title : public Drawing {
   public:
+    void set_font(const QFont& font) { font_ = font; }
     Title(QCPAxisRect* rect, QString text, const QColor& ink, const QFont& font, int title_height);
 
   protected:

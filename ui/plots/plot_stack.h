@@ -3,7 +3,10 @@
 // per segment.  One view and one cursor for all of them.  Mouse: the cursor follows the pointer, the wheel scrolls
 // panels that are higher than their room, else zooms at the pointer, as it always does with Ctrl; dragging pans, a
 // click chooses the segment, a double-click shows the whole lap; the mark between two segments is dragged on the
-// ribbon.  Keys are the pages' actions.
+// ribbon.  A click on a panel's name folds it, the border between two is dragged, and a further channel is dragged by
+// its name to the place of another.  Speed and gap are always in view: of the further channels so many are shown as
+// have room, and the wheel goes on to the others.  Keys are the pages' actions, for the panel in hand: the one that was
+// clicked or gone to last.
 #pragma once
 
 #include "ui/plots/picture.h"
@@ -48,6 +51,15 @@ class PlotStack : public QWidget {
     void choose(std::optional<std::size_t> segment); // marks its stretch
     // As it is shown, without the cursor.
     [[nodiscard]] QByteArray picture(const QString& heading, PictureForm form);
+    // Keys of the panel in hand.
+    void take_next_panel();
+    void fold_panel(); // or unfold it
+    void grow_panel(int steps);
+    void move_channel(int places);
+    void scroll_channels(int count);
+    [[nodiscard]] const ChannelWindow& channels_shown() const { return channels_; }
+    [[nodiscard]] const QString& panel_in_hand() const { return hand_; } // empty: none yet
+    [[nodiscard]] const StackPanels& panels() const { return *panels_; }
     void replot_now(); // at once and complete; else painting waits for the event loop
 
     [[nodiscard]] QSize sizeHint() const override { return {800, 600}; }
@@ -57,6 +69,8 @@ class PlotStack : public QWidget {
     void segment_clicked(int segment);
     void boundary_moved(double from_m, double to_m);   // 0 m is the timing line
     void menu_asked(double place_m, const QPoint& at); // on the screen
+    void looks_changed(const lapwright::plots::PanelLooks& looks);
+    void channel_moved(const QString& id, const QString& to_place_of);
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -65,6 +79,10 @@ class PlotStack : public QWidget {
 
   private:
     void build();
+    void fold(const QString& id);
+    void resize_to(int y);
+    [[nodiscard]] bool follow_channels(std::size_t first); // whether others are shown now
+    void end_title_press(const QPoint& at);
     void move_cursor_to(double place_m);
 
     void pressed(const QMouseEvent& event);
@@ -81,6 +99,10 @@ class PlotStack : public QWidget {
     std::optional<QPoint> pressed_at_;
     std::optional<double> grabbed_m_; // the boundary that is being dragged
     ViewRange view_when_pressed_;
+    ChannelWindow channels_;
+    QString hand_;                                        // id of the panel in hand
+    std::optional<QString> title_pressed_;                // id
+    std::optional<std::pair<std::size_t, int>> resizing_; // the lower panel, and where the border was
     bool dragging_ = false;
 };
 

@@ -8,6 +8,7 @@
 #include "ui/plots/curve.h"
 #include "ui/plots/gain_bars.h"
 #include "ui/plots/ribbon.h"
+#include "ui/plots/stack_looks.h"
 #include "ui/plots/stack_panel.h"
 #include "ui/plots/stack_panels.h"
 #include "ui/plots/unit_ticker.h"
@@ -48,9 +49,10 @@ StackContents::StackContents(StackPanels& panels)
 
 void StackContents::add_ribbon() {
     const track::Track& track = content_.pairing->track;
-    const int height = 37 + Ribbon::name_rows * QFontMetrics(theme::small()).height();
-    StackPanel& panel = panels_.add_panel(QObject::tr("Track, unrolled: bumps up are left-handers"), height, 1);
-    panel.rect->setMaximumSize(QWIDGETSIZE_MAX, height);
+    const int height = ribbon_height_px();
+    StackPanel& panel =
+        panels_.add_panel(ribbon_id, QObject::tr("Track, unrolled: bumps up are left-handers"), height, 1);
+    if (!is_folded(content_, ribbon_id)) panel.rect->setMaximumSize(QWIDGETSIZE_MAX, height);
     panel.rect->axis(QCPAxis::atLeft)->setVisible(false);
     panel.writing = new Ribbon(panel.rect, track, palette_.ribbon, palette_.ink, theme::small());
     const base::UnitSystem units = content_.units;
@@ -68,7 +70,7 @@ void StackContents::add_speed() {
     const lap::LapTrace& a = content_.pairing->a.trace.best;
     const lap::LapTrace& b = content_.pairing->b.trace.best;
     const base::Unit unit = base::shown_unit(base::Quantity::speed, content_.units);
-    StackPanel& panel = panels_.add_panel(QObject::tr("Speed") + unit_suffix(unit), 110, 10);
+    StackPanel& panel = panels_.add_panel(speed_id, QObject::tr("Speed") + unit_suffix(unit), speed_height_px, 10);
     panel.rect->axis(QCPAxis::atLeft)->setTicker(QSharedPointer<UnitTicker>::create(unit, 5));
     const auto of_further = [](const analysis::FurtherLap& lap) { return &lap.trace.speed_mps; };
     add_spreads(panel);
@@ -83,11 +85,11 @@ void StackContents::add_speed() {
     read_further(panel, of_further, unit, 0);
 }
 
-void StackContents::add_channel(const models::ChannelChoice& choice) {
+void StackContents::add_channel(const models::ChannelChoice& choice, const QString& among) {
     const lap::LapTrace& a = content_.pairing->a.trace.best;
     const lap::LapTrace& b = content_.pairing->b.trace.best;
     const base::Unit unit = models::unit_of(choice, content_.units);
-    StackPanel& panel = panels_.add_panel(choice.title + unit_suffix(unit), 56, 4);
+    StackPanel& panel = panels_.add_panel(choice.id, among + choice.title + unit_suffix(unit), channel_height_px, 4);
     panel.rect->axis(QCPAxis::atLeft)->setTicker(QSharedPointer<UnitTicker>::create(unit, 3));
     const auto of_further = [id = choice.id](const analysis::FurtherLap& lap) {
         return models::values_on(lap.trace, id);
@@ -165,7 +167,8 @@ void StackContents::add_sideways() {
     if (line.empty()) return;
     const base::Unit unit = base::shown_unit(base::Quantity::length, content_.units);
     const QString title = QObject::tr("Line%1: above zero A is further left").arg(unit_suffix(unit));
-    StackPanel& panel = panels_.add_panel(line.low_m.empty() ? title : title + QObject::tr("; 95 % band"), 60, 4);
+    StackPanel& panel =
+        panels_.add_panel(line_id, line.low_m.empty() ? title : title + QObject::tr("; 95 % band"), line_height_px, 4);
     panel.rect->axis(QCPAxis::atLeft)->setTicker(QSharedPointer<UnitTicker>::create(unit, 3));
     panel.with_zero = true;
     panel.series.push_back({line.distance_m, line.difference_m});
@@ -190,9 +193,10 @@ void StackContents::add_sideways() {
 void StackContents::add_gap() {
     const comparison::GapTrace& gap = content_.pairing->comparison.gap;
     const bool banded = content_.show_band && !gap.low_s.empty() && !gap.high_s.empty();
-    StackPanel& panel = panels_.add_panel(banded ? QObject::tr("Gap with 95 % band, s: above zero A is ahead")
+    StackPanel& panel = panels_.add_panel(gap_id,
+                                          banded ? QObject::tr("Gap with 95 % band, s: above zero A is ahead")
                                                  : QObject::tr("Gap, s: above zero A is ahead"),
-                                          70, 5);
+                                          gap_height_px, 5);
     panel.rect->axis(QCPAxis::atLeft)->setTicker(QSharedPointer<UnitTicker>::create(base::Unit::second, 4));
     panel.with_zero = true;
     panel.series.push_back({gap.distance_m, gap.gap_s});
@@ -220,7 +224,8 @@ void StackContents::add_gap() {
 }
 
 void StackContents::add_gains() {
-    StackPanel& panel = panels_.add_panel(QObject::tr("Time won, s: A up, B down; outline: within its error"), 76, 4);
+    StackPanel& panel = panels_.add_panel(gains_id, QObject::tr("Time won, s: A up, B down; outline: within its error"),
+                                          gains_height_px, 4);
     panel.rect->axis(QCPAxis::atLeft)->setVisible(false);
     panel.writing = new GainBars(panel.rect, content_.segments, palette_.a, palette_.b, palette_.ink, theme::small());
     panel.read_out = [this](double place) -> std::vector<Piece> {

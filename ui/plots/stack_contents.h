@@ -17,7 +17,7 @@ class StackContents {
 
     void add_ribbon();
     void add_speed();
-    void add_channel(const models::ChannelChoice& choice);
+    void add_channel(const models::ChannelChoice& choice, const QString& among); // "2–3 of 5 · ", or nothing
     void add_sideways();
     void add_gap();
     void add_gains();

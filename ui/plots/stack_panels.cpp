@@ -3,6 +3,7 @@
 
 #include "ui/plots/curve.h"
 #include "ui/plots/stack_contents.h"
+#include "ui/plots/stack_looks.h"
 #include "ui/plots/stack_panel.h"
 #include "ui/plots/stretches.h"
 #include "ui/plots/unit_ticker.h"
@@ -20,6 +21,14 @@ constexpr double boundary_reach_px = 4.0; // to both sides of a boundary
 
 std::pair<double, double> joined(std::pair<double, double> one, std::pair<double, double> other) {
     return {std::min(one.first, other.first), std::max(one.second, other.second)};
+}
+
+// "2–3 of 5 · " before the first channel's name, where not all have room.
+QString place_among(const ChannelWindow& shown, std::size_t all) {
+    if (shown.count == all) return {};
+    const QString last = QString::number(shown.first + shown.count);
+    const QString which = shown.count == 1 ? last : QString::number(shown.first + 1) + QStringLiteral("–") + last;
+    return QObject::tr("%1 of %2 · ").arg(which, QString::number(all));
 }
 
 std::optional<ViewRange> stretch_of(const StackContent& content, std::optional<std::size_t> row) {
@@ -104,16 +113,19 @@ void StackPanels::build(const State& state) {
     view_ = state.view;
     cursors_.clear();
     stretches_.clear();
+    titles_.clear();
     panels_.clear();
     remove_drawings(*plot_);
     plot_->plotLayout()->clear();
-    plot_->plotLayout()->setRowSpacing(3);
+    plot_->plotLayout()->setRowSpacing(row_space_px);
     plot_->setBackground(QBrush(palette_.paper));
     if (content_.pairing) {
         contents_->add_ribbon();
         contents_->add_speed();
-        for (const auto& choice : content_.channels)
-            contents_->add_channel(choice);
+        const auto [first, count] = state.channels;
+        for (std::size_t i = first; i < first + count; ++i)
+            contents_->add_channel(content_.channels[i],
+                                   i == first ? place_among(state.channels, content_.channels.size()) : QString());
         if (content_.show_lines) contents_->add_sideways();
         contents_->add_gap();
         contents_->add_gains();
@@ -122,18 +134,17 @@ void StackPanels::build(const State& state) {
     }
     int least = 0;
     for (const auto& panel : panels_) {
-        least +=
-            panel->rect->minimumSize().height() + panel->rect->margins().top() + panel->rect->margins().bottom() + 3;
+        least += panel->rect->minimumSize().height() + panel->rect->margins().top() + panel->rect->margins().bottom() +
+                 row_space_px;
     }
     plot_->setMinimumHeight(least);
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
-StackPanel& StackPanels::add_panel(const QString& title, int min_height, int stretch) {
+StackPanel& StackPanels::add_panel(const QString& id, const QString& title, int usual_px, int share) {
     auto* rect = new QCPAxisRect(plot_, true);
     const int row = static_cast<int>(panels_.size());
     plot_->plotLayout()->addElement(row, 0, rect);
-    plot_->plotLayout()->setRowStretchFactor(row, stretch);
     for (QCPAxis* axis : rect->axes()) {
         axis->setLayer(QStringLiteral("axes"));
         axis->grid()->setLayer(QStringLiteral("grid"));
@@ -154,8 +165,10 @@ StackPanel& StackPanels::add_panel(const QString& title, int min_height, int str
     rect->setAutoMargins(QCP::msNone);
     const int left = QFontMetrics(theme::small()).horizontalAdvance(QStringLiteral("−00.00")) + 8;
     rect->setMargins(QMargins(left, title_height(), right_margin_px, 0));
-    rect->setMinimumSize(100, min_height);
-    panels_.push_back(std::make_unique<StackPanel>(StackPanel{title, rect, {}, nullptr, {}, false}));
+    const QString sign = is_folded(content_, id) ? QStringLiteral("▸ ") : QStringLiteral("▾ ");
+    panels_.push_back(
+        std::make_unique<StackPanel>(StackPanel{id, sign + title, rect, {}, nullptr, {}, usual_px, share, false}));
+    size_panel(content_, *panels_.back(), *plot_->plotLayout(), row);
     new Corners(rect, content_.pairing->track, palette_.tint);
     return *panels_.back();
 }
@@ -175,6 +188,20 @@ void StackPanels::fit_values(const StackPanel& panel) {
         ->setRange(shown->first - room_above_values * span, shown->second + room_above_values * span);
 }
 
+void StackPanels::set_looks(PanelLooks looks) {
+    content_.looks = std::move(looks);
+    for (std::size_t i = 0; i < panels_.size(); ++i) {
+        size_panel(content_, *panels_[i], *plot_->plotLayout(), static_cast<int>(i));
+    }
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void StackPanels::mark(const QString& id) {
+    for (std::size_t i = 0; i < titles_.size(); ++i)
+        titles_[i]->set_font(panels_[i]->id == id ? theme::strong(theme::small()) : theme::small());
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
 void StackPanels::show_distance_axis(int width_px) {
     QCPAxisRect* rect = panels_.back()->rect;
     QCPAxis* axis = rect->axis(QCPAxis::atBottom);
@@ -192,7 +219,7 @@ void StackPanels::show_distance_axis(int width_px) {
     axis->setLabelColor(palette_.quiet);
     axis->setLabelPadding(1);
     QMargins margins = rect->margins();
-    margins.setBottom(2 * QFontMetrics(theme::small()).height() + 12);
+    margins.setBottom(axis_room_px());
     rect->setMargins(margins);
 }
 
@@ -207,7 +234,7 @@ void StackPanels::add_overlays(const State& state) {
     for (const auto& panel : panels_) {
         stretches_.push_back(new ChosenStretch(panel->rect, palette_.chosen, palette_.edge, panel->writing));
         stretches_.back()->set(stretch);
-        new Title(panel->rect, panel->title, palette_.quiet, theme::small(), title_height());
+        titles_.push_back(new Title(panel->rect, panel->title, palette_.quiet, theme::small(), title_height()));
         cursors_.push_back(
             new Cursor(panel->rect, panel->read_out, palette_.ink, theme::small(), title_height(), panel->writing));
         cursors_.back()->set(state.cursor_m);

@@ -7,6 +7,7 @@
 #include "core/analysis/further_laps.h"
 #include "core/base/display.h"
 #include "ui/models/channels.h"
+#include "ui/plots/panel_looks.h"
 #include "ui/plots/view_range.h"
 #include "ui/theme/palette.h"
 
@@ -15,6 +16,7 @@
 #include <span>
 #include <vector>
 
+class QCPAxisRect;
 class QCustomPlot;
 class QPoint;
 class QString;
@@ -23,6 +25,7 @@ namespace lapwright::plots {
 
 class Cursor;
 class ChosenStretch;
+class Title;
 class StackContents;
 struct StackPanel;
 
@@ -37,6 +40,14 @@ struct StackContent {
     bool show_lines = false;  // how far A drove to the left of B
     bool show_spread = false; // of each driver's clean laps, behind the speeds
     std::shared_ptr<const std::vector<analysis::FurtherLap>> further = {}; // null: none
+    PanelLooks looks = {};
+};
+
+// Which of the further channels are shown.
+struct ChannelWindow {
+    std::size_t first = 0;
+    std::size_t count = 0;
+    bool operator==(const ChannelWindow&) const = default;
 };
 
 // The row whose stretch a place lies in.
@@ -52,6 +63,7 @@ class StackPanels {
         double cursor_m = 0.0;
         std::optional<std::size_t> chosen;
         int width_px = 0; // of the stack
+        ChannelWindow channels = {};
     };
 
     void set_palette(const theme::Palette& palette) { palette_ = palette; }
@@ -66,6 +78,9 @@ class StackPanels {
     void choose(std::optional<std::size_t> segment);
     void space_distance_ticks(int width_px); // no more ticks than have room for their numbers
 
+    void set_looks(PanelLooks looks); // of panels that stay as open as they are
+    void mark(const QString& id);     // its title is strong; empty: none
+    [[nodiscard]] const std::vector<std::unique_ptr<StackPanel>>& panels() const { return panels_; }
     [[nodiscard]] bool empty() const { return panels_.empty(); }
     [[nodiscard]] int left_px() const; // of the panels' inside
     [[nodiscard]] int width_px() const;
@@ -74,7 +89,7 @@ class StackPanels {
     [[nodiscard]] std::optional<double> boundary_at(const QPoint& pixel) const;
 
     // For its contents: a further panel beneath the others, and the range of its values.
-    StackPanel& add_panel(const QString& title, int min_height, int stretch);
+    StackPanel& add_panel(const QString& id, const QString& title, int usual_px, int share);
     void fit_values(const StackPanel& panel);
 
   private:
@@ -89,6 +104,7 @@ class StackPanels {
     std::vector<std::unique_ptr<StackPanel>> panels_;
     std::vector<Cursor*> cursors_;
     std::vector<ChosenStretch*> stretches_;
+    std::vector<Title*> titles_;
 };
 
 } // namespace lapwright::plots

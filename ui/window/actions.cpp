@@ -93,6 +93,7 @@ Actions::Actions(QMenuBar& bar)
     view_menu->addSeparator();
     channels_menu = view_menu->addMenu(tr("&Further channels"));
     choose_channels = act(view_menu, "C&hoose channels, and sets of them…", Qt::Key_G);
+    add_panels();
     band = act(view_menu, "Uncertainty b&and on the gap", Qt::Key_U, true);
     spread = act(view_menu, "Spread of each driver's &other clean laps", QKeySequence(Qt::SHIFT | Qt::Key_U), true);
     lines = act(view_menu, "Both driven &lines close up, and how far apart", QKeySequence(Qt::SHIFT | Qt::Key_L), true);
@@ -118,6 +119,19 @@ Actions::Actions(QMenuBar& bar)
 
     keys = act(help_menu, "&Keys and mouse", QKeySequence::HelpContents);
     about = act(help_menu, "&About Lapwright", QList<QKeySequence>{});
+}
+
+// Of the plots; each acts on the panel in hand.
+void Actions::add_panels() {
+    panels_menu = view_menu->addMenu(tr("&Panels of the plots"));
+    next_panel = act(panels_menu, "Take the &next panel in hand", QKeySequence(Qt::SHIFT | Qt::Key_Z));
+    fold_panel = act(panels_menu, "&Fold the panel, or open it", Qt::Key_Z);
+    taller_panel = act(panels_menu, "Panel &taller", QKeySequence(Qt::CTRL | Qt::Key_Up));
+    lower_panel = act(panels_menu, "Panel &lower", QKeySequence(Qt::CTRL | Qt::Key_Down));
+    channel_up = act(panels_menu, "Channel one place &up", QKeySequence(Qt::ALT | Qt::Key_Up));
+    channel_down = act(panels_menu, "Channel one place &down", QKeySequence(Qt::ALT | Qt::Key_Down));
+    channels_on = act(panels_menu, "Further channels: &on", QKeySequence(Qt::CTRL | Qt::Key_PageDown));
+    channels_back = act(panels_menu, "Further channels: &back", QKeySequence(Qt::CTRL | Qt::Key_PageUp));
 }
 
 void Actions::add_videos(QMenuBar& bar) {
@@ -236,7 +250,11 @@ std::vector<QAction*> Actions::of_compare_page() const {
             videos,          video_a,
             video_b,         play,
             frame_on,        frame_back,
-            one_clock,       loop};
+            one_clock,       loop,
+            next_panel,      fold_panel,
+            taller_panel,    lower_panel,
+            channel_up,      channel_down,
+            channels_on,     channels_back};
 }
 
 std::vector<QMenu*> Actions::menus() const {
@@ -246,8 +264,8 @@ std::vector<QMenu*> Actions::menus() const {
 
 std::vector<dialogs::KeyGroup> Actions::key_groups() const {
     std::vector<dialogs::KeyGroup> groups;
-    for (const QMenu* menu :
-         {session_menu, book_menu, edit_menu, pairing_menu, track_menu, view_menu, go_menu, video_menu, help_menu}) {
+    for (const QMenu* menu : {session_menu, book_menu, edit_menu, pairing_menu, track_menu, view_menu, panels_menu,
+                              go_menu, video_menu, help_menu}) {
         dialogs::KeyGroup group{without_mnemonic(menu->title()), {}};
         for (const QAction* action : menu->actions()) {
             QStringList key_names;
@@ -273,7 +291,10 @@ std::vector<dialogs::KeyGroup> Actions::key_groups() const {
     groups.push_back({tr("Mouse on the plots"),
                       {{tr("Cursor"), tr("move the pointer")},
                        {tr("Choose a segment"), tr("click")},
-                       {tr("Scroll the plots; where all is in view, show less or more"), tr("wheel")},
+                       {tr("Go on to further channels; where all is in view, show less or more"), tr("wheel")},
+                       {tr("Fold a panel, or open it"), tr("click on its name")},
+                       {tr("Make a panel taller or lower"), tr("drag the border between two")},
+                       {tr("Move a further channel"), tr("drag it by its name to another's place")},
                        {tr("Show less or more, at the pointer"), tr("Ctrl and wheel")},
                        {tr("Pan"), tr("drag, or wheel sideways")},
                        {tr("Whole lap"), tr("double-click")},

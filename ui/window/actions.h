@@ -30,6 +30,7 @@ struct Actions {
     QMenu* track_menu;
     QMenu* view_menu;
     QMenu* channels_menu; // filled by the window for each pairing
+    QMenu* panels_menu;
     QMenu* units_menu;
     QMenu* look_menu;
     QMenu* go_menu;
@@ -102,6 +103,14 @@ struct Actions {
     QAction* band;
     QAction* spread;
     QAction* lines;
+    QAction* next_panel; // takes it in hand
+    QAction* fold_panel;
+    QAction* taller_panel;
+    QAction* lower_panel;
+    QAction* channel_up;
+    QAction* channel_down;
+    QAction* channels_on;
+    QAction* channels_back;
     QAction* values_filled;
     QAction* summed;
     QActionGroup* units;
@@ -137,6 +146,7 @@ struct Actions {
   private:
     void add_book();
     void add_edits();
+    void add_panels();
     void add_videos(QMenuBar& bar);
     void add_track();
     void add_units(QMenuBar& bar);

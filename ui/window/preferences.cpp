@@ -18,6 +18,28 @@ constexpr std::array looks{std::pair(Choice::light, "light"), std::pair(Choice::
 
 using workspace::PresentPairing;
 
+constexpr double highest_panel_px = 4000.0;
+
+// "120" or "120 folded".
+plots::PanelLooks load_looks(const QVariantMap& kept) {
+    plots::PanelLooks panels;
+    for (auto panel = kept.begin(); panel != kept.end(); ++panel) {
+        const QStringList words = panel.value().toString().split(QLatin1Char(' '));
+        const double height_px = words.front().toDouble();
+        const bool sound = height_px >= 0.0 && height_px <= highest_panel_px;
+        panels[panel.key()] = {sound ? height_px : 0.0, words.contains(QLatin1String("folded"))};
+    }
+    return panels;
+}
+
+QVariantMap looks_to_save(const plots::PanelLooks& panels) {
+    QVariantMap kept;
+    for (const auto& [id, look] : panels)
+        if (look != plots::PanelLook{})
+            kept[id] = QString::number(look.height_px, 'f', 0) + (look.folded ? QStringLiteral(" folded") : QString());
+    return kept;
+}
+
 std::optional<PresentPairing::WantedLap> load_lap(const QSettings& settings, const QString& side) {
     const QString name = QStringLiteral("pairing/") + side;
     bool lap_known = false;
@@ -58,6 +80,7 @@ Preferences load_preferences(const QSettings& settings) {
     for (auto set = sets.begin(); set != sets.end(); ++set)
         p.channel_sets[set.key()] = set.value().toStringList();
     p.band_shown = settings.value(QStringLiteral("compare/band"), p.band_shown).toBool();
+    p.panel_looks = load_looks(settings.value(QStringLiteral("compare/panels")).toMap());
     p.lines_shown = settings.value(QStringLiteral("compare/lines"), p.lines_shown).toBool();
     p.spread_shown = settings.value(QStringLiteral("compare/spread"), p.spread_shown).toBool();
     p.values_filled = settings.value(QStringLiteral("compare/values_filled"), p.values_filled).toBool();
@@ -83,6 +106,7 @@ void save_preferences(QSettings& settings, const Preferences& p) {
         sets[set.key()] = set.value();
     settings.setValue(QStringLiteral("compare/channel_sets"), sets);
     settings.setValue(QStringLiteral("compare/band"), p.band_shown);
+    settings.setValue(QStringLiteral("compare/panels"), looks_to_save(p.panel_looks));
     settings.setValue(QStringLiteral("compare/lines"), p.lines_shown);
     settings.setValue(QStringLiteral("compare/spread"), p.spread_shown);
     settings.setValue(QStringLiteral("compare/values_filled"), p.values_filled);

@@ -4,6 +4,7 @@
 
 #include "core/base/display.h"
 #include "core/workspace/present_pairing.h"
+#include "ui/plots/panel_looks.h"
 #include "ui/theme/palette.h"
 
 #include <QByteArray>
@@ -21,6 +22,7 @@ struct Preferences {
     QStringList channels;
     QMap<QString, QStringList> channel_sets; // by their names
     bool band_shown = true;
+    plots::PanelLooks panel_looks; // of the Compare page
     bool lines_shown = false;
     bool spread_shown = false;
     bool values_filled = false;

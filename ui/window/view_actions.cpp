@@ -71,6 +71,23 @@ void connect_view_actions(const ViewParts& parts) {
     on(a.cursor_start, [plots] { plots->set_cursor(0.0); });
     on(a.cursor_end, [plots] { plots->set_cursor(plots->length_m()); });
     connect_switch(parts, a.band, &Preferences::band_shown, &pages::ComparePage::set_band_shown);
+    on(a.next_panel, [plots] { plots->take_next_panel(); });
+    on(a.fold_panel, [plots] { plots->fold_panel(); });
+    on(a.taller_panel, [plots] { plots->grow_panel(1); });
+    on(a.lower_panel, [plots] { plots->grow_panel(-1); });
+    on(a.channel_up, [plots] { plots->move_channel(-1); });
+    on(a.channel_down, [plots] { plots->move_channel(1); });
+    on(a.channels_on, [plots] { plots->scroll_channels(1); });
+    on(a.channels_back, [plots] { plots->scroll_channels(-1); });
+    page->set_panel_looks(parts.preferences.panel_looks);
+    QObject::connect(page, &pages::ComparePage::panel_looks_changed, page, [parts](const plots::PanelLooks& looks) {
+        parts.preferences.panel_looks = looks;
+        parts.remember();
+    });
+    QObject::connect(page, &pages::ComparePage::channels_moved, page, [parts](const QStringList& ids) {
+        parts.preferences.channels = ids;
+        parts.remember();
+    });
     connect_switch(parts, a.lines, &Preferences::lines_shown, &pages::ComparePage::set_lines_shown);
     QObject::connect(page, &pages::ComparePage::lines_asked, a.lines, &QAction::trigger);
     connect_switch(parts, a.spread, &Preferences::spread_shown, &pages::ComparePage::set_spread_shown);

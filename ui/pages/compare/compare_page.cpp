@@ -104,6 +104,11 @@ ComparePage::ComparePage(QWidget* parent)
 
 void ComparePage::connect_editing() {
     connect(stack_, &plots::PlotStack::boundary_moved, this, &ComparePage::boundary_moved);
+    connect(stack_, &plots::PlotStack::channel_moved, this, &ComparePage::move_channel);
+    connect(stack_, &plots::PlotStack::looks_changed, this, [this](const plots::PanelLooks& looks) {
+        set_panel_looks(looks);
+        Q_EMIT panel_looks_changed(looks);
+    });
     connect(map_, &plots::TrackMap::boundary_moved, this, &ComparePage::boundary_moved);
     connect(stack_, &plots::PlotStack::menu_asked, this, &ComparePage::ask_for_menu);
     connect(map_, &plots::TrackMap::menu_asked, this, &ComparePage::ask_for_menu);
@@ -196,6 +201,20 @@ void ComparePage::follow_lines() {
     map_->set_lines(lines_shown_ && any ? compared_->pairing : nullptr);
 }
 
+void ComparePage::set_panel_looks(plots::PanelLooks looks) {
+    panel_looks_ = std::move(looks);
+    fill_stack();
+}
+
+void ComparePage::move_channel(const QString& id, const QString& to_place_of) {
+    const auto place = channels_.indexOf(to_place_of);
+    if (place < 0 || !channels_.contains(id)) return;
+    channels_.removeAll(id);
+    channels_.insert(place, id);
+    fill_stack();
+    Q_EMIT channels_moved(channels_);
+}
+
 void ComparePage::set_spread_shown(bool shown) {
     spread_shown_ = shown;
     fill_stack();
@@ -226,12 +245,14 @@ void ComparePage::set_summed(bool summed) {
 
 void ComparePage::fill_stack() {
     if (!compared_) return;
-    std::vector<models::ChannelChoice> shown;
-    for (const auto& choice : models::channels_of(*compared_->pairing)) {
-        if (channels_.contains(choice.id)) shown.push_back(choice);
+    std::vector<models::ChannelChoice> shown; // in the order that was asked for
+    const auto offered = models::channels_of(*compared_->pairing);
+    for (const QString& id : channels_) {
+        const auto choice = std::ranges::find(offered, id, &models::ChannelChoice::id);
+        if (choice != offered.end()) shown.push_back(*choice);
     }
     stack_->set_content({compared_->pairing, rows(), std::move(shown), units_, band_shown_, values_filled_,
-                         lines_shown_, spread_shown_, further_});
+                         lines_shown_, spread_shown_, further_, panel_looks_});
 }
 
 void ComparePage::choose(int segment) {

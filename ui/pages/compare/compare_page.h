@@ -8,6 +8,7 @@
 #include "core/workspace/pairing_notes.h"
 #include "core/workspace/session_key.h"
 #include "ui/models/segment_table.h"
+#include "ui/plots/panel_looks.h"
 #include "ui/theme/palette.h"
 
 #include <QStringList>
@@ -44,7 +45,8 @@ class ComparePage : public QWidget {
     void set_band_shown(bool shown);
     void set_values_filled(bool filled); // value axes fit what is in view
     void set_lines_shown(bool shown);    // both cars' lines, close up on the map, and their difference
-    void set_spread_shown(bool shown);   // of each driver's other clean laps
+    void set_panel_looks(plots::PanelLooks looks);
+    void set_spread_shown(bool shown); // of each driver's other clean laps
     // Laps behind A and B, of the pairing that is shown; null: none.
     void set_further(std::shared_ptr<const std::vector<analysis::FurtherLap>> laps);
     void set_summed(bool summed); // corners with the straights they feed
@@ -79,6 +81,8 @@ class ComparePage : public QWidget {
     void boundary_moved(double from_m, double to_m); // 0 m and the lap's length: the timing line
     void menu_asked(const QPoint& at);               // on what is chosen and under the cursor
     void lines_asked();                              // or no more
+    void panel_looks_changed(const lapwright::plots::PanelLooks& looks);
+    void channels_moved(const QStringList& ids); // the same, in another order
 
   private:
     void connect_editing();
@@ -101,7 +105,10 @@ class ComparePage : public QWidget {
     plots::TrackMap* map_;
     SegmentCard* card_;
     std::vector<workspace::SegmentNotes> notes_;
+    void move_channel(const QString& id, const QString& to_place_of);
+
     QStringList channels_;
+    plots::PanelLooks panel_looks_;
     base::UnitSystem units_ = base::UnitSystem::metric;
     bool band_shown_ = true;
     std::shared_ptr<const std::vector<analysis::FurtherLap>> further_;
