@@ -45,7 +45,7 @@ class LapList : public QWidget {
     void picked(int lap, bool as_a);
     void further_asked(int lap);
     void session_asked(int step); // the one before or behind this
-    void moved(); // the focus, to another lap
+    void moved();                 // the focus, to another lap
     void order_asked(lapwright::workspace::LapOrder order);
 
   protected:
