@@ -119,7 +119,7 @@ TEST_F(FindingTest, TheWheelScrollsWhatIsHigherThanItsRoomAndZoomsWithCtrl) {
     };
     const double whole_m = stack.view().width();
     turn(Qt::NoModifier);
-    EXPECT_GT(area->verticalScrollBar()->value(), 0);
+    EXPECT_GT(stack.channels_shown().first, 0U) << "speed and gap stay, the channels go on";
     EXPECT_EQ(stack.view().width(), whole_m);
     stack.zoom(0.25);
     const double quarter_m = stack.view().width();
