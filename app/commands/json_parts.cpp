@@ -16,6 +16,13 @@ ordered_json maybe_json(std::optional<double> value) {
     return value ? number_json(*value) : ordered_json(nullptr);
 }
 
+ordered_json estimate_json(const base::Estimate& estimate) {
+    return {{"value", number_json(estimate.value)},
+            {"low", number_json(estimate.low)},
+            {"high", number_json(estimate.high)},
+            {"cannot_tell", text_or_null(estimate.untold)}};
+}
+
 ordered_json text_or_null(const std::string& text) {
     return text.empty() ? ordered_json(nullptr) : ordered_json(text);
 }

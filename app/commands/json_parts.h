@@ -2,6 +2,7 @@
 // Pieces that every JSON document of the command line is made of.
 #pragma once
 
+#include "core/base/estimate.h"
 #include "core/recording/recording.h"
 
 #include <nlohmann/json.hpp>
@@ -14,6 +15,7 @@ namespace lapwright::commands {
 // A number that is not finite is null, never 0.
 [[nodiscard]] nlohmann::ordered_json number_json(double value);
 [[nodiscard]] nlohmann::ordered_json maybe_json(std::optional<double> value);
+[[nodiscard]] nlohmann::ordered_json estimate_json(const base::Estimate& estimate); // and why it cannot be told
 [[nodiscard]] nlohmann::ordered_json text_or_null(const std::string& text);
 [[nodiscard]] nlohmann::ordered_json moment_json(std::optional<double> unix_s); // UTC, or null
 [[nodiscard]] nlohmann::ordered_json warnings_json(const std::vector<recording::Warning>& warnings);

@@ -15,13 +15,6 @@ using analysis::LearningReport;
 using comparison::LearningCourse;
 using nlohmann::ordered_json;
 
-ordered_json estimate_json(const base::Estimate& estimate) {
-    return {{"value", number_json(estimate.value)},
-            {"low", number_json(estimate.low)},
-            {"high", number_json(estimate.high)},
-            {"cannot_tell", estimate.told() ? ordered_json(nullptr) : ordered_json(estimate.untold)}};
-}
-
 ordered_json course_json(const LearningReport& report, const LearningCourse& course) {
     return {{"state", comparison::name(course.state)},
             {"change_s_per_lap", estimate_json(course.change_s_per_lap)},

@@ -30,13 +30,6 @@ std::string figures_table(const analysis::TrialReport& report) {
     return aligned(rows, 1);
 }
 
-ordered_json change_json(const base::Estimate& change) {
-    return {{"value", number_json(change.value)},
-            {"low", number_json(change.low)},
-            {"high", number_json(change.high)},
-            {"cannot_tell", change.told() ? ordered_json(nullptr) : ordered_json(change.untold)}};
-}
-
 ordered_json figures_json(const analysis::TrialReport& report) {
     if (!report.figures) return {{"cannot_tell", report.no_figures}};
     return figure_changes_json(*report.figures);
@@ -47,10 +40,10 @@ ordered_json figures_json(const analysis::TrialReport& report) {
 // Relative changes as shares; areas on a tonne where no mass is known.
 ordered_json figure_changes_json(const car::FigureChanges& changes) {
     return {{"on_a_tonne", changes.on_a_tonne},
-            {"downforce_area_m2", change_json(changes.downforce_area_m2)},
-            {"drag_area_m2", change_json(changes.drag_area_m2)},
-            {"grip_share", change_json(changes.grip)},
-            {"power_share", change_json(changes.power)},
+            {"downforce_area_m2", estimate_json(changes.downforce_area_m2)},
+            {"drag_area_m2", estimate_json(changes.drag_area_m2)},
+            {"grip_share", estimate_json(changes.grip)},
+            {"power_share", estimate_json(changes.power)},
             {"corners", changes.corners},
             {"straights", changes.straights}};
 }

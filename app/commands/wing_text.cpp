@@ -14,10 +14,6 @@ namespace {
 
 using nlohmann::ordered_json;
 
-ordered_json estimate_json(const base::Estimate& e) {
-    return {{"value", number_json(e.value)}, {"low", number_json(e.low)}, {"high", number_json(e.high)}};
-}
-
 ordered_json side_json(const causes::AeroBalance& balance, const std::string& sentence) {
     ordered_json steps = ordered_json::array();
     for (const causes::AeroStep& step : balance.steps)
@@ -35,6 +31,7 @@ ordered_json side_json(const causes::AeroBalance& balance, const std::string& se
 
 std::vector<std::string> row_at(const WingReport& report, double downforce_m2) {
     std::vector<std::string> row{base::fixed_text(downforce_m2, 2)};
+    if (downforce_m2 == 0.0) return {row.front(), "as now", "as now"};
     for (const causes::AeroBalance* side : {&report.a, &report.b}) {
         std::string cell = "—";
         for (const causes::AeroStep& step : side->steps)

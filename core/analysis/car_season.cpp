@@ -4,10 +4,8 @@
 #include "core/analysis/car_laps.h"
 #include "core/analysis/common_track.h"
 #include "core/analysis/kept_recording.h"
-#include "core/analysis/run.h"
-#include "core/analysis/with_words.h"
+#include "core/base/constants.h"
 #include "core/base/plain_text.h"
-#include "core/book/judged_by_hand.h"
 #include "core/book/search.h"
 #include "core/book/sessions.h"
 #include "core/book/tracks.h"
@@ -24,8 +22,7 @@ namespace {
 
 constexpr double grid_m = 1.0;
 constexpr double read_part = 0.8; // of the work is done when all sessions are read
-constexpr double tonne_kg = 1000.0;
-constexpr unsigned draws = 8; // only to see which holes are bridged: how far times are off is not asked here
+constexpr unsigned draws = 8;     // only to see which holes are bridged: how far times are off is not asked here
 
 using base::Result;
 
@@ -63,8 +60,6 @@ class KnownTracks {
 
 Result<season::Outing> read_outing(book::Book& book, const book::SessionSummary& summary, KnownTracks& tracks,
                                    const base::Progress& progress) {
-    auto recording = kept_recording(book, summary.id);
-    if (!recording) return recording.error();
     const auto details = book::read_details(book, summary.id);
     if (!details) return details.error();
     const auto record = tracks.of(details->track);
@@ -78,12 +73,10 @@ Result<season::Outing> read_outing(book::Book& book, const book::SessionSummary&
     const auto second_half = [&](std::string_view stage, double part) {
         return base::go_on(progress, stage, 0.5 + 0.5 * part);
     };
-    const auto understood = understand(std::move(recording).value(), options, first_half);
-    if (!understood) return understood.error();
-    if (understood.value()->why_no_laps) return *understood.value()->why_no_laps;
-    auto words = book::judged_by_hand(book, summary.id);
-    if (!words) return words.error();
-    const auto session = with_words(understood.value(), std::move(words).value());
+    const auto kept = kept_session(book, summary.id, options, first_half);
+    if (!kept) return kept.error();
+    const auto& session = *kept;
+    if (session->why_no_laps) return *session->why_no_laps;
     const auto common = place_together({session}, record.value(), second_half);
     if (!common) return common.error();
     const Placed& placed = common->sessions.front();
@@ -106,7 +99,7 @@ std::vector<book::KeptFigure> kept(const season::FiguresThen& then, bool on_a_to
     };
     add("grip", then.grip, 1.0);
     // What is on a tonne is kept per kilogram, as a session's own figures without a mass are.
-    const double factor = on_a_tonne ? 1.0 / tonne_kg : 1.0;
+    const double factor = on_a_tonne ? 1.0 / base::tonne_kg : 1.0;
     add(on_a_tonne ? "downforce_area_m2_per_kg" : "downforce_area_m2", then.downforce_area_m2, factor);
     add(on_a_tonne ? "drag_area_m2_per_kg" : "drag_area_m2", then.drag_area_m2, factor);
     add(on_a_tonne ? "power_w_per_kg" : "power_w", then.power_w, factor);

@@ -19,12 +19,6 @@ double shared_s(const lap::Lap& a, const lap::Lap& b) {
     return std::min(a.end_s, b.end_s) - std::max(a.start_s, b.start_s);
 }
 
-// Half way round `lap`: what ties a lap on the common line to one of the session's own count, and back.
-bool holds_middle(const lap::Lap& own, const lap::Lap& lap) {
-    const double middle_s = 0.5 * (lap.start_s + lap.end_s);
-    return own.start_s <= middle_s && middle_s < own.end_s;
-}
-
 // Of the flying laps the one whose middle lies in the lap of the session's own count, else the one that shares most.
 const lap::Lap* counterpart(const std::vector<lap::Lap>& laps, const lap::Lap& own) {
     const auto closeness = [&](const lap::Lap& lap) { return std::pair(holds_middle(own, lap), shared_s(lap, own)); };
@@ -55,6 +49,11 @@ Result<lap::Lap> numbered_lap(const Placed& side, int number) {
 }
 
 } // namespace
+
+bool holds_middle(const lap::Lap& own, const lap::Lap& lap) {
+    const double middle_s = 0.5 * (lap.start_s + lap.end_s);
+    return own.start_s <= middle_s && middle_s < own.end_s;
+}
 
 int own_number(const Session& session, const lap::Lap& lap) {
     const auto own = std::ranges::find_if(session.laps, [&](const lap::Lap& one) { return holds_middle(one, lap); });

@@ -10,6 +10,9 @@
 
 namespace lapwright::analysis {
 
+// Half way round `lap`: what ties a lap on the common line to one of the session's own count, and back.
+[[nodiscard]] bool holds_middle(const lap::Lap& own, const lap::Lap& lap);
+
 // The number of the session's own count in which the middle of a lap on the common line lies: people know laps by it.
 [[nodiscard]] int own_number(const Session& session, const lap::Lap& lap);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/corners_of_session.h"
 
+#include "core/analysis/chosen_lap.h"
 #include "core/analysis/common_track.h"
 #include "core/comparison/compare_laps.h"
 #include "core/lap/trace_lap.h"
@@ -56,9 +57,7 @@ book::KeptCorner kept_corner(const comparison::SegmentFigures& figures, const tr
 
 // The place in the book's laps of the one in whose middle this lap is.
 std::optional<int> place_in_book(const std::vector<lap::Lap>& kept_laps, const lap::Lap& lap) {
-    const double middle_s = 0.5 * (lap.start_s + lap.end_s);
-    const auto found = std::ranges::find_if(
-        kept_laps, [&](const lap::Lap& one) { return one.start_s <= middle_s && middle_s < one.end_s; });
+    const auto found = std::ranges::find_if(kept_laps, [&](const lap::Lap& one) { return holds_middle(one, lap); });
     if (found == kept_laps.end() || found->kind != lap::LapKind::flying) return std::nullopt;
     return static_cast<int>(found - kept_laps.begin());
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/kept_recording.h"
 
+#include "core/analysis/with_words.h"
+#include "core/book/judged_by_hand.h"
+#include "core/book/search.h"
 #include "core/book/sessions.h"
 
 #include <utility>
@@ -22,6 +25,20 @@ base::Result<recording::Recording> kept_recording(book::Book& book, book::Sessio
     recording::Recording recording = std::move(read).value();
     take_over(recording, details.value());
     return recording;
+}
+
+base::Result<std::shared_ptr<const Session>>
+kept_session(book::Book& book, book::SessionId id, const SessionOptions& options, const base::Progress& progress) {
+    const auto summary = book::read_summary(book, id);
+    if (!summary) return summary.error();
+    auto recording = kept_recording(book, id);
+    if (!recording) return recording.error();
+    const auto understood = understand(std::move(recording).value(), options, progress);
+    if (!understood) return understood.error();
+    auto session = std::make_shared<Session>(**understood);
+    session->source = summary->source;
+    auto words = book::judged_by_hand(book, id);
+    return words ? with_words(session, std::move(words).value()) : session;
 }
 
 } // namespace lapwright::analysis

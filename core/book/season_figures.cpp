@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/season_figures.h"
 
+#include "core/base/constants.h"
 #include "core/base/number_text.h"
 #include "core/base/units.h"
 
@@ -16,9 +17,6 @@ struct Wanted {
     double scale;
     int decimals;
 };
-
-// Square metres on a tonne read more easily than on a kilogram.
-constexpr double tonne_kg = 1000.0;
 
 const KeptFigure* find(const SeasonSession& session, std::string_view name) {
     const auto found = std::ranges::find(session.figures, name, &KeptFigure::name);
@@ -56,9 +54,10 @@ std::vector<FigureCourse> figure_courses(const std::vector<SeasonSession>& seaso
                                   {"drag_area_m2", "drag area, m²", Unit::none, 1.0, 2},
                                   {"power_w", "power at the wheels", power, 1.0, 1}}
             : std::vector<Wanted>{
+                  // square metres on a tonne read more easily than on a kilogram
                   {"grip", "tyre grip", Unit::none, 1.0, 3},
-                  {"downforce_area_m2_per_kg", "downforce area, m² on a tonne", Unit::none, tonne_kg, 2},
-                  {"drag_area_m2_per_kg", "drag area, m² on a tonne", Unit::none, tonne_kg, 2},
+                  {"downforce_area_m2_per_kg", "downforce area, m² on a tonne", Unit::none, base::tonne_kg, 2},
+                  {"drag_area_m2_per_kg", "drag area, m² on a tonne", Unit::none, base::tonne_kg, 2},
                   {"power_w_per_kg", "power at the wheels, W on a kg", Unit::none, 1.0, 1}};
     std::vector<FigureCourse> courses;
     for (const Wanted& one : wanted)

@@ -7,6 +7,7 @@
 #include "core/car/alike_errors.h"
 #include "core/car/fit_car.h"
 #include "core/car/full_throttle.h"
+#include "core/car/grip_priors.h"
 #include "core/car/settle.h"
 #include "core/car/suspension.h"
 #include "core/car/withhold_figures.h"
@@ -20,10 +21,7 @@ namespace lapwright::car {
 namespace {
 
 constexpr double g = base::standard_gravity_mps2;
-// Stated priors (common practice, no source): a driver's limit corners use 95 % ± 2 % of the tyres (nobody uses all of
-// them lap after lap, and who is practised more than nine tenths).
-constexpr double usual_share = 0.95;
-constexpr double share_sd = 0.02;
+// Stated priors (common practice, no source).
 constexpr double traction_sd = 0.07;       // relative, of the traction share: exits differ
 constexpr double min_usual_traction = 0.5; // share of the grip: of a car that drives its lighter axle,
 constexpr double max_usual_traction = 0.9; // and of one that drives its heavier, or all
@@ -50,7 +48,7 @@ std::vector<CarDraw> join(const CarFits& fits, const CarData& data, std::size_t 
         const GripDraw& limit = fits.grip.draws[i];
         CarDraw draw;
         draw.density_kg_m3 = std::max(0.7, data.air.value_kg_m3 + data.air.sd_kg_m3 * random.normal());
-        draw.driver_share = std::clamp(usual_share + share_sd * random.normal(), 0.85, 0.999);
+        draw.driver_share = driver_share(random.normal());
         const double mass = data.mass ? std::max(1.0, data.mass->value_kg + data.mass->sd_kg * random.normal()) : 1.0;
         SimulatedCar& car = draw.car;
         car.mass_kg = mass;

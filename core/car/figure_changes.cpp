@@ -260,8 +260,7 @@ base::Result<FigureChanges> figure_changes(const CarData& recorded, const std::v
     if (!fits) return fits.error();
     FigureChanges changes;
     changes.on_a_tonne = !data.mass;
-    constexpr double tonne_kg = 1000.0;
-    const double per_area = 0.5 * data.air.value_kg_m3 / (data.mass ? data.mass->value_kg : tonne_kg);
+    const double per_area = 0.5 * data.air.value_kg_m3 / (data.mass ? data.mass->value_kg : base::tonne_kg);
     add_corners(changes, *fits, driven, per_area);
     add_straights(changes, data, *fits, driven, per_area);
     return changes;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/causes/aero_balance.h"
 
+#include "core/base/constants.h"
 #include "core/base/parallel.h"
 #include "core/causes/simulated_change.h"
 #include "core/causes/spread.h"
@@ -12,7 +13,6 @@
 namespace lapwright::causes {
 namespace {
 
-constexpr double tonne_kg = 1000.0;
 constexpr double least_m2 = -1.5;
 constexpr double most_m2 = 2.0;
 constexpr double least_area_m2 = -0.25; // a car that lifts a little, without any wing
@@ -43,7 +43,7 @@ AeroBalance aero_balance(const CarModel& model, const car::CarFigures& figures, 
     if (!balance.untold.empty()) return balance;
     const std::size_t count = std::min(wanted, model.draws.size());
     const double half_density = 0.5 * figures.typical.density_kg_m3;
-    const double per_area = model.per_kilogram ? half_density / tonne_kg : half_density;
+    const double per_area = model.per_kilogram ? half_density / base::tonne_kg : half_density;
     const double area = figures.typical.car.downforce_n_per_mps2 / per_area;
     const auto below =
         static_cast<int>(std::floor(std::min(-least_m2, std::max(0.0, area - least_area_m2)) / aero_step_m2));

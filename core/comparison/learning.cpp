@@ -94,7 +94,7 @@ LearningCourse course_of(const std::vector<LearningLap>& laps, const std::vector
                                                                            : base::untold(too_few_later);
     course.now_s = late ? estimate(late->level_at_end, late->level_interval) : base::untold(too_few);
     course.late_first = later.first;
-    course.late_slope_s_per_lap = late ? late->slope : 0.0;
+    if (late) course.late_begin_s = late->level_at_end - late->slope * (later.order.back() - later.order.front());
     course.state = state_of(course, laps.empty() ? 0.0 : order.back() - order.front(), little_s);
     add_best(course, laps, times, late ? late->residual_sd : 0.0);
     return course;

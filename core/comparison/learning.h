@@ -37,7 +37,7 @@ struct LearningCourse {
     base::Estimate late_change_s_per_lap; // of the later half; untold below ten laps
     base::Estimate now_s;                 // the later half's course at its end
     std::size_t late_first = 0;           // place of the first of the later laps
-    double late_slope_s_per_lap = 0.0;    // of the line through them that ends in now_s
+    double late_begin_s = 0.0;            // there, of the line through them that ends in now_s
     std::optional<double> best_s;         // of the laps that count
     std::size_t best_lap = 0;             // its place among the laps
     base::Estimate to_win_s;              // now_s − best_s

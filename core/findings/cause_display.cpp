@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/findings/cause_display.h"
 
+#include "core/base/constants.h"
 #include "core/base/number_text.h"
 #include "core/base/units.h"
 #include "core/findings/wording.h"
@@ -35,8 +36,7 @@ std::string figure(const car::CarFigure& f, base::Unit unit, int max_decimals) {
 
 // Square metres on a tonne read more easily than on a kilogram.
 car::CarFigure on_a_tonne(const car::CarFigure& f) {
-    constexpr double tonne_kg = 1000.0;
-    return {base::scaled(f, tonne_kg), f.decided_by};
+    return {base::scaled(f, base::tonne_kg), f.decided_by};
 }
 
 FigureLine line(std::string name, const std::optional<car::CarFigure>& a, const std::optional<car::CarFigure>& b,

@@ -4,6 +4,7 @@
 #include "core/base/check.h"
 #include "core/base/constants.h"
 #include "core/base/wording.h"
+#include "core/car/grip_priors.h"
 #include "core/math/random.h"
 #include "core/math/statistics.h"
 #include "core/season/grip_over_outings.h"
@@ -19,9 +20,6 @@ namespace {
 constexpr double g = base::standard_gravity_mps2;
 constexpr std::size_t draws = 2000;
 constexpr std::uint64_t seed = 1;
-// As in core/car/car_figures.cpp: how much of the tyres drivers use.
-constexpr double usual_share = 0.95;
-constexpr double share_sd = 0.02;
 constexpr double told_below = 0.7; // of what is usual for such an item: the laps have halved its variance
 
 // What is off by the same share in all draws of one index.
@@ -42,7 +40,7 @@ std::vector<SharedErrors> shared_errors(const std::vector<Outing>& outings) {
     math::Random random(seed, 53);
     std::vector<SharedErrors> all(draws);
     for (SharedErrors& e : all) {
-        e.grip = 1.0 / std::clamp(usual_share + share_sd * random.normal(), 0.85, 0.999);
+        e.grip = 1.0 / car::driver_share(random.normal());
         e.downforce = std::exp(car::attitude_sd * random.normal());
         e.mass = std::exp(mass_sd * random.normal());
         e.length = std::exp(length_sd * random.normal());
@@ -146,7 +144,7 @@ CarOverOutings car_over_outings(std::vector<Outing> outings) {
     result.on_a_tonne = !std::ranges::all_of(outings, &Outing::mass_known);
     std::vector<car::SetupSheet> setups;
     for (Outing& one : outings) {
-        if (result.on_a_tonne) one.mass_kg = tonne_kg;
+        if (result.on_a_tonne) one.mass_kg = base::tonne_kg;
         setups.push_back(one.setup);
     }
     const std::vector<SetupLevels> levels = setup_levels(setups);

@@ -3,6 +3,7 @@
 // limit, push and drag with the errors that other sessions share, springs, and who drove what where.
 #pragma once
 
+#include "core/base/constants.h"
 #include "core/base/result.h"
 #include "core/car/driving_force.h"
 #include "core/car/limit_evidence.h"
@@ -14,8 +15,6 @@
 #include <vector>
 
 namespace lapwright::season {
-
-inline constexpr double tonne_kg = 1000.0; // figures are on a tonne where no mass is known
 
 // Power and drag per kilogram, in that order, as the laps alone have them.
 struct Push {
@@ -31,7 +30,7 @@ struct Outing {
     std::string track;  // empty: unknown, its corners are nobody else's
     car::SetupSheet setup;
     double density_kg_m3 = 1.2;
-    double mass_kg = tonne_kg;
+    double mass_kg = base::tonne_kg; // where none is known
     double mass_sd_kg = 0.0;
     bool mass_known = false;
     double length_sd = 0.0; // relative, of all lengths and speeds: where only wheels tell them

@@ -25,20 +25,14 @@ bool has_one(std::string_view text, const std::array<const char*, Count>& words)
     return std::ranges::any_of(words, [&](const char* word) { return text.find(word) != std::string_view::npos; });
 }
 
-struct Named {
-    std::string name;
-    std::string value;
-};
-
-std::vector<Named> named_items(const car::SetupSheet& sheet) {
-    std::vector<Named> all{{"tyre", sheet.tyre}};
-    for (const car::SetupItem& item : sheet.items)
-        all.push_back({item.name, item.value});
+std::vector<car::SetupItem> tyre_and_items(const car::SetupSheet& sheet) {
+    std::vector<car::SetupItem> all{{"tyre", sheet.tyre}};
+    all.insert(all.end(), sheet.items.begin(), sheet.items.end());
     return all;
 }
 
 std::string value_of(const car::SetupSheet& sheet, const std::string& name) {
-    for (const Named& item : named_items(sheet))
+    for (const car::SetupItem& item : tyre_and_items(sheet))
         if (item.name == name) return item.value;
     return {};
 }
@@ -70,7 +64,7 @@ UsualEffect usual_effect(ItemKind kind) {
 std::vector<SetupLevels> setup_levels(const std::vector<car::SetupSheet>& setups) {
     std::vector<std::string> names;
     for (const car::SetupSheet& sheet : setups)
-        for (const Named& item : named_items(sheet))
+        for (const car::SetupItem& item : tyre_and_items(sheet))
             if (std::ranges::find(names, item.name) == names.end()) names.push_back(item.name);
     const auto says = [](const car::SetupSheet& sheet) { return !car::says_nothing(sheet); };
     const auto first = std::ranges::find_if(setups, says);

@@ -7,7 +7,6 @@
 #include "core/base/parallel.h"
 #include "core/book/book.h"
 #include "core/book/judged_by_hand.h"
-#include "core/book/search.h"
 #include "core/book/sessions.h"
 #include "core/book/tracks.h"
 #include "core/car/setup_beside.h"
@@ -36,19 +35,15 @@ std::vector<track::TrackRecord> tracks_of_book(const std::string& book_file) {
 }
 
 // What the book has of the session's laps; the session itself where there is no book, or it does not know it.
-SessionPointer with_words_of(book::Book& book, const SessionPointer& session) {
-    const auto id = book::find_session(book, session->source.checksum);
-    if (!id || !*id) return session;
-    auto words = book::judged_by_hand(book, **id);
-    return words ? analysis::with_words(session, std::move(words).value()) : session;
-}
-
 SessionPointer with_words_of(const std::string& book_file, const SessionPointer& session) {
     if (book_file.empty() || !std::filesystem::exists(book_file)) return session;
     auto opened = book::Book::open(book_file);
     if (!opened) return session;
     book::Book book = std::move(opened).value();
-    return with_words_of(book, session);
+    const auto id = book::find_session(book, session->source.checksum);
+    if (!id || !*id) return session;
+    auto words = book::judged_by_hand(book, **id);
+    return words ? analysis::with_words(session, std::move(words).value()) : session;
 }
 
 SessionPointer with_source(const analysis::Session& session, book::Source source) {
@@ -93,16 +88,10 @@ Result<SessionPointer> read_from_book(book::SessionId id, const ReadingOptions& 
     if (!opened) return opened.error();
     book::Book book = std::move(opened).value();
     if (!base::go_on(progress, "reading from the book", 0.05)) return base::cancelled();
-    const auto summary = book::read_summary(book, id);
-    if (!summary) return summary.error();
-    auto recording = analysis::kept_recording(book, id);
-    if (!recording) return recording.error();
     analysis::SessionOptions how;
     how.track = options.track;
     if (!options.track) how.known_tracks = tracks_of(book);
-    const auto session = analysis::understand(std::move(recording).value(), how, progress);
-    if (!session) return session.error();
-    return with_words_of(book, with_source(**session, summary->source));
+    return analysis::kept_session(book, id, how, progress);
 }
 
 } // namespace

@@ -9,7 +9,6 @@
 #include "ui/plots/unit_ticker.h"
 #include "ui/theme/fonts.h"
 
-#include <QVBoxLayout>
 #include <algorithm>
 #include <qcustomplot.h>
 #include <utility>
@@ -67,9 +66,8 @@ class Course : public Drawing {
         const double first = report_.laps[course_.late_first].order;
         const double end = report_.laps.back().order;
         painter.setPen(QPen(palette_.ink, 1.6));
-        painter.drawLine(
-            QPointF(x_pixel(first), y_pixel(course_.now_s.value - course_.late_slope_s_per_lap * (end - first))),
-            QPointF(x_pixel(end), y_pixel(course_.now_s.value)));
+        painter.drawLine(QPointF(x_pixel(first), y_pixel(course_.late_begin_s)),
+                         QPointF(x_pixel(end), y_pixel(course_.now_s.value)));
         const double x = x_pixel(end) + 3.0 * interval_foot_px;
         painter.setPen(QPen(palette_.ink, 1.2));
         painter.drawLine(QPointF(x, y_pixel(course_.now_s.low)), QPointF(x, y_pixel(course_.now_s.high)));
@@ -118,11 +116,7 @@ QCPRange times_shown(const LearningReport& report, std::optional<std::size_t> se
 
 LearningPlot::LearningPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)), palette_(theme::paper()) {
     setAccessibleName(tr("Times over the laps"));
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(plot_);
-    plot_->setMinimumSize(1, 1);
-    plot_->setFocusPolicy(Qt::NoFocus);
+    fill_with(*this, *plot_);
     plot_->setLocale(QLocale::c());
     build();
 }
@@ -146,11 +140,7 @@ QPoint LearningPlot::place_of(std::size_t lap) const {
 }
 
 void LearningPlot::build() {
-    remove_drawings(*plot_);
-    plot_->setBackground(QBrush(palette_.card));
-    plot_->axisRect()->setMinimumMargins(QMargins(2, 6, 10, 2));
-    for (QCPAxis* axis : {plot_->xAxis, plot_->yAxis})
-        dress(*axis, palette_);
+    begin_anew(*plot_, palette_);
     plot_->yAxis->setTicker(QSharedPointer<LapTimeTicker>::create());
     plot_->yAxis->ticker()->setTickCount(time_ticks);
     if (report_ && !report_->laps.empty()) {

@@ -10,7 +10,6 @@
 #include "ui/theme/fonts.h"
 
 #include <QFontMetricsF>
-#include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -149,11 +148,7 @@ QCPRange season_of(const SeasonCourse& course) {
 
 SeasonPlot::SeasonPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)), palette_(theme::paper()) {
     setAccessibleName(tr("Sessions through time"));
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(plot_);
-    plot_->setMinimumSize(1, 1);
-    plot_->setFocusPolicy(Qt::NoFocus);
+    fill_with(*this, *plot_);
     plot_->setLocale(QLocale::c());
     plot_->setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
     plot_->axisRect()->setRangeDrag(Qt::Horizontal);

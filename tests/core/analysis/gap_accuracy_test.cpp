@@ -2,8 +2,7 @@
 // The gap between two sessions whose receivers err independently, against the simulator's truth over many seeds.
 // Bars: RMS of the gap trace up to 12 ms, 95 % bands that hold the truth in 90 to 98 % of cases; without noise 0.5 ms.
 #include "core/analysis/run.h"
-#include "support/recording_of.h"
-#include "support/two_drives.h"
+#include "support/paired_drives.h"
 #include "truth/drive.h"
 #include "truth/track_catalogue.h"
 
@@ -17,20 +16,6 @@ namespace {
 using namespace lapwright;
 
 constexpr int flying_laps = 5;
-
-std::shared_ptr<const analysis::Pairing> paired(const test::TwoDrives& drives, const truth::LoggerSpec& spec,
-                                                std::uint64_t seed) {
-    const auto side = [&](const truth::Session& session, const char* name, std::uint64_t own_seed) {
-        const auto result =
-            analysis::understand(test::recording_of(truth::log_session(session, spec, own_seed), name), {});
-        return result.ok() ? *result : nullptr;
-    };
-    const auto a = side(drives.a, "a", 2 * seed + 1);
-    const auto b = side(drives.b, "b", 2 * seed + 2);
-    if (!a || !b) return nullptr;
-    const auto pairing = analysis::compare(a, b);
-    return pairing.ok() ? *pairing : nullptr;
-}
 
 // When the true car passes the line's normal at a station.  The map is A's and off by its receiver's error: `shift` is
 // what the line must be moved by to lie where the road is.
@@ -107,7 +92,7 @@ void expect_within_bars(double rate_hz, std::uint64_t seeds) {
     Score total;
     for (std::uint64_t seed = first_seed; seed < first_seed + seeds; ++seed) {
         const test::TwoDrives drives = test::two_drives(seed, flying_laps);
-        const auto pairing = paired(drives, truth::typical_logger(rate_hz), seed);
+        const auto pairing = test::paired(drives, truth::typical_logger(rate_hz), seed);
         ASSERT_TRUE(pairing);
         score(total, drives, *pairing);
     }
@@ -124,7 +109,7 @@ TEST(GapAccuracy, TwoNoisyLoggersStayWithinTheBarAt25Hz) {
 TEST(GapAccuracy, AligningSpoilsNothingWhereThereIsNoNoise) {
     Score total;
     const test::TwoDrives drives = test::two_drives(1, flying_laps);
-    const auto pairing = paired(drives, truth::perfect_logger(25.0), 1);
+    const auto pairing = test::paired(drives, truth::perfect_logger(25.0), 1);
     ASSERT_TRUE(pairing);
     score(total, drives, *pairing);
     std::printf("  gap RMS %.3f ms\n", total.rms() * 1e3);

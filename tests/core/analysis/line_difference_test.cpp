@@ -2,8 +2,7 @@
 // How far apart two cars drove sideways, against the simulator's truth: whether the stated band holds it, with two
 // receivers whose errors have nothing in common, and how near it is without noise.
 #include "core/analysis/run.h"
-#include "support/recording_of.h"
-#include "support/two_drives.h"
+#include "support/paired_drives.h"
 #include "truth/drive.h"
 #include "truth/track_catalogue.h"
 
@@ -15,20 +14,6 @@
 namespace {
 
 using namespace lapwright;
-
-std::shared_ptr<const analysis::Pairing> paired(const test::TwoDrives& drives, const truth::LoggerSpec& spec,
-                                                std::uint64_t seed) {
-    const auto side = [&](const truth::Session& session, const char* name, std::uint64_t own_seed) {
-        const auto result =
-            analysis::understand(test::recording_of(truth::log_session(session, spec, own_seed), name), {});
-        return result.ok() ? *result : nullptr;
-    };
-    const auto a = side(drives.a, "a", 2 * seed + 1);
-    const auto b = side(drives.b, "b", 2 * seed + 2);
-    if (!a || !b) return nullptr;
-    const auto pairing = analysis::compare(a, b);
-    return pairing.ok() ? *pairing : nullptr;
-}
 
 // Where the true car is beside the line when it passes a place of it, sideways to the left.
 double true_offset(const truth::Session& session, const track::Track& track, double place_m, double guess_s) {
@@ -80,7 +65,7 @@ TEST(LineDifference, ItsBandHoldsTheTruthWithTwoReceivers) {
         Score total;
         for (std::uint64_t seed = 700; seed < 708; ++seed) {
             const test::TwoDrives drives = test::two_drives(seed, 4);
-            const auto pairing = paired(drives, truth::typical_logger(rate_hz), seed);
+            const auto pairing = test::paired(drives, truth::typical_logger(rate_hz), seed);
             ASSERT_TRUE(pairing);
             score(total, drives, *pairing);
         }
@@ -94,7 +79,7 @@ TEST(LineDifference, ItsBandHoldsTheTruthWithTwoReceivers) {
 TEST(LineDifference, IsTheTruthWithoutNoise) {
     Score total;
     const test::TwoDrives drives = test::two_drives(1, 4);
-    const auto pairing = paired(drives, truth::perfect_logger(25.0), 1);
+    const auto pairing = test::paired(drives, truth::perfect_logger(25.0), 1);
     ASSERT_TRUE(pairing);
     score(total, drives, *pairing);
     std::printf("  RMS %.3f m\n", std::sqrt(total.squares / total.count));

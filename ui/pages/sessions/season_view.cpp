@@ -33,6 +33,7 @@ using models::text;
 constexpr double zoom_step = 0.7;
 constexpr double pan_step = 0.25;
 constexpr int widest_column_px = 320;
+constexpr int so_far_role = Qt::UserRole + 1; // of a figure: as the sessions up to each have it
 
 QComboBox* choice_box(const QString& what, QWidget* parent) {
     auto* one = new QComboBox(parent);
@@ -103,6 +104,7 @@ SeasonView::SeasonView(QWidget* parent)
     connect(stop_, &QPushButton::clicked, this, [this] {
         Q_EMIT stop_asked();
         asked_car_.clear();
+        stop_->hide();
         show_working(tr("Stopped. Choose the car again to begin anew."));
         name_->setFocus();
     });
@@ -191,17 +193,15 @@ void SeasonView::show_season(std::vector<SeasonSession> season) {
 void SeasonView::show_progress(const QString& stage, double part_done) {
     if (of() != SeasonOf::car_together || asked_car_.isEmpty()) return;
     stop_->show();
-    const auto percent = static_cast<int>(100.0 * part_done);
     show_working(tr("Every session of %1 is read and put together: %2 %%3")
                      .arg(asked_car_)
-                     .arg(percent)
+                     .arg(static_cast<int>(100.0 * part_done))
                      .arg(stage.isEmpty() ? QString() : QStringLiteral(", ") + stage));
 }
 
 void SeasonView::show_working(const QString& said) {
-    stop_->setVisible(stop_->isVisible() && !asked_car_.isEmpty());
     car_season_ = {};
-    if (!season_.empty() || model_->rowCount() > 0) show_season({});
+    if (!season_.empty()) show_season({});
     said_->setText(said);
 }
 
@@ -243,10 +243,12 @@ void SeasonView::fill_parts() {
         part_->addItems(cars);
     } else {
         for (const book::FigureCourse& course : model_->courses())
-            part_->addItem(text(course.title));
+            part_->addItem(text(course.title), text(course.title));
         if (of() == SeasonOf::car_together && season_.size() > 1)
-            for (const book::FigureCourse& course : model_->courses())
-                part_->addItem(tr("%1, as it became known").arg(text(course.title)));
+            for (const book::FigureCourse& course : model_->courses()) {
+                part_->addItem(tr("%1, as it became known").arg(text(course.title)), text(course.title));
+                part_->setItemData(part_->count() - 1, true, so_far_role);
+            }
     }
     part_->setCurrentIndex(std::max(0, part_->findText(before)));
     part_->setEnabled(part_->count() > 1);
@@ -258,9 +260,7 @@ void SeasonView::show_part() {
         const std::string car = part_->currentText().toStdString();
         std::erase_if(shown, [&](const SeasonSession& one) { return !book::same_name(one.session.car, car); });
     }
-    // The second half of a car's figures: each as the sessions up to then have it.
-    if (of() == SeasonOf::car_together && season_.size() > 1 && part_->currentIndex() >= part_->count() / 2)
-        shown = car_season_.so_far;
+    if (part_->currentData(so_far_role).toBool()) shown = car_season_.so_far;
     model_->set_season(of(), std::move(shown));
     QHeaderView* header = list_->horizontalHeader();
     // A very long name is cut; the line below has it in full.
@@ -346,7 +346,7 @@ const book::FigureCourse* SeasonView::figure() const {
     if (of() == SeasonOf::track) return nullptr;
     const auto& courses = model_->courses();
     const auto shown = std::ranges::find_if(courses, [this](const book::FigureCourse& course) {
-        return part_->currentText().startsWith(text(course.title));
+        return part_->currentData().toString() == text(course.title);
     });
     return shown == courses.end() ? nullptr : &*shown;
 }
