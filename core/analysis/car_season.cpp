@@ -5,6 +5,7 @@
 #include "core/analysis/common_track.h"
 #include "core/analysis/kept_recording.h"
 #include "core/base/constants.h"
+#include "core/base/parallel.h"
 #include "core/base/plain_text.h"
 #include "core/book/search.h"
 #include "core/book/sessions.h"
@@ -13,8 +14,10 @@
 #include "core/season/outing.h"
 
 #include <algorithm>
+#include <atomic>
 #include <limits>
 #include <map>
+#include <mutex>
 #include <optional>
 
 namespace lapwright::analysis {
@@ -58,26 +61,33 @@ class KnownTracks {
     std::map<std::string, std::optional<track::TrackRecord>> tracks_;
 };
 
-Result<season::Outing> read_outing(book::Book& book, const book::SessionSummary& summary, KnownTracks& tracks,
-                                   const base::Progress& progress) {
-    const auto details = book::read_details(book, summary.id);
+// What the book has of one of them.
+struct InBook {
+    KeptRecording recording;
+    book::SessionDetails details;
+    std::optional<track::TrackRecord> track;
+};
+
+Result<InBook> read_from(book::Book& book, const book::SessionSummary& summary, KnownTracks& tracks) {
+    auto details = book::read_details(book, summary.id);
     if (!details) return details.error();
-    const auto record = tracks.of(details->track);
+    auto record = tracks.of(details->track);
     if (!record) return record.error();
+    auto recording = read_kept(book, summary.id);
+    if (!recording) return recording.error();
+    return InBook{std::move(recording).value(), std::move(details).value(), std::move(record).value()};
+}
+
+Result<season::Outing> outing_of(InBook in_book, const base::Progress& progress) {
+    const book::SessionDetails& details = in_book.details;
     SessionOptions options;
     options.motion.draws = draws;
-    options.track = record.value();
-    const auto first_half = [&](std::string_view stage, double part) {
-        return base::go_on(progress, stage, 0.5 * part);
-    };
-    const auto second_half = [&](std::string_view stage, double part) {
-        return base::go_on(progress, stage, 0.5 + 0.5 * part);
-    };
-    const auto kept = kept_session(book, summary.id, options, first_half);
-    if (!kept) return kept.error();
-    const auto& session = *kept;
+    options.track = in_book.track;
+    const auto understood = understand_kept(std::move(in_book.recording), options, progress);
+    if (!understood) return understood.error();
+    const auto& session = *understood;
     if (session->why_no_laps) return *session->why_no_laps;
-    const auto common = place_together({session}, record.value(), second_half);
+    const auto common = place_together({session}, in_book.track, progress);
     if (!common) return common.error();
     const Placed& placed = common->sessions.front();
     CarLaps laps;
@@ -86,10 +96,38 @@ Result<season::Outing> read_outing(book::Book& book, const book::SessionSummary&
         const auto trace = lap::trace_lap(placed.motion->best, lap.start_s, lap.end_s, common->track.line, grid_m);
         if (trace) laps.take(*session, *placed.motion, *trace, lap.start_s);
     }
-    const bool shares_corners = record.value().has_value();
-    return season::outing(laps.data(*session, details->setup, common->track.segments, common->length_sd),
-                          details->setup, base::lower_case(base::trimmed(details->driver)),
-                          shares_corners ? base::lower_case(base::trimmed(details->track)) : std::string());
+    const bool shares_corners = in_book.track.has_value();
+    return season::outing(laps.data(*session, details.setup, common->track.segments, common->length_sd), details.setup,
+                          base::lower_case(base::trimmed(details.driver)),
+                          shares_corners ? base::lower_case(base::trimmed(details.track)) : std::string());
+}
+
+// Of each session, in their order.  The book is read by one thread at a time.
+Result<std::vector<Result<season::Outing>>>
+read_outings(book::Book& book, const std::vector<book::SessionSummary>& sessions, const base::Progress& progress) {
+    std::vector<std::optional<Result<season::Outing>>> read(sessions.size());
+    KnownTracks tracks(book);
+    std::mutex reading;
+    base::TaskProgress done(progress, "reading the sessions", sessions.size(), 0.0, read_part);
+    std::atomic<bool> stopped = false;
+    const base::Progress within = [&stopped](std::string_view, double) { return !stopped; };
+    const bool all = base::parallel_for(sessions.size(), 0, [&](std::size_t i, std::size_t) {
+        auto in_book = [&] {
+            const std::lock_guard lock(reading);
+            return read_from(book, sessions[i], tracks);
+        }();
+        if (in_book)
+            read[i] = outing_of(std::move(in_book).value(), within);
+        else
+            read[i] = in_book.error();
+        if (!done.done()) stopped = true;
+        return !stopped;
+    });
+    if (!all) return base::cancelled();
+    std::vector<Result<season::Outing>> outings;
+    for (auto& one : read)
+        outings.push_back(std::move(*one));
+    return outings;
 }
 
 std::vector<book::KeptFigure> kept(const season::FiguresThen& then, bool on_a_tonne) {
@@ -125,22 +163,15 @@ Result<CarSeason> car_season(book::Book& book, const std::string& car, const bas
     auto found = sessions_of(book, car);
     if (!found) return found.error();
     CarSeason season;
+    auto read = read_outings(book, *found, progress);
+    if (!read) return read.error();
     std::vector<season::Outing> outings;
-    KnownTracks tracks(book);
-    const auto count = static_cast<double>(found->size());
     for (std::size_t i = 0; i < found->size(); ++i) {
         const book::SessionSummary& summary = found.value()[i];
-        const double before = read_part * static_cast<double>(i) / count;
-        const base::Progress within = [&](std::string_view, double part) {
-            return base::go_on(progress, "reading " + summary.source.file_name, before + read_part / count * part);
-        };
-        if (!within({}, 0.0)) return base::cancelled();
-        auto one = read_outing(book, summary, tracks, within);
+        auto& one = read.value()[i];
         if (one) {
             season.sessions.push_back({.session = summary, .median_clean_s = {}, .setup = one->setup, .figures = {}});
             outings.push_back(std::move(one).value());
-        } else if (one.error().code == base::ErrorCode::cancelled) {
-            return one.error();
         } else {
             season.left_out.push_back({summary, one.error().what});
         }
@@ -153,19 +184,21 @@ Result<CarSeason> car_season(book::Book& book, const std::string& car, const bas
                                : "no session of " + car + " tells anything of the car: " + season.left_out.front().why,
                            "keep sessions with clean laps of that car in the book"};
     season.so_far = season.sessions;
-    for (std::size_t i = 0; i < outings.size(); ++i) {
-        const double done =
-            read_part + (1.0 - read_part) * static_cast<double>(i) / static_cast<double>(outings.size());
-        if (!base::go_on(progress, "putting the sessions together", done)) return base::cancelled();
-        const auto until = outings.begin() + static_cast<std::ptrdiff_t>(i) + 1;
-        const season::CarOverOutings known = season::car_over_outings({outings.begin(), until});
-        season.so_far[i].figures = kept(known.figures.back(), known.on_a_tonne);
-        if (i + 1 < outings.size()) continue;
-        season.effects = known.effects;
-        for (std::size_t k = 0; k < outings.size(); ++k)
-            season.sessions[k].figures = kept(known.figures[k], known.on_a_tonne);
-        add_notes(season, outings, known.on_a_tonne);
-    }
+    base::TaskProgress done(progress, "putting the sessions together", outings.size(), read_part, 1.0);
+    const bool all = base::parallel_for(outings.size(), 0, [&](std::size_t task, std::size_t) {
+        const std::size_t count = outings.size() - task; // the longest first
+        const auto until = outings.begin() + static_cast<std::ptrdiff_t>(count);
+        season::CarOverOutings known = season::car_over_outings({outings.begin(), until});
+        season.so_far[count - 1].figures = kept(known.figures.back(), known.on_a_tonne);
+        if (count == outings.size()) {
+            season.effects = std::move(known.effects);
+            for (std::size_t k = 0; k < count; ++k)
+                season.sessions[k].figures = kept(known.figures[k], known.on_a_tonne);
+            add_notes(season, outings, known.on_a_tonne);
+        }
+        return done.done();
+    });
+    if (!all) return base::cancelled();
     return season;
 }
 

@@ -27,18 +27,30 @@ base::Result<recording::Recording> kept_recording(book::Book& book, book::Sessio
     return recording;
 }
 
-base::Result<std::shared_ptr<const Session>>
-kept_session(book::Book& book, book::SessionId id, const SessionOptions& options, const base::Progress& progress) {
+base::Result<KeptRecording> read_kept(book::Book& book, book::SessionId id) {
     const auto summary = book::read_summary(book, id);
     if (!summary) return summary.error();
     auto recording = kept_recording(book, id);
     if (!recording) return recording.error();
-    const auto understood = understand(std::move(recording).value(), options, progress);
+    auto words = book::judged_by_hand(book, id);
+    if (!words) return words.error();
+    return KeptRecording{std::move(recording).value(), summary->source, std::move(words).value()};
+}
+
+base::Result<std::shared_ptr<const Session>> understand_kept(KeptRecording kept, const SessionOptions& options,
+                                                             const base::Progress& progress) {
+    const auto understood = understand(std::move(kept.recording), options, progress);
     if (!understood) return understood.error();
     auto session = std::make_shared<Session>(**understood);
-    session->source = summary->source;
-    auto words = book::judged_by_hand(book, id);
-    return words ? with_words(session, std::move(words).value()) : session;
+    session->source = std::move(kept.source);
+    return with_words(session, std::move(kept.words));
+}
+
+base::Result<std::shared_ptr<const Session>>
+kept_session(book::Book& book, book::SessionId id, const SessionOptions& options, const base::Progress& progress) {
+    auto kept = read_kept(book, id);
+    if (!kept) return kept.error();
+    return understand_kept(std::move(kept).value(), options, progress);
 }
 
 } // namespace lapwright::analysis

@@ -6,14 +6,16 @@
 #include "core/car/fit_car.h"
 #include "core/car/grip_priors.h"
 #include "core/math/random.h"
+#include "core/season/sparse_information.h"
 #include "core/season/unknowns.h"
 
-#include <Eigen/Cholesky>
 #include <Eigen/Core>
+#include <Eigen/SparseCholesky>
 
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <memory>
 #include <numbers>
 
 namespace lapwright::season {
@@ -171,11 +173,29 @@ Model model_of(const std::vector<Outing>& outings, const std::vector<SetupLevels
 }
 
 using Vector = Eigen::VectorXd;
-using Matrix = Eigen::MatrixXd;
+using Root = Eigen::SimplicialLLT<SparseInformation::Matrix>;
+
+// What a row says of the exponent and of its outing's area, behind its terms: factors at that load, or 0 for a pattern.
+Terms with_load(const Model& model, const Row& row, double log_load, double per_area) {
+    Terms all = row.terms;
+    all.emplace_back(model.exponent, log_load);
+    for (const auto& [place, factor] : model.area[row.outing])
+        all.emplace_back(place, factor * per_area);
+    return all;
+}
+
+SparseInformation information_of(const Model& model) {
+    std::vector<Terms> rows;
+    for (const Row& row : model.rows)
+        rows.push_back(with_load(model, row, 0.0, 0.0));
+    for (const SpringsRow& row : model.springs)
+        rows.push_back(row.terms);
+    return {model.unknowns.count(), rows};
+}
 
 struct Laplace {
     Vector mode;
-    Eigen::LLT<Matrix> root; // of the information
+    std::shared_ptr<Root> root; // of the information
     double log_weight = 0.0;
     int rounds = 0;
     bool settled = false;
@@ -192,15 +212,16 @@ class Density {
     }
 
     // Logarithm of prior times likelihood but for constants; with information and slope where they are asked for.
-    double at(const Vector& x, Matrix* information, Vector* slope) const {
+    double at(const Vector& x, SparseInformation* information, Vector* slope) const {
         const Vector away = (x - mean_).cwiseQuotient(sd_);
         double sum = -0.5 * away.squaredNorm() - sd_.array().log().sum();
         if (information != nullptr) {
-            *information = sd_.cwiseAbs2().cwiseInverse().asDiagonal();
+            information->begin(sd_.cwiseAbs2().cwiseInverse());
             *slope = -away.cwiseQuotient(sd_);
         }
         const double n = x[static_cast<Eigen::Index>(model_.exponent)];
-        for (const Row& row : model_.rows) {
+        for (std::size_t i = 0; i < model_.rows.size(); ++i) {
+            const Row& row = model_.rows[i];
             const double repeat = row.zone ? zone_repeats * spread_.repeat : spread_.repeat;
             const double variance = (row.error * row.error + repeat * repeat) / row.weight;
             const double per_area = model_.per_area[row.outing] * row.speed_squared / g;
@@ -208,28 +229,26 @@ class Density {
             const double residual = row.y - sum_of(row.terms, x) - n * std::log(load);
             sum -= 0.5 * (residual * residual / variance + std::log(variance));
             if (information == nullptr) continue;
-            Terms all = row.terms;
-            all.emplace_back(model_.exponent, std::log(load));
-            for (const auto& [place, factor] : model_.area[row.outing])
-                all.emplace_back(place, factor * n * per_area / load);
-            add(all, residual, variance, *information, *slope);
+            const Terms all = with_load(model_, row, std::log(load), n * per_area / load);
+            add(i, all, residual, variance, *information, *slope);
         }
-        for (const SpringsRow& row : model_.springs) {
+        for (std::size_t i = 0; i < model_.springs.size(); ++i) {
+            const SpringsRow& row = model_.springs[i];
             const double residual = row.area_m2 - sum_of(row.terms, x);
             const double variance = row.own_sd * row.own_sd;
             sum -= 0.5 * residual * residual / variance;
-            if (information != nullptr) add(row.terms, residual, variance, *information, *slope);
+            if (information != nullptr)
+                add(model_.rows.size() + i, row.terms, residual, variance, *information, *slope);
         }
         return sum;
     }
 
   private:
-    static void add(const Terms& terms, double residual, double variance, Matrix& information, Vector& slope) {
-        for (const auto& [i, a] : terms) {
-            slope[static_cast<Eigen::Index>(i)] += a * residual / variance;
-            for (const auto& [j, b] : terms)
-                information(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) += a * b / variance;
-        }
+    static void add(std::size_t row, const Terms& terms, double residual, double variance,
+                    SparseInformation& information, Vector& slope) {
+        for (const auto& [place, factor] : terms)
+            slope[static_cast<Eigen::Index>(place)] += factor * residual / variance;
+        information.add(row, terms, 1.0 / variance);
     }
 
     const Model& model_;
@@ -238,17 +257,18 @@ class Density {
     Vector sd_;
 };
 
-Laplace laplace(const Model& model, const Spreads& spread, Vector start) {
+Laplace laplace(const Model& model, const Spreads& spread, Vector start, SparseInformation& information) {
     constexpr int most_rounds = 60;
     const Density density(model, spread);
     Laplace result;
-    Matrix information;
+    result.root = std::make_shared<Root>();
+    result.root->analyzePattern(information.matrix());
     Vector slope;
     double now = density.at(start, &information, &slope);
     const auto exponent = static_cast<Eigen::Index>(model.exponent);
     for (; result.rounds < most_rounds && !result.settled; ++result.rounds) {
-        result.root.compute(information);
-        const Vector step = result.root.solve(slope);
+        result.root->factorize(information.matrix());
+        const Vector step = result.root->solve(slope);
         double share = 1.0;
         double gained = 0.0;
         for (; share > 1e-4; share *= 0.5) {
@@ -262,9 +282,10 @@ Laplace laplace(const Model& model, const Spreads& spread, Vector start) {
         result.settled = gained < least_gain;
         now = density.at(start, &information, &slope);
     }
-    result.root.compute(information);
+    result.root->factorize(information.matrix());
     result.mode = start;
-    result.log_weight = spread.log_weight + now - result.root.matrixLLT().diagonal().array().log().sum();
+    const SparseInformation::Matrix root = result.root->matrixL();
+    result.log_weight = spread.log_weight + now - root.diagonal().array().log().sum();
     return result;
 }
 
@@ -300,10 +321,11 @@ GripOverOutings fit_grip_over(const std::vector<Outing>& outings, const std::vec
     result.outcome.status = base::FitStatus::converged;
     Vector start =
         Eigen::Map<const Vector>(model.unknowns.means().data(), static_cast<Eigen::Index>(model.unknowns.count()));
+    SparseInformation information = information_of(model);
     std::vector<Laplace> all;
     double most = -1e300;
     for (const Spreads& spread : spreads()) {
-        all.push_back(laplace(model, spread, start));
+        all.push_back(laplace(model, spread, start, information));
         start = all.back().mode; // the next is near it
         most = std::max(most, all.back().log_weight);
         result.outcome.rounds += all.back().rounds;
@@ -322,7 +344,8 @@ GripOverOutings fit_grip_over(const std::vector<Outing>& outings, const std::vec
         for (double& value : z)
             value = random.normal();
         const Laplace& one = all[static_cast<std::size_t>(chosen)];
-        const Vector x = one.mode + one.root.matrixU().solve(z);
+        const Vector away = one.root->matrixU().solve(z);
+        const Vector x = one.mode + one.root->permutationPinv() * away;
         if (possible(model, x)) result.draws.push_back(drawn(model, x));
     }
     if (result.draws.size() < draws) result.outcome.status = base::FitStatus::failed;

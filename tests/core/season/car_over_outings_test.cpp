@@ -139,7 +139,9 @@ TEST(CarOverOutings, SeasonsTellWhatOneSessionCannot) {
 
 // The same laps by the model of one session: another sampler, and corners left out where that one mixes.
 TEST(CarOverOutings, OneOutingSaysWhatItsOwnFitSays) {
-    for (std::uint64_t seed = 830; seed < 836; ++seed) {
+    double sum = 0.0;
+    int count = 0;
+    for (std::uint64_t seed = 830; seed < 842; ++seed) {
         const test::DrawnRecording recording = test::drawn_recording(seed, 0.0);
         const auto own = car::car_figures(recording.data);
         const auto one = outing(recording.data, sheet(recording.car, false), "Wren", "Ternbank");
@@ -148,14 +150,17 @@ TEST(CarOverOutings, OneOutingSaysWhatItsOwnFitSays) {
         const auto near = [&](const base::Estimate& e, const base::Estimate& of_session, const char* what) {
             if (!e.told() || !of_session.told()) return;
             EXPECT_NEAR(e.value, of_session.value, 0.5 * of_session.half_width()) << what << " of " << seed;
-            EXPECT_NEAR(e.half_width(), of_session.half_width(), 0.35 * of_session.half_width())
+            EXPECT_NEAR(e.half_width(), of_session.half_width(), 0.4 * of_session.half_width())
                 << what << " of " << seed;
+            sum += std::log(e.half_width() / of_session.half_width());
+            ++count;
         };
         near(together.figures[0].grip, own->grip, "grip");
         near(together.figures[0].downforce_area_m2, *own->downforce_area_m2, "downforce area");
         near(together.figures[0].drag_area_m2, *own->drag_area_m2, "drag area");
         near(together.figures[0].power_w, *own->power_w, "power");
     }
+    EXPECT_NEAR(std::exp(sum / count), 1.0, 0.15); // one by one they differ by a skew that a normal form has not
 }
 
 TEST(CarOverOutings, WithoutAMassAllIsOnATonne) {
