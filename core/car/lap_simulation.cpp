@@ -55,48 +55,75 @@ class GripTable {
     std::array<double, table_cells + 1> limit_{};
 };
 
+// The tyres' part of a car: with a course and a driver's use of the grip it decides how fast corners are.
+std::array<double, 4> tyres_of(const SimulatedCar& car) {
+    return {car.grip, car.load_exponent, car.downforce_n_per_mps2, car.mass_kg};
+}
+
+// Factors by segment to factors by node.
+std::vector<double> spread(const std::vector<double>& by_segment, const Course& course) {
+    std::vector<double> by_node(course.size(), 1.0);
+    if (by_segment.empty()) return by_node;
+    std::size_t segment = 0;
+    for (std::size_t i = 0; i < by_node.size(); ++i) {
+        while (segment + 1 < course.segments() && static_cast<double>(i) >= course.segment_starts[segment + 1])
+            ++segment;
+        by_node[i] = by_segment[segment];
+    }
+    return by_node;
+}
+
+// Cars of the same tyres on one course, side by side: each node is asked for all of them, so that while the root of the
+// one is taken the others need not wait.
 class Solver {
   public:
-    Solver(const SimulatedCar& car, const Course& course, const DriverUse& use)
-        : car_(car), course_(course), table_(car), grip_(spread(use.grip)), drive_(spread(use.drive)),
-          drag_(car.drag_n_per_mps2 / car.mass_kg), inertia_(1.0 / (1.0 + car.rotating_share)),
-          specific_power_(car.power_w / car.mass_kg), min_limit_(table_.least()), flat_(course.slope.empty()) {}
-
-    [[nodiscard]] std::vector<double> solve() const {
-        const std::size_t n = course_.size();
-        std::vector<double> limit(n);
-        for (std::size_t i = 0; i < n; ++i)
+    Solver(std::span<const SimulatedCar> cars, const Course& course, const DriverUse& use)
+        : course_(course), table_(cars.front()), grip_(spread(use.grip, course)), drive_(spread(use.drive, course)),
+          min_limit_(table_.least()), flat_(course.slope.empty()) {
+        std::vector<double> limit(course_.size());
+        for (std::size_t i = 0; i < limit.size(); ++i)
             limit[i] = table_.corner(std::abs(course_.curvature_per_m[i]), grip_[i]);
         // Both passes start at the slowest place, which braking can only confirm.
-        const auto start = static_cast<std::size_t>(std::ranges::min_element(limit) - limit.begin());
-        brake(limit, start);
-        std::vector<double> w = limit;
+        start_ = static_cast<std::size_t>(std::ranges::min_element(limit) - limit.begin());
+        for (const SimulatedCar& car : cars)
+            runs_.push_back({car, car.drag_n_per_mps2 / car.mass_kg, 1.0 / (1.0 + car.rotating_share),
+                             car.power_w / car.mass_kg, limit});
+    }
+
+    // v² at the nodes, of each car.
+    [[nodiscard]] std::vector<std::vector<double>> solve() {
+        brake();
+        for (Run& run : runs_)
+            run.w = run.limit;
         // A second round is needed only where not even the slowest place is limited by grip.
-        for (int round = 0; round < 40; ++round) {
-            const double before = w[start];
-            accelerate(w, limit, start);
-            if (std::abs(w[start] - before) <= 1e-9 * before) break;
+        constexpr int most_rounds = 40;
+        for (int round = 0; round < most_rounds; ++round) {
+            std::vector<Run*> left;
+            for (Run& run : runs_)
+                if (!run.settled) left.push_back(&run);
+            if (left.empty()) break;
+            accelerate(left);
         }
-        return w;
+        std::vector<std::vector<double>> all;
+        for (Run& run : runs_)
+            all.push_back(std::move(run.w));
+        return all;
     }
 
   private:
-    // Factors by segment to factors by node.
-    [[nodiscard]] std::vector<double> spread(const std::vector<double>& by_segment) const {
-        std::vector<double> by_node(course_.size(), 1.0);
-        if (by_segment.empty()) return by_node;
-        std::size_t segment = 0;
-        for (std::size_t i = 0; i < by_node.size(); ++i) {
-            while (segment + 1 < course_.segments() && static_cast<double>(i) >= course_.segment_starts[segment + 1])
-                ++segment;
-            by_node[i] = by_segment[segment];
-        }
-        return by_node;
-    }
+    struct Run {
+        const SimulatedCar& car;
+        double drag;
+        double inertia;
+        double specific_power;
+        std::vector<double> limit;  // v² that corners, then brakes allow
+        std::vector<double> w = {}; // v²
+        bool settled = false;
+    };
 
-    [[nodiscard]] double resistance(std::size_t cell, double w) const {
-        const double slope = course_.slope.empty() ? 0.0 : course_.slope[cell];
-        return drag_ * w + (car_.rolling_resistance + slope) * g;
+    [[nodiscard]] double resistance(const Run& run, std::size_t cell, double w) const {
+        const double slope = flat_ ? 0.0 : course_.slope[cell];
+        return run.drag * w + (run.car.rolling_resistance + slope) * g;
     }
 
     // What cornering leaves of the grip, m/s².
@@ -105,71 +132,78 @@ class Solver {
         return rest > 0.0 ? std::sqrt(rest) : 0.0;
     }
 
-    [[nodiscard]] double deceleration(std::size_t cell, double curvature, double use, double w) const {
-        const double tyre = car_.braking_share * room(curvature * w, use * table_.at(w));
-        return (tyre + resistance(cell, w)) * inertia_;
+    [[nodiscard]] double deceleration(const Run& run, std::size_t cell, double curvature, double use, double w) const {
+        const double tyre = run.car.braking_share * room(curvature * w, use * table_.at(w));
+        return (tyre + resistance(run, cell, w)) * run.inertia;
     }
 
-    [[nodiscard]] double push(std::size_t cell, double curvature, double use, double drive, double w) const {
+    [[nodiscard]] double push(const Run& run, std::size_t cell, double curvature, double use, double w) const {
+        const double drive = drive_[cell];
         const double v = std::sqrt(w);
         // Less than all is the time that shifts and a late foot take from engine and tyres alike.
         const double pushing = std::min(1.0, drive);
-        const double engine = std::max(1.0, drive) * specific_power_ * car_.power_shares.at(v) / v;
+        const double engine = std::max(1.0, drive) * run.specific_power * run.car.power_shares.at(v) / v;
         const double lateral = curvature * w;
         const double sure = use * min_limit_;
         // Nearly straight and far from the tyres' limit: the engine decides, and the root need not be taken. With 0.3
         // of the least limit spent sideways 95 % are left.
-        if (lateral < 0.3 * sure && engine < 0.95 * car_.traction_share * sure)
-            return (pushing * engine - resistance(cell, w)) * inertia_;
-        const double traction = car_.traction_share * room(lateral, use * table_.at(w));
-        return (pushing * std::min(engine, traction) - resistance(cell, w)) * inertia_;
+        if (lateral < 0.3 * sure && engine < 0.95 * run.car.traction_share * sure)
+            return (pushing * engine - resistance(run, cell, w)) * run.inertia;
+        const double traction = run.car.traction_share * room(lateral, use * table_.at(w));
+        return (pushing * std::min(engine, traction) - resistance(run, cell, w)) * run.inertia;
     }
 
-    void brake(std::vector<double>& limit, std::size_t start) const {
+    void brake() {
         const std::size_t n = course_.size();
-        std::size_t next = start;
+        std::size_t next = start_;
         for (std::size_t count = 0; count < n; ++count) {
             const std::size_t i = next == 0 ? n - 1 : next - 1;
-            if (limit[i] <= limit[next] && flat_) { // nothing to brake for
-                next = i;
-                continue;
-            }
             const double h = course_.step_m[i];
             const double near = std::abs(course_.curvature_per_m[next]);
             const double middle = 0.5 * (near + std::abs(course_.curvature_per_m[i]));
             const double use = 0.5 * (grip_[i] + grip_[next]);
-            const double half = std::min(ceiling, limit[next] + h * deceleration(i, near, grip_[next], limit[next]));
-            limit[i] = std::min(limit[i], limit[next] + 2.0 * h * deceleration(i, middle, use, half));
+            for (Run& run : runs_) {
+                const double reached = run.limit[next];
+                if (run.limit[i] <= reached && flat_) continue; // nothing to brake for
+                const double half = std::min(ceiling, reached + h * deceleration(run, i, near, grip_[next], reached));
+                run.limit[i] = std::min(run.limit[i], reached + 2.0 * h * deceleration(run, i, middle, use, half));
+            }
             next = i;
         }
     }
 
-    void accelerate(std::vector<double>& w, const std::vector<double>& limit, std::size_t start) const {
+    void accelerate(const std::vector<Run*>& runs) const {
         const std::size_t n = course_.size();
-        std::size_t i = start;
+        std::vector<double> before;
+        for (const Run* run : runs)
+            before.push_back(run->w[start_]);
+        std::size_t i = start_;
         for (std::size_t count = 0; count < n; ++count) {
             const std::size_t next = i + 1 == n ? 0 : i + 1;
             const double h = course_.step_m[i];
             const double here = std::abs(course_.curvature_per_m[i]);
             const double middle = 0.5 * (here + std::abs(course_.curvature_per_m[next]));
             const double use = 0.5 * (grip_[i] + grip_[next]);
-            const double half = std::max(floor_w, w[i] + h * push(i, here, grip_[i], drive_[i], w[i]));
-            const double reached = w[i] + 2.0 * h * push(i, middle, use, drive_[i], half);
-            w[next] = std::clamp(reached, floor_w, limit[next]);
+            for (Run* run : runs) {
+                const double w = run->w[i];
+                const double half = std::max(floor_w, w + h * push(*run, i, here, grip_[i], w));
+                const double reached = w + 2.0 * h * push(*run, i, middle, use, half);
+                run->w[next] = std::clamp(reached, floor_w, run->limit[next]);
+            }
             i = next;
         }
+        for (std::size_t k = 0; k < runs.size(); ++k)
+            runs[k]->settled = std::abs(runs[k]->w[start_] - before[k]) <= 1e-9 * before[k];
     }
 
-    const SimulatedCar& car_;
     const Course& course_;
     GripTable table_;
     std::vector<double> grip_;
     std::vector<double> drive_;
-    double drag_;
-    double inertia_;
-    double specific_power_;
     double min_limit_;
     bool flat_; // resistance never pushes
+    std::size_t start_ = 0;
+    std::vector<Run> runs_;
 };
 
 // Time from the start at a place in nodes and fractions.
@@ -178,15 +212,10 @@ double time_at(const std::vector<double>& clock, double place) {
     return clock[i] + (place - static_cast<double>(i)) * (clock[i + 1] - clock[i]);
 }
 
-} // namespace
-
-SimulatedLap simulate_lap(const SimulatedCar& car, const Course& course, const DriverUse& use) {
+SimulatedLap timed(std::vector<double> speed_squared, const Course& course) {
     const std::size_t n = course.size();
-    base::check(n >= 2 && course.curvature_per_m.size() == n, "a course needs a curvature for every cell");
-    base::check(use.grip.empty() || use.grip.size() == course.segments(), "one grip use a segment");
-    base::check(use.drive.empty() || use.drive.size() == course.segments(), "one drive use a segment");
     SimulatedLap lap;
-    lap.speed_mps = Solver(car, course, use).solve();
+    lap.speed_mps = std::move(speed_squared);
     for (double& v : lap.speed_mps)
         v = std::sqrt(v);
     std::vector<double> clock(n + 1, 0.0);
@@ -201,6 +230,30 @@ SimulatedLap simulate_lap(const SimulatedCar& car, const Course& course, const D
         lap.segment_time_s.push_back(time_at(clock, end) - time_at(clock, course.segment_starts[k]));
     }
     return lap;
+}
+
+} // namespace
+
+std::vector<SimulatedLap> simulate_laps(std::span<const SimulatedCar> cars, const Course& course,
+                                        const DriverUse& use) {
+    const std::size_t n = course.size();
+    base::check(n >= 2 && course.curvature_per_m.size() == n, "a course needs a curvature for every cell");
+    base::check(use.grip.empty() || use.grip.size() == course.segments(), "one grip use a segment");
+    base::check(use.drive.empty() || use.drive.size() == course.segments(), "one drive use a segment");
+    std::vector<SimulatedLap> laps;
+    while (!cars.empty()) {
+        const auto alike = std::ranges::find_if(
+            cars, [&](const SimulatedCar& car) { return tyres_of(car) != tyres_of(cars.front()); });
+        const auto count = static_cast<std::size_t>(alike - cars.begin());
+        for (std::vector<double>& speed_squared : Solver(cars.first(count), course, use).solve())
+            laps.push_back(timed(std::move(speed_squared), course));
+        cars = cars.subspan(count);
+    }
+    return laps;
+}
+
+SimulatedLap simulate_lap(const SimulatedCar& car, const Course& course, const DriverUse& use) {
+    return std::move(simulate_laps({&car, 1}, course, use).front());
 }
 
 } // namespace lapwright::car

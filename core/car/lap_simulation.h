@@ -6,6 +6,7 @@
 #pragma once
 
 #include <cstddef>
+#include <span>
 #include <vector>
 
 namespace lapwright::car {
@@ -69,6 +70,11 @@ struct SimulatedLap {
 
 // Deterministic, O(nodes).  Uses are > 0; the power and mass are > 0.
 [[nodiscard]] SimulatedLap simulate_lap(const SimulatedCar& car, const Course& course, const DriverUse& use = {});
+
+// The same of each car.  Neighbours that differ in drag, power or inertia alone share their corners and are simulated
+// side by side: in that order a lap costs half.
+[[nodiscard]] std::vector<SimulatedLap> simulate_laps(std::span<const SimulatedCar> cars, const Course& course,
+                                                      const DriverUse& use = {});
 
 // Where corner grip limits nothing, speed is still held under this.
 inline constexpr double simulation_ceiling_mps = 130.0;

@@ -18,6 +18,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace lapwright::causes {
 namespace {
@@ -222,6 +223,18 @@ void add_warnings(Explanation& e) {
         if (!row.does_not_fit.empty()) e.warnings.push_back(row.segment.name + ": " + row.does_not_fit);
 }
 
+// All mixtures without that bit, in the order in which their simulation shares the most.
+std::vector<unsigned> neighbours_alike(unsigned unused) {
+    constexpr unsigned drag = 1U << static_cast<unsigned>(Cause::drag);
+    constexpr unsigned power = 1U << static_cast<unsigned>(Cause::power);
+    std::vector<unsigned> masks;
+    for (unsigned mask = 0; mask < mixtures; ++mask)
+        if ((mask & unused) == 0) masks.push_back(mask);
+    std::ranges::sort(masks, {},
+                      [](unsigned mask) { return std::tuple(mask & ~(drag | power), mask & drag, mask & power); });
+    return masks;
+}
+
 } // namespace
 
 std::string_view key(Cause cause) {
@@ -268,19 +281,16 @@ BySegment causes_by_segment(const car::SimulatedCar& a, const car::SimulatedCar&
                             const car::DriverUse& use) {
     const std::size_t segments = course.segments();
     std::vector<std::vector<double>> values(segments, std::vector<double>(mixtures));
-    for (unsigned mask = 0; mask < mixtures; ++mask) {
-        // Without a difference in mass its bit changes nothing.
-        const unsigned mass = 1U << static_cast<unsigned>(Cause::mass);
-        const bool same = a.mass_kg == b.mass_kg && (mask & mass) != 0;
-        if (same) {
-            for (std::size_t k = 0; k < segments; ++k)
-                values[k][mask] = values[k][mask & ~mass];
-            continue;
-        }
-        const car::SimulatedLap lap = car::simulate_lap(mixture(a, b, mask), course, use);
+    // Without a difference in mass its bit changes nothing.
+    const unsigned unused = a.mass_kg == b.mass_kg ? 1U << static_cast<unsigned>(Cause::mass) : 0U;
+    const std::vector<unsigned> masks = neighbours_alike(unused);
+    std::vector<car::SimulatedCar> cars;
+    for (const unsigned mask : masks)
+        cars.push_back(mixture(a, b, mask));
+    const std::vector<car::SimulatedLap> laps = car::simulate_laps(cars, course, use);
+    for (std::size_t i = 0; i < masks.size(); ++i)
         for (std::size_t k = 0; k < segments; ++k)
-            values[k][mask] = lap.segment_time_s[k];
-    }
+            values[k][masks[i]] = values[k][masks[i] | unused] = laps[i].segment_time_s[k];
     BySegment causes(segments);
     for (std::size_t k = 0; k < segments; ++k)
         std::ranges::copy(shapley(values[k]), causes[k].begin());
