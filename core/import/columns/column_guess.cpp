@@ -160,7 +160,9 @@ void settle_form(ColumnGuess& guess, const ColumnValues& values) {
     if (values.form == CellForm::text) guess.role = Role::skip;
     const bool wants_letter = guess.role == Role::north_south || guess.role == Role::east_west;
     if (wants_letter != (values.form == CellForm::hemisphere)) guess.role = Role::skip;
-    if (guess.role == Role::date && values.form == CellForm::moment) guess.role = Role::time;
+    const bool with_hours = values.form == CellForm::moment || looks_like_day_count(values);
+    if (guess.role == Role::date && with_hours) guess.role = Role::time;
+    if (guess.role == Role::date && values.form == CellForm::number) guess.role = Role::skip;
     if (guess.role == Role::channel && !can_be_channel(guess, values)) guess.role = Role::skip;
     const bool other_unit =
         guess.form == CellForm::number_with_unit && base::quantity(guess.unit) != base::Quantity::time;

@@ -168,6 +168,7 @@ void relate_columns(std::vector<ColumnGuess>& guesses, const std::vector<ColumnV
     find_unnamed_positions(guesses, values, samples, has_names);
     settle_degrees(guesses, values);
     find_positions_by_speed(guesses, values, samples);
+    find_positions_by_driving(guesses, values, samples);
     match_positions(guesses);
     leave_bare_letters(guesses);
     relate_speeds(guesses, values, samples);

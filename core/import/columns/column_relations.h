@@ -27,9 +27,14 @@ void relate_speeds(std::vector<ColumnGuess>& guesses, const std::vector<ColumnVa
 void find_unnamed_positions(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
                             const Samples& samples, bool has_names);
 
-// Two columns of names that say nothing, whose way is that of a speed: the pair that fits it best, told as a guess.
+// Two columns of names that say nothing, whose way is that of a speed, or where none is named of a column that may be
+// one: the pair that fits it best, told as a guess.
 void find_positions_by_speed(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
                              const Samples& samples);
+
+// Where nothing tells the motion: two columns side by side, whatever they are called, that drive like a car.
+void find_positions_by_driving(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
+                               const Samples& samples);
 
 // East and north without a written unit that never leave half a unit, with five decimals and more, are degrees.
 void settle_degrees(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values);

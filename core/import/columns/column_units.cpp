@@ -51,6 +51,13 @@ void guess_position_unit(ColumnGuess& guess, const ColumnValues& values) {
 }
 
 void guess_angle_unit(ColumnGuess& guess, double most) {
+    // A course goes round: whole tenths, hundredths or hundred-thousandths of a degree end below 360 of them.
+    if (guess.meaning == Meaning::course)
+        for (const double scale : {0.1, 0.01, 1e-5})
+            if (most * scale > 180.0 && most * scale <= 360.0) {
+                guess.scale = scale;
+                return settle(guess, Unit::degree, 0.8, "whole parts of a degree by their size");
+            }
     if (most > 6.5) return settle(guess, Unit::degree, 0.9, "no unit written, degrees by its values");
     settle(guess, Unit::degree, 0.5, "no unit written, taken as degrees", unit_open({"degrees", "radians"}));
 }

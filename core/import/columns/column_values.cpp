@@ -19,7 +19,7 @@ constexpr double seconds_a_day = 86400.0;
 
 // The forms in the order in which they are tried: a date or a clock reading is never a number, but a packed one is.
 std::vector<CellForm> forms_for(Role role, Meaning meaning) {
-    if (role == Role::date) return {CellForm::date, CellForm::packed_date, CellForm::moment};
+    if (role == Role::date) return {CellForm::date, CellForm::packed_date, CellForm::moment, CellForm::number};
     if (role == Role::north_south || role == Role::east_west) return {CellForm::hemisphere};
     using enum CellForm;
     // "0.5 s" is half a second of a time and half a degree south of a latitude.

@@ -16,8 +16,9 @@ using base::Unit;
 constexpr double chord_s = 0.5;
 constexpr double min_speed_mps = 4.0;
 constexpr std::size_t enough_rows = 8;
-constexpr std::array speed_units{Unit::metre_per_second, Unit::kilometre_per_hour, Unit::mile_per_hour, Unit::knot,
-                                 Unit::foot_per_second};
+constexpr std::array speed_units{
+    Unit::metre_per_second, Unit::kilometre_per_hour,    Unit::mile_per_hour,        Unit::knot,
+    Unit::foot_per_second,  Unit::centimetre_per_second, Unit::millimetre_per_second};
 
 } // namespace
 
@@ -145,6 +146,10 @@ std::optional<double> misfit_to_speed(std::span<const double> column, const std:
     constexpr double fits_written = 0.2;    // wheels slip
     const auto ratio = ratio_to_speed(column, speed_mps);
     if (!ratio || ratio->spread > one_motion) return std::nullopt;
+    // What stands still or creeps is no speed of a car that drives evenly.
+    constexpr double moves_more = 3.0;
+    const auto still = ratio_to_speed(std::vector<double>(speed_mps.size(), 1.0), speed_mps);
+    if (!written && still && still->spread < moves_more * ratio->spread) return std::nullopt;
     const double off = written ? std::abs(ratio->middle * base::definition(*written).factor - 1.0)
                                : unit_of_ratio(ratio->middle).misfit;
     if (off > (written ? fits_written : fits_unwritten)) return std::nullopt;

@@ -67,13 +67,35 @@ bool moves_like_a_vehicle(const std::vector<double>& time_s, const std::vector<C
     return math::quantile(speeds, 0.9) < fastest_mps;
 }
 
-void take(ColumnGuess& guess, Meaning meaning, double confidence, const std::string& reason,
-          const recording::ColumnDoubt& doubt) {
-    guess.meaning = meaning;
-    guess.unit = Unit::degree;
-    guess.confidence = confidence;
-    guess.reason = reason;
-    guess.doubt = doubt;
+// Far enough and as evenly as a car does: other angles change at once, or hardly at all.
+bool drives_like_a_car(const std::vector<double>& time_s, const std::vector<ColumnValues>& values,
+                       const Samples& samples, std::size_t latitude) {
+    constexpr double slowest_mps = 8.0; // at the tenth part of the time in which it is fastest
+    constexpr double hardest_mps2 = 30.0;
+    constexpr std::size_t fewest_rows = 20;
+    const auto north = radians(values[latitude].numbers);
+    const auto east = radians(values[latitude + 1].numbers);
+    std::vector<double> speeds = speed_by_positions(samples, time_s, north, east);
+    const Accelerations driven = accelerations_by_positions(samples, time_s, north, east);
+    std::vector<double> pulls;
+    for (std::size_t i = 0; i < driven.lateral_mps2.size(); ++i)
+        pulls.push_back(std::hypot(driven.lateral_mps2[i], driven.longitudinal_mps2[i]));
+    for (auto* numbers : {&speeds, &pulls})
+        std::erase_if(*numbers, [](double number) { return !std::isfinite(number); });
+    if (speeds.size() < fewest_rows || pulls.size() < fewest_rows) return false;
+    const double fast_mps = math::quantile(speeds, 0.9);
+    return fast_mps > slowest_mps && fast_mps < fastest_mps && math::quantile(pulls, 0.9) < hardest_mps2;
+}
+
+void take_by_values(std::vector<ColumnGuess>& guesses, std::size_t latitude) {
+    for (const std::size_t k : {latitude, latitude + 1}) {
+        const Meaning meaning = k == latitude ? Meaning::latitude : Meaning::longitude;
+        guesses[k].meaning = meaning;
+        guesses[k].unit = Unit::degree;
+        guesses[k].confidence = 0.5;
+        guesses[k].reason = "its name is not known, but its values look like a position";
+        guesses[k].doubt = {DoubtKind::taken_by_values, {std::string(recording::name(meaning))}};
+    }
 }
 
 struct Pair {
@@ -98,27 +120,46 @@ void find_unnamed_positions(std::vector<ColumnGuess>& guesses, const std::vector
     for (std::size_t i = 0; i + 1 < guesses.size(); ++i) {
         if (!is_position(i, 90.0) || !is_position(i + 1, 180.0) || !moves_like_a_vehicle(time_s, values, samples, i))
             continue;
-        for (const std::size_t k : {i, i + 1}) {
-            const Meaning meaning = k == i ? Meaning::latitude : Meaning::longitude;
-            take(guesses[k], meaning, 0.5, "its name is not known, but its values look like a position",
-                 {DoubtKind::taken_by_values, {std::string(recording::name(meaning))}});
-        }
-        return;
+        return take_by_values(guesses, i);
     }
+}
+
+void find_positions_by_driving(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
+                               const Samples& samples) {
+    const auto tells_motion = [](const ColumnGuess& guess) {
+        return guess.role == Role::channel &&
+               (guess.meaning == Meaning::latitude || guess.meaning == Meaning::east ||
+                guess.meaning == Meaning::speed || guess.meaning == Meaning::wheel_speed);
+    };
+    const auto time_s = seconds(guesses, values);
+    if (time_s.empty() || std::ranges::any_of(guesses, tells_motion)) return;
+    const auto may_be = [&](std::size_t i, double limit) {
+        const ColumnGuess& guess = guesses[i];
+        return guess.role == Role::channel && guess.meaning == Meaning::other &&
+               (!guess.unit_written || guess.unit == Unit::degree) && may_be_degrees(values[i], limit);
+    };
+    for (std::size_t i = 0; i + 1 < guesses.size(); ++i)
+        if (may_be(i, 90.0) && may_be(i + 1, 180.0) && drives_like_a_car(time_s, values, samples, i))
+            return take_by_values(guesses, i);
 }
 
 void find_positions_by_speed(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
                              const Samples& samples) {
     std::vector<std::size_t> places;
     std::vector<std::size_t> speeds;
+    std::vector<std::size_t> unclaimed; // may be a speed for all that their names and units say
     for (std::size_t i = 0; i < guesses.size(); ++i) {
         const ColumnGuess& guess = guesses[i];
         if (guess.role != Role::channel) continue;
         if (guess.meaning == Meaning::latitude || guess.meaning == Meaning::east) return;
         if (guess.meaning == Meaning::speed || guess.meaning == Meaning::wheel_speed) speeds.push_back(i);
-        const bool may_be = guess.meaning == Meaning::other && (!guess.unit_written || guess.unit == Unit::degree);
-        if (may_be && may_be_degrees(values[i], 180.0)) places.push_back(i);
+        if (guess.meaning != Meaning::other) continue;
+        if ((!guess.unit_written || guess.unit == Unit::degree) && may_be_degrees(values[i], 180.0))
+            places.push_back(i);
+        else if (is_numeric(guess.form) && (!guess.unit_written || base::quantity(guess.unit) == base::Quantity::speed))
+            unclaimed.push_back(i);
     }
+    if (speeds.empty()) speeds = unclaimed;
     const auto time_s = seconds(guesses, values);
     if (time_s.empty()) return;
     std::optional<Pair> best;
@@ -138,8 +179,11 @@ void find_positions_by_speed(std::vector<ColumnGuess>& guesses, const std::vecto
     for (const std::size_t k : {best->latitude, best->longitude}) {
         const Meaning meaning = k == best->latitude ? Meaning::latitude : Meaning::longitude;
         const std::string spoken(recording::name(meaning));
-        take(guesses[k], meaning, 0.6, "its name is not known, but it moves as " + followed + " does",
-             {DoubtKind::taken_by_motion, {spoken, "degrees", followed}});
+        guesses[k].meaning = meaning;
+        guesses[k].unit = Unit::degree;
+        guesses[k].confidence = 0.6;
+        guesses[k].reason = "its name is not known, but it moves as " + followed + " does";
+        guesses[k].doubt = {DoubtKind::taken_by_motion, {spoken, "degrees", followed}};
     }
 }
 

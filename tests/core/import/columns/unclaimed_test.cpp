@@ -125,6 +125,86 @@ TEST(Unclaimed, TwoPlacesThatMoveAsTheSpeedSaysAreThePosition) {
     }
 }
 
+// No column bears a name that is known: with something that may be a speed in any order, without it side by side.
+TEST(Unclaimed, APositionIsFoundWhereNoNameIsKnown) {
+    for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+        const bool with_speed = seed % 3 != 0;
+        const auto& [unit, factor] = speed_units[seed % speed_units.size()];
+        std::vector<Said> columns{{"Qu", "s", 3, [](const DriveRow& r) { return r.time_s; }}};
+        columns.push_back({"Nokk", "", 2, [](const DriveRow& r) { return 60.0 + 0.01 * r.distance_m; }});
+        columns.push_back({"Szer", "", 8, [](const DriveRow& r) { return r.latitude / degree; }});
+        columns.push_back({"Dlug", "", 8, [](const DriveRow& r) { return r.longitude / degree; }});
+        columns.push_back({"Temp", "", 6, [](const DriveRow& r) { return 81.0 + 0.2 * std::sin(0.01 * r.time_s); }});
+        if (with_speed)
+            columns.push_back(
+                {"Sebes", seed % 2 == 0 ? unit : "", 2, [f = factor](const DriveRow& r) { return f * r.speed_mps; }});
+        if (with_speed && seed % 4 == 1) std::swap(columns[2], columns[3]);
+        const Read it = read(seed, columns, 5.0);
+        const Channel* const latitude = it.recording.find(Meaning::latitude);
+        const Channel* const longitude = it.recording.find(Meaning::longitude);
+        ASSERT_TRUE(latitude != nullptr && longitude != nullptr) << "seed " << seed;
+        EXPECT_EQ(latitude->name, "Szer") << "seed " << seed;
+        EXPECT_EQ(longitude->name, "Dlug") << "seed " << seed;
+        EXPECT_TRUE(it.doubts.contains("Szer") && it.doubts.contains("Dlug")) << "seed " << seed;
+        EXPECT_EQ(it.recording.find(Meaning::speed) != nullptr, with_speed) << "seed " << seed;
+    }
+}
+
+// Whole parts of units, as receivers send them, under names that say what but not in which: the positions and a round
+// of the compass tell.
+TEST(Unclaimed, WholePartsOfUnitsAreTold) {
+    const std::vector<double> parts_of_degree{10.0, 100.0, 1e5};
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        const double per_mps = seed % 2 == 0 ? 1e3 : 1e2;
+        const double per_degree = parts_of_degree[seed % 3];
+        std::vector<Said> columns{time_column()};
+        columns.push_back({"lat", "", 0, [](const DriveRow& r) { return 1e7 * r.latitude / degree; }});
+        columns.push_back({"lon", "", 0, [](const DriveRow& r) { return 1e7 * r.longitude / degree; }});
+        columns.push_back({"gSpeed", "", 0, [f = per_mps](const DriveRow& r) { return f * r.speed_mps; }});
+        columns.push_back({"headMot", "", 0, [f = per_degree](const DriveRow& r) { return f * r.course / degree; }});
+        const Read it = read(seed, columns, 5.0);
+        const Channel* const speed = it.recording.find(Meaning::speed);
+        const Channel* const course = it.recording.find(Meaning::course);
+        ASSERT_TRUE(speed != nullptr && course != nullptr) << "seed " << seed;
+        const std::size_t last = it.drive.rows.size() - 1;
+        EXPECT_NEAR(speed->values[last], it.drive.rows[last].speed_mps, 0.006) << "seed " << seed;
+        EXPECT_NEAR(course->values[last], it.drive.rows[last].course, 0.06 * degree) << "seed " << seed;
+    }
+}
+
+// Days with fractions, as spreadsheets count, under a name of time or of date.
+TEST(Unclaimed, DaysWithFractionsAreTheTime) {
+    const std::vector<std::string> names_of_time{"Datum", "Date", "Fecha", "Zeit", "Time"};
+    for (std::uint64_t seed = 1; seed <= 24; ++seed) {
+        std::vector<Said> columns = placed();
+        columns[0] = {names_of_time[seed % 5], "", 9, [](const DriveRow& r) { return 46000.5 + r.time_s / 86400.0; }};
+        const Read it = read(seed, columns, 5.0);
+        const Channel* const latitude = it.recording.find(Meaning::latitude);
+        ASSERT_TRUE(latitude != nullptr && latitude->time_s->size() == it.drive.rows.size()) << "seed " << seed;
+        EXPECT_NEAR(latitude->time_s->back() - latitude->time_s->front(),
+                    it.drive.rows.back().time_s - it.drive.rows.front().time_s, 1e-3)
+            << "seed " << seed;
+    }
+}
+
+// Readings of many decimals side by side that rise and fall as a body, a tyre or a receiver's clock does.
+TEST(Unclaimed, NoPositionIsFoundWhereNothingDrives) {
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        drawn::Engine engine(500 + seed);
+        const double fast = drawn::between(engine, 0.02, 3.0);
+        const double much = std::exp(drawn::between(engine, std::log(1e-4), std::log(0.2)));
+        std::vector<Said> columns{{"Qu", "s", 3, [](const DriveRow& r) { return r.time_s; }}};
+        columns.push_back({"Nokk", "", 7, [=](const DriveRow& r) { return 12.0 + much * std::sin(fast * r.time_s); }});
+        columns.push_back({"Luft", "", 7, [=](const DriveRow& r) { return 98.0 + much * std::cos(fast * r.time_s); }});
+        columns.push_back({"Sum", "", 7, [=](const DriveRow& r) { return 98.0 + 1e-6 * r.distance_m * much; }});
+        const double mps = much * degree * 6.4e6 * fast; // on a circle, were they degrees
+        const double mps2 = mps * fast;
+        if (mps > 5.0 && mps < 160.0 && mps2 < 40.0) continue; // which is how a car drives
+        const Read it = read(seed, columns, 5.0);
+        EXPECT_EQ(it.recording.find(Meaning::latitude), nullptr) << "seed " << seed;
+    }
+}
+
 TEST(Unclaimed, AnglesOfTheBodyAreNoPosition) {
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         std::vector<Said> columns{time_column()};
