@@ -238,9 +238,12 @@ class Relations {
         for (std::size_t i = 0; i < guesses_.size(); ++i) {
             if (!is_speed(guesses_[i]) || !guesses_[i].unit_written) continue;
             const double factor = base::definition(guesses_[i].unit).factor;
-            const double as_named = misfit(ratio_to_speed(values_[i].numbers, speed_mps_), factor);
+            const auto named = ratio_to_speed(values_[i].numbers, speed_mps_);
             const auto other = ratio_to_speed(values_[i].numbers, exchanged);
-            return as_named > bad_fit && other && misfit(other, factor) < good_fit;
+            // A unit that is written wrongly is likelier, where it explains as much.
+            const bool other_unit =
+                named && unit_of_ratio(named->middle).misfit + named->spread < misfit(other, factor) + good_fit;
+            return misfit(named, factor) > bad_fit && !other_unit && other && misfit(other, factor) < good_fit;
         }
         return false;
     }

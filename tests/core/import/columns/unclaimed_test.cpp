@@ -150,6 +150,25 @@ TEST(Unclaimed, APositionIsFoundWhereNoNameIsKnown) {
     }
 }
 
+// Near 52° a mile is to a kilometre as a degree of latitude to one of longitude: on a road from east to west both
+// explain a speed in km/h that is written as mph, and the names of the positions are believed.
+TEST(Unclaimed, AUnitThatIsWrittenWronglyExchangesNoPositions) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        const double latitude = 51.0 + 0.1 * static_cast<double>(seed);
+        const double metres_a_degree = 6371008.8 * degree * std::cos(latitude * degree);
+        const std::vector<Said> columns{
+            time_column(),
+            {"Breite", "deg", 8, [=](const DriveRow& r) { return latitude + 1e-6 * std::sin(r.time_s); }},
+            {"Länge", "deg", 8, [=](const DriveRow& r) { return 10.0 + r.east_m / metres_a_degree; }},
+            {"Speed", "mph", 3, [](const DriveRow& r) { return 3.6 * std::abs(r.speed_mps * std::sin(r.course)); }}};
+        const Read it = read(seed, columns, 5.0);
+        const Channel* const found = it.recording.find(Meaning::latitude);
+        ASSERT_NE(found, nullptr) << "seed " << seed;
+        EXPECT_EQ(found->name, "Breite") << "seed " << seed;
+        EXPECT_EQ(it.doubts.at("Speed"), DoubtKind::written_unit_wrong) << "seed " << seed;
+    }
+}
+
 // Whole parts of units, as receivers send them, under names that say what but not in which: the positions and a round
 // of the compass tell.
 TEST(Unclaimed, WholePartsOfUnitsAreTold) {
