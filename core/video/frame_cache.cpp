@@ -13,6 +13,7 @@ std::size_t size_of(const Frame& frame) {
 } // namespace
 
 std::optional<Frame> FrameCache::find(double time_s) const {
+    const std::lock_guard alone(*mutex_);
     const auto later = frames_.upper_bound(time_s);
     if (later == frames_.begin()) return {};
     const Frame& frame = std::prev(later)->second;
@@ -20,6 +21,7 @@ std::optional<Frame> FrameCache::find(double time_s) const {
 }
 
 void FrameCache::put(const Frame& frame, double around_s) {
+    const std::lock_guard alone(*mutex_);
     const auto [place, added] = frames_.try_emplace(frame.time_s, frame);
     if (!added) return;
     bytes_ += size_of(frame);
@@ -34,8 +36,14 @@ void FrameCache::put(const Frame& frame, double around_s) {
 }
 
 void FrameCache::clear() {
+    const std::lock_guard alone(*mutex_);
     frames_.clear();
     bytes_ = 0;
+}
+
+std::size_t FrameCache::bytes() const {
+    const std::lock_guard alone(*mutex_);
+    return bytes_;
 }
 
 } // namespace lapwright::video

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Pictures that were decoded around the cursor, within a bound of memory.
+// Pictures that were decoded around the cursor, within a bound of memory.  Whoever shows them looks here while another
+// thread decodes.
 #pragma once
 
 #include "core/video/media_file.h"
@@ -7,6 +8,7 @@
 #include <cstddef>
 #include <map>
 #include <memory>
+#include <mutex>
 #include <optional>
 
 namespace lapwright::video {
@@ -27,9 +29,10 @@ class FrameCache {
     // Room is made by those furthest from around_s; the one that is put stays.
     void put(const Frame& frame, double around_s);
     void clear();
-    [[nodiscard]] std::size_t bytes() const { return bytes_; }
+    [[nodiscard]] std::size_t bytes() const;
 
   private:
+    std::unique_ptr<std::mutex> mutex_ = std::make_unique<std::mutex>(); // a cache may be moved
     std::size_t most_bytes_;
     std::size_t bytes_ = 0;
     std::map<double, Frame> frames_; // by time_s

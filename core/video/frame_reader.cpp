@@ -35,17 +35,39 @@ bool FrameReader::runs_on_to(std::size_t part, double local_s) const {
     return entry ? *entry <= decoded_->until_s : local_s - decoded_->time_s < run_s;
 }
 
-// The picture of the decoded frame into the cache.
-base::Result<void> FrameReader::keep(double around_s) {
+void FrameReader::fit(PictureLimits limits) {
+    if (limits == options_.limits) return;
+    options_.limits = limits;
+    cache_.clear();
+}
+
+base::Result<Frame> FrameReader::decoded_frame() {
     const double start_s = video_.parts[part_].start_s;
-    if (cache_.find(start_s + decoded_->time_s)) return {};
     const bool last_part = part_ + 1 == video_.parts.size();
     const double part_ends_s = last_part ? std::numeric_limits<double>::infinity() : video_.parts[part_ + 1].start_s;
     const double until_s = std::min(start_s + decoded_->until_s, part_ends_s);
     auto picture = video_.parts[part_].file->picture(options_.limits);
     if (!picture) return picture.error();
-    const Frame frame{start_s + decoded_->time_s, until_s, std::make_shared<const Picture>(std::move(picture).value())};
-    cache_.put(frame, around_s);
+    return Frame{start_s + decoded_->time_s, until_s, std::make_shared<const Picture>(std::move(picture).value())};
+}
+
+// The picture of the decoded frame into the cache.
+base::Result<void> FrameReader::keep(double around_s) {
+    if (cache_.find(video_.parts[part_].start_s + decoded_->time_s)) return {};
+    const auto frame = decoded_frame();
+    if (!frame) return frame.error();
+    cache_.put(*frame, around_s);
+    return {};
+}
+
+// On the way; not into the cache, since frames behind it may have been left out.
+base::Result<void> FrameReader::pass(Asked& asked) {
+    constexpr auto moment = std::chrono::milliseconds(120); // sooner than that a person sees no wait
+    if (!asked.passed || std::chrono::steady_clock::now() - asked.since < moment) return {};
+    const auto frame = decoded_frame();
+    if (!frame) return frame.error();
+    asked.passed(*frame);
+    asked.since = std::chrono::steady_clock::now();
     return {};
 }
 
@@ -75,32 +97,33 @@ base::Result<void> FrameReader::wind(std::size_t part, double local_s, Pace pace
     }
 }
 
-base::Result<void> FrameReader::run_to(double local_s, const GoOn& go_on) {
+base::Result<void> FrameReader::run_to(double local_s, Asked& asked) {
     while (local_s >= decoded_->until_s) {
-        const auto found = step(go_on);
+        if (const auto passed = pass(asked); !passed) return passed.error();
+        const auto found = step(asked.go_on);
         if (!found) return found.error();
         if (!*found) break; // the next one could not be decoded after all
     }
     return {};
 }
 
-base::Result<void> FrameReader::go_to(std::size_t part, double local_s, double around_s, const GoOn& go_on) {
+base::Result<void> FrameReader::go_to(std::size_t part, double local_s, Asked asked) {
     if (!runs_on_to(part, local_s))
-        if (const auto wound = wind(part, local_s, Pace::hurried, go_on); !wound) return wound.error();
-    if (const auto there = run_to(local_s, go_on); !there) return there.error();
+        if (const auto wound = wind(part, local_s, Pace::hurried, asked.go_on); !wound) return wound.error();
+    if (const auto there = run_to(local_s, asked); !there) return there.error();
     if (video_.parts[part].file->left_out_since()) { // a frame that stands for long: none may be left out
-        if (const auto wound = wind(part, local_s, Pace::every_frame, go_on); !wound) return wound.error();
-        if (const auto there = run_to(local_s, go_on); !there) return there.error();
+        if (const auto wound = wind(part, local_s, Pace::every_frame, asked.go_on); !wound) return wound.error();
+        if (const auto there = run_to(local_s, asked); !there) return there.error();
     }
-    return keep(around_s);
+    return keep(asked.around_s);
 }
 
-base::Result<Frame> FrameReader::at(double time_s, const GoOn& go_on) {
+base::Result<Frame> FrameReader::at(double time_s, const GoOn& go_on, const Passed& passed) {
     base::check(!std::isnan(time_s), "a frame is asked for at a time");
     if (const auto known = cache_.find(time_s)) return *known;
     const std::size_t part = video_.part_at(time_s);
     const double start_s = video_.parts[part].start_s;
-    if (const auto there = go_to(part, time_s - start_s, time_s, go_on); !there) return there.error();
+    if (const auto there = go_to(part, time_s - start_s, {time_s, go_on, passed}); !there) return there.error();
     const auto found = cache_.find(std::max(time_s, start_s + decoded_->time_s));
     if (!found) return without_frames(video_.parts[part].path);
     return *found;
@@ -121,12 +144,13 @@ base::Result<std::optional<Frame>> FrameReader::after(const Frame& frame, const 
 
 // False where it was called off, or cannot be read.
 bool FrameReader::fill_from(double from_s, double to_s, double around_s, const GoOn& go_on) {
+    const Passed nobody;
     for (double time_s = from_s; time_s < to_s;) {
         if (go_on && !go_on()) return false;
         if (!cache_.find(time_s)) {
             const std::size_t part = video_.part_at(time_s);
             const double local_s = time_s - video_.parts[part].start_s;
-            if (const auto there = go_to(part, local_s, around_s, go_on); !there) return false;
+            if (const auto there = go_to(part, local_s, {around_s, go_on, nobody}); !there) return false;
         }
         const auto known = cache_.find(time_s);
         if (!known || !(known->until_s > time_s)) return false;

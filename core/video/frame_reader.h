@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The frame of a video that is shown at a time: exactly that one, however the file is coded.  It winds to the last
 // point of entry before the time and decodes up to it; what lies around is decoded afterwards, while nobody waits.
+// Where that takes long, the pictures that are passed on the way are shown meanwhile.  One thread decodes; another may
+// ask what is known.
 #pragma once
 
 #include "core/video/frame_cache.h"
 #include "core/video/video.h"
 
+#include <chrono>
+#include <functional>
 #include <optional>
 
 namespace lapwright::video {
@@ -20,8 +24,10 @@ class FrameReader {
 
     [[nodiscard]] const Facts& facts() const { return video_.facts; }
     // The last frame that begins at or before time_s; before all the first, behind all the last.  The error is
-    // file_not_readable where no frame can be decoded, or cancelled.
-    [[nodiscard]] base::Result<Frame> at(double time_s, const GoOn& go_on = {});
+    // file_not_readable where no frame can be decoded, or cancelled.  While it takes longer than a moment, `passed` is
+    // given earlier frames; how long those stand is not known.
+    using Passed = std::function<void(const Frame&)>;
+    [[nodiscard]] base::Result<Frame> at(double time_s, const GoOn& go_on = {}, const Passed& passed = {});
     // Nothing before the first and behind the last.
     [[nodiscard]] base::Result<std::optional<Frame>> before(const Frame& frame, const GoOn& go_on = {});
     [[nodiscard]] base::Result<std::optional<Frame>> after(const Frame& frame, const GoOn& go_on = {});
@@ -29,20 +35,33 @@ class FrameReader {
     // is asked for.  Where it ends early, by `go_on` or by an error, nothing is lost.
     void fill(double time_s, double before_s, double after_s, const GoOn& go_on);
     [[nodiscard]] bool has(double time_s) const { return cache_.find(time_s).has_value(); }
+    // The frame that is shown then, if it has been decoded; of any thread, without waiting.
+    [[nodiscard]] std::optional<Frame> known(double time_s) const { return cache_.find(time_s); }
+    // Pictures of another size from here on.
+    void fit(PictureLimits limits);
     // The bytes of a JPEG file.
     [[nodiscard]] base::Result<std::string> jpeg(const Frame& frame) const {
         return video_.parts.front().file->jpeg(*frame.picture);
     }
 
   private:
-    [[nodiscard]] base::Result<void> go_to(std::size_t part, double local_s, double around_s, const GoOn& go_on);
+    // What a call is given.
+    struct Asked {
+        double around_s = 0.0;
+        const GoOn& go_on;
+        const Passed& passed;
+        std::chrono::steady_clock::time_point since = std::chrono::steady_clock::now(); // the last one that was passed
+    };
+    [[nodiscard]] base::Result<void> go_to(std::size_t part, double local_s, Asked asked);
     enum class Pace { hurried, every_frame };
     [[nodiscard]] base::Result<void> wind(std::size_t part, double local_s, Pace pace, const GoOn& go_on);
-    [[nodiscard]] base::Result<void> run_to(double local_s, const GoOn& go_on);
+    [[nodiscard]] base::Result<void> run_to(double local_s, Asked& asked);
+    [[nodiscard]] base::Result<void> pass(Asked& asked);
     [[nodiscard]] base::Result<bool> step(const GoOn& go_on); // false at the part's end
     [[nodiscard]] bool fill_from(double from_s, double to_s, double around_s, const GoOn& go_on);
     [[nodiscard]] bool runs_on_to(std::size_t part, double local_s) const;
     [[nodiscard]] base::Result<void> keep(double around_s);
+    [[nodiscard]] base::Result<Frame> decoded_frame();
 
     Video video_;
     Options options_;

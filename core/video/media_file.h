@@ -42,6 +42,7 @@ struct Picture {
 struct PictureLimits {
     int width = 640;
     int height = 360;
+    friend bool operator==(const PictureLimits&, const PictureLimits&) = default;
 };
 
 struct FrameTime {

@@ -4,6 +4,9 @@
 #include "core/base/error.h"
 #include "core/workspace/turning.h"
 
+#include <QMetaObject>
+#include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <utility>
 
@@ -115,7 +118,8 @@ void VideoSource::close() {
     frame_.reset();
     reasons_.clear();
     finding_ = false;
-    decoding_ = false;
+    decoding_s_.reset();
+    refit_ = false;
     Q_EMIT changed();
 }
 
@@ -131,42 +135,105 @@ void VideoSource::show(double recording_s) {
     decode();
 }
 
-void VideoSource::decode() {
-    if (!reader_ || decoding_ || !wanted_s_) return;
-    const double time_s = in_step().video_s(*wanted_s_);
-    if (frame_ && frame_->time_s <= time_s && time_s < frame_->until_s) return;
-    if (frame_ && frame_->time_s > time_s && time_s < 0.0 && !(frame_->time_s > 0.0)) return; // before the first
-    constexpr double as_played_s = 0.5;
-    onwards_ = time_s > last_wanted_s_ && time_s < last_wanted_s_ + as_played_s;
-    last_wanted_s_ = time_s;
-    decoding_ = true;
+void VideoSource::fit(QSize pixels) {
+    constexpr video::PictureLimits most{1280, 720}; // larger ones leave little room for those around
+    const video::PictureLimits limits{std::clamp(pixels.width(), 1, most.width),
+                                      std::clamp(pixels.height(), 1, most.height)};
+    if (limits == limits_) return;
+    limits_ = limits;
+    if (!reader_) return;
     *filling_ = false;
-    frames_.add(group_, [this, reader = reader_, time_s](const base::Progress& progress) -> JobQueue::Answer {
-        const auto found = reader->at(time_s, go_on_of(progress));
-        if (!found)
-            return [this, said = sentence(found.error())] {
-                close();
-                Q_EMIT refused(said);
-            };
-        return [this, time_s, frame = *found] {
-            decoding_ = false;
-            frame_ = frame;
-            Q_EMIT shown(frame);
-            if (in_step().video_s(*wanted_s_) != time_s) decode();
-            if (!decoding_) fill();
+    frames_.add(group_, [this, reader = reader_, limits](const base::Progress&) -> JobQueue::Answer {
+        reader->fit(limits);
+        return [this] {
+            refit_ = true;
+            decode();
         };
     });
 }
 
-// What lies around is decoded until another frame is wanted: both ways where the cursor rests, onwards while it plays.
+bool VideoSource::shows(double time_s) const {
+    if (!frame_ || refit_) return false;
+    const bool before_first = time_s < 0.0 && frame_->time_s > time_s && !(frame_->time_s > 0.0);
+    return before_first || (frame_->time_s <= time_s && time_s < frame_->until_s);
+}
+
+// What is known is shown at once, whatever the decoder is at.
+void VideoSource::decode() {
+    if (!reader_ || !wanted_s_) return;
+    const double time_s = in_step().video_s(*wanted_s_);
+    *still_wanted_ = decoding_s_ == time_s;
+    if (shows(time_s)) return;
+    if (const auto known = reader_->known(time_s))
+        take_frame(*known, time_s);
+    else if (!decoding_s_)
+        decode_from_file(time_s);
+}
+
+// One that nobody wants any more is given up, but not at once: who drags the cursor shall see what lies on the way.
+void VideoSource::decode_from_file(double time_s) {
+    decoding_s_ = time_s;
+    *filling_ = false;
+    still_wanted_ = std::make_shared<std::atomic<bool>>(true);
+    frames_.add(group_,
+                [this, reader = reader_, time_s, wanted = still_wanted_,
+                 serial = serial_](const base::Progress& progress) -> JobQueue::Answer {
+                    const auto since = std::chrono::steady_clock::now();
+                    const auto go_on = [&] {
+                        constexpr auto patience = std::chrono::milliseconds(250);
+                        return (*wanted || std::chrono::steady_clock::now() - since < patience) &&
+                               base::go_on(progress, "", 0.0);
+                    };
+                    const auto passed = [this, serial](const video::Frame& frame) {
+                        const auto tell = [this, frame, serial] { pass(frame, serial); };
+                        QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
+                    };
+                    return [this, time_s, found = reader->at(time_s, go_on, passed)] { come_to(time_s, found); };
+                });
+}
+
+void VideoSource::come_to(double time_s, const base::Result<video::Frame>& found) {
+    decoding_s_.reset();
+    const double wanted_s = in_step().video_s(*wanted_s_);
+    if (found && !shows(wanted_s)) take_frame(*found, time_s);
+    if (found || found.error().code == base::ErrorCode::cancelled) {
+        if (!found || wanted_s != time_s) decode();
+        if (!decoding_s_) fill();
+        return;
+    }
+    close();
+    Q_EMIT refused(sentence(found.error()));
+}
+
+void VideoSource::pass(const video::Frame& frame, int serial) {
+    if (serial != serial_ || !decoding_s_) return;
+    const double time_s = in_step().video_s(*wanted_s_);
+    if (!shows(time_s)) Q_EMIT passed(frame, time_s - frame.time_s);
+}
+
+void VideoSource::take_frame(const video::Frame& frame, double time_s) {
+    constexpr double as_played_s = 0.5;
+    onwards_ = time_s > last_wanted_s_ && time_s < last_wanted_s_ + as_played_s;
+    last_wanted_s_ = time_s;
+    refit_ = false;
+    frame_ = frame;
+    Q_EMIT shown(frame);
+    if (!decoding_s_) fill();
+}
+
+// What lies around is decoded until another frame is wanted, the nearest first: both ways where the cursor rests,
+// onwards while it plays.
 void VideoSource::fill() {
-    constexpr double around_s = 2.5;
+    *filling_ = false;
     filling_ = std::make_shared<std::atomic<bool>>(true);
     frames_.add(group_,
-                [reader = reader_, time_s = last_wanted_s_, before_s = onwards_ ? 0.0 : around_s,
+                [reader = reader_, time_s = last_wanted_s_, onwards = onwards_,
                  wanted = filling_](const base::Progress& progress) -> JobQueue::Answer {
-                    reader->fill(time_s, before_s, around_s,
-                                 [&progress, &wanted] { return *wanted && base::go_on(progress, "", 0.0); });
+                    const auto go_on = [&] { return *wanted && base::go_on(progress, "", 0.0); };
+                    constexpr double near_s = 0.5;
+                    constexpr double around_s = 2.5;
+                    for (const double reach_s : {near_s, around_s})
+                        reader->fill(time_s, onwards ? 0.0 : reach_s, reach_s, go_on);
                     return [] {};
                 });
 }

@@ -9,6 +9,7 @@
 #include "ui/bridge/job_queue.h"
 
 #include <QObject>
+#include <QSize>
 #include <atomic>
 #include <functional>
 #include <memory>
@@ -43,16 +44,22 @@ class VideoSource : public QObject {
     [[nodiscard]] const std::vector<std::string>& reasons() const { return reasons_; }
     [[nodiscard]] bool finding() const { return finding_; } // the offset is being looked for
 
-    // Shows the frame of that time of the recording; without a step the recording's time is taken for the video's.
+    // Shows the frame of that time of the recording; without a step the recording's time is taken for the video's.  One
+    // that is decoded already is shown before this returns.
     void show(double recording_s);
+    // Pictures as large as they are shown, in pixels.
+    void fit(QSize pixels);
     // The recording's time just behind the beginning of the next frame, or of the one before; nothing without one.
     [[nodiscard]] std::optional<double> next_frame_s() const;
     [[nodiscard]] std::optional<double> frame_before_s() const;
+    [[nodiscard]] double video_s(double recording_s) const { return in_step().video_s(recording_s); }
 
   Q_SIGNALS:
     void changed();     // opened, closed, put in step
     void put_in_step(); // by itself or by hand, or it was looked for in vain
     void shown(const lapwright::video::Frame& frame);
+    // On the way to the one that is wanted, which takes long: so much earlier than that.
+    void passed(const lapwright::video::Frame& frame, double earlier_s);
     void refused(const QString& sentence);
 
   private:
@@ -64,6 +71,11 @@ class VideoSource : public QObject {
     void find(const Find& find, const std::function<void(const video::StepProposal&)>& take);
     void tell(const video::StepProposal& proposal);
     void decode();
+    void decode_from_file(double time_s);
+    void come_to(double time_s, const base::Result<video::Frame>& found);
+    void pass(const video::Frame& frame, int serial);
+    [[nodiscard]] bool shows(double time_s) const;
+    void take_frame(const video::Frame& frame, double time_s);
     void fill();
     [[nodiscard]] video::InStep in_step() const { return step_ ? step_->step : video::InStep{}; }
 
@@ -76,10 +88,13 @@ class VideoSource : public QObject {
     bool finding_ = false;
     std::optional<double> wanted_s_; // of the recording
     std::optional<video::Frame> frame_;
-    bool decoding_ = false;
+    std::optional<double> decoding_s_; // of the video: what the decoder winds to
     std::shared_ptr<std::atomic<bool>> filling_ = std::make_shared<std::atomic<bool>>(false); // false ends it
-    double last_wanted_s_ = 0.0;                                                              // of the video
-    bool onwards_ = false; // the last times followed each other as in playing
+    std::shared_ptr<std::atomic<bool>> still_wanted_ = std::make_shared<std::atomic<bool>>(false);
+    video::PictureLimits limits_;
+    bool refit_ = false;         // frame_ is of another size than is wanted
+    double last_wanted_s_ = 0.0; // of the video
+    bool onwards_ = false;       // the last times followed each other as in playing
     JobGroup group_;
     JobQueue frames_;
     JobQueue steps_;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/watching.h"
 
-#include "core/base/number_text.h"
 #include "core/video/video.h"
 #include "core/workspace/kept_step.h"
 #include "ui/bridge/book_queue.h"
@@ -14,6 +13,7 @@
 #include "ui/window/actions.h"
 #include "ui/window/moved_by_hand.h"
 #include "ui/window/page_stack.h"
+#include "ui/window/video_words.h"
 
 #include <QFileDialog>
 #include <QHBoxLayout>
@@ -84,6 +84,8 @@ void Watching::make_panel() {
 
 void Watching::connect_side(Side side) {
     OneSide& one = sides_[index(side)];
+    connect(&one.view->frame(), &pages::FramePicture::resized, this,
+            [this, side] { source(side).fit(view(side).frame().pixels()); });
     connect(one.view, &pages::VideoView::choose_asked, this, [this, side] { ask_for_video(side); });
     connect(one.view, &pages::VideoView::offset_set, this,
             [this, side](double offset_s) { move_by_hand(side, offset_s); });
@@ -97,6 +99,10 @@ void Watching::connect_side(Side side) {
     connect(one.source, &bridge::VideoSource::shown, this, [this, source = one.source](const video::Frame& frame) {
         view(side_of(source)).frame().show_frame(frame);
     });
+    connect(one.source, &bridge::VideoSource::passed, this,
+            [this, source = one.source](const video::Frame& frame, double earlier_s) {
+                view(side_of(source)).frame().show_passed(frame, earlier_s);
+            });
     connect(one.source, &bridge::VideoSource::refused, this, [this, source = one.source](const QString& sentence) {
         view(side_of(source)).frame().show_words(sentence);
     });
@@ -221,6 +227,7 @@ void Watching::set_pairing(const workspace::ComparedPointer& compared, const wor
     }
     for (const Side side : both) {
         OneSide& one = sides_[index(side)];
+        one.source->fit(one.view->frame().pixels());
         const bool another = one.session != session(side);
         one.session = session(side);
         if (another) {
@@ -280,16 +287,7 @@ void Watching::open(Side side, const std::vector<std::string>& paths, const std:
 
 void Watching::follow_source(Side side) {
     const bridge::VideoSource& from = source(side);
-    QString said;
-    if (from.step())
-        said = text(video::offset_words(*from.step())) + QStringLiteral(": ") + text(video::words(from.step()->method));
-    else if (from.finding())
-        said = tr("the offset is being looked for");
-    else if (from.is_open())
-        said = tr("not in step: move the offset until the picture is where the cursor is");
-    for (const std::string& reason : from.step() || from.finding() ? std::vector<std::string>() : from.reasons())
-        said += QStringLiteral("; ") + text(reason);
-    view(side).set_step(from.is_open(), from.step() ? from.step()->step.offset_s : 0.0, said);
+    view(side).set_step(from.is_open(), from.step() ? from.step()->step.offset_s : 0.0, step_words(from));
 }
 
 void Watching::move_by_hand(Side side, double offset_s) {
@@ -333,11 +331,7 @@ void Watching::show(const workspace::PlayedMoment& moment) {
 void Watching::say_how() {
     if (!compared_) return;
     const double stretch = workspace::stretch_of_b(*compared_->pairing, page().stack().cursor_m());
-    const QString pace = speed() == 1.0 ? QString() : tr(", at %1 of their pace").arg(speed());
-    how_->setText(parts_.actions.one_clock->isChecked()
-                      ? tr("Both let go at the same moment%1").arg(pace)
-                      : tr("Both at the same place%1; B plays %2 times as fast as it was")
-                            .arg(pace, text(base::fixed_text(stretch, 2))));
+    how_->setText(words({parts_.actions.one_clock->isChecked(), speed(), stretch}));
 }
 
 // From the chosen segment's start on one clock, from the cursor at one place.

@@ -14,7 +14,16 @@
 namespace lapwright::pages {
 
 FramePicture::FramePicture(QWidget* parent) : QWidget(parent) {
+    constexpr int moment_ms = 150;
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    rests_.setSingleShot(true);
+    rests_.setInterval(moment_ms);
+    connect(&rests_, &QTimer::timeout, this, &FramePicture::resized);
+}
+
+void FramePicture::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    rests_.start();
 }
 
 void FramePicture::show_frame(const video::Frame& frame) {
@@ -24,13 +33,22 @@ void FramePicture::show_frame(const video::Frame& frame) {
         QImage(picture.rgb.data(), picture.width, picture.height, bytes_a_pixel * picture.width, QImage::Format_RGB888);
     frame_ = frame;
     words_.clear();
+    mark_.clear();
     update();
+}
+
+void FramePicture::show_passed(const video::Frame& frame, double earlier_s) {
+    constexpr int decimals = 1;
+    show_frame(frame);
+    mark_ = earlier_s < 0.0 ? tr("%1 s later; the exact frame follows").arg(-earlier_s, 0, 'f', decimals)
+                            : tr("%1 s earlier; the exact frame follows").arg(earlier_s, 0, 'f', decimals);
 }
 
 void FramePicture::show_words(const QString& words) {
     image_ = {};
     frame_ = {};
     words_ = words;
+    mark_.clear();
     update();
 }
 
@@ -40,10 +58,19 @@ void FramePicture::paintEvent(QPaintEvent* /*event*/) {
         painter.drawText(rect().adjusted(8, 8, -8, -8), Qt::AlignCenter | Qt::TextWordWrap, words_);
         return;
     }
-    QRect place(QPoint(), image_.size().scaled(size(), Qt::KeepAspectRatio));
+    const QSize fitting = image_.size().scaled(pixels(), Qt::KeepAspectRatio);
+    const QSize over = fitting - image_.size();
+    const bool fits = qAbs(over.width()) <= 1 && qAbs(over.height()) <= 1; // decoded for this size
+    QRect place(QPoint(), (fits ? image_.size() : fitting) / devicePixelRatio());
     place.moveCenter(rect().center());
-    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter.setRenderHint(QPainter::SmoothPixmapTransform, !fits);
     painter.drawImage(place, image_);
+    if (mark_.isEmpty()) return;
+    constexpr int gap_px = 4;
+    QRect box = painter.fontMetrics().boundingRect(mark_).adjusted(-gap_px, -gap_px, gap_px, gap_px);
+    box.moveBottomLeft(place.bottomLeft());
+    painter.fillRect(box, palette().window());
+    painter.drawText(box, Qt::AlignCenter, mark_);
 }
 
 VideoView::VideoView(workspace::Side side, QWidget* parent)

@@ -7,6 +7,7 @@
 #include "ui/theme/palette.h"
 
 #include <QImage>
+#include <QTimer>
 #include <QWidget>
 
 class QDoubleSpinBox;
@@ -27,19 +28,28 @@ class FramePicture : public QWidget {
   public:
     explicit FramePicture(QWidget* parent = nullptr);
     void show_frame(const video::Frame& frame);
-    void show_words(const QString& words); // in the place of a frame
+    void show_passed(const video::Frame& frame, double earlier_s); // one on the way to the frame: it says so
+    void show_words(const QString& words);                         // in the place of a frame
+    [[nodiscard]] QSize pixels() const { return size() * devicePixelRatio(); }
+    [[nodiscard]] const QString& mark() const { return mark_; } // what is said over the frame
     [[nodiscard]] const QImage& picture() const { return image_; }
     [[nodiscard]] const QString& words() const { return words_; }
     [[nodiscard]] QSize sizeHint() const override { return {480, 270}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {120, 68}; }
 
+  Q_SIGNALS:
+    void resized(); // and has kept its size since, for a moment
+
   protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     video::Frame frame_; // holds the bytes that image_ shows
     QImage image_;
     QString words_;
+    QString mark_;
+    QTimer rests_;
 };
 
 class VideoView : public QWidget {
