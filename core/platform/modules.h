@@ -16,4 +16,7 @@ namespace lapwright::platform {
 // the program.
 [[nodiscard]] const void* module_variable(const std::string& module_path, const char* name);
 
+// That of a module of the program's own, by its stem.
+[[nodiscard]] const void* own_module_variable(const std::string& stem, const char* name);
+
 } // namespace lapwright::platform

@@ -62,8 +62,7 @@ base::Result<void> FrameReader::keep(double around_s) {
 
 // On the way; not into the cache, since frames behind it may have been left out.
 base::Result<void> FrameReader::pass(Asked& asked) {
-    constexpr auto moment = std::chrono::milliseconds(120); // sooner than that a person sees no wait
-    if (!asked.passed || std::chrono::steady_clock::now() - asked.since < moment) return {};
+    if (!asked.passed || std::chrono::steady_clock::now() - asked.since < options_.moment) return {};
     const auto frame = decoded_frame();
     if (!frame) return frame.error();
     asked.passed(*frame);
@@ -79,10 +78,19 @@ base::Result<bool> FrameReader::step(const GoOn& go_on) {
     return true;
 }
 
+// Where the point of entry is far, what lies just before is decoded on the way, which costs less than a second time.
+double FrameReader::kept_before(std::size_t part, double local_s) const {
+    constexpr double far_s = 1.2;
+    constexpr double near_s = 0.5;
+    const auto entry = video_.parts[part].file->entry_before(local_s);
+    return entry && local_s - *entry > far_s ? near_s : 0.0;
+}
+
 // To a frame at or before the time, or to the first of the part.  A point of entry may lie behind the time, since files
 // list the order of decoding: then further back.
-base::Result<void> FrameReader::wind(std::size_t part, double local_s, Pace pace, const GoOn& go_on) {
-    constexpr double margin_s = 0.12; // longer than a frame stands; where it is not, that is noticed
+base::Result<void> FrameReader::wind(std::size_t part, double local_s, Pace pace, const Asked& asked) {
+    constexpr double longest_s = 0.12; // that a frame stands; where it is longer, that is noticed
+    const double margin_s = std::max(asked.kept_before_s, longest_s);
     MediaFile& file = *video_.parts[part].file;
     part_ = part;
     for (double back_s = 0.0;; back_s = 2.0 * back_s + 1.0) {
@@ -90,7 +98,7 @@ base::Result<void> FrameReader::wind(std::size_t part, double local_s, Pace pace
         decoded_.reset();
         if (const auto wound = file.seek(from_start ? before_all_s : local_s - back_s); !wound) return wound.error();
         if (pace == Pace::hurried) file.hurry_to(local_s - margin_s);
-        const auto found = step(go_on);
+        const auto found = step(asked.go_on);
         if (!found) return found.error();
         if (decoded_ && (from_start || decoded_->time_s <= local_s)) return {};
         if (from_start) return without_frames(video_.parts[part].path);
@@ -99,6 +107,8 @@ base::Result<void> FrameReader::wind(std::size_t part, double local_s, Pace pace
 
 base::Result<void> FrameReader::run_to(double local_s, Asked& asked) {
     while (local_s >= decoded_->until_s) {
+        if (local_s - decoded_->time_s < asked.kept_before_s && !video_.parts[part_].file->left_out_since())
+            if (const auto kept = keep(asked.around_s); !kept) return kept.error();
         if (const auto passed = pass(asked); !passed) return passed.error();
         const auto found = step(asked.go_on);
         if (!found) return found.error();
@@ -109,10 +119,10 @@ base::Result<void> FrameReader::run_to(double local_s, Asked& asked) {
 
 base::Result<void> FrameReader::go_to(std::size_t part, double local_s, Asked asked) {
     if (!runs_on_to(part, local_s))
-        if (const auto wound = wind(part, local_s, Pace::hurried, asked.go_on); !wound) return wound.error();
+        if (const auto wound = wind(part, local_s, Pace::hurried, asked); !wound) return wound.error();
     if (const auto there = run_to(local_s, asked); !there) return there.error();
     if (video_.parts[part].file->left_out_since()) { // a frame that stands for long: none may be left out
-        if (const auto wound = wind(part, local_s, Pace::every_frame, asked.go_on); !wound) return wound.error();
+        if (const auto wound = wind(part, local_s, Pace::every_frame, asked); !wound) return wound.error();
         if (const auto there = run_to(local_s, asked); !there) return there.error();
     }
     return keep(asked.around_s);
@@ -123,7 +133,9 @@ base::Result<Frame> FrameReader::at(double time_s, const GoOn& go_on, const Pass
     if (const auto known = cache_.find(time_s)) return *known;
     const std::size_t part = video_.part_at(time_s);
     const double start_s = video_.parts[part].start_s;
-    if (const auto there = go_to(part, time_s - start_s, {time_s, go_on, passed}); !there) return there.error();
+    if (const auto there = go_to(part, time_s - start_s, {time_s, go_on, passed, kept_before(part, time_s - start_s)});
+        !there)
+        return there.error();
     const auto found = cache_.find(std::max(time_s, start_s + decoded_->time_s));
     if (!found) return without_frames(video_.parts[part].path);
     return *found;

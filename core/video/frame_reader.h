@@ -18,7 +18,8 @@ class FrameReader {
   public:
     struct Options {
         PictureLimits limits = {};
-        std::size_t cache_bytes = 96U << 20U; // of pictures; the decoder has its own besides
+        std::size_t cache_bytes = 96U << 20U;  // of pictures; the decoder has its own besides
+        std::chrono::milliseconds moment{120}; // sooner than that a person sees no wait
     };
     FrameReader(Video video, Options options);
 
@@ -50,15 +51,17 @@ class FrameReader {
         double around_s = 0.0;
         const GoOn& go_on;
         const Passed& passed;
+        double kept_before_s = 0.0; // the frames on the way that are so near to it are kept
         std::chrono::steady_clock::time_point since = std::chrono::steady_clock::now(); // the last one that was passed
     };
     [[nodiscard]] base::Result<void> go_to(std::size_t part, double local_s, Asked asked);
     enum class Pace { hurried, every_frame };
-    [[nodiscard]] base::Result<void> wind(std::size_t part, double local_s, Pace pace, const GoOn& go_on);
+    [[nodiscard]] base::Result<void> wind(std::size_t part, double local_s, Pace pace, const Asked& asked);
     [[nodiscard]] base::Result<void> run_to(double local_s, Asked& asked);
     [[nodiscard]] base::Result<void> pass(Asked& asked);
     [[nodiscard]] base::Result<bool> step(const GoOn& go_on); // false at the part's end
     [[nodiscard]] bool fill_from(double from_s, double to_s, double around_s, const GoOn& go_on);
+    [[nodiscard]] double kept_before(std::size_t part, double local_s) const;
     [[nodiscard]] bool runs_on_to(std::size_t part, double local_s) const;
     [[nodiscard]] base::Result<void> keep(double around_s);
     [[nodiscard]] base::Result<Frame> decoded_frame();

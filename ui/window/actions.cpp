@@ -155,6 +155,13 @@ void Actions::add_videos(QMenuBar& bar) {
         play_speed->addAction(action);
     }
     play_speed->actions().front()->setChecked(true);
+    video_menu->addSeparator();
+    sound_a = act(video_menu, "&Sound of A", QKeySequence(Qt::CTRL | Qt::Key_Space), true);
+    sound_b = act(video_menu, "So&und of B", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Space), true);
+    auto* sounds = new QActionGroup(&bar);
+    sounds->setExclusionPolicy(QActionGroup::ExclusionPolicy::ExclusiveOptional);
+    sounds->addAction(sound_a);
+    sounds->addAction(sound_b);
 }
 
 // The cursor says where, the chosen segment which.
@@ -251,6 +258,7 @@ std::vector<QAction*> Actions::of_compare_page() const {
             video_b,         play,
             frame_on,        frame_back,
             one_clock,       loop,
+            sound_a,         sound_b,
             next_panel,      fold_panel,
             taller_panel,    lower_panel,
             channel_up,      channel_down,

@@ -133,6 +133,8 @@ struct Actions {
     QAction* one_clock;
     QAction* loop;
     QActionGroup* play_speed; // data: percent of life
+    QAction* sound_a;
+    QAction* sound_b; // one of the two or none
     QAction* find;
     QAction* keys;
     QAction* about;

@@ -11,18 +11,17 @@
 #include "ui/pages/sessions/sessions_page.h"
 #include "ui/plots/plot_stack.h"
 #include "ui/window/actions.h"
+#include "ui/window/heard_side.h"
+#include "ui/window/keep_video.h"
 #include "ui/window/moved_by_hand.h"
 #include "ui/window/page_stack.h"
 #include "ui/window/video_words.h"
 
 #include <QFileDialog>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QMainWindow>
 #include <QUndoStack>
-#include <QVBoxLayout>
 #include <algorithm>
-#include <filesystem>
 #include <utility>
 
 namespace lapwright::window {
@@ -32,17 +31,9 @@ using models::text;
 using workspace::Side;
 
 constexpr std::array both{Side::a, Side::b};
-constexpr int tick_ms = 16; // 60 times a second
 
 QString letter(Side side) {
     return side == Side::a ? QStringLiteral("A") : QStringLiteral("B");
-}
-
-QString names_of(const std::vector<std::string>& paths) {
-    QStringList names;
-    for (const std::string& path : paths)
-        names << text(std::filesystem::path(path).filename().string());
-    return names.join(QStringLiteral(", "));
 }
 
 } // namespace
@@ -55,28 +46,21 @@ Watching::Watching(const Parts& parts) : QObject(&parts.window), parts_(parts) {
     connect_book();
     connect(&parts_.pages, &QStackedWidget::currentChanged, this, &Watching::follow_page);
     connect(&page().stack(), &plots::PlotStack::cursor_moved, this, &Watching::follow_cursor);
-    ticks_.setInterval(tick_ms);
-    ticks_.setTimerType(Qt::PreciseTimer);
-    connect(&ticks_, &QTimer::timeout, this, &Watching::tick);
+    prepare_playing();
 }
 
 void Watching::make_panel() {
     panel_ = new QDockWidget(tr("Videos"), &parts_.window);
     panel_->setObjectName(QStringLiteral("videos"));
     auto* content = new QWidget(panel_);
-    auto* row = new QHBoxLayout;
+    auto* row = new QHBoxLayout(content);
+    row->setContentsMargins(8, 0, 8, 4);
     for (const Side side : both) {
         OneSide& one = sides_[index(side)];
         one.view = new pages::VideoView(side, content);
         one.source = new bridge::VideoSource(this);
         row->addWidget(one.view, 1);
     }
-    how_ = new QLabel(content);
-    how_->setTextFormat(Qt::PlainText);
-    auto* column = new QVBoxLayout(content);
-    column->setContentsMargins(8, 0, 8, 4);
-    column->addLayout(row, 1);
-    column->addWidget(how_);
     panel_->setWidget(content);
     parts_.window.addDockWidget(Qt::BottomDockWidgetArea, panel_);
     panel_->hide();
@@ -122,7 +106,7 @@ void Watching::connect_actions() {
     connect(a.frame_on, &QAction::triggered, this, [this] { step_frame(true); });
     connect(a.frame_back, &QAction::triggered, this, [this] { step_frame(false); });
     connect(a.one_clock, &QAction::toggled, this, [this] { begin_at(page().stack().cursor_m()); });
-    connect(a.play_speed, &QActionGroup::triggered, this, &Watching::say_how);
+    connect(a.play_speed, &QActionGroup::triggered, this, &Watching::hear);
 }
 
 void Watching::connect_book() {
@@ -158,21 +142,8 @@ void Watching::share(Side side) {
         source(other).follow(source(side));
 }
 
-// A file that is gone meanwhile stays as the book has it.
 void Watching::keep(Side side) {
-    const bridge::VideoSource& from = source(side);
-    if (!from.is_open()) return;
-    parts_.book.edit_unasked(
-        [session = sides_[index(side)].session, paths = from.paths(),
-         step = workspace::kept_step(from.step())](bridge::BookQueue::Book& own) -> base::Result<void> {
-            book::KeptVideo video{{}, step};
-            for (const std::string& path : paths) {
-                auto file = book::video_file(path);
-                if (!file) return {};
-                video.files.push_back(std::move(file).value());
-            }
-            return book::put_video(own.book(), session.checksum, video);
-        });
+    keep_video(parts_.book, sides_[index(side)].session, source(side));
 }
 
 std::optional<workspace::VideoInStep> Watching::in_step(Side side) const {
@@ -186,12 +157,6 @@ const analysis::Side* Watching::shown(Side side) const {
     return side == Side::a ? &compared_->pairing->a : &compared_->pairing->b;
 }
 
-double Watching::speed() const {
-    constexpr double percent = 100.0;
-    const QAction* chosen = parts_.actions.play_speed->checkedAction();
-    return chosen == nullptr ? 1.0 : chosen->data().toInt() / percent;
-}
-
 void Watching::set_palette(const theme::Palette& palette) {
     for (const OneSide& one : sides_)
         one.view->set_palette(palette);
@@ -199,12 +164,16 @@ void Watching::set_palette(const theme::Palette& palette) {
 
 // Only where both laps are seen.
 void Watching::follow_page() {
-    if (!parts_.pages.on_compare()) ticks_.stop();
+    if (!parts_.pages.on_compare()) stop();
     const bool shown = parts_.pages.on_compare() && parts_.actions.videos->isChecked();
     panel_->setVisible(shown);
-    // As large as the plots leave it, the first time; then as a person left it.
+    // The first time as large as traces and table leave it; then as a person left it.
+    constexpr int beside_px = 610; // what seven rows of the table need, with all above and below them
+    constexpr int least_px = 150;
+    const int most_px = parts_.window.height() * 2 / 5;
     if (shown && !std::exchange(sized_, true))
-        parts_.window.resizeDocks({panel_}, {parts_.window.height() * 2 / 5}, Qt::Vertical);
+        parts_.window.resizeDocks({panel_}, {std::min(std::max(parts_.window.height() - beside_px, least_px), most_px)},
+                                  Qt::Vertical);
 }
 
 pages::ComparePage& Watching::page() const {
@@ -217,7 +186,7 @@ Side Watching::side_of(const bridge::VideoSource* source) const {
 
 // A video belongs to its session: it goes with it to the other side, and away with it.
 void Watching::set_pairing(const workspace::ComparedPointer& compared, const workspace::TwoLaps& laps) {
-    ticks_.stop();
+    stop();
     compared_ = compared;
     const auto session = [&laps](Side side) { return side == Side::a ? laps.session_a : laps.session_b; };
     if (sides_[0].session == session(Side::b) && sides_[1].session == session(Side::a)) {
@@ -307,6 +276,22 @@ void Watching::move_by_hand(Side side, double offset_s) {
                                       }));
 }
 
+void Watching::prepare_playing() {
+    constexpr int tick_ms = 16; // 60 times a second
+    ticks_.setInterval(tick_ms);
+    ticks_.setTimerType(Qt::PreciseTimer);
+    connect(&ticks_, &QTimer::timeout, this, &Watching::tick);
+    heard_ = new HeardSide(parts_.actions, this);
+    connect(heard_, &HeardSide::chosen, this, &Watching::hear);
+    connect(heard_, &HeardSide::refused, this, &Watching::say_how);
+}
+
+double Watching::speed() const {
+    constexpr double percent = 100.0;
+    const QAction* chosen = parts_.actions.play_speed->checkedAction();
+    return chosen == nullptr ? 1.0 : chosen->data().toInt() / percent;
+}
+
 void Watching::follow_cursor() {
     if (moving_cursor_) return;
     begin_at(page().stack().cursor_m());
@@ -319,26 +304,49 @@ void Watching::begin_at(double place_m) {
     const workspace::PlayedMoment moment = workspace::at_place(*compared_->pairing, place_m);
     played_a_s_ = moment.time_a_s;
     show(moment);
+    if (playing()) hear();
 }
 
 void Watching::show(const workspace::PlayedMoment& moment) {
+    moment_ = moment;
     if (!panel_->isVisible()) return;
     source(Side::a).show(moment.time_a_s);
     source(Side::b).show(moment.time_b_s);
     say_how();
 }
 
+HowPlayed Watching::how_played() const {
+    HowPlayed how;
+    how.one_clock = parts_.actions.one_clock->isChecked();
+    how.speed = speed();
+    how.stretch_of_b = workspace::stretch_of_b(*compared_->pairing, page().stack().cursor_m());
+    how.sound = heard_->words(how);
+    return how;
+}
+
 void Watching::say_how() {
-    if (!compared_) return;
-    const double stretch = workspace::stretch_of_b(*compared_->pairing, page().stack().cursor_m());
-    how_->setText(words({parts_.actions.one_clock->isChecked(), speed(), stretch}));
+    if (compared_) panel_->setWindowTitle(words(how_played()));
+}
+
+// From the moment that is shown on.
+void Watching::hear() {
+    if (const auto side = heard_->side(); side && playing())
+        heard_->play(how_played(), source(*side), *side == Side::a ? moment_.time_a_s : moment_.time_b_s);
+    else
+        heard_->stop();
+    say_how();
+}
+
+void Watching::stop() {
+    ticks_.stop();
+    hear();
 }
 
 // From the chosen segment's start on one clock, from the cursor at one place.
 void Watching::play_or_pause() {
     if (!compared_) return;
-    if (ticks_.isActive()) {
-        ticks_.stop();
+    if (playing()) {
+        stop();
         return;
     }
     const auto [first, last] = page().chosen_segments();
@@ -347,6 +355,7 @@ void Watching::play_or_pause() {
     begin_at(page().stack().cursor_m());
     since_.start();
     ticks_.start();
+    hear();
 }
 
 void Watching::tick() {
@@ -360,7 +369,7 @@ void Watching::tick() {
     const bool loops = parts_.actions.loop->isChecked() && first < last;
     const double end_m = loops ? pairing.comparison.segments[last - 1].segment.end_m : pairing.track.line.length_m;
     const bool ended = moment.place_m >= end_m || moment.time_a_s < played_a_s_;
-    if (ended && !loops) ticks_.stop();
+    if (ended && !loops) stop();
     const double to_m = ended && loops ? pairing.comparison.segments[first].segment.start_m : moment.place_m;
     moving_cursor_ = true;
     page().stack().set_cursor(to_m);
@@ -374,7 +383,7 @@ void Watching::tick() {
 // Of A's video; where there is none, of B's.
 void Watching::step_frame(bool on) {
     if (!compared_) return;
-    ticks_.stop();
+    stop();
     const analysis::Pairing& pairing = *compared_->pairing;
     const Side side = source(Side::a).is_open() ? Side::a : Side::b;
     const auto time_s = on ? source(side).next_frame_s() : source(side).frame_before_s();

@@ -16,7 +16,6 @@
 #include <array>
 #include <functional>
 
-class QLabel;
 class QMainWindow;
 class QUndoStack;
 
@@ -32,6 +31,8 @@ class VideoView;
 namespace lapwright::window {
 
 struct Actions;
+class HeardSide;
+struct HowPlayed;
 class PageStack;
 
 class Watching : public QObject {
@@ -57,6 +58,7 @@ class Watching : public QObject {
     [[nodiscard]] pages::VideoView& view(Side side) { return *sides_[index(side)].view; }
     [[nodiscard]] QDockWidget& panel() { return *panel_; }
     [[nodiscard]] bool playing() const { return ticks_.isActive(); }
+    [[nodiscard]] HeardSide& heard_side() { return *heard_; }
     // Nothing where it is not open or not in step.
     [[nodiscard]] std::optional<workspace::VideoInStep> in_step(Side side) const;
 
@@ -85,25 +87,30 @@ class Watching : public QObject {
     void ask_for_video(Side side);
     void follow_source(Side side);
     void move_by_hand(Side side, double offset_s);
+    void prepare_playing();
     void follow_cursor();
     void play_or_pause();
     void begin_at(double place_m);
     void tick();
     void step_frame(bool on);
     void show(const workspace::PlayedMoment& moment);
+    void stop();
+    void hear();
+    [[nodiscard]] HowPlayed how_played() const;
     void say_how();
     [[nodiscard]] const analysis::Side* shown(Side side) const;
     [[nodiscard]] double speed() const;
 
     Parts parts_;
     QDockWidget* panel_ = nullptr;
-    QLabel* how_ = nullptr;
     std::array<OneSide, 2> sides_;
     workspace::ComparedPointer compared_;
     QTimer ticks_;
     QElapsedTimer since_;     // the last tick
     double played_a_s_ = 0.0; // A's recording
     double let_go_m_ = 0.0;   // where both were let go
+    workspace::PlayedMoment moment_;
+    HeardSide* heard_ = nullptr;
     bool moving_cursor_ = false;
     bool sized_ = false; // the panel has once been given its room
 };

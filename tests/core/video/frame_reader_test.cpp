@@ -7,9 +7,12 @@
 #include "core/video/made_video.h"
 
 #include <algorithm>
+#include <atomic>
+#include <chrono>
 #include <filesystem>
 #include <gtest/gtest.h>
 #include <ostream>
+#include <thread>
 
 namespace lapwright::video::tests {
 namespace {
@@ -225,6 +228,80 @@ TEST(FrameReader, CalledOffItGoesOnLater) {
         }
         ASSERT_EQ(number_at(reader, time_s), shown_at(made.frame_times_s, time_s)) << time_s;
     }
+}
+
+// Those that are passed are themselves exact, come in order, and end before the one that is wanted.
+TEST(FrameReader, PassedFramesLieOnTheWay) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast -bf 3", 250, 250, true});
+    FrameReader::Options options;
+    options.moment = std::chrono::milliseconds(0);
+    FrameReader reader = reader_of({made.path}, options);
+    math::Random random(12);
+    int passed = 0;
+    for (int i = 0; i < 20; ++i) {
+        const double time_s = 2.0 + random.uniform() * 7.0;
+        double last_s = -1.0;
+        const auto frame = reader.at(time_s, {}, [&](const Frame& earlier) {
+            ++passed;
+            EXPECT_GT(earlier.time_s, last_s);
+            EXPECT_LT(earlier.time_s, time_s);
+            EXPECT_EQ(number_in(*earlier.picture), shown_at(made.frame_times_s, earlier.time_s + 1e-6));
+            last_s = earlier.time_s;
+        });
+        ASSERT_TRUE(frame.ok());
+        ASSERT_EQ(number_in(*frame->picture), shown_at(made.frame_times_s, time_s)) << time_s;
+    }
+    EXPECT_GT(passed, 100);
+}
+
+// Those just before are decoded once, on the way.
+TEST(FrameReader, WhatLiesJustBeforeIsKeptInLongGroups) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast -bf 3", 250, 250, true});
+    FrameReader reader = reader_of({made.path});
+    ASSERT_EQ(number_at(reader, 8.0), shown_at(made.frame_times_s, 8.0));
+    for (double time_s = 7.55; time_s < 8.0; time_s += 0.011) {
+        ASSERT_TRUE(reader.has(time_s)) << time_s;
+        EXPECT_EQ(number_at(reader, time_s), shown_at(made.frame_times_s, time_s)) << time_s;
+    }
+    EXPECT_FALSE(reader.has(7.0));
+}
+
+// As the window does: one thread decodes, another takes what is there.
+TEST(FrameReader, AnotherThreadSeesWhatIsKnown) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast -bf 3", 50, 250});
+    FrameReader reader = reader_of({made.path}, {{}, 2'000'000});
+    std::atomic<bool> ended = false;
+    std::thread decoding([&] {
+        math::Random random(3);
+        for (int i = 0; i < 60; ++i)
+            if (const auto frame = reader.at(random.uniform() * 9.0); frame) reader.fill(frame->time_s, 0.5, 0.5, {});
+        ended = true;
+    });
+    math::Random random(4);
+    int seen = 0;
+    while (!ended) {
+        const double time_s = random.uniform() * 9.0;
+        const auto known = reader.known(time_s);
+        if (!known) continue;
+        ++seen;
+        EXPECT_EQ(number_in(*known->picture), shown_at(made.frame_times_s, time_s)) << time_s;
+    }
+    decoding.join();
+    EXPECT_GT(seen, 0);
+}
+
+TEST(FrameReader, FitsAnotherSizeFromThereOn) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast", 25, 50});
+    FrameReader reader = reader_of({made.path});
+    ASSERT_EQ(reader.at(0.5)->picture->width, 128);
+    reader.fit({64, 64});
+    EXPECT_FALSE(reader.known(0.5));
+    EXPECT_EQ(reader.at(0.5)->picture->width, 64);
+    EXPECT_EQ(number_at(reader, 0.5), 12);
 }
 
 TEST(FrameCache, KeepsWhatIsNearAndItsBound) {

@@ -97,6 +97,48 @@ TEST_F(WatchingTest, KeysGoFrameByFrame) {
     EXPECT_EQ(number_at_cursor(Side::a), before + 1); // the cursor went with it
 }
 
+// Without a turn of the event loop, in which the decoder could have answered.
+TEST_F(WatchingTest, WhatIsDecodedIsShownAtOnce) {
+    open_video(Side::a, "a.mp4");
+    stack().set_cursor(200.0);
+    ASSERT_TRUE(comes_to(Side::a));
+    QTest::qWait(3000); // what lies around is decoded
+    const int before = number_shown(Side::a);
+    stack().set_cursor(208.0);
+    EXPECT_GT(number_at_cursor(Side::a), before);
+    EXPECT_EQ(number_shown(Side::a), number_at_cursor(Side::a));
+    stack().set_cursor(192.0);
+    EXPECT_LT(number_at_cursor(Side::a), before);
+    EXPECT_EQ(number_shown(Side::a), number_at_cursor(Side::a));
+}
+
+TEST_F(WatchingTest, PicturesAreAsLargeAsTheirPlace) {
+    open_video(Side::a, "a.mp4");
+    pages::FramePicture& frame = watching().view(Side::a).frame();
+    stack().set_cursor(200.0);
+    ASSERT_TRUE(comes_to(Side::a));
+    watching().panel().setFloating(true);
+    watching().panel().resize(300, 90);
+    EXPECT_TRUE(fixture::wait_for([&] { return frame.picture().width() < 128; })); // the video's own width
+    const QSize most = frame.pixels();
+    EXPECT_TRUE(frame.picture().width() <= most.width() + 1 && frame.picture().height() <= most.height() + 1);
+    EXPECT_TRUE(comes_to(Side::a));
+}
+
+TEST_F(WatchingTest, AFrameOnTheWaySaysSo) {
+    open_video(Side::a, "a.mp4");
+    stack().set_cursor(200.0);
+    ASSERT_TRUE(comes_to(Side::a));
+    pages::FramePicture& frame = watching().view(Side::a).frame();
+    const video::Frame shown = *watching().source(Side::a).frame();
+    Q_EMIT watching().source(Side::a).passed(shown, 0.84);
+    EXPECT_EQ(frame.mark(), QStringLiteral("0.8 s earlier; the exact frame follows"));
+    frame.show_passed(shown, -1.25);
+    EXPECT_TRUE(frame.mark().contains(QStringLiteral("s later")));
+    frame.show_frame(shown);
+    EXPECT_TRUE(frame.mark().isEmpty());
+}
+
 TEST_F(WatchingTest, SpacePlaysAndPauses) {
     open_video(Side::a, "a.mp4");
     stack().set_cursor(100.0);

@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace lapwright::pages {
 
@@ -91,21 +92,31 @@ VideoView::VideoView(workspace::Side side, QWidget* parent)
     offset_->setToolTip(
         tr("The video begins this long behind the recording. Put the cursor at a place that you know in "
            "the picture, and move this until the picture is there."));
+    // Words beside the picture, which has all the height.
     auto* head = new QHBoxLayout;
     head->addWidget(line_);
     head->addWidget(title_, 1);
-    head->addWidget(choose_);
-    auto* foot = new QHBoxLayout;
-    foot->addWidget(offset_);
-    foot->addWidget(said_, 1);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(4, 2, 4, 2);
-    column->addLayout(head);
-    column->addWidget(frame_, 1);
-    column->addLayout(foot);
+    auto* words = new QVBoxLayout;
+    words->addLayout(head);
+    words->addWidget(said_);
+    words->addWidget(offset_, 0, Qt::AlignLeft);
+    words->addWidget(choose_, 0, Qt::AlignLeft);
+    words->addStretch(1);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(4, 2, 4, 2);
+    row->addWidget(frame_, 3);
+    row->addLayout(words, 2);
     connect(choose_, &QPushButton::clicked, this, &VideoView::choose_asked);
     connect(offset_, &QDoubleSpinBox::valueChanged, this, &VideoView::offset_set);
     set_step(false, 0.0, {});
+}
+
+// The picture needs no more room beside it than its height lets it fill: the words have the rest.
+void VideoView::resizeEvent(QResizeEvent* event) {
+    constexpr int wide = 16;
+    constexpr int high = 9;
+    QWidget::resizeEvent(event);
+    frame_->setMaximumWidth(std::max(frame_->minimumSizeHint().width(), height() * wide / high));
 }
 
 void VideoView::set_palette(const theme::Palette& palette) {

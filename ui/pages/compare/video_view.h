@@ -65,6 +65,9 @@ class VideoView : public QWidget {
     [[nodiscard]] QDoubleSpinBox& offset() { return *offset_; }
     [[nodiscard]] QString said() const;
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   Q_SIGNALS:
     void choose_asked();
     void offset_set(double offset_s);
