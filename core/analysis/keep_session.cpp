@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/keep_session.h"
 
+#include "core/analysis/pictures.h"
 #include "core/base/plain_text.h"
 #include "core/book/judged_by_hand.h"
 #include "core/car/write_setup_sheet.h"
@@ -77,6 +78,14 @@ Result<void> keep_words(book::Book& book, book::SessionId id, const Session& ses
     return *before == session.by_hand ? Result<void>() : book::judge_by_hand(book, id, session.by_hand, session.laps);
 }
 
+Result<void> keep_outline(book::Book& book, book::SessionId id, const SessionToKeep& wanted) {
+    const auto there = book::has_outline(book, id);
+    if (!there) return there.error();
+    if (*there && !wanted.read_anew) return {};
+    const book::Outline places_m = outline(*wanted.session);
+    return places_m.empty() ? Result<void>() : book::put_outline(book, id, places_m);
+}
+
 } // namespace
 
 void put_setup(book::SessionDetails& details, const car::SetupSheet& sheet) {
@@ -90,6 +99,7 @@ Result<std::vector<std::string>> renew_session(book::Book& book, book::SessionId
         if (const auto put = book::replace_recording(book, id, *wanted.session->recording); !put) return put.error();
     if (const auto followed = follow_laps(book, id, wanted.session->laps); !followed) return followed.error();
     if (const auto kept = keep_words(book, id, *wanted.session); !kept) return kept.error();
+    if (const auto drawn = keep_outline(book, id, wanted); !drawn) return drawn.error();
     const auto before = book::read_details(book, id);
     if (!before) return before.error();
     book::SessionDetails details = *before;
@@ -108,6 +118,7 @@ Result<KeptInBook> keep_session(book::Book& book, const book::Source& source, co
     if (!added) return added.error();
     kept.added = *added;
     if (!kept.added.was_there) {
+        if (const auto drawn = keep_outline(book, kept.added.id, wanted); !drawn) return drawn.error();
         const auto words = keep_words(book, kept.added.id, *wanted.session);
         return words ? Result<KeptInBook>(kept) : words.error();
     }

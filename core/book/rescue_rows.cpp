@@ -40,6 +40,9 @@ constexpr std::array tables{
           "other places of videos"},
     Table{"judged_by_hand", "session_id, at_s", "session_id DESC, at_s DESC", false, "laps judged by hand"},
     Table{"pairing", "id", "id DESC", true, "pairings"},
+    Table{"gap_curve", "session_a, lap_a, session_b, lap_b", "session_a DESC, lap_a DESC, session_b DESC, lap_b DESC",
+          false, "pictures of pairings"},
+    Table{"outline", "session_id", "session_id DESC", false, "pictures of sessions"},
     Table{"note", "id", "id DESC", true, "notes"},
     Table{"said", "subject, field, said_unix_s, value", "subject DESC, field DESC, said_unix_s DESC, value DESC", false,
           "names and setups that were replaced"},
@@ -158,10 +161,11 @@ void leave_out_strays(Database& database) {
         database.run("UPDATE session SET " + name + "_id = NULL WHERE " + name + "_id NOT IN (SELECT id FROM " + name +
                      ")");
     for (const char* const part : {"fact", "warning", "lap", "block", "channel", "split", "figure", "corner",
-                                   "video_file", "video_step", "judged_by_hand"})
+                                   "video_file", "video_step", "judged_by_hand", "outline"})
         database.run("DELETE FROM " + std::string(part) + " WHERE session_id NOT IN (SELECT id FROM session)");
-    database.run("DELETE FROM pairing WHERE session_a NOT IN (SELECT id FROM session) OR "
-                 "session_b NOT IN (SELECT id FROM session)");
+    for (const char* const of_two : {"pairing", "gap_curve"})
+        database.run("DELETE FROM " + std::string(of_two) +
+                     " WHERE session_a NOT IN (SELECT id FROM session) OR session_b NOT IN (SELECT id FROM session)");
     database.run("DELETE FROM note WHERE (session_id IS NOT NULL AND session_id NOT IN (SELECT id FROM session)) OR "
                  "(pairing_id IS NOT NULL AND pairing_id NOT IN (SELECT id FROM pairing))");
     database.run("INSERT INTO words (rowid, text) SELECT session_id, text FROM found_by");

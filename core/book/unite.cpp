@@ -147,6 +147,16 @@ int bring_notes(Database& database) {
     return notes;
 }
 
+// Of two the same one, whichever book comes to which.
+void bring_pictures(Database& database) {
+    database.run("INSERT INTO main.outline SELECT ours, places_m FROM other.outline JOIN coming ON theirs = session_id "
+                 "WHERE true ON CONFLICT (session_id) DO UPDATE SET places_m = max(places_m, excluded.places_m)");
+    database.run(
+        "INSERT INTO main.gap_curve SELECT a.ours, lap_a, b.ours, lap_b, gaps_s FROM other.gap_curve "
+        "JOIN coming AS a ON a.theirs = session_a JOIN coming AS b ON b.theirs = session_b WHERE true "
+        "ON CONFLICT (session_a, lap_a, session_b, lap_b) DO UPDATE SET gaps_s = max(gaps_s, excluded.gaps_s)");
+}
+
 void remove_gone(Database& database) {
     database.run("DELETE FROM main.note WHERE " + removed_later("'note ' || note.uid", "note.changed_unix_s"));
     database.run("DELETE FROM main.pairing WHERE id IN (SELECT p.id FROM main.pairing AS p WHERE " +
@@ -182,6 +192,7 @@ Merged unite(Database& database, const Coming& coming) {
     merged.tracks = std::max(0, known_tracks(database) - tracks_before);
     merged.pairings = bring_pairings(database);
     merged.notes = bring_notes(database);
+    bring_pictures(database);
     remove_gone(database);
     index_touched(database);
     merged.conflicts = static_cast<int>(conflict_rows(database).size());
