@@ -10,12 +10,16 @@ namespace lapwright::workspace {
 namespace {
 
 // Empty where there is none.
-std::filesystem::path data_folder() {
+std::filesystem::path folder_of(const char* named_by, const char* in_home) {
     const auto variable = [](const char* name) { return std::filesystem::path(platform::variable(name)); };
-    std::filesystem::path data = variable("XDG_DATA_HOME");
-    if (!data.is_absolute()) data = variable("HOME").empty() ? "" : variable("HOME") / ".local/share";
-    if (!data.is_absolute()) data = variable("LOCALAPPDATA"); // of Windows
-    return data.is_absolute() ? data : std::filesystem::path();
+    std::filesystem::path folder = variable(named_by);
+    if (!folder.is_absolute()) folder = variable("HOME").empty() ? "" : variable("HOME") / in_home;
+    if (!folder.is_absolute()) folder = variable("LOCALAPPDATA"); // of Windows
+    return folder.is_absolute() ? folder : std::filesystem::path();
+}
+
+std::filesystem::path data_folder() {
+    return folder_of("XDG_DATA_HOME", ".local/share");
 }
 
 } // namespace
@@ -31,6 +35,11 @@ base::Result<std::string> own_book() {
 std::string own_recipe_folder() {
     const auto data = data_folder();
     return data.empty() ? std::string() : (data / "lapwright/recipes").string();
+}
+
+std::string own_state_folder() {
+    const auto state = folder_of("XDG_STATE_HOME", ".local/state");
+    return state.empty() ? std::string() : (state / "lapwright").string();
 }
 
 } // namespace lapwright::workspace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Where the person's own book and recipes lie, for both front ends (XDG Base Directory Specification 0.8:
-// $XDG_DATA_HOME, else ~/.local/share; on Windows %LOCALAPPDATA%).  Nothing of it need exist.
+// $XDG_DATA_HOME, else ~/.local/share; on Windows %LOCALAPPDATA%), and where a run leaves what is of no worth
+// elsewhere: its log, what is open ($XDG_STATE_HOME, else ~/.local/state).  Nothing of it need exist.
 #pragma once
 
 #include "core/base/result.h"
@@ -10,6 +11,8 @@
 namespace lapwright::workspace {
 
 [[nodiscard]] base::Result<std::string> own_book();
-[[nodiscard]] std::string own_recipe_folder(); // empty: there is no home folder
+// Both empty where there is no home folder.
+[[nodiscard]] std::string own_recipe_folder();
+[[nodiscard]] std::string own_state_folder();
 
 } // namespace lapwright::workspace
