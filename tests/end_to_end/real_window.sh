@@ -6,7 +6,8 @@ home=$(mktemp -d)
 mkdir -p -m 700 "$home/run"
 export HOME=$home XDG_CONFIG_HOME=$home/config XDG_RUNTIME_DIR=$home/run DBUS_SESSION_BUS_ADDRESS=disabled:
 export QT_QPA_PLATFORM=xcb LC_ALL=C.UTF-8
-unset XDG_DATA_HOME
+unset XDG_DATA_HOME XDG_STATE_HOME
+screen=${screen:-1366x768}
 pid=
 server=
 manager=
@@ -43,7 +44,7 @@ wait_for() {
 # The server chooses a free number itself and writes it when it listens. It must not reset: by default it starts anew when
 # its last client leaves, and whoever comes at that moment is turned away.
 start_screen() {
-    Xvfb -displayfd 3 -noreset -nolisten tcp -screen 0 1366x768x24 3>"$home/display" 2>"$home/server" &
+    Xvfb -displayfd 3 -noreset -nolisten tcp -screen 0 "${screen}x24" 3>"$home/display" 2>"$home/server" &
     server=$!
     wait_for "no X server" test -s "$home/display"
     DISPLAY=:$(cat "$home/display")

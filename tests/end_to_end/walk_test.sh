@@ -3,11 +3,16 @@
 # The half hour between two sessions, in a real window, by keyboard:   walk_test.sh LAPWRIGHT SAMPLE_SESSIONS [PICTURES]
 # Two files that nobody has seen before are opened, compared, named, noted on, given their setups and explained; the
 # sheet is saved, and everything is found again in the book.  An action is a key, or words typed into one field.  It
-# prints the actions and seconds that each step took; with PICTURES a picture of each step is kept there.
+# prints the actions and seconds that each step took; with PICTURES a picture of each step is kept there.  WALK_SCREEN
+# (1366x768) and WALK_SCALE (1) are the screen.  At the end it prints how long the window took to its first reactions,
+# as the program's own log has them: from a key or click to the end of the next painting (bar: 100 ms, on a machine that
+# does nothing else; printed here, not demanded).
 # Bars: from two unknown files to the answer at most 6 actions, to the sheet with names, setups and a note at most 25.
 program=$1
 samples=$2
 pictures=${3:-}
+screen=${WALK_SCREEN:-1366x768}
+export QT_SCALE_FACTOR=${WALK_SCALE:-1}
 here=$(dirname "$0")
 . "$here/real_window.sh"
 files=$home/card
@@ -58,7 +63,7 @@ printf '[General]\nfolder=%s\n' "$files" >"$home/config/lapwright/lapwright.conf
 start_program
 wait_for "no window came" has_window
 xdotool windowactivate --sync "$window"
-xdotool windowsize --sync "$window" 1366 740
+xdotool windowsize --sync "$window" "${screen%x*}" $((${screen#*x} - 28))
 
 begin
 key ctrl+o
@@ -139,6 +144,13 @@ key Escape
 quit
 
 printf '%s\n' "${steps[@]}"
+log=$home/.local/state/lapwright/lapwright.log
+[ -s "$log" ] || fail "the program keeps no log"
+echo "on a screen of $screen, scale $QT_SCALE_FACTOR:"
+grep -h "a reaction was slow\|reactions to\|did not answer" "$log" | sed 's/^[^ ]* /  /'
+for private in "$home" "Imke" "lauf" "OUTING" "turn in later"; do
+    grep -q "$private" "$log" && fail "the log says: $private"
+done
 echo "to the answer: $to_the_answer actions (bar $most_to_the_answer); to the sheet: $to_the_sheet (bar $most_to_the_sheet)"
 [ "$to_the_answer" -le $most_to_the_answer ] || fail "$to_the_answer actions to the answer"
 [ "$to_the_sheet" -le $most_to_the_sheet ] || fail "$to_the_sheet actions to the sheet"

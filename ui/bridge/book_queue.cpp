@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bridge/book_queue.h"
 
+#include "core/book/known_files.h"
 #include "core/video/video.h"
 #include "ui/models/text.h"
 
@@ -235,6 +236,17 @@ void BookQueue::find_car_season(const QString& car) {
             };
         },
         [this](const QString& stage, double part) { Q_EMIT car_season_told(stage, part); });
+}
+
+void BookQueue::find_files() {
+    ask({}, book::known_files, &BookQueue::files_found);
+}
+
+void BookQueue::find_pictures(const std::vector<book::PairingId>& pairings,
+                              const std::vector<book::SessionId>& sessions) {
+    ask(
+        {}, [pairings, sessions](book::Book& book) { return book::pictures(book, pairings, sessions); },
+        &BookQueue::pictures_found);
 }
 
 void BookQueue::find_removed() {

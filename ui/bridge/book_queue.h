@@ -11,6 +11,7 @@
 #include "core/book/my_car.h"
 #include "core/book/names.h"
 #include "core/book/pairings.h"
+#include "core/book/pictures.h"
 #include "core/book/search.h"
 #include "core/book/season.h"
 #include "core/book/sessions.h"
@@ -25,7 +26,9 @@
 #include <cstddef>
 #include <deque>
 #include <functional>
+#include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace lapwright::bridge {
@@ -67,6 +70,8 @@ class BookQueue : public QObject {
     // In its order among the edits; looked for beside `recording_file` too.  No answer where the session has none.
     void find_video(const workspace::SessionKey& session, const std::string& recording_file);
     void find_pairings();
+    void find_files();
+    void find_pictures(const std::vector<book::PairingId>& pairings, const std::vector<book::SessionId>& sessions);
     void find_removed();
     void open_again(); // after it was not usable
 
@@ -85,6 +90,8 @@ class BookQueue : public QObject {
                      const std::optional<lapwright::book::KeptStep>& step);
     void video_missing(const lapwright::workspace::SessionKey& session, const lapwright::base::Error& error);
     void pairings_found(const std::vector<lapwright::book::PairingSummary>& pairings);
+    void files_found(const std::set<std::pair<std::string, std::uint64_t>>& files); // name and size of each session's
+    void pictures_found(const lapwright::book::Pictures& pictures);
     void removed_found(const std::vector<lapwright::book::RemovedSession>& sessions);
     // Of a session that is or was open; after several edits of names once, of the last.
     void details_changed(const lapwright::workspace::SessionKey& key, const lapwright::book::SessionDetails& details);

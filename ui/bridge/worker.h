@@ -88,6 +88,7 @@ struct Stages {
     std::string book_file{};     // empty: the window has no book
     std::function<base::Result<LearningPointer>(const LearningWanted& wanted, const base::Progress& progress)> learn{};
     std::function<base::Result<FurtherPointer>(const FurtherWanted& wanted, const base::Progress& progress)> further{};
+    std::string state_folder{}; // of what outlives a crash, and of the log; empty: neither is kept
 };
 
 // Files are read with the recipe of that folder that was made for their shape.

@@ -13,8 +13,13 @@ QString tr(const char* words) {
     return QCoreApplication::translate("actions", words);
 }
 
+QString without_mnemonic(QString words) {
+    return words.remove(QLatin1Char('&'));
+}
+
 QAction* act(QMenu* menu, const char* words, const QList<QKeySequence>& keys, bool checkable = false) {
     QAction* action = menu->addAction(tr(words));
+    action->setObjectName(without_mnemonic(QString::fromUtf8(words))); // by which its keys are kept
     action->setShortcuts(keys);
     action->setCheckable(checkable);
     return action;
@@ -22,10 +27,6 @@ QAction* act(QMenu* menu, const char* words, const QList<QKeySequence>& keys, bo
 
 QAction* act(QMenu* menu, const char* words, const QKeySequence& key, bool checkable = false) {
     return act(menu, words, QList<QKeySequence>{key}, checkable);
-}
-
-QString without_mnemonic(QString words) {
-    return words.remove(QLatin1Char('&'));
 }
 
 } // namespace
@@ -40,6 +41,7 @@ Actions::Actions(QMenuBar& bar)
       view_menu(bar.addMenu(tr("&View"))), go_menu(bar.addMenu(tr("&Go"))), video_menu(bar.addMenu(tr("Vi&deo"))),
       help_menu(bar.addMenu(tr("&Help"))) {
     open = act(session_menu, "&Open files…", QKeySequence::Open);
+    recent_menu = session_menu->addMenu(tr("Opened &lately"));
     book = act(session_menu, "Sessions of the &book…", Qt::Key_L);
     season = act(session_menu, "&Season of a track or car…", QKeySequence(Qt::CTRL | Qt::Key_L));
     pairings = act(session_menu, "Kept &pairings…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
@@ -52,6 +54,8 @@ Actions::Actions(QMenuBar& bar)
     report = act(session_menu, "Trust r&eport of this session", Qt::Key_R);
     recipes = act(session_menu, "&Import recipes…", QKeySequence(Qt::CTRL | Qt::Key_R));
     session_menu->addSeparator();
+    restore = act(session_menu, "Open again what was open &when the program stopped", QList<QKeySequence>{});
+    restore->setEnabled(false);
     close_session = act(session_menu, "&Close this session", Qt::Key_Delete);
     session_menu->addSeparator();
     cancel = act(session_menu, "Stop what is &running", QKeySequence(Qt::CTRL | Qt::Key_Period));
@@ -118,6 +122,8 @@ Actions::Actions(QMenuBar& bar)
     add_videos(bar);
 
     keys = act(help_menu, "&Keys and mouse", QKeySequence::HelpContents);
+    change_keys = act(help_menu, "&Change the keys…", QList<QKeySequence>{});
+    show_log = act(help_menu, "Show the folder of the &log…", QList<QKeySequence>{});
     about = act(help_menu, "&About Lapwright", QList<QKeySequence>{});
 }
 
@@ -266,14 +272,18 @@ std::vector<QAction*> Actions::of_compare_page() const {
 }
 
 std::vector<QMenu*> Actions::menus() const {
-    return {session_menu, book_menu, edit_menu, pairing_menu, track_menu,      view_menu,
-            units_menu,   look_menu, go_menu,   video_menu,   play_speed_menu, help_menu};
+    return {session_menu, recent_menu, book_menu, edit_menu,  pairing_menu,    track_menu, view_menu,
+            units_menu,   look_menu,   go_menu,   video_menu, play_speed_menu, help_menu};
+}
+
+std::vector<QMenu*> Actions::menus_with_keys() const {
+    return {session_menu, book_menu,   edit_menu, pairing_menu, track_menu,
+            view_menu,    panels_menu, go_menu,   video_menu,   help_menu};
 }
 
 std::vector<dialogs::KeyGroup> Actions::key_groups() const {
     std::vector<dialogs::KeyGroup> groups;
-    for (const QMenu* menu : {session_menu, book_menu, edit_menu, pairing_menu, track_menu, view_menu, panels_menu,
-                              go_menu, video_menu, help_menu}) {
+    for (const QMenu* menu : menus_with_keys()) {
         dialogs::KeyGroup group{without_mnemonic(menu->title()), {}};
         for (const QAction* action : menu->actions()) {
             QStringList key_names;

@@ -24,6 +24,7 @@ struct Actions {
     explicit Actions(QMenuBar& bar);
 
     QMenu* session_menu;
+    QMenu* recent_menu; // filled by the window
     QMenu* book_menu;
     QMenu* edit_menu;
     QMenu* pairing_menu;
@@ -54,6 +55,7 @@ struct Actions {
     QAction* columns;
     QAction* report;
     QAction* recipes;
+    QAction* restore;
     QAction* close_session;
     QAction* cancel;
     QAction* dismiss;
@@ -137,11 +139,14 @@ struct Actions {
     QAction* sound_b; // one of the two or none
     QAction* find;
     QAction* keys;
+    QAction* change_keys;
+    QAction* show_log;
     QAction* about;
 
     [[nodiscard]] std::vector<QAction*> of_sessions_page() const;
     [[nodiscard]] std::vector<QAction*> of_compare_page() const;
     [[nodiscard]] std::vector<QMenu*> menus() const;
+    [[nodiscard]] std::vector<QMenu*> menus_with_keys() const;
     [[nodiscard]] std::vector<dialogs::KeyGroup> key_groups() const;
     void name_edits(QUndoStack& edits) const; // undo and redo say what they would undo or do again
 

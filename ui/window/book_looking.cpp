@@ -38,10 +38,16 @@ BookLooking::BookLooking(BookQueue& book, pages::SessionsPage& page, QObject* pa
     });
     connect(&page_.start(), &pages::StartView::pairing_asked, this, &BookLooking::pairing_asked);
     connect(&page_.start(), &pages::StartView::session_asked, this, &BookLooking::open_asked);
-    connect(&book_, &BookQueue::pairings_found, &page_.start(), &pages::StartView::show_pairings);
-    connect(&book_, &BookQueue::found, this, [this](const std::vector<book::SessionSummary>& sessions) {
-        if (page_.start().isVisible()) page_.start().show_sessions(sessions);
+    connect(&book_, &BookQueue::pairings_found, this, [this](const std::vector<book::PairingSummary>& pairings) {
+        page_.start().show_pairings(pairings);
+        find_pictures();
     });
+    connect(&book_, &BookQueue::found, this, [this](const std::vector<book::SessionSummary>& sessions) {
+        if (!page_.start().isVisible()) return;
+        page_.start().show_sessions(sessions);
+        find_pictures();
+    });
+    connect(&book_, &BookQueue::pictures_found, &page_.start(), &pages::StartView::show_pictures);
     connect(&book_, &BookQueue::found, &panel.sessions(), &pages::BookView::show_sessions);
     connect(&book_, &BookQueue::season_found, &panel.season(), &pages::SeasonView::show_season);
     connect(&book_, &BookQueue::pairings_found, &panel.pairings(), &pages::PairingsView::show_pairings);
@@ -62,6 +68,18 @@ BookLooking::BookLooking(BookQueue& book, pages::SessionsPage& page, QObject* pa
 void BookLooking::look_for_start() {
     book_.find_pairings();
     book_.find({});
+}
+
+// Rows stand there before their pictures come.
+void BookLooking::find_pictures() {
+    if (!page_.start().isVisible()) return;
+    std::vector<book::PairingId> pairings;
+    for (const book::PairingSummary& one : page_.start().shown_pairings())
+        pairings.push_back(one.kept.id);
+    std::vector<book::SessionId> sessions;
+    for (const book::SessionSummary& one : page_.start().shown_sessions())
+        sessions.push_back(one.id);
+    book_.find_pictures(pairings, sessions);
 }
 
 void BookLooking::show(Part part) {

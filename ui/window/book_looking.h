@@ -33,6 +33,7 @@ class BookLooking : public QObject {
   private:
     void show_part(pages::BookPanel::Part part);
     void look();
+    void find_pictures(); // of what the start shows
     void find();
 
     bridge::BookQueue& book_;

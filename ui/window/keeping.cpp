@@ -2,6 +2,7 @@
 #include "ui/window/keeping.h"
 
 #include "core/analysis/known_track.h"
+#include "core/analysis/pictures.h"
 #include "ui/models/text.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/explaining.h"
@@ -73,6 +74,12 @@ void Keeping::set_pairing(const workspace::PresentPairing& present, const std::o
     keep_line(pairing, track);
     book_.keep_pairing({present.laps(), pairing.headline.verdict + ". " + pairing.headline.sentence,
                         parts_.debriefing.notes_in_settings().toStdString()});
+    const workspace::TwoLaps& laps = present.laps();
+    book_.edit_unasked(
+        [of = book::ComparedLaps{laps.session_a.checksum, laps.lap_a, laps.session_b.checksum, laps.lap_b},
+         gaps_s = analysis::gap_curve(pairing)](BookQueue::Book& own) {
+            return book::put_gap_curve(own.book(), of, gaps_s);
+        });
 }
 
 // A reference line belongs to the record whose gate it begins at.

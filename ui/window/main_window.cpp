@@ -9,8 +9,8 @@
 #include "ui/pages/compare/compare_page.h"
 #include "ui/pages/debrief/debrief_page.h"
 #include "ui/pages/sessions/sessions_page.h"
-#include "ui/pages/sessions/start_view.h"
 #include "ui/theme/fonts.h"
+#include "ui/window/beginning.h"
 #include "ui/window/book_actions.h"
 #include "ui/window/book_care.h"
 #include "ui/window/book_editing.h"
@@ -28,15 +28,18 @@
 #include "ui/window/importing.h"
 #include "ui/window/judging.h"
 #include "ui/window/keeping.h"
+#include "ui/window/keys.h"
 #include "ui/window/laps_behind.h"
 #include "ui/window/learning.h"
+#include "ui/window/logging.h"
 #include "ui/window/my_car.h"
 #include "ui/window/naming.h"
 #include "ui/window/notices.h"
 #include "ui/window/noting.h"
 #include "ui/window/page_stack.h"
-#include "ui/window/samples.h"
+#include "ui/window/restoring.h"
 #include "ui/window/session_actions.h"
+#include "ui/window/sheet_actions.h"
 #include "ui/window/still_making.h"
 #include "ui/window/strip.h"
 #include "ui/window/track_editing.h"
@@ -58,6 +61,7 @@
 #include <QUndoStack>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <functional>
 
 namespace lapwright::window {
 namespace {
@@ -65,6 +69,7 @@ namespace {
 using models::text;
 
 constexpr int title_bar_px = 40; // at most, as desktops draw it
+constexpr int save_pause_ms = 400;
 
 QString absolute_name(const std::string& book_file) {
     return book_file.empty() ? QString() : QFileInfo(QFile::decodeName(book_file.c_str())).absoluteFilePath();
@@ -88,12 +93,20 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     connect_preferences();
     connect_view_actions({actions_, pages_->compare(), preferences_, [this] { save(); }});
     connect_session_actions({actions_, pages_->sessions(), preferences_, [this] { save(); }});
-    connect_why_and_sheet();
-    connect_saving();
+    connect_why();
+    connect_sheet_actions({actions_, *pages_, *debriefing_, *exporting_, *notices_, *this});
     connect_importing();
     connect_editing();
     connect_book();
     actions_.recipes->setEnabled(!stages.recipe_folder.empty());
+    new Keys(actions_, preferences_, [this] { save(); }, this);
+    restoring_ = new Restoring({actions_, *sessions_, pairing_, *pages_, *comparing_, *noting_, *notices_,
+                                models::path(stages.state_folder), book_file_},
+                               this);
+    new Logging({actions_, *worker_, *book_, *pages_, stages.state_folder, restoring_->offers()}, this);
+    save_soon_.setSingleShot(true);
+    save_soon_.setInterval(save_pause_ms);
+    connect(&save_soon_, &QTimer::timeout, this, &MainWindow::save);
     apply_look();
     apply_units();
     resize(QSize(1440, 860).boundedTo(screen()->availableSize() - QSize(0, title_bar_px)));
@@ -141,9 +154,9 @@ void MainWindow::make_pages() {
     pages_->follow({actions_, *sessions_, pairing_, *comparing_, *explaining_, *given_});
     column->addWidget(pages_, 1);
     setCentralWidget(centre);
-    pages_->sessions().start().set_samples(!sample_sessions().isEmpty());
-    connect(&pages_->sessions(), &pages::SessionsPage::samples_asked, this, [this] { start(sample_sessions()); });
-    connect(&pages_->sessions(), &pages::SessionsPage::open_asked, this, &MainWindow::ask_for_files);
+    beginning_ = new Beginning({actions_, pages_->sessions(), *book_, preferences_,
+                                std::bind_front(&MainWindow::open, this), std::bind_front(&MainWindow::start, this)},
+                               this);
     connect(worker_, &bridge::Worker::progressed, strip_, &Strip::set_progress);
     connect(worker_, &bridge::Worker::busy_changed, strip_, &Strip::set_busy);
     connect(comparing_, &Comparing::compared, this, &MainWindow::show_compared);
@@ -152,7 +165,6 @@ void MainWindow::make_pages() {
 void MainWindow::connect_actions() {
     const Actions& a = actions_;
     const auto on = [this](QAction* action, auto work) { connect(action, &QAction::triggered, this, work); };
-    on(a.open, [this] { ask_for_files(); });
     on(a.forget_track, [this] { forget_track(); });
     on(a.cancel, [this] {
         worker_->cancel();
@@ -189,27 +201,12 @@ void MainWindow::connect_preferences() {
     });
 }
 
-void MainWindow::connect_why_and_sheet() {
+void MainWindow::connect_why() {
     connect(actions_.setup, &QAction::triggered, this, [this] { explaining_->edit_setups(preferences_.units, this); });
-    connect(actions_.print, &QAction::triggered, this, [this] {
-        pages_->show_debrief();
-        debriefing_->print(this);
-    });
-    connect(&pages_->debrief(), &pages::DebriefPage::print_asked, actions_.print, &QAction::trigger);
-    connect(actions_.save_sheet, &QAction::triggered, this, [this] {
-        pages_->show_debrief();
-        debriefing_->ask_and_save(this, Debriefing::Form::pdf);
-    });
-    connect(actions_.save_html, &QAction::triggered, this, [this] {
-        pages_->show_debrief();
-        debriefing_->ask_and_save(this, Debriefing::Form::html);
-    });
     connect(actions_.trial, &QAction::triggered, this, [this] { trying_->show(given_->track()); });
     new WingAsking(actions_, *explaining_, [this] { return theme::palette_for(preferences_.look, desktop_); }, this);
     connect(&pages_->sessions(), &pages::SessionsPage::trial_asked, actions_.trial, &QAction::trigger);
     connect(&pages_->causes(), &pages::CausesPage::setup_asked, actions_.setup, &QAction::trigger);
-    connect(&pages_->debrief(), &pages::DebriefPage::save_asked, actions_.save_sheet, &QAction::trigger);
-    connect(&pages_->debrief(), &pages::DebriefPage::html_asked, actions_.save_html, &QAction::trigger);
     connect(&pages_->causes(), &pages::CausesPage::place_asked, this, [this](double start_m, double end_m) {
         pages_->show_compare();
         pages_->compare().go_to(0.5 * (start_m + end_m));
@@ -218,16 +215,6 @@ void MainWindow::connect_why_and_sheet() {
     connect(explaining_, &Explaining::changed, this, [this] {
         debriefing_->set_explanation(explaining_->explanation(), explaining_->setup_a(), explaining_->setup_b());
     });
-}
-
-void MainWindow::connect_saving() {
-    const auto view = [this] { return on_compare_page() ? Exporting::View::compare : Exporting::View::causes; };
-    connect(actions_.save_table, &QAction::triggered, this,
-            [this, view] { exporting_->ask_and_save_table(view(), windowTitle(), this); });
-    connect(actions_.save_picture, &QAction::triggered, this,
-            [this, view] { exporting_->ask_and_save_picture(view(), windowTitle(), this); });
-    connect(actions_.export_track, &QAction::triggered, this, [this] { exporting_->ask_and_save_track(this); });
-    connect(exporting_, &Exporting::said, notices_, &Notices::add);
 }
 
 void MainWindow::connect_importing() {
@@ -289,6 +276,7 @@ void MainWindow::start(const QStringList& files) {
     const bool own_track = given_->take(paths);
     if (const auto origins = models::origins_of(paths); !origins.empty()) {
         Comparing::Plan plan;
+        beginning_->note_opened(paths);
         for (std::size_t side = 0; side < std::min<std::size_t>(origins.size(), 2); ++side)
             plan.laps[side] = {origins[side], {}};
         plan.compare = paths.size() >= 2;
@@ -296,6 +284,7 @@ void MainWindow::start(const QStringList& files) {
         return;
     }
     book_looking_->look_for_start();
+    if (restoring_->offers()) return; // what stopped the program may be what it would open
     // Another book, a friend's perhaps, is not to get the sessions of this one unasked.
     if (!preferences_.last_a || !preferences_.last_b || preferences_.book != book_file_) return;
     if (!own_track && !preferences_.track_file.isEmpty()) given_->use_track(preferences_.track_file);
@@ -310,6 +299,7 @@ void MainWindow::open(const QStringList& files) {
     const bool reload = given_->take(paths);
     if (!paths.isEmpty()) {
         pages_->show_sessions();
+        beginning_->note_opened(paths);
         comparing_->load(models::origins_of(paths), {});
     }
     if (reload) comparing_->reload_all(on_compare_page());
@@ -341,7 +331,7 @@ void MainWindow::show_compared(const workspace::ComparedPointer& compared) {
     my_car_->set_pairing(compared);
     keeping_->set_pairing(pairing_, given_->track());
     pages_->show_wanted();
-    save();
+    save_soon_.start();
 }
 
 void MainWindow::apply_units() {
@@ -364,10 +354,6 @@ void MainWindow::apply_look() {
     pages_->set_palette(palette);
     importing_->set_palette(palette);
     watching_->set_palette(palette);
-}
-
-void MainWindow::ask_for_files() {
-    open(QFileDialog::getOpenFileNames(this, tr("Open logger files"), preferences_.folder));
 }
 
 void MainWindow::save() {

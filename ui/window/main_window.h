@@ -11,6 +11,7 @@
 #include "ui/window/preferences.h"
 
 #include <QMainWindow>
+#include <QTimer>
 
 class QSettings;
 class QUndoStack;
@@ -27,6 +28,7 @@ class Explaining;
 class Exporting;
 class GivenFiles;
 class Importing;
+class Beginning;
 class BookCare;
 class BookEditing;
 class BookLooking;
@@ -39,6 +41,7 @@ class MyCar;
 class Naming;
 class Notices;
 class Noting;
+class Restoring;
 class StillMaking;
 class Strip;
 class TrackEditing;
@@ -74,6 +77,8 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] Exporting& exporting() { return *exporting_; }
     [[nodiscard]] pages::SessionsPage& sessions_page() { return pages_->sessions(); }
     [[nodiscard]] const Actions& actions() const { return actions_; }
+    [[nodiscard]] Beginning& beginning() { return *beginning_; }
+    [[nodiscard]] Restoring& restoring() { return *restoring_; }
     [[nodiscard]] Watching& watching() { return *watching_; }
     [[nodiscard]] const Notices& notices() const { return *notices_; }
     [[nodiscard]] bool on_compare_page() const { return pages_->on_compare(); }
@@ -87,8 +92,7 @@ class MainWindow : public QMainWindow {
     void make_pages();
     void connect_actions();
     void connect_preferences();
-    void connect_why_and_sheet();
-    void connect_saving();
+    void connect_why();
     void connect_importing();
     void connect_editing();
     void connect_book();
@@ -96,12 +100,12 @@ class MainWindow : public QMainWindow {
     void show_compared(const workspace::ComparedPointer& compared);
     void apply_units();
     void apply_look();
-    void ask_for_files();
     void save();
 
     QSettings& settings_;
     QString book_file_; // empty: no book
     Preferences preferences_;
+    QTimer save_soon_; // what a disk does is not waited for
     QPalette desktop_;
     workspace::PresentPairing pairing_;
     models::OpenSessions* sessions_;
@@ -132,7 +136,9 @@ class MainWindow : public QMainWindow {
     Comparing* comparing_;
     TrackEditing* track_editing_;
     Watching* watching_;
+    Beginning* beginning_;
     StillMaking* still_making_;
+    Restoring* restoring_;
 };
 
 } // namespace lapwright::window

@@ -31,6 +31,10 @@ void Noting::end_typing() {
     parts_.compare.keep_notes();
 }
 
+void Noting::take_typed(const NoteAbout& about, const QString& note) {
+    if (parts_.notes.text(about) != note) enter({about}, note, tr("note that was being typed"));
+}
+
 QStringList Noting::lines() const {
     QStringList lines;
     if (const auto& compared = parts_.pairing.compared())

@@ -33,9 +33,10 @@ class Noting : public QObject {
     // All outlive it.
     explicit Noting(const Parts& parts, QObject* parent = nullptr);
 
-    void follow_pairing();                   // which the compare page shows already
-    void end_typing();                       // what is being typed is kept
-    [[nodiscard]] QStringList lines() const; // for the sheet
+    void follow_pairing();                                                   // which the compare page shows already
+    void end_typing();                                                       // what is being typed is kept
+    void take_typed(const workspace::NoteAbout& about, const QString& note); // in a run that ended before it was kept
+    [[nodiscard]] QStringList lines() const;                                 // for the sheet
 
   Q_SIGNALS:
     void lines_changed();

@@ -69,6 +69,10 @@ void PageStack::show_debrief() {
     show_page(debrief_);
 }
 
+void PageStack::show_numbered(int page) {
+    if (QWidget* wanted = widget(page)) show_page(wanted);
+}
+
 void PageStack::show_wanted() {
     show_page(wanted_ != nullptr ? wanted_ : compare_);
 }

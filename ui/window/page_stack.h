@@ -52,8 +52,9 @@ class PageStack : public QStackedWidget {
     void show_compare();
     void show_causes();
     void show_debrief();
-    void show_wanted(); // the pairing that a page waited for is there
-    void follow_edit(); // on a page of the pairing: what it shows is made anew
+    void show_numbered(int page); // of Shown
+    void show_wanted();           // the pairing that a page waited for is there
+    void follow_edit();           // on a page of the pairing: what it shows is made anew
     void follow_state();
 
   private:

@@ -88,6 +88,10 @@ Preferences load_preferences(const QSettings& settings) {
     p.laps_by_time = settings.value(QStringLiteral("sessions/laps_by_time"), p.laps_by_time).toBool();
     p.track_file = settings.value(QStringLiteral("track_file")).toString();
     p.folder = settings.value(QStringLiteral("folder")).toString();
+    const QVariantMap keys = settings.value(QStringLiteral("keys")).toMap();
+    for (auto key = keys.begin(); key != keys.end(); ++key)
+        p.keys[key.key()] = key.value().toStringList();
+    p.recent_files = settings.value(QStringLiteral("recent_files")).toStringList();
     p.geometry = settings.value(QStringLiteral("window/geometry")).toByteArray();
     p.book = settings.value(QStringLiteral("pairing/book")).toString();
     p.last_a = load_lap(settings, QStringLiteral("a"));
@@ -114,6 +118,11 @@ void save_preferences(QSettings& settings, const Preferences& p) {
     settings.setValue(QStringLiteral("sessions/laps_by_time"), p.laps_by_time);
     settings.setValue(QStringLiteral("track_file"), p.track_file);
     settings.setValue(QStringLiteral("folder"), p.folder);
+    QVariantMap keys;
+    for (auto key = p.keys.begin(); key != p.keys.end(); ++key)
+        keys[key.key()] = key.value();
+    settings.setValue(QStringLiteral("keys"), keys);
+    settings.setValue(QStringLiteral("recent_files"), p.recent_files);
     settings.setValue(QStringLiteral("window/geometry"), p.geometry);
     settings.setValue(QStringLiteral("pairing/book"), p.book);
     save_lap(settings, QStringLiteral("a"), p.last_a);

@@ -27,9 +27,11 @@ struct Preferences {
     bool spread_shown = false;
     bool values_filled = false;
     bool summed = false;
-    bool laps_by_time = false; // on the Sessions page
-    QString track_file;        // whose gate and segments are used; empty: none
-    QString folder;            // of the files opened last
+    bool laps_by_time = false;       // on the Sessions page
+    QString track_file;              // whose gate and segments are used; empty: none
+    QString folder;                  // of the files opened last
+    QStringList recent_files;        // the last one first
+    QMap<QString, QStringList> keys; // of actions whose keys a person changed, by their names
     QByteArray geometry;
     QString book; // of the last pairing: its sessions mean nothing in another
     std::optional<workspace::PresentPairing::WantedLap> last_a;

@@ -83,7 +83,9 @@ int run(int argc, char** argv) {
     }
     QSettings settings;
     const std::string book = models::file_name(words.book);
-    MainWindow window(bridge::analysis_stages(workspace::own_recipe_folder(), book), settings);
+    bridge::Stages stages = bridge::analysis_stages(workspace::own_recipe_folder(), book);
+    stages.state_folder = workspace::own_state_folder();
+    MainWindow window(stages, settings);
     window.show();
     window.start(words.files);
     return QApplication::exec();

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/wording.h"
+#include "ui/models/file_name.h"
 #include "ui/models/text.h"
 #include "ui/pages/sessions/book_panel.h"
 #include "ui/pages/sessions/lap_list.h"
@@ -13,9 +14,11 @@
 #include "ui/theme/elided_label.h"
 #include "ui/theme/plain_label.h"
 
+#include <QFileInfo>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -33,17 +36,22 @@ constexpr int card_width_px = 540;
 
 SessionsPage::SessionsPage(models::OpenSessions* sessions, const models::Notes* notes, QWidget* parent)
     : QWidget(parent), sessions_(sessions), notes_(notes), palette_(theme::paper()),
-      hint_(theme::wrapped_label({}, this)), start_(new StartView(this)), scroll_(new QScrollArea(this)),
-      cards_view_(new QWidget), grid_(new QGridLayout(cards_view_)), words_a_(new theme::ElidedLabel(this)),
-      words_b_(new theme::ElidedLabel(this)), swap_(new QPushButton(tr("Swap A and B"), this)),
-      compare_(new QPushButton(tr("Compare A and B"), this)), trial_(new QPushButton(tr("Setup trial…"), this)),
-      book_button_(new QPushButton(tr("The book…"), this)), book_(new BookPanel(this)) {
+      hint_(theme::wrapped_label({}, this)), new_files_(new QPushButton(this)), start_(new StartView(this)),
+      scroll_(new QScrollArea(this)), cards_view_(new QWidget), grid_(new QGridLayout(cards_view_)),
+      words_a_(new theme::ElidedLabel(this)), words_b_(new theme::ElidedLabel(this)),
+      swap_(new QPushButton(tr("Swap A and B"), this)), compare_(new QPushButton(tr("Compare A and B"), this)),
+      trial_(new QPushButton(tr("Setup trial…"), this)), book_button_(new QPushButton(tr("The book…"), this)),
+      book_(new BookPanel(this)) {
     auto* open = new QPushButton(tr("Open files…"), this);
     set_track({}, {});
     auto* top = new QHBoxLayout;
     top->addWidget(open);
     top->addWidget(book_button_);
+    top->addWidget(new_files_);
     top->addWidget(hint_, 1);
+    new_files_->setObjectName(QStringLiteral("new files"));
+    new_files_->setMenu(new QMenu(new_files_));
+    show_new_files({});
 
     grid_->setContentsMargins(0, 0, 0, 0);
     grid_->setSpacing(10);
@@ -66,6 +74,7 @@ SessionsPage::SessionsPage(models::OpenSessions* sessions, const models::Notes* 
 
     connect(open, &QPushButton::clicked, this, &SessionsPage::open_asked);
     connect(start_, &StartView::open_asked, this, &SessionsPage::open_asked);
+    connect(start_, &StartView::files_asked, this, &SessionsPage::files_asked);
     connect(start_, &StartView::samples_asked, this, &SessionsPage::samples_asked);
     connect(book_button_, &QPushButton::clicked, this, [this] {
         if (book_->isVisible())
@@ -163,6 +172,24 @@ void SessionsPage::show_part() {
     start_->setVisible(!book && cards_.empty());
     scroll_->setVisible(!book && !cards_.empty());
     pairing_bar_->setVisible(!cards_.empty());
+    new_files_->setVisible(!cards_.empty() && !new_files_->menu()->isEmpty());
+}
+
+void SessionsPage::show_new_files(const std::vector<workspace::NewFile>& files) {
+    start_->show_new_files(files);
+    QMenu& menu = *new_files_->menu();
+    menu.clear();
+    QStringList all;
+    for (const workspace::NewFile& file : files) {
+        const QString path = models::path(file.path);
+        all << path;
+        QString name = QFileInfo(path).fileName().replace(QLatin1Char('&'), QLatin1String("&&"));
+        menu.addAction(tr("%1, written %2").arg(name, text(base::date_text(file.changed_unix_s))), this,
+                       [this, path] { Q_EMIT files_asked({path}); });
+    }
+    if (all.size() > 1) menu.addAction(tr("&All of them"), this, [this, all] { Q_EMIT files_asked(all); });
+    new_files_->setText(tr("New files: %1").arg(all.size()));
+    new_files_->setVisible(!cards_.empty() && !all.isEmpty());
 }
 
 // What is being typed on a card, and where, is left alone.

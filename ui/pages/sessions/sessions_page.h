@@ -5,11 +5,13 @@
 #include "core/base/display.h"
 #include "core/book/search.h"
 #include "core/workspace/lap_scale.h"
+#include "core/workspace/new_files.h"
 #include "core/workspace/session_names.h"
 #include "ui/models/notes.h"
 #include "ui/models/open_sessions.h"
 #include "ui/theme/palette.h"
 
+#include <QStringList>
 #include <QWidget>
 #include <map>
 #include <set>
@@ -54,7 +56,8 @@ class SessionsPage : public QWidget {
     void show_book(bool shown);
     void set_book_usable(bool usable); // without one nothing speaks of it
     [[nodiscard]] BookPanel& book_panel() { return *book_; }
-    [[nodiscard]] BookView& book(); // its list of sessions
+    [[nodiscard]] BookView& book();                                    // its list of sessions
+    void show_new_files(const std::vector<workspace::NewFile>& files); // on the start, else behind a button
     [[nodiscard]] StartView& start() { return *start_; }
     void begin(); // the page is shown: the laps of A's session have the focus
     void focus_session(const workspace::SessionKey& key);
@@ -76,6 +79,7 @@ class SessionsPage : public QWidget {
     void swap_asked();
     void open_asked();
     void samples_asked();
+    void files_asked(const QStringList& paths);
     void compare_asked();
     void trial_asked();
     void book_asked();
@@ -112,7 +116,8 @@ class SessionsPage : public QWidget {
     std::map<workspace::SessionKey, QString> videos_;
     std::set<workspace::SessionKey> reported_; // sessions whose whole report is shown
     QLabel* hint_;
-    StartView* start_; // while no session is open
+    QPushButton* new_files_; // while sessions are open
+    StartView* start_;       // while no session is open
     QScrollArea* scroll_;
     QWidget* cards_view_;
     QGridLayout* grid_;

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/sheet_actions.h"
+
+#include "ui/pages/debrief/debrief_page.h"
+#include "ui/window/actions.h"
+#include "ui/window/debriefing.h"
+#include "ui/window/exporting.h"
+#include "ui/window/notices.h"
+#include "ui/window/page_stack.h"
+
+#include <QMainWindow>
+
+namespace lapwright::window {
+
+void connect_sheet_actions(const SheetParts& parts) {
+    const Actions& a = parts.actions;
+    const auto on = [&parts](QAction* action, auto work) {
+        QObject::connect(action, &QAction::triggered, &parts.window, work);
+    };
+    on(a.print, [parts] {
+        parts.pages.show_debrief();
+        parts.debriefing.print(&parts.window);
+    });
+    on(a.save_sheet, [parts] {
+        parts.pages.show_debrief();
+        parts.debriefing.ask_and_save(&parts.window, Debriefing::Form::pdf);
+    });
+    on(a.save_html, [parts] {
+        parts.pages.show_debrief();
+        parts.debriefing.ask_and_save(&parts.window, Debriefing::Form::html);
+    });
+    pages::DebriefPage* page = &parts.pages.debrief();
+    QObject::connect(page, &pages::DebriefPage::print_asked, a.print, &QAction::trigger);
+    QObject::connect(page, &pages::DebriefPage::save_asked, a.save_sheet, &QAction::trigger);
+    QObject::connect(page, &pages::DebriefPage::html_asked, a.save_html, &QAction::trigger);
+    const auto view = [parts] { return parts.pages.on_compare() ? Exporting::View::compare : Exporting::View::causes; };
+    on(a.save_table,
+       [parts, view] { parts.exporting.ask_and_save_table(view(), parts.window.windowTitle(), &parts.window); });
+    on(a.save_picture,
+       [parts, view] { parts.exporting.ask_and_save_picture(view(), parts.window.windowTitle(), &parts.window); });
+    on(a.export_track, [parts] { parts.exporting.ask_and_save_track(&parts.window); });
+    QObject::connect(&parts.exporting, &Exporting::said, &parts.notices, &Notices::add);
+}
+
+} // namespace lapwright::window
