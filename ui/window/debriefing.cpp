@@ -8,6 +8,7 @@
 #include "ui/window/printing.h"
 
 #include <QDir>
+#include <QEvent>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -39,6 +40,7 @@ Debriefing::Debriefing(pages::DebriefPage& page, QSettings& settings, QObject* p
     if (settings.value(letter_key).toBool()) options.paper = paper::PaperSize::us_letter;
     options.all_segments = settings.value(all_segments_key).toBool();
     page.set_options(options);
+    page.installEventFilter(this);
     connect(&page, &pages::DebriefPage::notes_changed, this, [this] {
         keep_notes();
         compose();
@@ -140,8 +142,18 @@ std::optional<sheet::Sheet> Debriefing::composed() const {
     return analysis::debrief_sheet(*compared_->pairing, units_, LAPWRIGHT_VERSION, extras);
 }
 
+// Nobody waits for a sheet that nobody sees.
 void Debriefing::compose() {
-    page_.show_sheet(composed());
+    stale_ = !page_.isVisible();
+    if (!stale_) page_.show_sheet(composed());
+}
+
+bool Debriefing::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == &page_ && event->type() == QEvent::Show && stale_) {
+        stale_ = false;
+        page_.show_sheet(composed());
+    }
+    return QObject::eventFilter(watched, event);
 }
 
 base::Result<void> Debriefing::save(const QString& path) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The debrief sheet of the present pairing: composed anew when anything that it says changes, saved as a PDF.  Paper
+// The debrief sheet of the present pairing: composed anew when anything that it says changes, as soon as somebody looks
+// at it, and saved as a PDF.  Paper
 // is kept in the settings; notes are kept for each pairing of laps, in the book, or in the settings without one.
 #pragma once
 
@@ -56,6 +57,9 @@ class Debriefing : public QObject {
   Q_SIGNALS:
     void notes_edited(const lapwright::workspace::TwoLaps& laps, const QString& note); // of a pairing in the book
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
     void compose();
     void keep_notes();
@@ -64,7 +68,8 @@ class Debriefing : public QObject {
     QSettings& settings_;
     workspace::ComparedPointer compared_;
     workspace::TwoLaps laps_;
-    QString kept_; // the notes as they are kept
+    bool stale_ = false; // the page shows what was before
+    QString kept_;       // the notes as they are kept
     bool in_book_ = false;
     QStringList noted_;
     std::shared_ptr<const causes::Explanation> explanation_;
