@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "ui/models/text.h"
+#include "ui/plots/in_words.h"
 #include "ui/theme/fonts.h"
 
 #include <QPainter>
@@ -61,6 +62,7 @@ DotStrip::DotStrip(QWidget* parent) : QWidget(parent), palette_(theme::paper()) 
 
 void DotStrip::set_dots(Dots dots) {
     dots_ = std::move(dots);
+    setAccessibleDescription(in_words(dots_));
     updateGeometry();
     update();
 }

@@ -5,6 +5,7 @@
 #include "ui/plots/axis_look.h"
 #include "ui/plots/curve.h"
 #include "ui/plots/drawing.h"
+#include "ui/plots/in_words.h"
 #include "ui/plots/unit_ticker.h"
 
 #include <algorithm>
@@ -134,6 +135,7 @@ void EvidencePlot::set_palette(const theme::Palette& palette) {
 }
 
 void EvidencePlot::build() {
+    setAccessibleDescription(in_words(evidence_, units_));
     begin_anew(*plot_, palette_);
     QCPAxisRect* rect = plot_->axisRect();
     const base::Unit speed = base::shown_unit(base::Quantity::speed, units_);

@@ -2,6 +2,7 @@
 #include "ui/plots/plot_stack.h"
 
 #include "ui/plots/drawing.h"
+#include "ui/plots/in_words.h"
 #include "ui/plots/stack_looks.h"
 
 #include <QApplication>
@@ -58,6 +59,7 @@ void PlotStack::set_content(StackContent content) {
     }
     if (chosen_ && *chosen_ >= content.segments.size()) chosen_.reset();
     panels_->set_content(std::move(content));
+    setAccessibleDescription(in_words(panels_->content()));
     static_cast<void>(follow_channels(channels_.first));
     build();
 }

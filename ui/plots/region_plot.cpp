@@ -3,6 +3,7 @@
 
 #include "ui/plots/axis_look.h"
 #include "ui/plots/drawing.h"
+#include "ui/plots/in_words.h"
 #include "ui/plots/unit_ticker.h"
 
 #include <algorithm>
@@ -68,6 +69,7 @@ void RegionPlot::set_regions(car::JointRegion a, car::JointRegion b, bool per_ki
     a_ = std::move(a);
     b_ = std::move(b);
     per_kilogram_ = per_kilogram;
+    setAccessibleDescription(in_words(a_, b_));
     build();
 }
 

@@ -6,6 +6,7 @@
 #include "ui/plots/axis_look.h"
 #include "ui/plots/date_ticker.h"
 #include "ui/plots/drawing.h"
+#include "ui/plots/in_words.h"
 #include "ui/plots/unit_ticker.h"
 #include "ui/theme/fonts.h"
 
@@ -167,6 +168,7 @@ SeasonPlot::SeasonPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot
 
 void SeasonPlot::set_course(SeasonCourse course) {
     course_ = std::move(course);
+    setAccessibleDescription(in_words(course_));
     chosen_ = -1;
     build();
     fit();

@@ -4,6 +4,7 @@
 #include "core/base/number_text.h"
 #include "ui/models/text.h"
 #include "ui/plots/driven_lines.h"
+#include "ui/plots/in_words.h"
 #include "ui/theme/fonts.h"
 
 #include <QContextMenuEvent>
@@ -42,6 +43,7 @@ TrackMap::TrackMap(QWidget* parent) : QWidget(parent), palette_(theme::paper()) 
 void TrackMap::set_track(std::shared_ptr<const track::Track> track, std::vector<double> favour) {
     if (!track_ || !track || track_->line.length_m != track->line.length_m) view_ = QTransform();
     track_ = std::move(track);
+    setAccessibleDescription(track_ ? in_words(*track_) : QString());
     favour_ = std::move(favour);
     stretch_m_.reset();
     cursor_m_ = 0.0;

@@ -3,6 +3,7 @@
 
 #include "ui/plots/axis_look.h"
 #include "ui/plots/drawing.h"
+#include "ui/plots/in_words.h"
 #include "ui/plots/unit_ticker.h"
 
 #include <algorithm>
@@ -58,6 +59,7 @@ void WingPlot::set_balances(causes::AeroBalance a, causes::AeroBalance b, bool o
     a_ = std::move(a);
     b_ = std::move(b);
     on_a_tonne_ = on_a_tonne;
+    setAccessibleDescription(in_words(a_, b_));
     build();
 }
 
