@@ -4,6 +4,7 @@
 #include "tests/ui/fixture/invented_season.h"
 #include "tests/ui/fixture/paired_window.h"
 #include "ui/dialogs/about.h"
+#include "ui/dialogs/channel_picker.h"
 #include "ui/dialogs/finder.h"
 #include "ui/dialogs/key_changer.h"
 #include "ui/dialogs/keys_help.h"
@@ -109,9 +110,9 @@ class Heard : public fixture::PairedWindowWithBook {
 TEST_F(Heard, OnTheFourPages) {
     const Walk compare = hear(*window);
     EXPECT_GE(compare.plots, 3);
-    EXPECT_GT(compare.controls, 10);
+    EXPECT_GE(compare.controls, 5);
     go_to_sessions();
-    EXPECT_GT(hear(*window).controls, 10);
+    EXPECT_GE(hear(*window).controls, 5);
     window->actions().videos->trigger();
     fixture::settle();
     hear(*window);
@@ -120,10 +121,10 @@ TEST_F(Heard, OnTheFourPages) {
     fixture::settle();
     const Walk causes = hear(*window);
     EXPECT_GE(causes.plots, 1);
-    EXPECT_GT(causes.controls, 10);
+    EXPECT_GE(causes.controls, 5);
     window->actions().show_debrief->trigger();
     fixture::settle();
-    EXPECT_GT(hear(*window).controls, 5);
+    EXPECT_GE(hear(*window).controls, 5);
 }
 
 TEST_F(Heard, TheComparisonAsText) {
@@ -156,7 +157,7 @@ TEST_F(Heard, InTheBookAndOnTheStart) {
 
 TEST_F(Heard, InEveryDialog) {
     hear_dialog<dialogs::KeyChanger>(window->actions().change_keys);
-    hear_dialog<QDialog>(window->actions().choose_channels);
+    hear_dialog<dialogs::ChannelPicker>(window->actions().choose_channels);
     for (QAction* action :
          {window->actions().find, window->actions().keys, window->actions().about, window->actions().setup})
         hear_waiting_dialog(action);

@@ -135,7 +135,7 @@ TEST(RunStates, DrawnAtRandomReadBackAsTheyWere) {
                 byte = static_cast<std::uint8_t>(draw());
             if (draw() % 2 == 0) draft.about.lap = static_cast<int>(draw() % 9);
             if (draw() % 2 == 0) draft.about.segment = "Sweep & Co";
-            if (draw() % 2 == 0) draft.about.at_m = 0.25 * (draw() % 9000);
+            if (draw() % 2 == 0) draft.about.at_m = 0.25 * static_cast<double>(draw() % 9000);
             state.drafts.push_back(draft);
         }
         const QByteArray text = window::run_state_text(state);
@@ -182,7 +182,7 @@ class Marked : public testing::Test {
             EXPECT_FALSE(lower.contains(mark)) << mark << " in\n" << log.toStdString();
     }
 
-    QTemporaryDir folder{QDir::tempPath() + QStringLiteral("/MARKEDFOLDER-XXXXXX")};
+    QTemporaryDir folder{QDir::tempPath() + QStringLiteral("/MARKEDFOLDER-") + QString(6, QLatin1Char('X'))};
     QSettings settings{folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat};
 };
 
@@ -214,7 +214,7 @@ TEST_F(Marked, NothingOfARecordingComesIntoTheLog) {
             open.pick(workspace::Side::b, {key, 2});
         });
         window.actions().show_causes->trigger();
-        fixture::wait_for([&] { return window.pairing().compared() != nullptr; }, 60'000);
+        ASSERT_TRUE(fixture::wait_for([&] { return window.pairing().compared() != nullptr; }, 60'000));
         qWarning("MARKEDWARNING about %s", qPrintable(good));
         fixture::settle();
     }

@@ -78,6 +78,7 @@ class NewInFolder : public fixture::PairedWindowWithBook {
     void write(const char* name) const {
         QFile file(card.filePath(QLatin1String(name)));
         ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(QByteArray("# ") + name + "\n"); // two files of the same bytes would be one session
         file.write("time (s),speed (km/h),latitude (deg),longitude (deg)\n");
         for (int i = 0; i < 60; ++i)
             file.write(QByteArray::number(0.1 * i) + ",90.0,54.9" + QByteArray::number(100000 + 9 * i) + ",2.35\n");
