@@ -23,6 +23,9 @@ inline constexpr bool display_is_named = true;
 // What is printed has the same bytes on every system: Windows would write each line break as two.
 void print_bytes_as_they_are();
 
+// Whether somebody can see it: a program that Windows opens from the desktop or a menu has nowhere to print to.
+[[nodiscard]] bool printing_is_seen();
+
 // The words of the command line behind the program's name, in UTF-8.
 [[nodiscard]] std::vector<std::string> words_of(int count, char** words);
 

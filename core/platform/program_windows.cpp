@@ -119,6 +119,11 @@ void print_bytes_as_they_are() {
     _setmode(_fileno(stderr), _O_BINARY);
 }
 
+bool printing_is_seen() {
+    const HANDLE out = GetStdHandle(STD_ERROR_HANDLE);
+    return out != nullptr && out != INVALID_HANDLE_VALUE;
+}
+
 // What main() is given has lost the letters that the system's old code page does not know.
 std::vector<std::string> words_of(int, char**) {
     int count = 0;

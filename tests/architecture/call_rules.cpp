@@ -49,6 +49,8 @@ bool is_member(const Word& word) {
 
 const std::set<std::string_view> locale_bound{"strtod", "strtof",  "strtold",  "stod",      "stof",   "stold",
                                               "atof",   "sprintf", "snprintf", "vsnprintf", "sscanf", "setlocale"};
+// Windows reads and writes them in an old code page, where names lose their letters.
+const std::set<std::string_view> in_local_letters{"encodeName", "decodeName", "toLocal8Bit", "fromLocal8Bit"};
 const std::set<std::string_view> unseeded{"rand", "srand", "random_shuffle"};
 
 // An engine declared without an argument: "std::mt19937 engine;" or "std::mt19937_64 engine{};".
@@ -72,6 +74,9 @@ std::optional<std::string> complaint(const Word& word, bool locale_free, std::st
     }
     if (locale_free && word.text == "to_string" && word.before.ends_with("std::")) {
         return "std::to_string answers by the locale; use core/base/number_text.h";
+    }
+    if (in_local_letters.contains(word.text)) {
+        return name + " loses letters on Windows; use ui/models/file_name.h, or UTF-8";
     }
     if (unseeded.contains(word.text) && is_called(word) && !is_member(word)) {
         return name + " has no seed of ours";

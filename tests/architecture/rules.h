@@ -23,8 +23,9 @@ inline constexpr std::size_t longest_file_lines = 400;
 // own headers alone; the tests of it (…_test.cpp) may include more.
 [[nodiscard]] Findings check_simulator(std::span<const SourceFile> files);
 
-// Calls whose answer depends on the locale, `using namespace std`, and random numbers without a seed.  Locale-bound
-// calls are allowed in ui, where Qt has set the locale for the person's sake.
+// Calls whose answer depends on the locale, `using namespace std`, random numbers without a seed, and Qt's conversions
+// in which names lose letters on Windows.  Locale-bound calls are allowed in ui, where Qt has set the locale for the
+// person's sake.
 [[nodiscard]] Findings check_calls(std::span<const SourceFile> files);
 
 // The licence line first, what a header is for after it, no file longer than longest_file_lines, no notes to self.

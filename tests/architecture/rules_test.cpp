@@ -96,6 +96,16 @@ TEST(CallRule, FindsRandomWithoutASeed) {
     }
 }
 
+TEST(CallRule, FindsNamesInLocalLetters) {
+    for (const char* bad : {"auto n = QFile::encodeName(path);", "return QFile::decodeName(name.c_str());",
+                            "open(path.toLocal8Bit());", "auto s = QString::fromLocal8Bit(text);"}) {
+        EXPECT_THAT(check_calls(one("ui/window/a.cpp", bad)).size(), 1U) << bad;
+    }
+    for (const char* good : {"return path.toStdString();", "models::file_name(path);", "// encodeName"}) {
+        EXPECT_THAT(check_calls(one("ui/window/a.cpp", good)), IsEmpty()) << good;
+    }
+}
+
 TEST(CallRule, FindsUsingNamespaceStd) {
     EXPECT_THAT(check_calls(one("core/lap/a.cpp", "int a;\n  using namespace std;\n")),
                 ElementsAre("core/lap/a.cpp:2: using namespace std"));

@@ -7,8 +7,8 @@
 #include "core/causes/what_if.h"
 #include "core/import/formats/recipe_folder.h"
 #include "core/workspace/reading.h"
+#include "ui/models/file_name.h"
 
-#include <QFile>
 #include <functional>
 #include <utility>
 
@@ -160,7 +160,7 @@ void Worker::predict(CarPointer car, std::vector<causes::Change> changes) {
 void Worker::preview(const QString& path, const import::Options& options) {
     preview_.cancel();
     const auto work = [this, path, options](const base::Progress&) -> JobQueue::Answer {
-        return [this, path, result = stages_.preview(QFile::encodeName(path).toStdString(), options)] {
+        return [this, path, result = stages_.preview(models::file_name(path), options)] {
             if (result)
                 Q_EMIT preview_ready(path, *result);
             else

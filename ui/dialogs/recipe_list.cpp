@@ -4,11 +4,11 @@
 #include "core/base/number_text.h"
 #include "core/import/columns/recipe_file.h"
 #include "ui/dialogs/column_dialog.h"
+#include "ui/models/file_name.h"
 #include "ui/models/text.h"
 
 #include <QDialogButtonBox>
 #include <QDir>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -57,10 +57,6 @@ QString file_name_for(const import::Recipe& recipe) {
     for (const QChar c : text(recipe.title).simplified().left(60))
         name += c.isLetterOrNumber() ? c : QLatin1Char('-');
     return (name.isEmpty() ? QStringLiteral("import") : name) + QStringLiteral(".recipe.json");
-}
-
-std::string encoded(const QString& path) {
-    return QFile::encodeName(path).toStdString();
 }
 
 } // namespace
@@ -207,12 +203,12 @@ void RecipeList::bring_back() {
 
 void RecipeList::write_to(const QString& path) {
     if (chosen() == nullptr) return;
-    if (!said_problem(import::write_recipe_file(encoded(path), *chosen())))
+    if (!said_problem(import::write_recipe_file(models::file_name(path), *chosen())))
         say(tr("%1 is written.").arg(QDir::toNativeSeparators(path)));
 }
 
 void RecipeList::take_from(const QString& path) {
-    const auto recipe = import::read_recipe_file(encoded(path));
+    const auto recipe = import::read_recipe_file(models::file_name(path));
     if (!recipe) {
         say(text(base::one_line(recipe.error())));
         return;

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Names of files between the window and the core, whose strings have the bytes that the system knows.
+// Names of files between the window and the core, whose strings are UTF-8 on every system. What Qt calls the local
+// encoding would lose letters on Windows.
 #pragma once
 
 #include "core/workspace/session_key.h"
 
-#include <QFile>
 #include <QString>
 #include <QStringList>
 #include <string>
@@ -13,11 +13,11 @@
 namespace lapwright::models {
 
 [[nodiscard]] inline std::string file_name(const QString& path) {
-    return QFile::encodeName(path).toStdString();
+    return path.toStdString();
 }
 
 [[nodiscard]] inline QString path(const std::string& file_name) {
-    return QFile::decodeName(file_name.c_str());
+    return QString::fromStdString(file_name);
 }
 
 // Each once.

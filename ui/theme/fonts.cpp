@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/theme/fonts.h"
 
+#include <QDir>
+#include <QFontDatabase>
 #include <QStringList>
 
 namespace lapwright::theme {
@@ -15,6 +17,12 @@ QFont face(double points) {
 }
 
 } // namespace
+
+void add_faces(const QString& folder) {
+    const QDir faces(folder);
+    for (const QString& name : faces.entryList({QStringLiteral("*.ttf")}, QDir::Files))
+        QFontDatabase::addApplicationFont(faces.filePath(name));
+}
 
 QFont body() {
     return face(9.5);

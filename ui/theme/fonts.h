@@ -3,8 +3,12 @@
 #pragma once
 
 #include <QFont>
+#include <QString>
 
 namespace lapwright::theme {
+
+// Takes the faces of this folder besides those of the system: on Windows they are installed with the program.
+void add_faces(const QString& folder);
 
 [[nodiscard]] QFont body();
 [[nodiscard]] QFont small();

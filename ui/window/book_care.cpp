@@ -3,10 +3,10 @@
 
 #include "core/book/exchange.h"
 #include "core/book/salvage.h"
+#include "ui/models/file_name.h"
 #include "ui/models/text.h"
 #include "ui/window/notices.h"
 
-#include <QFile>
 #include <QPointer>
 #include <QProgressDialog>
 #include <utility>
@@ -118,7 +118,7 @@ void BookCare::check() {
 }
 
 void BookCare::merge(const QString& other_book) {
-    const std::string other = QFile::encodeName(other_book).toStdString();
+    const std::string other = models::file_name(other_book);
     run(tr("Taking in the other book"), false, [this, other](const base::Progress&) -> bridge::JobQueue::Answer {
         auto opened = book::Book::open(book_file_);
         if (!opened.ok()) return [this, error = opened.error()] { tell(error); };

@@ -2,6 +2,7 @@
 #include "ui/window/debriefing.h"
 
 #include "core/sheet/html_sheet.h"
+#include "ui/models/file_name.h"
 #include "ui/models/text.h"
 #include "ui/pages/debrief/debrief_page.h"
 #include "ui/window/kept_notes.h"
@@ -9,7 +10,6 @@
 
 #include <QDir>
 #include <QEvent>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QSettings>
@@ -161,7 +161,7 @@ base::Result<void> Debriefing::save(const QString& path) {
     compose();
     const auto sheet = composed();
     if (!sheet) return {};
-    const std::string file = QFile::encodeName(path).toStdString();
+    const std::string file = models::file_name(path);
     const paper::PdfOptions& options = page_.options();
     const bool us_letter = options.paper == paper::PaperSize::us_letter;
     const auto written = sheet::names_html(file)

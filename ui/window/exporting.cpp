@@ -4,13 +4,13 @@
 #include "core/base/whole_file.h"
 #include "core/sheet/tables.h"
 #include "core/track/edit_segments.h"
+#include "ui/models/file_name.h"
 #include "ui/models/text.h"
 #include "ui/pages/causes/causes_page.h"
 #include "ui/pages/compare/compare_page.h"
 #include "ui/plots/plot_stack.h"
 
 #include <QDir>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QSettings>
@@ -19,10 +19,6 @@ namespace lapwright::window {
 namespace {
 
 const QString export_folder_key = QStringLiteral("export/folder");
-
-std::string native(const QString& path) {
-    return QFile::encodeName(path).toStdString();
-}
 
 } // namespace
 
@@ -40,7 +36,7 @@ QByteArray Exporting::picture(View view, const QString& heading, plots::PictureF
 }
 
 base::Result<void> Exporting::save_table(View view, const QString& path) const {
-    return base::write_whole_file(native(path), sheet::csv_text(table(view)), "the table");
+    return base::write_whole_file(models::file_name(path), sheet::csv_text(table(view)), "the table");
 }
 
 base::Result<void> Exporting::save_picture(View view, const QString& heading, const QString& path) const {
@@ -48,17 +44,17 @@ base::Result<void> Exporting::save_picture(View view, const QString& heading, co
     const QByteArray content = picture(view, heading, png ? plots::PictureForm::png : plots::PictureForm::svg);
     if (content.isEmpty())
         return base::Error{base::ErrorCode::file_not_writable,
-                           {native(path), {}, {}},
+                           {models::file_name(path), {}, {}},
                            "the picture cannot be made: it is too large",
                            "make the window smaller"};
-    return base::write_whole_file(native(path), {content.constData(), static_cast<std::size_t>(content.size())},
-                                  "the picture");
+    return base::write_whole_file(models::file_name(path),
+                                  {content.constData(), static_cast<std::size_t>(content.size())}, "the picture");
 }
 
 base::Result<void> Exporting::save_track(const QString& path) const {
     const auto record = track::record_of(compare_.compared()->pairing->track);
     if (!record) return record.error();
-    return base::write_whole_file(native(path), track::track_record_json(*record), "the track");
+    return base::write_whole_file(models::file_name(path), track::track_record_json(*record), "the track");
 }
 
 void Exporting::ask_and_save_track(QWidget* parent) {

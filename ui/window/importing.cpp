@@ -7,7 +7,6 @@
 #include "ui/models/file_name.h"
 #include "ui/models/text.h"
 
-#include <QFile>
 #include <QWidget>
 #include <span>
 
@@ -76,19 +75,18 @@ void Importing::open(const QString& path, bool by_itself) {
         if (result == QDialog::Accepted) answered_for(path);
         Q_EMIT answered();
     });
-    dialog_->open_file(path, import::recipe_for(QFile::encodeName(path).toStdString(), folder_.list().recipes));
+    dialog_->open_file(path, import::recipe_for(models::file_name(path), folder_.list().recipes));
 }
 
 // What was said of one file holds for the others of its shape that were read before, or wait to be asked about.
 void Importing::answered_for(const QString& path) {
     const auto recipes = folder_.list().recipes;
-    const auto said = import::recipe_for(QFile::encodeName(path).toStdString(), recipes);
+    const auto said = import::recipe_for(models::file_name(path), recipes);
     const auto kept = said ? folder_.find(*said) : std::nullopt;
     Q_EMIT read_again(path);
     if (!kept) return;
     for (const QString& other : QStringList(seen_)) {
-        if (other == path || !import::recipe_for(QFile::encodeName(other).toStdString(), std::span(&*kept, 1)))
-            continue;
+        if (other == path || !import::recipe_for(models::file_name(other), std::span(&*kept, 1))) continue;
         waiting_.removeAll(other);
         Q_EMIT read_again(other);
     }

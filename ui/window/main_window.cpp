@@ -52,7 +52,6 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QScreen>
@@ -72,7 +71,7 @@ constexpr int title_bar_px = 40; // at most, as desktops draw it
 constexpr int save_pause_ms = 400;
 
 QString absolute_name(const std::string& book_file) {
-    return book_file.empty() ? QString() : QFileInfo(QFile::decodeName(book_file.c_str())).absoluteFilePath();
+    return book_file.empty() ? QString() : QFileInfo(models::path(book_file)).absoluteFilePath();
 }
 
 } // namespace
@@ -132,8 +131,8 @@ void MainWindow::make_pages() {
     noting_ = new Noting({*notes_, pages_->sessions(), pages_->compare(), *edits_, pairing_}, this);
     keeping_ = new Keeping(*book_, {*notes_, *explaining_, *debriefing_, *notices_, settings_}, this);
     book_waiting_ = new BookWaiting(*book_, *actions_.write_waiting, strip_->waiting_sign(), *notices_, this);
-    book_care_ = new BookCare(book_file_.isEmpty() ? std::string() : QFile::encodeName(book_file_).toStdString(),
-                              *notices_, *this, this);
+    book_care_ =
+        new BookCare(book_file_.isEmpty() ? std::string() : models::file_name(book_file_), *notices_, *this, this);
     book_looking_ = new BookLooking(*book_, pages_->sessions(), this);
     book_editing_ = new BookEditing(*book_, pages_->sessions(), *edits_, this);
     given_ = new GivenFiles({*sessions_, pairing_, pages_->sessions(), *explaining_, *notices_, preferences_}, this);

@@ -5,11 +5,13 @@
 #include "core/workspace/own_files.h"
 #include "ui/bridge/worker.h"
 #include "ui/models/file_name.h"
+#include "ui/theme/fonts.h"
 #include "ui/window/main_window.h"
 
 #include <QApplication>
 #include <QIcon>
 #include <QLocale>
+#include <QMessageBox>
 #include <QSettings>
 #include <QStyleFactory>
 #include <iostream>
@@ -75,10 +77,12 @@ int run(int argc, char** argv) {
     QApplication::setApplicationVersion(QStringLiteral(LAPWRIGHT_VERSION));
     QApplication::setDesktopFileName(QStringLiteral("lapwright"));
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    theme::add_faces(QApplication::applicationDirPath() + QStringLiteral("/../share/lapwright/fonts"));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/lapwright.svg")));
     const Words words = words_of(QApplication::arguments().mid(1));
     if (!words.complaint.isEmpty()) {
         std::cerr << "lapwright: " << words.complaint.toStdString() << '\n';
+        if (!platform::printing_is_seen()) QMessageBox::critical(nullptr, {}, words.complaint);
         return 2;
     }
     QSettings settings;

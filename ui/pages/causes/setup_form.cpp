@@ -4,10 +4,10 @@
 #include "core/base/number_text.h"
 #include "core/base/units.h"
 #include "core/car/write_setup_sheet.h"
+#include "ui/models/file_name.h"
 #include "ui/models/text.h"
 
 #include <QDialogButtonBox>
-#include <QFile>
 #include <QFileDialog>
 #include <QGridLayout>
 #include <QLabel>
@@ -231,7 +231,7 @@ void SetupForm::load(int side) {
     const QString path = QFileDialog::getOpenFileName(this, tr("Open a setup sheet"), {},
                                                       tr("Setup sheets (*.setup.json *.json);;All files (*)"));
     if (path.isEmpty()) return;
-    const auto sheet = car::read_setup_sheet(QFile::encodeName(path).toStdString());
+    const auto sheet = car::read_setup_sheet(models::file_name(path));
     if (!sheet) {
         complain(text(base::one_line(sheet.error())));
         return;
