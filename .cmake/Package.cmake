@@ -12,6 +12,12 @@ function(install_compressed source name destination)
     install(FILES "${packed}/${name}.gz" DESTINATION "${destination}")
 endfunction()
 
+if(WIN32) # packaging/windows/make-installer packs what is installed
+    install(FILES "${packaging}/debian/copyright" DESTINATION "${documentation}" RENAME copyright.txt)
+    install(FILES "${CMAKE_SOURCE_DIR}/LICENSE" DESTINATION "${documentation}" RENAME LICENSE.txt)
+    return()
+endif()
+
 install_compressed("${packaging}/lapwright.1" lapwright.1 "${CMAKE_INSTALL_MANDIR}/man1")
 install_compressed("${packaging}/debian/changelog" changelog "${documentation}")
 install(FILES "${packaging}/debian/copyright" DESTINATION "${documentation}")
