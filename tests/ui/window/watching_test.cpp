@@ -132,7 +132,7 @@ TEST_F(WatchingTest, AFrameOnTheWaySaysSo) {
     pages::FramePicture& frame = watching().view(Side::a).frame();
     const video::Frame shown = *watching().source(Side::a).frame();
     Q_EMIT watching().source(Side::a).passed(shown, 0.84);
-    EXPECT_EQ(frame.mark(), QStringLiteral("0.8 s earlier; the exact frame follows"));
+    EXPECT_EQ(frame.mark(), QStringLiteral("for now 0.8 s earlier"));
     frame.show_passed(shown, -1.25);
     EXPECT_TRUE(frame.mark().contains(QStringLiteral("s later")));
     frame.show_frame(shown);

@@ -41,8 +41,8 @@ void FramePicture::show_frame(const video::Frame& frame) {
 void FramePicture::show_passed(const video::Frame& frame, double earlier_s) {
     constexpr int decimals = 1;
     show_frame(frame);
-    mark_ = earlier_s < 0.0 ? tr("%1 s later; the exact frame follows").arg(-earlier_s, 0, 'f', decimals)
-                            : tr("%1 s earlier; the exact frame follows").arg(earlier_s, 0, 'f', decimals);
+    mark_ = earlier_s < 0.0 ? tr("for now %1 s later").arg(-earlier_s, 0, 'f', decimals)
+                            : tr("for now %1 s earlier").arg(earlier_s, 0, 'f', decimals);
 }
 
 void FramePicture::show_words(const QString& words) {
