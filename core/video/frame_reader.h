@@ -35,7 +35,6 @@ class FrameReader {
     // Decodes what is shown from before_s before to after_s behind, as far as there is room, so that it is here when it
     // is asked for.  Where it ends early, by `go_on` or by an error, nothing is lost.
     void fill(double time_s, double before_s, double after_s, const GoOn& go_on);
-    [[nodiscard]] bool has(double time_s) const { return cache_.find(time_s).has_value(); }
     // The frame that is shown then, if it has been decoded; of any thread, without waiting.
     [[nodiscard]] std::optional<Frame> known(double time_s) const { return cache_.find(time_s); }
     // Pictures of another size from here on.

@@ -2,6 +2,7 @@
 #include "core/workspace/event_log.h"
 
 #include "core/base/number_text.h"
+#include "core/recording/recording.h"
 
 #include <chrono>
 #include <cmath>
@@ -17,23 +18,10 @@ fs::path numbered(const std::string& folder, int number) {
     return fs::path(folder) / (number == 0 ? name : name + "." + base::integer_text(number));
 }
 
-std::string two_digits(int value) {
-    const std::string text = base::integer_text(value);
-    return value < 10 ? "0" + text : text;
-}
-
-// "2026-05-16T10:20:03Z" (ISO 8601).
+// To the second.
 std::string moment_text() {
     const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
-    const auto day = std::chrono::floor<std::chrono::days>(now);
-    const std::chrono::year_month_day date(day);
-    const std::chrono::hh_mm_ss time(now - day);
-    return base::integer_text(static_cast<int>(date.year())) + "-" +
-           two_digits(static_cast<int>(static_cast<unsigned>(date.month()))) + "-" +
-           two_digits(static_cast<int>(static_cast<unsigned>(date.day()))) + "T" +
-           two_digits(static_cast<int>(time.hours().count())) + ":" +
-           two_digits(static_cast<int>(time.minutes().count())) + ":" +
-           two_digits(static_cast<int>(time.seconds().count())) + "Z";
+    return recording::utc_text(static_cast<double>(now.time_since_epoch().count()));
 }
 
 // Whole numbers as such; others with a decimal: what a measurement had is not to be known again.

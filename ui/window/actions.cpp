@@ -35,6 +35,10 @@ QString in_menu(QString words) {
     return words.replace(QLatin1Char('&'), QStringLiteral("&&"));
 }
 
+QString key_of(const QAction& action) {
+    return action.shortcut().toString(QKeySequence::NativeText);
+}
+
 Actions::Actions(QMenuBar& bar)
     : session_menu(bar.addMenu(tr("&Session"))), edit_menu(bar.addMenu(tr("&Edit"))),
       pairing_menu(bar.addMenu(tr("&Pairing"))), track_menu(bar.addMenu(tr("&Track"))),

@@ -20,6 +20,9 @@ namespace lapwright::window {
 // A name as a menu writes it, where a single & would underline a letter.
 [[nodiscard]] QString in_menu(QString words);
 
+// The command's first key as the system writes it; empty without one.
+[[nodiscard]] QString key_of(const QAction& action);
+
 struct Actions {
     explicit Actions(QMenuBar& bar);
 

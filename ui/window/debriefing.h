@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The debrief sheet of the present pairing: composed anew when anything that it says changes, as soon as somebody looks
-// at it, and saved as a PDF.  Paper
-// is kept in the settings; notes are kept for each pairing of laps, in the book, or in the settings without one.
+// at it, and saved as a PDF.  Paper is kept in the settings; notes are kept for each pairing of laps, in the book, or
+// in the settings without one.
 #pragma once
 
 #include "core/analysis/sheet_material.h"

@@ -33,6 +33,12 @@ void connect_sheet_actions(const SheetParts& parts) {
     QObject::connect(page, &pages::DebriefPage::print_asked, a.print, &QAction::trigger);
     QObject::connect(page, &pages::DebriefPage::save_asked, a.save_sheet, &QAction::trigger);
     QObject::connect(page, &pages::DebriefPage::html_asked, a.save_html, &QAction::trigger);
+    const auto tell_keys = [page, print = a.print, save = a.save_sheet, save_html = a.save_html] {
+        page->show_keys(key_of(*print), key_of(*save), key_of(*save_html));
+    };
+    for (const QAction* action : {a.print, a.save_sheet, a.save_html})
+        QObject::connect(action, &QAction::changed, page, tell_keys);
+    tell_keys();
     const auto view = [parts] { return parts.pages.on_compare() ? Exporting::View::compare : Exporting::View::causes; };
     on(a.save_table,
        [parts, view] { parts.exporting.ask_and_save_table(view(), parts.window.windowTitle(), &parts.window); });

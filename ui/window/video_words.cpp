@@ -52,7 +52,7 @@ bool at_own_pace(const HowPlayed& how, bool side_b) {
 QString sound_words(const HowPlayed& how, bool side_b) {
     const QString letter = side_b ? QStringLiteral("B") : QStringLiteral("A");
     if (how.speed != 1.0) return tr("no sound of %1: it plays slower than it was").arg(letter);
-    if (!at_own_pace(how, side_b)) return tr("no sound of B: it is stretched; O lets both go on one clock");
+    if (!at_own_pace(how, side_b)) return tr("no sound of B: it is stretched; let both go on one clock to hear it");
     return tr("sound of %1").arg(letter);
 }
 

@@ -4,6 +4,7 @@
 #include "ui/dialogs/channel_picker.h"
 #include "ui/models/channels.h"
 #include "ui/pages/compare/compare_page.h"
+#include "ui/pages/compare/segment_card.h"
 #include "ui/plots/plot_stack.h"
 #include "ui/window/actions.h"
 #include "ui/window/preferences.h"
@@ -56,6 +57,9 @@ void connect_view_actions(const ViewParts& parts) {
     pages::ComparePage* page = &parts.page;
     plots::PlotStack* plots = &page->stack();
     const auto on = [page](QAction* action, auto work) { QObject::connect(action, &QAction::triggered, page, work); };
+    const auto tell_key = [page, note = a.note_a] { page->card().set_note_key(key_of(*note)); };
+    QObject::connect(a.note_a, &QAction::changed, page, tell_key);
+    tell_key();
     on(a.zoom_in, [plots] { plots->zoom(zoom_step); });
     on(a.zoom_out, [plots] { plots->zoom(1.0 / zoom_step); });
     on(a.whole_lap, [plots] { plots->fit(); });

@@ -116,14 +116,14 @@ TEST(FrameReader, WhatLiesAroundIsDecodedAhead) {
             reader.fill(around_s, both_ways ? 1.0 : 0.0, 1.0, {});
             int ready = 0;
             for (double time_s = around_s - 1.0; time_s < around_s + 1.0; time_s += 0.011) {
-                ready += reader.has(time_s) ? 1 : 0;
-                if (!reader.has(time_s)) continue;
+                ready += reader.known(time_s).has_value() ? 1 : 0;
+                if (!reader.known(time_s).has_value()) continue;
                 ASSERT_EQ(number_at(reader, time_s), shown_at(made.frame_times_s, time_s)) << time_s;
             }
             const bool roomy = room > 1'000'000;
             if (roomy && around_s > 1.0 && around_s < 10.5) {
-                EXPECT_TRUE(reader.has(around_s + 0.95));
-                EXPECT_TRUE(reader.has(around_s - 0.95) || !both_ways);
+                EXPECT_TRUE(reader.known(around_s + 0.95).has_value());
+                EXPECT_TRUE(reader.known(around_s - 0.95).has_value() || !both_ways);
             }
             EXPECT_GT(ready, 20);
         }
@@ -262,10 +262,10 @@ TEST(FrameReader, WhatLiesJustBeforeIsKeptInLongGroups) {
     FrameReader reader = reader_of({made.path});
     ASSERT_EQ(number_at(reader, 8.0), shown_at(made.frame_times_s, 8.0));
     for (double time_s = 7.55; time_s < 8.0; time_s += 0.011) {
-        ASSERT_TRUE(reader.has(time_s)) << time_s;
+        ASSERT_TRUE(reader.known(time_s).has_value()) << time_s;
         EXPECT_EQ(number_at(reader, time_s), shown_at(made.frame_times_s, time_s)) << time_s;
     }
-    EXPECT_FALSE(reader.has(7.0));
+    EXPECT_FALSE(reader.known(7.0).has_value());
 }
 
 // As the window does: one thread decodes, another takes what is there.

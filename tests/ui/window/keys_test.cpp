@@ -5,10 +5,16 @@
 #include "ui/dialogs/key_changer.h"
 #include "ui/dialogs/key_field.h"
 #include "ui/dialogs/keys_help.h"
+#include "ui/pages/compare/compare_page.h"
+#include "ui/pages/compare/segment_card.h"
+#include "ui/pages/debrief/debrief_page.h"
+#include "ui/theme/note_field.h"
 #include "ui/window/preferences.h"
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QToolButton>
 #include <QTreeWidget>
 
 using namespace lapwright;
@@ -110,6 +116,31 @@ TEST_F(ChangedKeys, AreThereInTheNextRunAndComeBackAsTheyWere) {
     dialog().all_usual().click();
     EXPECT_EQ(window->actions().report->shortcut(), QKeySequence(Qt::Key_R));
     EXPECT_TRUE(window::load_preferences(settings).keys.isEmpty());
+}
+
+// What a page says of a key is true after it was changed, and after it was taken away.
+TEST_F(ChangedKeys, PagesTellTheKeysThatHold) {
+    const auto said_of_print = [this] {
+        QString said;
+        for (const QToolButton* button : window->debrief_page().findChildren<QToolButton*>())
+            if (button->text().startsWith(QStringLiteral("Print"))) said = button->text();
+        return said;
+    };
+    const auto said_of_note = [this] {
+        QStringList said;
+        for (const QLabel* label : window->compare_page().card().note(workspace::Side::a).findChildren<QLabel*>())
+            said << label->text();
+        return said.join(QLatin1Char(' '));
+    };
+    window->compare_page().choose(1);
+    EXPECT_TRUE(said_of_print().endsWith(QStringLiteral("Ctrl+P"))) << said_of_print().toStdString();
+    EXPECT_TRUE(said_of_note().contains(QStringLiteral("M: "))) << said_of_note().toStdString();
+    window->actions().print->setShortcut(QKeySequence(Qt::Key_F9));
+    window->actions().note_a->setShortcut(QKeySequence(Qt::Key_F10));
+    EXPECT_TRUE(said_of_print().endsWith(QStringLiteral("F9"))) << said_of_print().toStdString();
+    EXPECT_TRUE(said_of_note().contains(QStringLiteral("F10: "))) << said_of_note().toStdString();
+    window->actions().note_a->setShortcuts(QList<QKeySequence>());
+    EXPECT_FALSE(said_of_note().contains(QStringLiteral("F10"))) << said_of_note().toStdString();
 }
 
 TEST_F(ChangedKeys, CommandsAreFoundByNameAndByKey) {

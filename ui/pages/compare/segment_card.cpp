@@ -112,7 +112,8 @@ void SegmentCard::show_nothing() {
     for (QWidget* part : std::initializer_list<QWidget*>{dots_title_, dots_, verdict_}) {
         part->hide();
     }
-    note_a_->set_invitation({});
+    invites_ = false;
+    invite();
     note_b_->set_invitation({});
 }
 
@@ -121,7 +122,19 @@ void SegmentCard::set_notes(const workspace::SegmentNotes& notes, const QString&
     note_b_->set_note(text(notes.b));
     note_a_->set_what(tr("Note of A on %1").arg(name));
     note_b_->set_what(tr("Note of B on %1").arg(name));
-    note_a_->set_invitation(notes.any() ? QString() : tr("M: write a note here"));
+    invites_ = !notes.any();
+    invite();
+}
+
+void SegmentCard::set_note_key(const QString& key) {
+    note_key_ = key;
+    invite();
+}
+
+void SegmentCard::invite() {
+    const QString words =
+        note_key_.isEmpty() ? tr("write a note here by the Edit menu") : tr("%1: write a note here").arg(note_key_);
+    note_a_->set_invitation(invites_ ? words : QString());
 }
 
 void SegmentCard::set_one_session(bool one) {

@@ -38,7 +38,8 @@ class SegmentCard : public QFrame {
     void set_palette(const theme::Palette& palette);
     // Of both drivers on this segment; `name`: of the segment.
     void set_notes(const workspace::SegmentNotes& notes, const QString& name);
-    void set_one_session(bool one); // both laps of one session have one note
+    void set_note_key(const QString& key); // by which a person may write one; empty: none
+    void set_one_session(bool one);        // both laps of one session have one note
     void write_note(workspace::Side side);
     void keep_notes(); // what is being typed
     [[nodiscard]] theme::NoteField& note(workspace::Side side) {
@@ -61,6 +62,7 @@ class SegmentCard : public QFrame {
     void show_rows(const std::vector<Row>& rows);
     void show_dots(const comparison::SegmentComparison& segment, const comparison::Repeatability* repeatability);
     void colour_cells();
+    void invite(); // where there is no note
 
     theme::ElidedLabel* title_;
     QLabel* gain_;
@@ -73,6 +75,8 @@ class SegmentCard : public QFrame {
     theme::NoteField* note_a_;
     theme::NoteField* note_b_;
     bool one_session_ = false;
+    bool invites_ = false;
+    QString note_key_;
     theme::Palette palette_;
     comparison::Figure won_; // its gain: positive for A
 };

@@ -91,9 +91,7 @@ QWidget* DebriefPage::make_side() {
         label->setBuddy(buddy);
         column->addWidget(label);
     };
-    print_->setText(tr("Print…   Ctrl+P"));
-    save_->setText(tr("Save as PDF…   Ctrl+S"));
-    save_html_->setText(tr("Save as HTML…   Ctrl+Shift+S"));
+    show_keys({}, {}, {});
     for (QToolButton* button : {print_, save_, save_html_}) {
         button->setObjectName(QStringLiteral("plain"));
         button->setFocusPolicy(Qt::StrongFocus);
@@ -193,6 +191,15 @@ void DebriefPage::take_options() {
 void DebriefPage::say(const QString& sentence) {
     said_->setText(sentence);
     said_->setVisible(!sentence.isEmpty());
+}
+
+void DebriefPage::show_keys(const QString& print, const QString& save, const QString& save_html) {
+    const auto with = [](const QString& words, const QString& key) {
+        return key.isEmpty() ? words : words + QStringLiteral("   ") + key;
+    };
+    print_->setText(with(tr("Print…"), print));
+    save_->setText(with(tr("Save as PDF…"), save));
+    save_html_->setText(with(tr("Save as HTML…"), save_html));
 }
 
 void DebriefPage::set_palette(const theme::Palette& palette) {

@@ -40,7 +40,8 @@ class DebriefPage : public QWidget {
     // What is to be on the page of stills; no moment: no such page.
     [[nodiscard]] workspace::StillsWanted stills() const;
     void choose_stills(const std::vector<workspace::StillMoment>& moments);
-    void say_of_stills(const QString& sentence); // why there are none
+    void say_of_stills(const QString& sentence);                                         // why there are none
+    void show_keys(const QString& print, const QString& save, const QString& save_html); // of the same commands
     void set_palette(const theme::Palette& palette);
     void say(const QString& sentence); // what became of the last PDF
 
