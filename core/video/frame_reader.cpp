@@ -21,10 +21,16 @@ base::Error without_frames(const std::string& path) {
             "copy it from the camera again"};
 }
 
+// Of its own size, that a picture within the limits has.
+double share_within(PictureLimits limits, const Facts& facts) {
+    return std::min({1.0, static_cast<double>(limits.width) / std::max(facts.width, 1),
+                     static_cast<double>(limits.height) / std::max(facts.height, 1)});
+}
+
 } // namespace
 
 FrameReader::FrameReader(Video video, Options options)
-    : video_(std::move(video)), options_(options), cache_(options.cache_bytes) {}
+    : video_(std::move(video)), options_(options), cache_(options.cache_bytes), kept_(options.kept_bytes) {}
 
 // Whether decoding on from here reaches the time sooner than winding does.
 bool FrameReader::runs_on_to(std::size_t part, double local_s) const {
@@ -41,12 +47,12 @@ void FrameReader::fit(PictureLimits limits) {
     cache_.clear();
 }
 
-base::Result<Frame> FrameReader::decoded_frame() {
+base::Result<Frame> FrameReader::decoded_frame(PictureLimits limits) {
     const double start_s = video_.parts[part_].start_s;
     const bool last_part = part_ + 1 == video_.parts.size();
     const double part_ends_s = last_part ? std::numeric_limits<double>::infinity() : video_.parts[part_ + 1].start_s;
     const double until_s = std::min(start_s + decoded_->until_s, part_ends_s);
-    auto picture = video_.parts[part_].file->picture(options_.limits);
+    auto picture = video_.parts[part_].file->picture(limits);
     if (!picture) return picture.error();
     return Frame{start_s + decoded_->time_s, until_s, std::make_shared<const Picture>(std::move(picture).value())};
 }
@@ -54,7 +60,7 @@ base::Result<Frame> FrameReader::decoded_frame() {
 // The picture of the decoded frame into the cache.
 base::Result<void> FrameReader::keep(double around_s) {
     if (cache_.find(video_.parts[part_].start_s + decoded_->time_s)) return {};
-    const auto frame = decoded_frame();
+    const auto frame = decoded_frame(options_.limits);
     if (!frame) return frame.error();
     cache_.put(*frame, around_s);
     return {};
@@ -63,9 +69,9 @@ base::Result<void> FrameReader::keep(double around_s) {
 // On the way; not into the cache, since frames behind it may have been left out.
 base::Result<void> FrameReader::pass(Asked& asked) {
     if (!asked.passed || std::chrono::steady_clock::now() - asked.since < options_.moment) return {};
-    const auto frame = decoded_frame();
+    const auto frame = decoded_frame(options_.limits);
     if (!frame) return frame.error();
-    asked.passed(*frame);
+    asked.passed({frame->time_s, frame->time_s, frame->picture});
     asked.since = std::chrono::steady_clock::now();
     return {};
 }
@@ -131,9 +137,17 @@ base::Result<void> FrameReader::go_to(std::size_t part, double local_s, Asked as
 base::Result<Frame> FrameReader::at(double time_s, const GoOn& go_on, const Passed& passed) {
     base::check(!std::isnan(time_s), "a frame is asked for at a time");
     if (const auto known = cache_.find(time_s)) return *known;
+    const auto small = kept(time_s);
+    if (small && !large()) {
+        cache_.put(*small, time_s);
+        return *small;
+    }
+    if (small && passed) passed(*small);
+    const Passed nobody;
     const std::size_t part = video_.part_at(time_s);
     const double start_s = video_.parts[part].start_s;
-    if (const auto there = go_to(part, time_s - start_s, {time_s, go_on, passed, kept_before(part, time_s - start_s)});
+    if (const auto there = go_to(part, time_s - start_s,
+                                 {time_s, go_on, small ? nobody : passed, kept_before(part, time_s - start_s)});
         !there)
         return there.error();
     const auto found = cache_.find(std::max(time_s, start_s + decoded_->time_s));
@@ -154,16 +168,23 @@ base::Result<std::optional<Frame>> FrameReader::after(const Frame& frame, const 
     return found->time_s > frame.time_s ? std::optional(*found) : std::nullopt;
 }
 
+// Into the cache.
+bool FrameReader::bring(double time_s, double around_s, const GoOn& go_on) {
+    const auto small = large() ? std::nullopt : kept(time_s);
+    if (small) {
+        cache_.put(*small, around_s);
+        return true;
+    }
+    const Passed nobody;
+    const std::size_t part = video_.part_at(time_s);
+    return go_to(part, time_s - video_.parts[part].start_s, {around_s, go_on, nobody}).ok();
+}
+
 // False where it was called off, or cannot be read.
 bool FrameReader::fill_from(double from_s, double to_s, double around_s, const GoOn& go_on) {
-    const Passed nobody;
     for (double time_s = from_s; time_s < to_s;) {
         if (go_on && !go_on()) return false;
-        if (!cache_.find(time_s)) {
-            const std::size_t part = video_.part_at(time_s);
-            const double local_s = time_s - video_.parts[part].start_s;
-            if (const auto there = go_to(part, local_s, {around_s, go_on, nobody}); !there) return false;
-        }
+        if (!cache_.find(time_s) && !bring(time_s, around_s, go_on)) return false;
         const auto known = cache_.find(time_s);
         if (!known || !(known->until_s > time_s)) return false;
         time_s = known->until_s + moment_s;
@@ -182,6 +203,58 @@ void FrameReader::fill(double time_s, double before_s, double after_s, const GoO
     const double from_s = std::max(0.0, shown->time_s - std::min(before_s, most_s));
     if (fill_from(shown->time_s, shown->time_s + std::min(after_s, most_s), time_s, go_on) && from_s < shown->time_s)
         static_cast<void>(fill_from(from_s, shown->time_s, time_s, go_on));
+}
+
+bool FrameReader::large() const {
+    return share_within(options_.limits, facts()) > share_within(options_.kept_limits, facts());
+}
+
+std::optional<Frame> FrameReader::kept(double time_s) const {
+    const KeptFrame* const small = kept_.find(time_s);
+    if (small == nullptr) return {};
+    auto picture = video_.parts.front().file->from_jpeg(small->jpeg, options_.limits);
+    if (!picture) return {};
+    return Frame{small->time_s, small->until_s, std::make_shared<const Picture>(std::move(picture).value())};
+}
+
+// The decoded frame, if it is not kept yet; false: there is no room, or it cannot be made.
+bool FrameReader::keep_small(double around_s) {
+    if (kept_.find(video_.parts[part_].start_s + decoded_->time_s) != nullptr) return true;
+    const auto frame = decoded_frame(options_.kept_limits);
+    if (!frame) return false;
+    auto jpeg = video_.parts[part_].file->jpeg(*frame->picture, JpegFor::a_glance);
+    return jpeg && kept_.put({frame->time_s, frame->until_s, std::move(jpeg).value()}, around_s);
+}
+
+// False where it was called off, cannot be read, or has no room.
+bool FrameReader::read_on(double from_s, double to_s, double around_s, const GoOn& go_on) {
+    const Passed nobody;
+    for (double time_s = from_s; time_s < to_s;) {
+        if (go_on && !go_on()) return false;
+        if (const KeptFrame* const known = kept_.find(time_s); known != nullptr) {
+            time_s = known->until_s + moment_s;
+            continue;
+        }
+        const std::size_t part = video_.part_at(time_s);
+        const double local_s = time_s - video_.parts[part].start_s;
+        const Asked asked{around_s, go_on, nobody};
+        const bool runs_on = runs_on_to(part, local_s) && !video_.parts[part].file->left_out_since();
+        if (!runs_on && !wind(part, local_s, Pace::every_frame, asked)) return false;
+        while (local_s >= decoded_->until_s) {
+            if (!keep_small(around_s)) return false;
+            const auto found = step(go_on);
+            if (!found || !*found) return false;
+        }
+        if (!keep_small(around_s)) return false;
+        time_s = std::max(time_s, video_.parts[part].start_s + decoded_->until_s) + moment_s;
+    }
+    return true;
+}
+
+void FrameReader::read_ahead(double from_s, double to_s, double around_s, const GoOn& go_on) {
+    const double first_s = std::max(from_s, 0.0);
+    const double here_s = std::clamp(around_s, first_s, std::max(first_s, to_s));
+    if (read_on(here_s, to_s, around_s, go_on)) static_cast<void>(read_on(first_s, here_s, around_s, go_on));
 }
 
 } // namespace lapwright::video

@@ -45,6 +45,9 @@ struct PictureLimits {
     friend bool operator==(const PictureLimits&, const PictureLimits&) = default;
 };
 
+// Paper is looked at closely: some 1.5 bits a pixel; a glance takes half of that.
+enum class JpegFor { paper, a_glance };
+
 struct FrameTime {
     double time_s = 0.0;
     double until_s = 0.0; // the next frame's time; infinite for the last one
@@ -82,8 +85,9 @@ class MediaFile {
     // Of the frame that next_frame() gave last.
     [[nodiscard]] virtual base::Result<Picture> picture(PictureLimits limits) = 0;
 
-    // Any picture as the bytes of a JPEG file.
-    [[nodiscard]] virtual base::Result<std::string> jpeg(const Picture& picture) const = 0;
+    // Any picture as the bytes of a JPEG file, and back within limits.
+    [[nodiscard]] virtual base::Result<std::string> jpeg(const Picture& picture, JpegFor purpose) const = 0;
+    [[nodiscard]] virtual base::Result<Picture> from_jpeg(const std::string& bytes, PictureLimits limits) const = 0;
 
     // From from_s (>= 0) to to_s or the end, mixed to one channel; silence where stamps leave a gap.  Empty without
     // sound.

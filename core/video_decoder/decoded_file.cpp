@@ -88,9 +88,13 @@ class DecodedFile : public video::MediaFile {
                 return std::move(*painted);
         return unreadable(path_, "a picture of the video cannot be converted", "convert the video to H.264");
     }
-    base::Result<std::string> jpeg(const video::Picture& picture) const override {
-        if (auto bytes = jpeg_of(picture)) return std::move(*bytes);
+    base::Result<std::string> jpeg(const video::Picture& picture, video::JpegFor purpose) const override {
+        if (auto bytes = jpeg_of(picture, purpose)) return std::move(*bytes);
         return unreadable(path_, "a picture of the video cannot be made a still", "leave the stills out");
+    }
+    base::Result<video::Picture> from_jpeg(const std::string& bytes, video::PictureLimits limits) const override {
+        if (auto picture = picture_of_jpeg(bytes, limits)) return std::move(*picture);
+        return unreadable(path_, "a still of the video cannot be read", "leave the stills out");
     }
     base::Result<video::Sound> sound(double from_s, double to_s, double rate_hz, const video::GoOn& go_on) override {
         return read_sound(path_, from_s, to_s, rate_hz, go_on);

@@ -83,6 +83,7 @@ struct Panel {
                                  painted = picture->grab();
                                  if (!first_ms[i]) first_ms[i] = ms_since(asked);
                              });
+            sources[i].read_ahead(0.0, 30.0);
             sources[i].fit({640, 360});
             sources[i].open({path}, nullptr);
         }

@@ -74,7 +74,13 @@ class MadeUp : public video::MediaFile {
         if (!shown_) return failed();
         return video::Picture{1, 1, {static_cast<std::uint8_t>(*shown_), static_cast<std::uint8_t>(*shown_ >> 8U), 0}};
     }
-    base::Result<std::string> jpeg(const video::Picture&) const override { return failed(); }
+    base::Result<std::string> jpeg(const video::Picture& picture, video::JpegFor) const override {
+        if (picture.rgb[0] == fails_at_) return failed();
+        return std::string(picture.rgb.begin(), picture.rgb.end());
+    }
+    base::Result<video::Picture> from_jpeg(const std::string& bytes, video::PictureLimits) const override {
+        return video::Picture{1, 1, {bytes.begin(), bytes.end()}};
+    }
     base::Result<video::Sound> sound(double from_s, double, double rate_hz, const video::GoOn&) override {
         return video::Sound{from_s, rate_hz, {}};
     }
@@ -109,7 +115,10 @@ void look_at_made_up(const std::uint8_t* data, std::size_t size) {
     parts.push_back({"fuzz", std::move(file), 0.0});
     auto joined = video::join(std::move(parts));
     base::check(joined.ok(), "one part is a video");
-    video::FrameReader reader(std::move(joined).value(), {{}, 30});
+    video::FrameReader::Options options;
+    options.cache_bytes = 30; // of pictures of three bytes
+    options.kept_bytes = 60;
+    video::FrameReader reader(std::move(joined).value(), options);
     for (std::size_t i = 0; i < size; ++i) {
         const double time_s = truth.times_s().empty() ? 1.0 : truth.times_s().back() * (data[i] / 250.0) - 0.02;
         const auto frame = reader.at(time_s);
@@ -117,6 +126,7 @@ void look_at_made_up(const std::uint8_t* data, std::size_t size) {
         const auto number = static_cast<std::size_t>(frame->picture->rgb[0] + 256 * frame->picture->rgb[1]);
         base::check(number == truth.shown_at(time_s), "another frame than the one that is shown");
         if (i % 3 == 0) reader.fill(time_s, 0.3, 0.3, {});
+        if (i % 5 == 0) reader.read_ahead(time_s - 1.0, time_s + 1.0, time_s, {});
     }
 }
 
@@ -152,6 +162,7 @@ void look_at_file(const std::uint8_t* data, std::size_t size) {
                     "a picture without its bytes");
         static_cast<void>(reader.jpeg(*frame));
         reader.fill(time_s, 0.1, 0.1, go_on);
+        reader.read_ahead(time_s - 0.2, time_s + 0.2, time_s, go_on);
     }
 }
 

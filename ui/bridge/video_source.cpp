@@ -208,7 +208,8 @@ void VideoSource::come_to(double time_s, const base::Result<video::Frame>& found
 void VideoSource::pass(const video::Frame& frame, int serial) {
     if (serial != serial_ || !decoding_s_) return;
     const double time_s = in_step().video_s(*wanted_s_);
-    if (!shows(time_s)) Q_EMIT passed(frame, time_s - frame.time_s);
+    const bool is_it = frame.time_s <= time_s && time_s < frame.until_s;
+    if (!shows(time_s)) Q_EMIT passed(frame, is_it ? 0.0 : time_s - frame.time_s);
 }
 
 void VideoSource::take_frame(const video::Frame& frame, double time_s) {
@@ -222,18 +223,21 @@ void VideoSource::take_frame(const video::Frame& frame, double time_s) {
 }
 
 // What lies around is decoded until another frame is wanted, the nearest first: both ways where the cursor rests,
-// onwards while it plays.
+// onwards while it plays; then the stretch that is looked at.
 void VideoSource::fill() {
     *filling_ = false;
     filling_ = std::make_shared<std::atomic<bool>>(true);
+    const double from_s = in_step().video_s(stretch_s_.first);
+    const double to_s = in_step().video_s(stretch_s_.second);
     frames_.add(group_,
-                [reader = reader_, time_s = last_wanted_s_, onwards = onwards_,
+                [reader = reader_, time_s = last_wanted_s_, onwards = onwards_, from_s, to_s,
                  wanted = filling_](const base::Progress& progress) -> JobQueue::Answer {
                     const auto go_on = [&] { return *wanted && base::go_on(progress, "", 0.0); };
                     constexpr double near_s = 0.5;
                     constexpr double around_s = 2.5;
                     for (const double reach_s : {near_s, around_s})
                         reader->fill(time_s, onwards ? 0.0 : reach_s, reach_s, go_on);
+                    reader->read_ahead(from_s, to_s, time_s, go_on);
                     return [] {};
                 });
 }

@@ -15,6 +15,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace lapwright::bridge {
@@ -47,6 +48,8 @@ class VideoSource : public QObject {
     // Shows the frame of that time of the recording; without a step the recording's time is taken for the video's.  One
     // that is decoded already is shown before this returns.
     void show(double recording_s);
+    // While nothing else is wanted, what is shown from then to then of the recording is read ahead.
+    void read_ahead(double from_s, double to_s) { stretch_s_ = {from_s, to_s}; }
     // Pictures as large as they are shown, in pixels.
     void fit(QSize pixels);
     // The recording's time just behind the beginning of the next frame, or of the one before; nothing without one.
@@ -58,7 +61,7 @@ class VideoSource : public QObject {
     void changed();     // opened, closed, put in step
     void put_in_step(); // by itself or by hand, or it was looked for in vain
     void shown(const lapwright::video::Frame& frame);
-    // On the way to the one that is wanted, which takes long: so much earlier than that.
+    // On the way to the one that is wanted, which takes long: so much earlier than that; or the same, smaller.
     void passed(const lapwright::video::Frame& frame, double earlier_s);
     void refused(const QString& sentence);
 
@@ -86,7 +89,8 @@ class VideoSource : public QObject {
     std::optional<video::StepEstimate> step_;
     std::vector<std::string> reasons_;
     bool finding_ = false;
-    std::optional<double> wanted_s_; // of the recording
+    std::optional<double> wanted_s_;                // of the recording
+    std::pair<double, double> stretch_s_{0.0, 0.0}; // of the recording
     std::optional<video::Frame> frame_;
     std::optional<double> decoding_s_; // of the video: what the decoder winds to
     std::shared_ptr<std::atomic<bool>> filling_ = std::make_shared<std::atomic<bool>>(false); // false ends it

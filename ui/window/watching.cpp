@@ -197,6 +197,7 @@ void Watching::set_pairing(const workspace::ComparedPointer& compared, const wor
     for (const Side side : both) {
         OneSide& one = sides_[index(side)];
         one.source->fit(one.view->frame().pixels());
+        one.source->read_ahead(shown(side)->lap.start_s, shown(side)->lap.end_s);
         const bool another = one.session != session(side);
         one.session = session(side);
         if (another) {
@@ -217,21 +218,20 @@ void Watching::set_pairing(const workspace::ComparedPointer& compared, const wor
 
 QStringList Watching::take_dropped(const QStringList& files, bool on_left_half) {
     if (!compared_ || !parts_.pages.on_compare()) return files;
+    QStringList videos;
     QStringList rest;
-    std::vector<std::string> paths;
     for (const QString& file : files)
-        if (video::is_named_as_video(models::file_name(file)))
-            paths.push_back(models::file_name(file));
-        else
-            rest << file;
-    std::ranges::sort(paths);
-    if (!paths.empty()) open(on_left_half ? Side::a : Side::b, paths);
+        (video::is_named_as_video(models::file_name(file)) ? videos : rest) << file;
+    open_files(on_left_half ? Side::a : Side::b, videos);
     return rest;
 }
 
 void Watching::ask_for_video(Side side) {
-    const QStringList files = QFileDialog::getOpenFileNames(
-        &parts_.window, tr("Video of %1, all files of it that the camera wrote").arg(letter(side)));
+    open_files(side, QFileDialog::getOpenFileNames(
+                         &parts_.window, tr("Video of %1, all files of it that the camera wrote").arg(letter(side))));
+}
+
+void Watching::open_files(Side side, const QStringList& files) {
     std::vector<std::string> paths;
     for (const QString& file : files)
         paths.push_back(models::file_name(file));

@@ -85,6 +85,7 @@ class Watching : public QObject {
     void share(Side side);
     [[nodiscard]] std::optional<Side> side_with(const workspace::SessionKey& session) const;
     void ask_for_video(Side side);
+    void open_files(Side side, const QStringList& files);
     void follow_source(Side side);
     void move_by_hand(Side side, double offset_s);
     void prepare_playing();

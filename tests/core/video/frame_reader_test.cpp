@@ -268,6 +268,76 @@ TEST(FrameReader, WhatLiesJustBeforeIsKeptInLongGroups) {
     EXPECT_FALSE(reader.known(7.0).has_value());
 }
 
+const GoOn nobody_waits = [] { return false; };
+
+// What was read ahead is there without decoding, and is the frame itself: wherever reading ahead was called off or
+// another frame was wanted meanwhile, in files in a row, within the room.
+TEST(FrameReader, WhatWasReadAheadNeedsNoDecoding) {
+    const Workshop workshop;
+    math::Random random(44);
+    for (const auto& [options, group] : {std::pair{"-preset veryfast -bf 3", 250}, {"-preset veryfast -bf 3", 20}}) {
+        const MadeVideo made = workshop.make({"a.mp4", "libx264", options, group, 250, true});
+        FrameReader reader = reader_of({made.path}, {{}, 400'000});
+        for (int i = 0; i < 12; ++i) {
+            int patience = static_cast<int>(random.below(150));
+            const double around_s = 2.0 + 5.0 * random.uniform();
+            reader.read_ahead(1.5, 8.0, around_s, [&patience] { return patience-- > 0; });
+            ASSERT_EQ(number_at(reader, around_s), shown_at(made.frame_times_s, around_s));
+            if (i % 3 == 0) reader.fill(around_s, 0.3, 0.3, {});
+            patience = static_cast<int>(random.below(50));
+            static_cast<void>(reader.at(8.0 * random.uniform(), [&patience] { return patience-- > 0; }));
+        }
+        reader.read_ahead(1.5, 8.0, 4.0, {});
+        for (int i = 0; i < 200; ++i) {
+            const double time_s = 1.5 + 6.5 * random.uniform();
+            const auto frame = reader.at(time_s, nobody_waits);
+            ASSERT_TRUE(frame.ok()) << time_s;
+            ASSERT_EQ(number_in(*frame->picture), shown_at(made.frame_times_s, time_s)) << time_s;
+        }
+    }
+}
+
+// Larger pictures than are kept: the frame itself at once, small; then as large as it is wanted.
+TEST(FrameReader, KeptPicturesStandInForLargerOnes) {
+    const Workshop workshop;
+    const MadeVideo made = workshop.make({"a.mp4", "libx264", "-preset veryfast -bf 3", 250, 250});
+    FrameReader::Options options;
+    options.cache_bytes = 100'000;
+    options.kept_limits = {96, 54};
+    FrameReader reader = reader_of({made.path}, options);
+    reader.read_ahead(0.0, 10.0, 5.0, {});
+    math::Random random(5);
+    for (int i = 0; i < 20; ++i) {
+        const double time_s = 9.5 * random.uniform();
+        if (reader.known(time_s)) continue;
+        std::vector<Frame> passed;
+        const auto frame = reader.at(time_s, {}, [&passed](const Frame& meanwhile) { passed.push_back(meanwhile); });
+        ASSERT_TRUE(frame.ok());
+        ASSERT_EQ(passed.size(), 1U);
+        EXPECT_EQ(passed[0].time_s, frame->time_s);
+        EXPECT_EQ(passed[0].until_s, frame->until_s);
+        EXPECT_EQ(passed[0].picture->width, 96);
+        EXPECT_EQ(frame->picture->width, 128);
+        EXPECT_EQ(number_in(*frame->picture), shown_at(made.frame_times_s, time_s));
+    }
+}
+
+TEST(KeptFrames, KeepTheirBoundAndWhatIsNear) {
+    KeptFrames kept(1000);
+    const auto frame = [](int i) { return KeptFrame{0.1 * i, 0.1 * (i + 1), std::string(300, 'x')}; };
+    for (const int i : {5, 6, 7})
+        EXPECT_TRUE(kept.put(frame(i), 0.5));
+    EXPECT_FALSE(kept.put(frame(9), 0.5)); // further than all
+    EXPECT_TRUE(kept.put(frame(4), 0.5));  // nearer than the last
+    EXPECT_EQ(kept.find(0.75), nullptr);
+    for (const double time_s : {0.45, 0.55, 0.65})
+        EXPECT_NE(kept.find(time_s), nullptr) << time_s;
+    EXPECT_TRUE(kept.put(frame(1), 0.15));
+    EXPECT_EQ(kept.find(0.65), nullptr);
+    EXPECT_EQ(kept.find(0.05), nullptr);
+    EXPECT_FALSE(kept.put({2.0, 2.1, std::string(2000, 'x')}, 2.0));
+}
+
 // As the window does: one thread decodes, another takes what is there.
 TEST(FrameReader, AnotherThreadSeesWhatIsKnown) {
     const Workshop workshop;

@@ -41,6 +41,7 @@ void FramePicture::show_frame(const video::Frame& frame) {
 void FramePicture::show_passed(const video::Frame& frame, double earlier_s) {
     constexpr int decimals = 1;
     show_frame(frame);
+    if (earlier_s == 0.0) return;
     mark_ = earlier_s < 0.0 ? tr("for now %1 s later").arg(-earlier_s, 0, 'f', decimals)
                             : tr("for now %1 s earlier").arg(earlier_s, 0, 'f', decimals);
 }

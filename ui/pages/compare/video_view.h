@@ -28,7 +28,7 @@ class FramePicture : public QWidget {
   public:
     explicit FramePicture(QWidget* parent = nullptr);
     void show_frame(const video::Frame& frame);
-    void show_passed(const video::Frame& frame, double earlier_s); // one on the way to the frame: it says so
+    void show_passed(const video::Frame& frame, double earlier_s); // one on the way to the frame: says so
     void show_words(const QString& words);                         // in the place of a frame
     [[nodiscard]] QSize pixels() const { return size() * devicePixelRatio(); }
     [[nodiscard]] const QString& mark() const { return mark_; } // what is said over the frame
