@@ -43,8 +43,10 @@ bool FrameReader::runs_on_to(std::size_t part, double local_s) const {
 
 void FrameReader::fit(PictureLimits limits) {
     if (limits == options_.limits) return;
+    const double was_kept = share_within(kept_size(), facts());
     options_.limits = limits;
     cache_.clear();
+    if (share_within(kept_size(), facts()) > was_kept) kept_.clear();
 }
 
 base::Result<Frame> FrameReader::decoded_frame(PictureLimits limits) {
@@ -217,13 +219,21 @@ std::optional<Frame> FrameReader::kept(double time_s) const {
     return Frame{small->time_s, small->until_s, std::make_shared<const Picture>(std::move(picture).value())};
 }
 
-// The decoded frame, if it is not kept yet; false: there is no room, or it cannot be made.
-bool FrameReader::keep_small(double around_s) {
+PictureLimits FrameReader::kept_size() const {
+    return {std::min(options_.limits.width, options_.kept_limits.width),
+            std::min(options_.limits.height, options_.kept_limits.height)};
+}
+
+// False: there is no room, or it cannot be made.
+bool FrameReader::keep_small(const Frame& frame, double around_s) {
+    auto jpeg = video_.parts.front().file->jpeg(*frame.picture, JpegFor::a_glance);
+    return jpeg && kept_.put({frame.time_s, frame.until_s, std::move(jpeg).value()}, around_s);
+}
+
+bool FrameReader::keep_decoded_small(double around_s) {
     if (kept_.find(video_.parts[part_].start_s + decoded_->time_s) != nullptr) return true;
-    const auto frame = decoded_frame(options_.kept_limits);
-    if (!frame) return false;
-    auto jpeg = video_.parts[part_].file->jpeg(*frame->picture, JpegFor::a_glance);
-    return jpeg && kept_.put({frame->time_s, frame->until_s, std::move(jpeg).value()}, around_s);
+    const auto frame = decoded_frame(kept_size());
+    return frame && keep_small(*frame, around_s);
 }
 
 // False where it was called off, cannot be read, or has no room.
@@ -235,17 +245,22 @@ bool FrameReader::read_on(double from_s, double to_s, double around_s, const GoO
             time_s = known->until_s + moment_s;
             continue;
         }
+        if (const auto decoded = large() ? std::nullopt : cache_.find(time_s)) {
+            if (!keep_small(*decoded, around_s)) return false;
+            time_s = decoded->until_s + moment_s;
+            continue;
+        }
         const std::size_t part = video_.part_at(time_s);
         const double local_s = time_s - video_.parts[part].start_s;
         const Asked asked{around_s, go_on, nobody};
         const bool runs_on = runs_on_to(part, local_s) && !video_.parts[part].file->left_out_since();
         if (!runs_on && !wind(part, local_s, Pace::every_frame, asked)) return false;
         while (local_s >= decoded_->until_s) {
-            if (!keep_small(around_s)) return false;
+            if (!keep_decoded_small(around_s)) return false;
             const auto found = step(go_on);
             if (!found || !*found) return false;
         }
-        if (!keep_small(around_s)) return false;
+        if (!keep_decoded_small(around_s)) return false;
         time_s = std::max(time_s, video_.parts[part].start_s + decoded_->until_s) + moment_s;
     }
     return true;

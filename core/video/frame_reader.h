@@ -19,9 +19,9 @@ class FrameReader {
   public:
     struct Options {
         PictureLimits limits = {};
-        std::size_t cache_bytes = 64U << 20U; // of pictures; the decoder has its own besides
-        std::size_t kept_bytes = 96U << 20U;  // of small pictures:
-        PictureLimits kept_limits = {};
+        std::size_t cache_bytes = 64U << 20U;  // of pictures; the decoder has its own besides
+        std::size_t kept_bytes = 96U << 20U;   // of small pictures:
+        PictureLimits kept_limits = {};        // as large as they are wanted, at most that
         std::chrono::milliseconds moment{120}; // sooner than that a person sees no wait
     };
     FrameReader(Video video, Options options);
@@ -67,7 +67,9 @@ class FrameReader {
     [[nodiscard]] base::Result<bool> step(const GoOn& go_on); // false at the part's end
     [[nodiscard]] bool bring(double time_s, double around_s, const GoOn& go_on);
     [[nodiscard]] bool read_on(double from_s, double to_s, double around_s, const GoOn& go_on);
-    [[nodiscard]] bool keep_small(double around_s);
+    [[nodiscard]] bool keep_small(const Frame& frame, double around_s);
+    [[nodiscard]] bool keep_decoded_small(double around_s);
+    [[nodiscard]] PictureLimits kept_size() const;
     [[nodiscard]] std::optional<Frame> kept(double time_s) const;
     [[nodiscard]] bool large() const; // pictures are wanted larger than they are kept
     [[nodiscard]] bool fill_from(double from_s, double to_s, double around_s, const GoOn& go_on);

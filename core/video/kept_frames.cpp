@@ -33,4 +33,9 @@ bool KeptFrames::put(KeptFrame frame, double around_s) {
     return true;
 }
 
+void KeptFrames::clear() {
+    frames_.clear();
+    bytes_ = 0;
+}
+
 } // namespace lapwright::video

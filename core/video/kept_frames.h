@@ -24,6 +24,7 @@ class KeptFrames {
     [[nodiscard]] const KeptFrame* find(double time_s) const;
     // Room is made by those further from around_s.  False: there is none, and it is not kept.
     [[nodiscard]] bool put(KeptFrame frame, double around_s);
+    void clear();
 
   private:
     std::size_t most_bytes_;

@@ -237,7 +237,7 @@ void VideoSource::fill() {
                     constexpr double around_s = 2.5;
                     for (const double reach_s : {near_s, around_s})
                         reader->fill(time_s, onwards ? 0.0 : reach_s, reach_s, go_on);
-                    reader->read_ahead(from_s, to_s, time_s, go_on);
+                    if (!onwards) reader->read_ahead(from_s, to_s, time_s, go_on);
                     return [] {};
                 });
 }

@@ -48,7 +48,7 @@ class VideoSource : public QObject {
     // Shows the frame of that time of the recording; without a step the recording's time is taken for the video's.  One
     // that is decoded already is shown before this returns.
     void show(double recording_s);
-    // While nothing else is wanted, what is shown from then to then of the recording is read ahead.
+    // While nothing else is wanted and nothing plays, what is shown from then to then of the recording is read ahead.
     void read_ahead(double from_s, double to_s) { stretch_s_ = {from_s, to_s}; }
     // Pictures as large as they are shown, in pixels.
     void fit(QSize pixels);
