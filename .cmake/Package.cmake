@@ -43,5 +43,6 @@ set(CPACK_PACKAGE_DESCRIPTION_FILE "${packaging}/debian/description")
 if(LAPWRIGHT_WINDOW)
     # Loaded at run time, so no linker names them: the icons' picture format, the fonts.
     set(CPACK_DEBIAN_PACKAGE_DEPENDS "libqt6svg6, fonts-dejavu-core")
+    set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-translations-l10n") # the buttons of Qt's dialogs
 endif()
 include(CPack)

@@ -7,6 +7,7 @@
 #include "core/base/constants.h"
 #include "core/base/parallel.h"
 #include "core/base/plain_text.h"
+#include "core/base/translation.h"
 #include "core/book/search.h"
 #include "core/book/sessions.h"
 #include "core/book/tracks.h"
@@ -22,6 +23,8 @@
 
 namespace lapwright::analysis {
 namespace {
+
+using base::said;
 
 constexpr double grid_m = 1.0;
 constexpr double read_part = 0.8; // of the work is done when all sessions are read
@@ -108,7 +111,7 @@ read_outings(book::Book& book, const std::vector<book::SessionSummary>& sessions
     std::vector<std::optional<Result<season::Outing>>> read(sessions.size());
     KnownTracks tracks(book);
     std::mutex reading;
-    base::TaskProgress done(progress, "reading the sessions", sessions.size(), 0.0, read_part);
+    base::TaskProgress done(progress, said("reading the sessions"), sessions.size(), 0.0, read_part);
     std::atomic<bool> stopped = false;
     const base::Progress within = [&stopped](std::string_view, double) { return !stopped; };
     const bool all = base::parallel_for(sessions.size(), 0, [&](std::size_t i, std::size_t) {
@@ -146,15 +149,15 @@ std::vector<book::KeptFigure> kept(const season::FiguresThen& then, bool on_a_to
 
 void add_notes(CarSeason& season, const std::vector<season::Outing>& outings, bool on_a_tonne) {
     if (outings.size() == 1)
-        season.notes.emplace_back("one session alone: what another setup changes is told from two on");
+        season.notes.push_back(said("one session alone: what another setup changes is told from two on"));
     else if (season.effects.empty())
-        season.notes.emplace_back(
-            "every session has the same setup sheet: write down what is changed, and what it does "
-            "is told here");
+        season.notes.push_back(
+            said("every session has the same setup sheet: write down what is changed, and what it does is told here"));
     if (std::ranges::any_of(outings, [](const season::Outing& one) { return one.track.empty(); }))
-        season.notes.emplace_back("the book does not know the track of every session: there, corners are not held "
-                                  "against those of other sessions");
-    if (on_a_tonne) season.notes.emplace_back("not every session has the car's mass: areas and power are on a tonne");
+        season.notes.push_back(said("the book does not know the track of every session: there, corners are not held "
+                                    "against those of other sessions"));
+    if (on_a_tonne)
+        season.notes.push_back(said("not every session has the car's mass: areas and power are on a tonne"));
 }
 
 } // namespace
@@ -177,14 +180,14 @@ Result<CarSeason> car_season(book::Book& book, const std::string& car, const bas
         }
     }
     if (outings.empty())
-        return base::Error{base::ErrorCode::cannot_be_computed,
-                           {},
-                           found->empty()
-                               ? "the book has no session of a car \"" + car + "\""
-                               : "no session of " + car + " tells anything of the car: " + season.left_out.front().why,
-                           "keep sessions with clean laps of that car in the book"};
+        return base::Error{
+            base::ErrorCode::cannot_be_computed,
+            {},
+            found->empty() ? said("the book has no session of a car \"%1\"", {car})
+                           : said("no session of %1 tells anything of the car: %2", {car, season.left_out.front().why}),
+            said("keep sessions with clean laps of that car in the book")};
     season.so_far = season.sessions;
-    base::TaskProgress done(progress, "putting the sessions together", outings.size(), read_part, 1.0);
+    base::TaskProgress done(progress, said("putting the sessions together"), outings.size(), read_part, 1.0);
     const bool all = base::parallel_for(outings.size(), 0, [&](std::size_t task, std::size_t) {
         const std::size_t count = outings.size() - task; // the longest first
         const auto until = outings.begin() + static_cast<std::ptrdiff_t>(count);

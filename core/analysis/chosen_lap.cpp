@@ -3,6 +3,7 @@
 
 #include "core/analysis/stages.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 #include <utility>
@@ -13,6 +14,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
+using base::said;
 
 // Seconds that two laps share.
 double shared_s(const lap::Lap& a, const lap::Lap& b) {
@@ -41,8 +43,8 @@ Result<lap::Lap> numbered_lap(const Placed& side, int number) {
     const lap::Lap* best = asked && asked->kind == lap::LapKind::flying ? counterpart(side.laps, *asked) : nullptr;
     if (!best)
         return no_lap(side, ErrorCode::lap_not_found,
-                      "there is no flying lap with the number " + base::integer_text(number),
-                      "lapwright laps lists them");
+                      said("there is no flying lap with the number %1", {base::integer_text(number)}),
+                      said("lapwright laps lists them"));
     lap::Lap found = *best;
     found.number = number;
     return found;
@@ -63,7 +65,8 @@ int own_number(const Session& session, const lap::Lap& lap) {
 Result<lap::Lap> chosen_lap(const Placed& side, std::optional<int> number) {
     if (number) return numbered_lap(side, *number);
     const lap::Lap* fastest = fastest_of(side.laps);
-    if (!fastest) return no_lap(side, ErrorCode::no_laps, "there is no flying lap in it", "choose another session");
+    if (!fastest)
+        return no_lap(side, ErrorCode::no_laps, said("there is no flying lap in it"), said("choose another session"));
     lap::Lap found = *fastest;
     found.number = own_number(*side.session, found);
     return found;

@@ -5,6 +5,7 @@
 #include "core/analysis/known_track.h"
 #include "core/analysis/stages.h"
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/lap/align.h"
 #include "core/lap/find_laps.h"
 #include "core/lap/judged_by_hand.h"
@@ -12,6 +13,7 @@
 #include "core/motion/estimate_motion.h"
 #include "core/motion/in_frame.h"
 #include "core/track/find_segments.h"
+#include "core/track/gate.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,6 +28,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
+using base::said;
 
 constexpr double gate_half_width_m = 25.0;
 
@@ -45,7 +48,7 @@ Result<Placed> in_common_frame(const std::shared_ptr<const Session>& session, co
 }
 
 bool gate_was_proposed(const Session& session) {
-    return session.gate_origin.starts_with("proposed");
+    return session.gate_origin == track::proposed_origin();
 }
 
 track::Gate gate_in_frame(const motion::Geodetic& place, double heading_rad, double half_width_m,
@@ -112,7 +115,7 @@ std::vector<track::Segment> segments_on(const track::ReferenceLine& line,
 // Sessions with positions.  `known` is a gate in the first one's frame that beats all others.
 Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<track::TrackRecord>& record,
                                  const base::Progress& progress, const std::optional<track::Gate>& known = {}) {
-    if (!base::go_on(progress, "finding the laps", 0.0)) return base::cancelled();
+    if (!base::go_on(progress, said("finding the laps"), 0.0)) return base::cancelled();
     CommonTrack common;
     common.track.frame = sessions.front()->motion->frame;
     for (const auto& session : sessions) {
@@ -130,24 +133,24 @@ Result<CommonTrack> place_on_map(const Sessions& sessions, const std::optional<t
     for (const Placed& placed : common.sessions) {
         if (!placed.laps.empty()) continue;
         if (record)
-            return about(*placed.session, ErrorCode::no_laps, "the timing line is never crossed",
-                         "check that the track file belongs to this track");
+            return about(*placed.session, ErrorCode::no_laps, said("the timing line is never crossed"),
+                         said("check that the track file belongs to this track"));
         return about(*placed.session, ErrorCode::different_tracks,
-                     "this session never drives the lap of " + first.recording->source_file,
-                     "choose sessions of the same track and direction");
+                     said("this session never drives the lap of %1", {first.recording->source_file}),
+                     said("choose sessions of the same track and direction"));
     }
-    if (!base::go_on(progress, "bringing the maps together", 0.2)) return base::cancelled();
+    if (!base::go_on(progress, said("bringing the maps together"), 0.2)) return base::cancelled();
     align(common.sessions, gate);
-    if (!base::go_on(progress, "drawing the line through all laps", 0.5)) return base::cancelled();
+    if (!base::go_on(progress, said("drawing the line through all laps"), 0.5)) return base::cancelled();
     const auto line = track::build_line(all_stretches(common.sessions), gate);
     if (!line)
-        return about(first, ErrorCode::no_laps, "there is no whole lap in it",
-                     "choose a session with at least one lap from the timing line to the timing line");
+        return about(first, ErrorCode::no_laps, said("there is no whole lap in it"),
+                     said("choose a session with at least one lap from the timing line to the timing line"));
     common.track.line = *line;
     common.track.gate = square_gate(*line, gate.half_width_m);
     common.track.name = track_name(common.sessions, record);
     common.track.segments = segments_on(*line, record);
-    if (!base::go_on(progress, "timing the laps", 0.7)) return base::cancelled();
+    if (!base::go_on(progress, said("timing the laps"), 0.7)) return base::cancelled();
     base::parallel_for(common.sessions.size(), 0, [&](std::size_t i) {
         Placed& placed = common.sessions[i];
         placed.laps = judged_laps(lap::find_laps(*placed.motion, common.track.gate, *placed.session->recording),
@@ -173,8 +176,8 @@ Result<CommonTrack> dead_reckoned_track(const Sessions& sessions, const std::opt
     const auto line = lap::dead_reckoned_line(*reckoned, knows_length(record) ? std::optional<double>(record->length_m)
                                                                               : std::nullopt);
     if (!line)
-        return about(first, ErrorCode::no_laps, "its laps are too short or too long to be compared",
-                     "check the unit of its speed");
+        return about(first, ErrorCode::no_laps, said("its laps are too short or too long to be compared"),
+                     said("check the unit of its speed"));
     CommonTrack common;
     common.track.frame = first.motion->frame;
     common.track.line = *line;
@@ -207,8 +210,8 @@ Result<Placed> place_dead_reckoned(const std::shared_ptr<const Session>& session
     if (!reckoned) return reckoned.error();
     auto start = lap::start_on_line(*reckoned, track.line);
     if (!start)
-        return about(*session, ErrorCode::different_tracks, "its corners are not those of " + other,
-                     "choose sessions of the same track and direction");
+        return about(*session, ErrorCode::different_tracks, said("its corners are not those of %1", {other}),
+                     said("choose sessions of the same track and direction"));
     if (start->may_be_same) start->station_m = 0.0;
     if (column.all_by_column && start->may_be_same) start->sd_m = 0.0;
     lap::OnLine placed = lap::placed_on_line(*reckoned, track.line, track.frame, *start, seed, column.length_sd);
@@ -258,7 +261,7 @@ Result<CommonTrack> place_in_order(const Sessions& sessions, const std::optional
             common.sessions.push_back(on_map[next_on_map++]);
             continue;
         }
-        if (!base::go_on(progress, "placing laps by their cornering",
+        if (!base::go_on(progress, said("placing laps by their cornering"),
                          0.8 + 0.2 * static_cast<double>(i) / static_cast<double>(sessions.size())))
             return base::cancelled();
         auto placed = place_dead_reckoned(sessions[i], common.track, other, {with.empty(), common.length_sd}, i + 1);

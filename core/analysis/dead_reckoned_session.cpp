@@ -2,9 +2,12 @@
 // A beacon beats a lap column, as where there are positions.
 #include "core/analysis/dead_reckoned_session.h"
 
+#include "core/base/translation.h"
 #include "core/track/gate.h"
 
 namespace lapwright::analysis {
+
+using base::said;
 
 bool is_dead_reckoned(const motion::MotionEstimate& motion) {
     return motion.source == motion::PositionSource::dead_reckoning;
@@ -23,8 +26,8 @@ base::Result<lap::DeadReckoned> dead_reckoned_session(const recording::Recording
     if (reckoned.passings_s.size() >= 2) return reckoned;
     return base::Error{base::ErrorCode::no_laps,
                        {recording.source_file, {}, {}},
-                       "without positions laps come from a lap column or a beacon, and it shows no whole lap",
-                       "export the session with its lap column, or with positions"};
+                       said("without positions laps come from a lap column or a beacon, and it shows no whole lap"),
+                       said("export the session with its lap column, or with positions")};
 }
 
 } // namespace lapwright::analysis

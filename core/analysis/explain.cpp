@@ -3,6 +3,7 @@
 
 #include "core/analysis/car_laps.h"
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/causes/explain.h"
 #include "core/comparison/compare_laps.h"
 #include "core/motion/estimate_motion.h"
@@ -15,6 +16,7 @@ namespace lapwright::analysis {
 namespace {
 
 using base::Result;
+using base::said;
 
 struct Learned {
     std::vector<lap::LapTrace> laps;
@@ -45,7 +47,7 @@ Result<Learned> learn(const Side& side, const Pairing& pairing, const car::Setup
 
 Result<std::shared_ptr<const causes::Explanation>> explain(const Pairing& pairing, const CausesOptions& options,
                                                            const base::Progress& progress) {
-    if (!base::go_on(progress, "learning what the cars can do", 0.0)) return base::cancelled();
+    if (!base::go_on(progress, said("learning what the cars can do"), 0.0)) return base::cancelled();
     // Two laps of one session are of one car: what is not known of it is not known alike on both sides.
     const bool same_car = pairing.a.session == pairing.b.session;
     const car::SetupSheet& setup_b = same_car ? options.setup_a : options.setup_b;

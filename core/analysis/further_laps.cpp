@@ -5,6 +5,7 @@
 #include "core/analysis/common_track.h"
 #include "core/analysis/known_track.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/comparison/compare_laps.h"
 #include "core/lap/trace_lap.h"
 #include "core/track/edit_segments.h"
@@ -18,6 +19,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
+using base::said;
 using comparison::SegmentComparison;
 
 // A's lap and the session beside it on one line.
@@ -52,8 +54,8 @@ std::vector<track::Segment> stretched_segments(const Pairing& pairing, double fa
 Error leaves_the_track(const Session& session, const lap::Lap& lap) {
     return {ErrorCode::different_tracks,
             {session.recording->source_file, {}, {}},
-            "lap " + base::integer_text(lap.number) + " leaves the track on which A is driven",
-            "choose another lap"};
+            said("lap %1 leaves the track on which A is driven", {base::integer_text(lap.number)}),
+            said("choose another lap")};
 }
 
 Result<lap::LapEnsemble> traced_beside(const Placed& placed, const lap::Lap& lap, const track::Track& track,
@@ -121,7 +123,7 @@ std::optional<std::vector<FurtherLap>> further_laps(const Pairing& pairing, cons
             const double count = static_cast<double>(laps.size());
             return base::go_on(progress, stage, (static_cast<double>(i) + part) / count);
         };
-        if (!base::go_on(placing, "placing further laps", 0.0)) return std::nullopt;
+        if (!base::go_on(placing, said("placing further laps"), 0.0)) return std::nullopt;
         const auto beside = place_beside(pairing, laps[i].wanted.session, placing);
         if (!beside && beside.error().code == ErrorCode::cancelled) return std::nullopt;
         for (std::size_t k = i; k < laps.size(); ++k) {

@@ -4,6 +4,7 @@
 #include "core/analysis/chosen_lap.h"
 #include "core/analysis/common_track.h"
 #include "core/analysis/trial_plan.h"
+#include "core/base/translation.h"
 #include "core/comparison/compare_laps.h"
 #include "core/findings/learning_words.h"
 #include "core/lap/trace_lap.h"
@@ -13,6 +14,7 @@
 namespace lapwright::analysis {
 namespace {
 
+using base::said;
 using Sessions = std::vector<std::shared_ptr<const Session>>;
 
 constexpr double learning_grid_m = 1.0;
@@ -25,11 +27,11 @@ Sessions in_driven_order(const Sessions& given, std::vector<std::string>& notes)
     const auto order = driven_order(runs);
     if (!order) {
         if (given.size() > 1)
-            notes.emplace_back("not every session says when it was driven: they are taken in the order given");
+            notes.push_back(said("not every session says when it was driven: they are taken in the order given"));
         return given;
     }
     if (!std::ranges::is_sorted(*order))
-        notes.emplace_back("the sessions are taken in the order of their start times, not as given");
+        notes.push_back(said("the sessions are taken in the order of their start times, not as given"));
     Sessions sorted;
     for (const std::size_t i : *order)
         sorted.push_back(given[i]);
@@ -51,7 +53,7 @@ bool measure(LearningReport& report, const CommonTrack& common, const base::Prog
         const Placed& placed = common.sessions[i];
         for (const lap::Lap& lap : placed.laps) {
             const double part = static_cast<double>(order) / static_cast<double>(all);
-            if (!base::go_on(progress, "measuring every lap",
+            if (!base::go_on(progress, said("measuring every lap"),
                              learning_placed_part + (1.0 - learning_placed_part) * part))
                 return false;
             const double before = static_cast<double>(order++);
@@ -88,8 +90,8 @@ base::Result<LearningReport> learn(const Sessions& given, const std::optional<tr
     if (report.laps.empty())
         return base::Error{base::ErrorCode::no_laps,
                            {report.sessions.front()->recording->source_file, {}, {}},
-                           "there is no flying lap in it that follows the track",
-                           "choose a session with whole laps"};
+                           said("there is no flying lap in it that follows the track"),
+                           said("choose a session with whole laps")};
     report.track = common->track;
     std::vector<comparison::LearningLap> laps;
     for (const LearnedLap& lap : report.laps)

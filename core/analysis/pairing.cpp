@@ -9,6 +9,7 @@
 #include "core/base/display.h"
 #include "core/base/number_text.h"
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/comparison/compare_laps.h"
 #include "core/comparison/mirrored.h"
@@ -25,6 +26,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
+using base::said;
 using recording::WarningKind;
 
 Result<Side> traced(const Placed& placed, std::optional<int> number, const track::Track& track, double step_m) {
@@ -33,10 +35,11 @@ Result<Side> traced(const Placed& placed, std::optional<int> number, const track
     const recording::Recording& recording = *placed.session->recording;
     auto ensemble = lap::trace_ensemble(*placed.motion, *chosen, track.gate, track.line, step_m, recording);
     if (!ensemble)
-        return Error{ErrorCode::different_tracks,
-                     {recording.source_file, {}, {}},
-                     "lap " + base::integer_text(chosen->number) + " leaves the track on which the two are compared",
-                     "choose another lap, or two sessions of the same track"};
+        return Error{
+            ErrorCode::different_tracks,
+            {recording.source_file, {}, {}},
+            said("lap %1 leaves the track on which the two are compared", {base::integer_text(chosen->number)}),
+            said("choose another lap, or two sessions of the same track")};
     Side side{placed.session, *chosen, std::move(*ensemble), {}, {}};
     for (const lap::Lap& lap : placed.laps) {
         if (!lap.clean) continue;
@@ -77,8 +80,9 @@ recording::Warning fastest_not_sure(const Side& side, const lap::Lap& other, con
 // Said in the headline itself: an answer from a spoiled lap is another answer.
 std::string not_clean_words(const Side& side, const std::string& letter) {
     if (side.lap.clean) return {};
-    const std::string why = side.lap.why_not_clean.empty() ? "" : " (" + side.lap.why_not_clean + ")";
-    return "The lap of " + letter + " is not clean" + why + ". ";
+    const std::string& why = side.lap.why_not_clean;
+    if (why.empty()) return said("The lap of %1 is not clean.", {letter}) + " ";
+    return said("The lap of %1 is not clean (%2).", {letter, why}) + " ";
 }
 
 // All that lies between the two sides.
@@ -124,19 +128,19 @@ std::string own_time_text(const Side& side) {
     const lap::Lap* own = side.session ? side.session->lap(side.lap.number) : nullptr;
     if (!own || std::abs(own->start_s - side.lap.start_s) > 0.5 * side.lap.time_s()) return {};
     const std::string time = base::lap_time_text(own->time_s());
-    return time == base::lap_time_text(side.lap.time_s()) ? std::string() : time + " by its own line";
+    return time == base::lap_time_text(side.lap.time_s()) ? std::string() : said("%1 by its own line", {time});
 }
 
 Result<std::shared_ptr<const Pairing>> compare(std::shared_ptr<const Session> a, std::shared_ptr<const Session> b,
                                                const PairingOptions& options, const base::Progress& progress) {
-    if (!base::go_on(progress, "placing both laps on one line", 0.0)) return base::cancelled();
+    if (!base::go_on(progress, said("placing both laps on one line"), 0.0)) return base::cancelled();
     auto together = place_together({std::move(a), std::move(b)}, options.track);
     if (!together) return together.error();
     CommonTrack common = std::move(together).value();
     auto pairing = std::make_shared<Pairing>();
     pairing->track = std::move(common.track);
     pairing->length_sd = common.length_sd;
-    if (!base::go_on(progress, "measuring both laps", 0.4)) return base::cancelled();
+    if (!base::go_on(progress, said("measuring both laps"), 0.4)) return base::cancelled();
     std::array<std::optional<Result<Side>>, 2> sides;
     base::parallel_for(2, 0, [&](std::size_t i) {
         sides[i] = traced(common.sessions[i], i == 0 ? options.lap_a : options.lap_b, pairing->track, options.step_m);

@@ -5,6 +5,7 @@
 #include "core/analysis/run.h"
 #include "core/analysis/stages.h"
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/car/names.h"
 #include "core/lap/file_laps.h"
 #include "core/lap/find_laps.h"
@@ -21,6 +22,7 @@ namespace {
 
 using base::ErrorCode;
 using base::Result;
+using base::said;
 
 // Enough to find a lap's lost tenths, cheap enough for every lap of a long session.
 constexpr double judging_step_m = 5.0;
@@ -35,16 +37,17 @@ Result<track::ProposedGate> choose_gate(const recording::Recording& recording, c
                                         const std::optional<track::TrackRecord>& record,
                                         const std::optional<track::TrackRecord>& known) {
     if (record && !motion.frame.on_earth)
-        return no_laps(recording,
-                       "the track file tells its timing line by latitude and longitude, the recording's positions are "
-                       "metres of its own",
-                       "leave the track file out: the program finds a timing line");
-    if (record) return track::ProposedGate{gate_of(*record, motion), "the track's record"};
-    if (known) return track::ProposedGate{gate_of(*known, motion), known->name + ", as the book knows it"};
+        return no_laps(
+            recording,
+            said("the track file tells its timing line by latitude and longitude, the recording's positions are "
+                 "metres of its own"),
+            said("leave the track file out: the program finds a timing line"));
+    if (record) return track::ProposedGate{gate_of(*record, motion), said("the track's record")};
+    if (known) return track::ProposedGate{gate_of(*known, motion), said("%1, as the book knows it", {known->name})};
     if (auto gate = track::gate_from_channels(motion.best, recording)) return *gate;
     if (auto gate = track::propose_gate(motion.best)) return *gate;
-    return no_laps(recording, "no place is passed twice in the same direction, so there are no laps",
-                   "choose a recording with at least one whole lap");
+    return no_laps(recording, said("no place is passed twice in the same direction, so there are no laps"),
+                   said("choose a recording with at least one whole lap"));
 }
 
 // Without positions the session's own laps are its line, and its file says when they begin.
@@ -54,7 +57,8 @@ Result<void> find_laps_dead_reckoned(Session& session, const motion::MotionEstim
     if (!known) return known.error();
     const auto line = lap::dead_reckoned_line(*known);
     if (!line)
-        return no_laps(recording, "its laps are too short or too long to be laps", "check the unit of its speed");
+        return no_laps(recording, said("its laps are too short or too long to be laps"),
+                       said("check the unit of its speed"));
     lap::OnLine placed = lap::placed_on_line(*known, *line, motion.frame, {}, 1, lap::dead_reckoned_length_sd);
     session.motion = std::make_shared<const motion::MotionEstimate>(std::move(placed.motion));
     session.gate = square_gate(*line, dead_reckoned_gate_half_width_m);
@@ -95,8 +99,8 @@ Result<void> find_laps_on_map(Session& session, const SessionOptions& options) {
     session.gate_origin = gate->origin;
     session.laps = lap::find_laps(*session.motion, session.gate, *session.recording);
     if (session.laps.empty())
-        return no_laps(*session.recording, "the timing line is never crossed",
-                       "check that the track file belongs to this track");
+        return no_laps(*session.recording, said("the timing line is never crossed"),
+                       said("check that the track file belongs to this track"));
     time_at_square_gate(session);
     hold_against_file(session);
     return {};
@@ -112,7 +116,7 @@ Result<void> find_motion_and_laps(Session& session, const SessionOptions& option
     if (!motion) return motion.error();
     session.warnings = motion->warnings;
     if (!options.track) session.known_track = driven_track(options.known_tracks, *session.recording, *motion);
-    if (!base::go_on(progress, "finding the laps", motion_part)) return base::cancelled();
+    if (!base::go_on(progress, said("finding the laps"), motion_part)) return base::cancelled();
     session.motion = std::make_shared<const motion::MotionEstimate>(std::move(motion).value());
     if (is_dead_reckoned(*session.motion)) {
         const auto as_measured = session.motion; // outlives what is placed on the line

@@ -4,6 +4,7 @@
 #include "core/analysis/findings_of.h"
 #include "core/analysis/short_text.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/findings/cause_display.h"
 #include "core/findings/findings.h"
 #include "core/findings/next_test_words.h"
@@ -20,6 +21,8 @@
 
 namespace lapwright::analysis {
 namespace {
+
+using base::said;
 
 sheet::SideFacts facts(const Side& side) {
     return {shortened(side.session->title()),
@@ -45,11 +48,12 @@ std::string conditions(const Side& side, const car::SetupSheet& setup, const car
     std::string text = side.session->conditions.empty() ? std::string() : side.session->conditions + ", ";
     if (setup.conditions.temperature_k)
         text += base::figure_with_unit(*setup.conditions.temperature_k, base::Quantity::temperature, units, 0) + ", ";
-    return text + "air " + base::fixed_text(figures.typical.density_kg_m3, 3) + "\u00A0kg/\u2060m³"; // kept on one line
+    // kept on one line
+    return text + said("air %1", {base::shown_text(figures.typical.density_kg_m3, 3) + "\u00A0kg/\u2060m³"});
 }
 
 sheet::Pair cause_pair(std::string name, const causes::Seconds& seconds) {
-    if (!seconds.told()) return {std::move(name), "cannot be told", findings::Favours::neither};
+    if (!seconds.told()) return {std::move(name), said("cannot be told"), findings::Favours::neither};
     sheet::Pair pair{std::move(name), findings::worth_text(seconds.value, seconds.low, seconds.high),
                      findings::Favours::neither};
     if (seconds.told_apart_from_zero())
@@ -78,8 +82,8 @@ std::vector<sheet::Pair> cause_pairs(const causes::Explanation& e) {
         for (const causes::Column& part : columns)
             if (part.part_of == column.term) add(part);
     }
-    pairs.push_back(cause_pair("of it aero", e.total.aero));
-    pairs.push_back(cause_pair("driver & rest", e.total.driver_and_rest));
+    pairs.push_back(cause_pair(said("of it aero"), e.total.aero));
+    pairs.push_back(cause_pair(said("driver & rest"), e.total.driver_and_rest));
     return pairs;
 }
 
@@ -107,7 +111,7 @@ void add_explanation(sheet::Material& material, const Pairing& pairing, const Sh
     material.findings = sheet_findings(pairing, explanation, units, extras.my_car);
     material.causes = cause_pairs(explanation);
     for (const findings::TestWords& test : findings::next_tests(explanation, units, extras.my_car, 1))
-        material.remarks.push_back("next test, " + findings::sentence(test));
+        material.remarks.push_back(said("next test, %1", {findings::sentence(test)}));
     material.a.conditions = conditions(pairing.a, extras.setup_a, explanation.car_a, units);
     material.b.conditions = conditions(pairing.b, extras.setup_b, explanation.car_b, units);
 }

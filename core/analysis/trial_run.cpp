@@ -6,6 +6,7 @@
 #include "core/analysis/trial_plan.h"
 #include "core/base/display.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/comparison/compare_laps.h"
 #include "core/findings/trial_words.h"
 #include "core/lap/trace_lap.h"
@@ -16,6 +17,8 @@
 namespace lapwright::analysis {
 namespace {
 
+using base::said;
+using base::word;
 using comparison::TrialEffect;
 
 constexpr double grid_m = 1.0;
@@ -29,21 +32,21 @@ bool told(const TrialEffect& effect) {
 std::string seconds(const TrialEffect& effect) {
     const double half = 0.5 * (effect.high_s - effect.low_s);
     const int decimals = std::max(1, base::decimals_for(half, 3));
-    return base::fixed_text(std::abs(effect.gain_s), decimals) + " " + base::plus_minus_text(half, 3) + " s";
+    return base::shown_text(std::abs(effect.gain_s), decimals) + " " + base::plus_minus_text(half, 3) + " s";
 }
 
 std::string sentence_of(const comparison::Trial& trial, const std::vector<track::Segment>& segments) {
     if (!told(trial.lap))
-        return "What the change is worth cannot be told from these laps: " + seconds(trial.lap) + " a lap.";
+        return said("What the change is worth cannot be told from these laps: %1 a lap.", {seconds(trial.lap)});
     const double sign = trial.lap.gain_s > 0.0 ? 1.0 : -1.0;
-    std::string text =
-        std::string(sign > 0.0 ? "The change is worth " : "The change costs ") + seconds(trial.lap) + " a lap";
+    const std::string text = said(sign > 0.0 ? word("The change is worth %1 a lap") : word("The change costs %1 a lap"),
+                                  {seconds(trial.lap)});
     std::size_t best = 0;
     for (std::size_t i = 1; i < trial.segments.size(); ++i)
         if (sign * trial.segments[i].gain_s > sign * trial.segments[best].gain_s) best = i;
     if (!trial.segments.empty() && told(trial.segments[best]) && sign * trial.segments[best].gain_s > 0.0)
-        text += ", the largest part in " + segments[best].name + " (" + seconds(trial.segments[best]) + ")";
-    return text + ".";
+        return said("%1, the largest part in %2 (%3).", {text, segments[best].name, seconds(trial.segments[best])});
+    return said("%1.", {text});
 }
 
 // The clean laps of all sessions.
@@ -64,7 +67,7 @@ std::optional<Measured> measured(const std::vector<TrialSession>& sessions, cons
         const Placed& placed = common.sessions[i];
         for (const lap::Lap& lap : placed.laps) {
             const double part = static_cast<double>(order++) / static_cast<double>(all);
-            if (!base::go_on(progress, "measuring every lap", placed_part + (measured_part - placed_part) * part))
+            if (!base::go_on(progress, said("measuring every lap"), placed_part + (measured_part - placed_part) * part))
                 return {};
             if (!lap.clean) continue;
             const auto trace = lap::trace_lap(placed.motion->best, lap.start_s, lap.end_s, common.track.line, grid_m);
@@ -97,7 +100,7 @@ void add_figures(TrialReport& report, const Measured& laps, const std::vector<Tr
     }
     report.figures = std::move(figures).value();
     if (const std::string there = findings::figure_changes_text(*report.figures); !there.empty())
-        report.sentence += " Of the car it changed: " + there + ".";
+        report.sentence += " " + said("Of the car it changed: %1.", {there});
 }
 
 std::vector<PlannedRun> planned(const std::vector<TrialSession>& sessions) {
@@ -111,14 +114,14 @@ std::vector<PlannedRun> planned(const std::vector<TrialSession>& sessions) {
 std::vector<TrialSession> in_order(const std::vector<TrialSession>& sessions, std::vector<std::string>& notes) {
     const auto order = driven_order(planned(sessions));
     if (!order) {
-        notes.emplace_back("not every session says when it was driven: they are taken in the order given");
+        notes.push_back(said("not every session says when it was driven: they are taken in the order given"));
         return sessions;
     }
     std::vector<TrialSession> sorted;
     for (const std::size_t i : *order)
         sorted.push_back(sessions[i]);
     if (!std::ranges::is_sorted(*order))
-        notes.emplace_back("the sessions are taken in the order of their start times, not as given");
+        notes.push_back(said("the sessions are taken in the order of their start times, not as given"));
     return sorted;
 }
 
@@ -151,7 +154,7 @@ base::Result<TrialReport> run_trial(const std::vector<TrialSession>& given,
     report.trial = std::move(trial).value();
     report.notes = std::move(notes);
     report.sentence = sentence_of(report.trial, report.track.segments);
-    if (!base::go_on(progress, "telling what the change did to the car", measured_part)) return base::cancelled();
+    if (!base::go_on(progress, said("telling what the change did to the car"), measured_part)) return base::cancelled();
     add_figures(report, *laps, sessions, common->length_sd);
     return report;
 }

@@ -78,18 +78,18 @@ std::string lap_time_text(double time_s, int decimals) {
     const std::string sign = time_s < 0.0 && rounded > 0.0 ? "−" : "";
     const auto minutes = static_cast<std::int64_t>(rounded / 60.0);
     const double seconds = rounded - 60.0 * static_cast<double>(minutes);
-    if (minutes == 0) return sign + fixed_text(seconds, decimals);
-    std::string text = fixed_text(seconds, decimals);
+    if (minutes == 0) return sign + shown_text(seconds, decimals);
+    std::string text = shown_text(seconds, decimals);
     if (seconds < 9.9999999999) text.insert(0, "0");
     return sign + integer_text(minutes) + ":" + text;
 }
 
 std::string plus_minus_text(double half_width, int max_decimals) {
-    return "±" + fixed_text(half_width, decimals_for(half_width, max_decimals));
+    return "±" + shown_text(half_width, decimals_for(half_width, max_decimals));
 }
 
 std::string figure_text(double value_si, Quantity quantity, UnitSystem system, int decimals) {
-    std::string text = fixed_text(from_si(value_si, shown_unit(quantity, system)), decimals);
+    std::string text = shown_text(from_si(value_si, shown_unit(quantity, system)), decimals);
     if (text.starts_with('-')) text.replace(0, 1, "−"); // as in all that people read
     return text;
 }

@@ -2,6 +2,7 @@
 #include "core/base/number_text.h"
 
 #include "core/base/check.h"
+#include "core/base/translation.h"
 
 #include <array>
 #include <charconv>
@@ -43,6 +44,16 @@ std::string fixed_text(double value, int decimals) {
     std::string text(buffer.data(), written.ptr);
     if (text.front() == '-' && text.find_first_not_of("-0.") == std::string::npos) text.erase(0, 1);
     return text;
+}
+
+std::string shown_text(double value, int decimals) {
+    std::string text = fixed_text(value, decimals);
+    if (const auto point = text.find('.'); point != std::string::npos) text[point] = decimal_mark();
+    return text;
+}
+
+bool shows_zero(std::string_view figure) {
+    return figure.find_first_not_of("0.,") == std::string_view::npos;
 }
 
 std::string exact_text(double value) {

@@ -20,6 +20,11 @@ namespace lapwright::base {
 // "-0.00" is written "0.00".  Not finite: an em dash.
 [[nodiscard]] std::string fixed_text(double value, int decimals);
 
+// The same for people to read: with the language's decimal mark, which on the command line is a point.
+[[nodiscard]] std::string shown_text(double value, int decimals);
+// Whether a figure in either mark shows no digit but 0.
+[[nodiscard]] bool shows_zero(std::string_view figure);
+
 // The shortest text that reads back as the same double.
 [[nodiscard]] std::string exact_text(double value);
 

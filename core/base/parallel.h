@@ -37,7 +37,7 @@ class TaskProgress {
 
   private:
     const Progress& progress_;
-    std::string_view stage_;
+    std::string stage_;
     double from_;
     double step_;
     std::size_t finished_ = 0;

@@ -2,6 +2,7 @@
 #include "core/base/whole_file.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/platform/files.h"
 
 #include <filesystem>
@@ -35,12 +36,12 @@ Result<void> write_whole_file(const std::string& path, std::string_view content,
     const auto refused = [&](const std::string& why) {
         return Error{ErrorCode::file_not_writable,
                      {path, {}, {}},
-                     what + " cannot be written: " + why,
-                     "choose another folder or file name"};
+                     said("%1 cannot be written: %2", {what, why}),
+                     said("choose another folder or file name")};
     };
     std::error_code unknown;
     const fs::file_status status = fs::status(path, unknown);
-    if (fs::exists(status) && !fs::is_regular_file(status)) return refused("this is a folder or a device");
+    if (fs::exists(status) && !fs::is_regular_file(status)) return refused(said("this is a folder or a device"));
     std::error_code unresolved;
     const fs::path target = fs::exists(status) ? fs::canonical(path, unresolved) : fs::path(path);
     if (unresolved) return refused(unresolved.message());

@@ -2,6 +2,7 @@
 #include "core/base/wording.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 
 #include <array>
 #include <chrono>
@@ -32,8 +33,8 @@ double half_width_95(double sd) {
 std::string gain_text(double gain_s, std::optional<double> sd) {
     const int decimals = gain_decimals(sd);
     if (!std::isfinite(gain_s)) return "—";
-    if (rounds_to_zero(gain_s, decimals)) return fixed_text(0.0, decimals);
-    return (gain_s > 0.0 ? "A" : "B") + std::string(space) + fixed_text(std::abs(gain_s), decimals);
+    if (rounds_to_zero(gain_s, decimals)) return shown_text(0.0, decimals);
+    return (gain_s > 0.0 ? "A" : "B") + std::string(space) + shown_text(std::abs(gain_s), decimals);
 }
 
 std::string gain_margin_text(std::optional<double> sd) {
@@ -51,9 +52,9 @@ bool stands_out(double gain_s, std::optional<double> sd) {
 std::string gap_text(double gap_s, std::optional<double> sd) {
     const int decimals = gain_decimals(sd);
     if (!std::isfinite(gap_s)) return "—";
-    if (rounds_to_zero(gap_s, decimals) || !stands_out(gap_s, sd)) return "level";
-    const std::string who = gap_s > 0.0 ? "A ahead " : "B ahead ";
-    return who + fixed_text(std::abs(gap_s), decimals) + std::string(space) + "s";
+    if (rounds_to_zero(gap_s, decimals) || !stands_out(gap_s, sd)) return said("level");
+    return said("%1 ahead %2",
+                {gap_s > 0.0 ? "A" : "B", shown_text(std::abs(gap_s), decimals) + std::string(space) + "s"});
 }
 
 std::string lap_time_with_margin(double time_s, std::optional<double> sd) {
@@ -65,7 +66,7 @@ std::string lap_time_with_margin(double time_s, std::optional<double> sd) {
 std::string behind_text(double time_s, double fastest_s) {
     const double behind_s = time_s - fastest_s;
     if (!std::isfinite(behind_s) || behind_s == 0.0) return "";
-    return "+" + fixed_text(behind_s, 2);
+    return "+" + shown_text(behind_s, 2);
 }
 
 std::string known_figure(double value_si, std::optional<double> sd, Quantity quantity, UnitSystem system,
@@ -82,7 +83,15 @@ std::string known_figure(double value_si, std::optional<double> sd, Quantity qua
 }
 
 std::string untold_text(double difference, double half_width, double little) {
-    return std::abs(difference) + half_width <= little ? "level" : "cannot be told";
+    return std::abs(difference) + half_width <= little ? said("level") : said("cannot be told");
+}
+
+std::optional<double> told_later_m(double place_a_m, std::optional<double> sd_a_m, double place_b_m,
+                                   std::optional<double> sd_b_m) {
+    const double later = place_a_m - place_b_m;
+    const double sd = std::hypot(sd_a_m.value_or(0.0), sd_b_m.value_or(0.0));
+    const bool told = std::abs(later) >= 0.5 && !(sd > 0.0 && !stands_out(later, sd));
+    return std::isfinite(later) && told ? std::optional(later) : std::nullopt;
 }
 
 std::string later_text(double place_a_m, std::optional<double> sd_a_m, double place_b_m, std::optional<double> sd_b_m,
@@ -91,13 +100,14 @@ std::string later_text(double place_a_m, std::optional<double> sd_a_m, double pl
     if (!std::isfinite(later)) return "—";
     const double sd = std::hypot(sd_a_m.value_or(0.0), sd_b_m.value_or(0.0));
     if (sd > 0.0 && !stands_out(later, sd)) return untold_text(later, half_width_95(sd), little_m);
-    if (std::abs(later) < 0.5) return "level";
-    return (later > 0.0 ? "A " : "B ") + figure_with_unit(std::abs(later), Quantity::length, system, 0) + " later";
+    if (!told_later_m(place_a_m, sd_a_m, place_b_m, sd_b_m)) return said("level");
+    return said("%1 %2 later",
+                {later > 0.0 ? "A" : "B", figure_with_unit(std::abs(later), Quantity::length, system, 0)});
 }
 
 std::string date_text(double unix_s) {
-    static constexpr std::array<std::string_view, 12> months{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                                             "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+    static constexpr std::array months{word("Jan"), word("Feb"), word("Mar"), word("Apr"), word("May"), word("Jun"),
+                                       word("Jul"), word("Aug"), word("Sep"), word("Oct"), word("Nov"), word("Dec")};
     using namespace std::chrono;
     if (!(std::abs(unix_s) < latest_unix_s)) return "—";
     const sys_seconds moment{seconds{static_cast<std::int64_t>(std::floor(unix_s))}};
@@ -105,30 +115,39 @@ std::string date_text(double unix_s) {
     const year_month_day date{midnight};
     const hh_mm_ss clock{moment - midnight};
     const std::string minutes = integer_text(clock.minutes().count());
-    return integer_text(static_cast<unsigned>(date.day())) + " " +
-           std::string(months.at(static_cast<unsigned>(date.month()) - 1)) + " " +
-           integer_text(static_cast<int>(date.year())) + ", " + integer_text(clock.hours().count()) + ":" +
-           (minutes.size() < 2 ? "0" : "") + minutes + " UTC";
+    const std::string time = integer_text(clock.hours().count()) + ":" + (minutes.size() < 2 ? "0" : "") + minutes;
+    // day, month, year, time of day
+    return said("%1 %2 %3, %4 UTC", {integer_text(static_cast<unsigned>(date.day())),
+                                     said(months.at(static_cast<unsigned>(date.month()) - 1)),
+                                     integer_text(static_cast<int>(date.year())), time});
 }
 
 std::string duration_text(double duration_s) {
     if (!std::isfinite(duration_s)) return "—";
-    if (duration_s < 99.5) return fixed_text(duration_s, 0) + std::string(space) + "s";
-    return fixed_text(duration_s / 60.0, 0) + std::string(space) + "min";
+    if (duration_s < 99.5) return shown_text(duration_s, 0) + std::string(space) + "s";
+    return shown_text(duration_s / 60.0, 0) + std::string(space) + "min";
 }
 
 std::string rate_text(double rate_hz) {
     if (!(rate_hz >= 0.1)) return "—";
     const bool whole = rate_hz >= 9.5 || std::abs(rate_hz - std::round(rate_hz)) < 0.05;
-    return fixed_text(rate_hz, whole ? 0 : 1) + std::string(space) + "Hz";
+    return shown_text(rate_hz, whole ? 0 : 1) + std::string(space) + "Hz";
 }
 
 std::string share_text(double share) {
     if (!std::isfinite(share)) return "—";
     const double percent = 100.0 * share;
-    if (share > 0.0 && percent < 0.5) return "under 1\u00a0%";
-    if (share < 1.0 && percent >= 99.5) return "over 99\u00a0%";
-    return fixed_text(percent, 0) + "\u00a0%";
+    if (share > 0.0 && percent < 0.5) return said("under %1", {"1\u00a0%"});
+    if (share < 1.0 && percent >= 99.5) return said("over %1", {"99\u00a0%"});
+    return shown_text(percent, 0) + "\u00a0%";
+}
+
+std::string listed(std::span<const std::string> names) {
+    if (names.empty()) return {};
+    std::string text = names.front();
+    for (std::size_t i = 1; i + 1 < names.size(); ++i)
+        text = said("%1, %2", {text, names[i]});
+    return names.size() == 1 ? text : said("%1 and %2", {text, names.back()});
 }
 
 } // namespace lapwright::base

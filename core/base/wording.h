@@ -6,6 +6,7 @@
 #include "core/base/display.h"
 
 #include <optional>
+#include <span>
 #include <string>
 
 namespace lapwright::base {
@@ -47,6 +48,10 @@ inline constexpr double little_m = 2.0; // of a braking or throttle point
 [[nodiscard]] std::string later_text(double place_a_m, std::optional<double> sd_a_m, double place_b_m,
                                      std::optional<double> sd_b_m, UnitSystem system);
 
+// By how much A comes later, below zero where B does; nothing where later_text names no distance.
+[[nodiscard]] std::optional<double> told_later_m(double place_a_m, std::optional<double> sd_a_m, double place_b_m,
+                                                 std::optional<double> sd_b_m);
+
 // "16 May 2026, 10:20 UTC"; a dash where that is no moment of a calendar.
 [[nodiscard]] std::string date_text(double unix_s);
 // "18 min", "52 s".
@@ -55,5 +60,7 @@ inline constexpr double little_m = 2.0; // of a braking or throttle point
 [[nodiscard]] std::string rate_text(double rate_hz);
 // "93 %" of a share 0..1; never "0 %" or "100 %" for a share that is neither.
 [[nodiscard]] std::string share_text(double share);
+// "Sweep, Hook and Ridge".
+[[nodiscard]] std::string listed(std::span<const std::string> names);
 
 } // namespace lapwright::base

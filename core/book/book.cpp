@@ -2,6 +2,7 @@
 #include "core/book/book.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/book/database.h"
 #include "core/book/migrate.h"
 #include "core/book/samples.h"
@@ -23,6 +24,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::said;
 
 constexpr int max_complaints = 100;
 
@@ -39,8 +41,8 @@ bool holds_nothing(const std::string& path) {
 Error no_such_book(const std::string& path) {
     return {ErrorCode::book_not_usable,
             {path, {}, {}},
-            "there is no such book",
-            "check the name, or begin a book with \"lapwright book add\" or in the window"};
+            said("there is no such book"),
+            said("check the name, or begin a book with \"lapwright book add\" or in the window")};
 }
 
 bool has_log(const std::string& path) {
@@ -91,7 +93,7 @@ void check_small_tables(Database& database) {
 }
 
 int ask_progress(void* progress) {
-    return base::go_on(*static_cast<const base::Progress*>(progress), "checking the book", 0.5) ? 0 : 1;
+    return base::go_on(*static_cast<const base::Progress*>(progress), said("checking the book"), 0.5) ? 0 : 1;
 }
 
 using Texts = std::map<std::string, std::string>; // by name
@@ -135,8 +137,8 @@ base::Result<void> refuse_as_file(const std::string& book_file, const std::strin
     if (book_file.empty() || !std::filesystem::equivalent(book_file, file, unknown)) return {};
     return Error{ErrorCode::file_not_readable,
                  {file, {}, {}},
-                 "this is the book itself",
-                 "choose a logger's file, or look into the book's list"};
+                 said("this is the book itself"),
+                 said("choose a logger's file, or look into the book's list")};
 }
 
 base::Result<Book> Book::open(const std::string& path, const OpenOptions& options) {

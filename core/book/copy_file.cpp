@@ -2,6 +2,7 @@
 #include "core/book/copy_file.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/book/database.h"
 #include "core/platform/files.h"
 
@@ -16,6 +17,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
+using base::said;
 
 constexpr double wait_s = 10.0;
 constexpr int all_pages = -1;
@@ -50,8 +52,8 @@ Result<void> appear(const std::string& partial, const std::string& target) {
     if (!platform::flush(partial) && !platform::replace(partial, target) && !platform::flush_folder(folder)) return {};
     return Error{ErrorCode::file_not_writable,
                  {target, {}, {}},
-                 "the file cannot be written",
-                 "check the folder, your rights to it and the room on the disk"};
+                 said("the file cannot be written"),
+                 said("check the folder, your rights to it and the room on the disk")};
 }
 
 Error told_of(Error error, const std::string& file) {

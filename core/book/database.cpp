@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/database.h"
 
+#include "core/base/translation.h"
 #include "core/book/book.h"
 
 #include <utility>
@@ -13,14 +14,16 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
+using base::said;
+using base::word;
 
 // A quota or a limit of file size comes as a failed write, a full disk also as shared memory that cannot grow.
 bool is_disk_full(int code) {
     return (code & 0xff) == SQLITE_FULL || code == SQLITE_IOERR_WRITE || code == SQLITE_IOERR_SHMSIZE;
 }
 
-constexpr std::string_view busy = "another window is busy with the book: nothing was changed";
-constexpr std::string_view disk_fails = "the disk did not read or write: nothing was changed in the book";
+constexpr const char* busy = word("another window is busy with the book: nothing was changed");
+constexpr const char* disk_fails = word("the disk did not read or write: nothing was changed in the book");
 
 // SQLite's texts are UTF-8 or nothing.
 std::string words_of(sqlite3* handle, int code) {
@@ -40,31 +43,33 @@ Error error_of(int code, sqlite3* handle, const std::string& path) {
     };
     if (is_disk_full(code))
         return error(ErrorCode::file_not_writable,
-                     "the disk is full or cannot be written: nothing was changed in the book",
-                     "make room on the disk and do it again");
+                     said("the disk is full or cannot be written: nothing was changed in the book"),
+                     said("make room on the disk and do it again"));
     switch (code & 0xff) {
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
-        return error(ErrorCode::book_not_usable, std::string(damaged_book), "let the program save what can be read");
+        return error(ErrorCode::book_not_usable, std::string(damaged_book),
+                     said("let the program save what can be read"));
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return error(ErrorCode::book_not_usable, std::string(busy), "do it again in a moment");
+        return error(ErrorCode::book_not_usable, std::string(busy), said("do it again in a moment"));
     case SQLITE_CANTOPEN:
-        return error(ErrorCode::book_not_usable, "the book cannot be opened", "check its folder and your rights to it");
+        return error(ErrorCode::book_not_usable, said("the book cannot be opened"),
+                     said("check its folder and your rights to it"));
     case SQLITE_READONLY:
     case SQLITE_PERM:
     case SQLITE_AUTH:
-        return error(ErrorCode::file_not_writable, "the book cannot be written here: nothing was changed",
-                     "copy it to a folder that you may write, and open the copy");
+        return error(ErrorCode::file_not_writable, said("the book cannot be written here: nothing was changed"),
+                     said("copy it to a folder that you may write, and open the copy"));
     case SQLITE_IOERR:
-        return error(ErrorCode::book_not_usable, std::string(disk_fails), "check the disk");
+        return error(ErrorCode::book_not_usable, std::string(disk_fails), said("check the disk"));
     case SQLITE_CONSTRAINT:
-        return error(ErrorCode::book_not_usable, "this belongs to something that is not in the book (any more)",
-                     "look at the book's list again");
+        return error(ErrorCode::book_not_usable, said("this belongs to something that is not in the book (any more)"),
+                     said("look at the book's list again"));
     case SQLITE_INTERRUPT:
-        return base::Error{ErrorCode::cancelled, {}, "the work was cancelled", ""};
+        return base::Error{ErrorCode::cancelled, {}, said("the work was cancelled"), ""};
     default:
-        return error(ErrorCode::book_not_usable, "the book answers: " + words_of(handle, code), "");
+        return error(ErrorCode::book_not_usable, said("the book answers: %1", {words_of(handle, code)}), "");
     }
 }
 
@@ -215,8 +220,8 @@ Result<void> within(Database& database, Transaction kind, const std::function<vo
     if (database.written_meanwhile())
         database.fail({ErrorCode::book_not_usable,
                        {database.path(), {}, {}},
-                       "another program is writing to the book, which can only be read here",
-                       "open it again"});
+                       said("another program is writing to the book, which can only be read here"),
+                       said("open it again")});
     database.run("COMMIT");
     auto done = database.take_outcome();
     // A full disk may have rolled it back already.

@@ -5,6 +5,7 @@
 
 #include "core/base/error.h"
 #include "core/base/result.h"
+#include "core/base/translation.h"
 #include "core/book/file_access.h"
 
 #include <cstdint>
@@ -151,6 +152,6 @@ template <typename Body>
 // What SQLite's result code means for the book at this path, for people.
 [[nodiscard]] base::Error error_of(int code, sqlite3* handle, const std::string& path);
 // The error says that the file is damaged or no book at all: see salvage.h.
-inline constexpr std::string_view damaged_book = "the book is damaged";
+inline constexpr const char* damaged_book = base::word("the book is damaged");
 
 } // namespace lapwright::book

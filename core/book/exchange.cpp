@@ -2,6 +2,7 @@
 #include "core/book/exchange.h"
 
 #include "core/base/check.h"
+#include "core/base/translation.h"
 #include "core/book/copy_file.h"
 #include "core/book/database.h"
 #include "core/book/names.h"
@@ -19,6 +20,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
+using base::said;
 
 void give_sessions(Database& database, const std::string& table, std::int64_t from, std::optional<std::int64_t> to) {
     database.run("UPDATE session SET " + table + "_id = ? WHERE " + table + "_id = ?", {to, from});
@@ -74,8 +76,8 @@ Result<void> write_whole(Book& book, const std::string& path, const Coming& chos
     if (std::filesystem::equivalent(path, book.path(), unknown))
         return Error{ErrorCode::file_not_writable,
                      {path, {}, {}},
-                     "the book cannot be exported onto itself",
-                     "choose another file name"};
+                     said("the book cannot be exported onto itself"),
+                     said("choose another file name")};
     const std::string partial = partial_name(path);
     remove_book_file(partial);
     auto done = write_part(book.database().name(), partial, chosen);
@@ -108,10 +110,13 @@ Result<void> export_book(Book& book, const std::string& path) {
 Result<Merged> merge_from(Book& book, const std::string& path) {
     std::error_code unknown;
     if (!std::filesystem::is_regular_file(path, unknown))
-        return Error{ErrorCode::file_not_readable, {path, {}, {}}, "there is no such file", "check the name"};
-    if (std::filesystem::equivalent(path, book.path(), unknown))
         return Error{
-            ErrorCode::book_not_usable, {path, {}, {}}, "this is the book itself", "name the other book's file"};
+            ErrorCode::file_not_readable, {path, {}, {}}, said("there is no such file"), said("check the name")};
+    if (std::filesystem::equivalent(path, book.path(), unknown))
+        return Error{ErrorCode::book_not_usable,
+                     {path, {}, {}},
+                     said("this is the book itself"),
+                     said("name the other book's file")};
     // The other file may be older, lie on a disk that cannot be written, and shall never be changed: a copy is read.
     const std::string copy = partial_name(book.path() + ".incoming");
     Merged merged;

@@ -2,6 +2,7 @@
 #include "core/book/file_access.h"
 
 #include "core/base/error.h"
+#include "core/base/translation.h"
 #include "core/platform/files.h"
 
 #include <filesystem>
@@ -10,6 +11,8 @@
 
 namespace lapwright::book {
 namespace {
+
+using base::said;
 
 bool may_be_written(const std::string& path) {
     const std::string folder = std::filesystem::path(path).parent_path().string();
@@ -52,11 +55,12 @@ base::Result<FileAccess> access_to(const std::string& path, bool read_only) {
     const bool in_use = std::filesystem::exists(path + "-shm", unknown);
     if (in_use) return FileAccess{sqlite_name(path), false, false}; // with the locks of whoever writes it
     if (holds_something(path + "-wal") || holds_something(path + "-journal"))
-        return base::Error{base::ErrorCode::book_not_usable,
-                           {path, {}, {}},
-                           "the book's last edits lie in a log beside it, which cannot be read where nothing can be "
-                           "written",
-                           "copy the book with all files that begin with its name to a folder that you may write"};
+        return base::Error{
+            base::ErrorCode::book_not_usable,
+            {path, {}, {}},
+            said("the book's last edits lie in a log beside it, which cannot be read where nothing can be "
+                 "written"),
+            said("copy the book with all files that begin with its name to a folder that you may write")};
     return FileAccess{uri_of(path), false, true};
 }
 

@@ -2,6 +2,7 @@
 #include "core/book/migrate.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/book/copy_file.h"
 
 #include <filesystem>
@@ -13,6 +14,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
+using base::said;
 
 Error refused(const std::string& path, const std::string& what, const std::string& remedy) {
     return {ErrorCode::book_not_usable, {path, {}, {}}, what, remedy};
@@ -48,11 +50,12 @@ std::string name_of_copy(const std::string& path, std::int64_t version) {
 } // namespace
 
 Error no_book(const std::string& path) {
-    return refused(path, "this file is no book", "name another file");
+    return refused(path, said("this file is no book"), said("name another file"));
 }
 
 Error newer_book(const std::string& path) {
-    return refused(path, "the book was written by a newer version of the program", "install the newer version");
+    return refused(path, said("the book was written by a newer version of the program"),
+                   said("install the newer version"));
 }
 
 Result<void> require_today(Database& database, std::span<const Migration> migrations) {
@@ -60,12 +63,13 @@ Result<void> require_today(Database& database, std::span<const Migration> migrat
         refuse_strangers(book, migrations);
         const std::int64_t version = version_of(book);
         if (!book.well() || version == newest(migrations)) return;
-        book.fail(version == 0
-                      ? no_book(book.path())
-                      : refused(book.path(),
-                                "the book was written by an older version of the program and cannot be brought up to "
-                                "date here, because it cannot be written",
-                                "copy it to a folder that you may write, and open the copy"));
+        book.fail(
+            version == 0
+                ? no_book(book.path())
+                : refused(book.path(),
+                          said("the book was written by an older version of the program and cannot be brought up to "
+                               "date here, because it cannot be written"),
+                          said("copy it to a folder that you may write, and open the copy")));
     });
 }
 
@@ -91,7 +95,7 @@ Result<void> migrate(Database& database, std::span<const Migration> migrations) 
         for (const Migration& step : migrations)
             if (step.number > before) book.run_script(step.sql);
         if (book.one_whole("SELECT count(*) FROM pragma_foreign_key_check").value_or(0) != 0)
-            book.fail(refused(book.path(), std::string(damaged_book), "let the program save what can be read"));
+            book.fail(refused(book.path(), std::string(damaged_book), said("let the program save what can be read")));
         book.run("PRAGMA application_id = " + base::integer_text(book_mark));
         book.run("PRAGMA user_version = " + base::integer_text(newest(migrations)));
     });

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/pairings.h"
 
+#include "core/base/translation.h"
 #include "core/book/notes.h"
 #include "core/book/said.h"
 #include "core/book/session_rows.h"
@@ -12,6 +13,7 @@ namespace {
 
 using base::Error;
 using base::Result;
+using base::said;
 
 // Those whose sessions are both listed.
 constexpr const char* const listed_pairings =
@@ -126,8 +128,8 @@ Result<Pairing> read_pairing(Book& book, PairingId id) {
         if (rows.next()) return pairing_of(rows).pairing;
         database.fail({base::ErrorCode::book_not_usable,
                        {database.path(), {}, {}},
-                       "this pairing is not in the book (any more)",
-                       "look at the book's list again"});
+                       said("this pairing is not in the book (any more)"),
+                       said("look at the book's list again")});
         return Pairing{};
     });
 }

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/plain_text.h"
+#include "core/base/translation.h"
 #include "core/book/database.h"
 #include "core/book/said.h"
 #include "core/book/session_rows.h"
@@ -12,6 +13,7 @@ namespace {
 
 using base::Error;
 using base::Result;
+using base::said;
 
 constexpr int max_characters = 120; // of a name
 
@@ -83,17 +85,17 @@ std::optional<Found> find(Database& database, NameTable table, const std::string
     const auto old = row_of(database, table, from);
     if (!old) {
         fail(database, "the book has no " + table_text(table) + " " + quoted(from),
-             "look at the book's list for the names that it has");
+             said("look at the book's list for the names that it has"));
         return std::nullopt;
     }
     const std::string name = plain_name(to);
     if (name.empty()) {
-        fail(database, "the new name is empty", "give one");
+        fail(database, said("the new name is empty"), said("give one"));
         return std::nullopt;
     }
     if (base::count_characters(name) > std::size_t{max_characters}) {
         fail(database, "the new name is longer than " + base::integer_text(max_characters) + " characters",
-             "give a shorter one");
+             said("give a shorter one"));
         return std::nullopt;
     }
     Found found{*old, row_of(database, table, name), {old->name, name, 0, {}, 0}};
@@ -138,7 +140,7 @@ Result<Renamed> rename(Book& book, NameTable table, const std::string& from, con
                  "there is a " + table_text(table) + " " + quoted(found->with->name) + " already, with " +
                      base::integer_text(found->what.sessions_with) +
                      (found->what.sessions_with == 1 ? " session" : " sessions"),
-                 "choose another name, or add --unite to make the two one");
+                 said("choose another name, or add --unite to make the two one"));
             return done;
         }
         done = {table, found->what, sessions_of(database, table, found->from.id), {}, {}, false};
@@ -155,7 +157,8 @@ Result<Renamed> rename(Book& book, NameTable table, const std::string& from, con
 Result<void> undo_rename(Book& book, const Renamed& renamed) {
     return edit(book.database(), [&](Database& database) {
         const auto now = row_of(database, renamed.table, renamed.what.to);
-        if (!now) return fail(database, "the book has no " + quoted(renamed.what.to) + " any more", "rename by hand");
+        if (!now)
+            return fail(database, "the book has no " + quoted(renamed.what.to) + " any more", said("rename by hand"));
         if (renamed.what.with) {
             const auto old = id_of_name(database, renamed.table, renamed.what.from);
             if (!old) return;

@@ -4,6 +4,7 @@
 #include "core/book/salvage.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/book/book.h"
 #include "core/book/copy_file.h"
 #include "core/book/database.h"
@@ -19,6 +20,8 @@
 namespace lapwright::book {
 namespace {
 
+using base::said;
+
 namespace fs = std::filesystem;
 using base::Error;
 using base::ErrorCode;
@@ -31,8 +34,8 @@ constexpr std::size_t page_bytes = 4096;
 Error not_written(const std::string& path) {
     return {ErrorCode::file_not_writable,
             {path, {}, {}},
-            "the book cannot be saved: there is no room or no right to write beside it",
-            "make room on the disk, or copy the book to another disk"};
+            said("the book cannot be saved: there is no room or no right to write beside it"),
+            said("make room on the disk, or copy the book to another disk")};
 }
 
 std::string free_name(const std::string& path) {
@@ -176,7 +179,8 @@ Result<void> begin_book(const std::string& path) {
 Result<void> read_copy(const std::string& path, const std::string& work, const std::string& fresh, Salvaged& salvaged) {
     std::error_code unknown;
     if (!fs::exists(path, unknown))
-        return Error{ErrorCode::file_not_readable, {path, {}, {}}, "there is no such file", "check the name"};
+        return Error{
+            ErrorCode::file_not_readable, {path, {}, {}}, said("there is no such file"), said("check the name")};
     if (!fs::is_regular_file(path, unknown)) return no_book(path);
     if (const auto owner = owner_of_backup(path, work); owner == Owner::ours && is_whole(work)) {
         salvaged.was_whole = true;
@@ -185,8 +189,8 @@ Result<void> read_copy(const std::string& path, const std::string& work, const s
     if (is_open_elsewhere(path))
         return Error{ErrorCode::book_not_usable,
                      {path, {}, {}},
-                     "the book is damaged, and open in another window or program",
-                     "close it there and do it again"};
+                     said("the book is damaged, and open in another window or program"),
+                     said("close it there and do it again")};
     if (!copied(path, work)) return not_written(path);
     const Owner owner = owner_of(work);
     if (owner == Owner::stranger) return no_book(path);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/samples.h"
 
+#include "core/base/translation.h"
 #include "core/book/deflate.h"
 #include "core/book/packed_values.h"
 #include "core/book/unit_text.h"
@@ -14,6 +15,7 @@
 namespace lapwright::book {
 namespace {
 
+using base::said;
 using recording::Channel;
 using recording::Recording;
 
@@ -229,13 +231,14 @@ std::vector<std::string> damaged_samples(Database& database, const base::Progres
     std::vector<std::string> damaged;
     std::int64_t told = -1; // once a session
     for (std::size_t i = 0; i < places.size() && database.well(); ++i) {
-        if (!base::go_on(progress, "checking the samples", static_cast<double>(i) / static_cast<double>(places.size())))
+        if (!base::go_on(progress, said("checking the samples"),
+                         static_cast<double>(i) / static_cast<double>(places.size())))
             database.fail(base::cancelled());
         const auto [session, block] = places[i];
         if (read_block(database, SessionId{session}, block) || !database.well() || told == session) continue;
         told = session;
         Rows rows(database, "SELECT file_name FROM session WHERE id = ?", {session});
-        damaged.push_back("samples of " + (rows.next() ? rows.text(0) : "a session") + " are damaged");
+        damaged.push_back("samples of " + (rows.next() ? rows.text(0) : said("a session")) + " are damaged");
     }
     return damaged;
 }

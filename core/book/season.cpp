@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/season.h"
 
+#include "core/base/translation.h"
 #include "core/book/names.h"
 #include "core/book/session_rows.h"
 #include "core/book/timing_line.h"
@@ -13,6 +14,7 @@ namespace {
 
 using base::Error;
 using base::Result;
+using base::said;
 
 constexpr const char* const oldest_first = " ORDER BY start_unix_s IS NULL, start_unix_s, id";
 
@@ -116,7 +118,7 @@ std::vector<std::string> setup_changes(const std::vector<SeasonSession>& season,
             continue;
         }
         const std::string line = car::one_line(car::setup_changes((*before)->setup, one.setup, units));
-        lines.back() = line.empty() ? "no change" : line;
+        lines.back() = line.empty() ? said("no change") : line;
         *before = &one;
     }
     return lines;

@@ -3,6 +3,7 @@
 
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/units.h"
 
 #include <algorithm>
@@ -10,9 +11,11 @@
 namespace lapwright::book {
 namespace {
 
+using base::said;
+
 struct Wanted {
     const char* name;
-    const char* title;
+    std::string title;
     base::Unit unit;
     double scale;
     int decimals;
@@ -49,16 +52,16 @@ std::vector<FigureCourse> figure_courses(const std::vector<SeasonSession>& seaso
     const Unit power = base::shown_unit(base::Quantity::power, units);
     const std::vector<Wanted> wanted =
         all_know_their_mass(season)
-            ? std::vector<Wanted>{{"grip", "tyre grip", Unit::none, 1.0, 3},
-                                  {"downforce_area_m2", "downforce area, m²", Unit::none, 1.0, 2},
-                                  {"drag_area_m2", "drag area, m²", Unit::none, 1.0, 2},
-                                  {"power_w", "power at the wheels", power, 1.0, 1}}
+            ? std::vector<Wanted>{{"grip", said("tyre grip"), Unit::none, 1.0, 3},
+                                  {"downforce_area_m2", said("downforce area, m²"), Unit::none, 1.0, 2},
+                                  {"drag_area_m2", said("drag area, m²"), Unit::none, 1.0, 2},
+                                  {"power_w", said("power at the wheels"), power, 1.0, 1}}
             : std::vector<Wanted>{
                   // square metres on a tonne read more easily than on a kilogram
-                  {"grip", "tyre grip", Unit::none, 1.0, 3},
-                  {"downforce_area_m2_per_kg", "downforce area, m² on a tonne", Unit::none, base::tonne_kg, 2},
-                  {"drag_area_m2_per_kg", "drag area, m² on a tonne", Unit::none, base::tonne_kg, 2},
-                  {"power_w_per_kg", "power at the wheels, W on a kg", Unit::none, 1.0, 1}};
+                  {"grip", said("tyre grip"), Unit::none, 1.0, 3},
+                  {"downforce_area_m2_per_kg", said("downforce area, m² on a tonne"), Unit::none, base::tonne_kg, 2},
+                  {"drag_area_m2_per_kg", said("drag area, m² on a tonne"), Unit::none, base::tonne_kg, 2},
+                  {"power_w_per_kg", said("power at the wheels, W on a kg"), Unit::none, 1.0, 1}};
     std::vector<FigureCourse> courses;
     for (const Wanted& one : wanted)
         if (FigureCourse course = course_of(season, one); !course.points.empty()) courses.push_back(std::move(course));
@@ -69,7 +72,7 @@ std::string figure_text(const FigureCourse& course, const FigurePoint& point) {
     const double factor = base::definition(course.unit).factor;
     const double half_width = 0.5 * (point.high - point.low) / factor;
     const int decimals = std::min(course.decimals, base::decimals_for(half_width, course.decimals));
-    return base::fixed_text(base::from_si(point.value, course.unit), decimals) + " " +
+    return base::shown_text(base::from_si(point.value, course.unit), decimals) + " " +
            base::plus_minus_text(half_width, course.decimals);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/session_rows.h"
 
+#include "core/base/translation.h"
 #include "core/book/names.h"
 #include "core/book/said.h"
 #include "core/car/write_setup_sheet.h"
@@ -14,6 +15,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::said;
 
 std::int64_t number(SessionId id) {
     return static_cast<std::int64_t>(id);
@@ -72,8 +74,8 @@ void require_session(Database& database, SessionId id) {
     if (!found)
         database.fail({ErrorCode::book_not_usable,
                        {database.path(), {}, {}},
-                       "this session is not in the book (any more)",
-                       "look at the book's list again"});
+                       said("this session is not in the book (any more)"),
+                       said("look at the book's list again")});
 }
 
 void put_moment(Database& database, SessionId id, const std::string& column) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/sessions.h"
 
+#include "core/base/translation.h"
 #include "core/book/names.h"
 #include "core/book/said.h"
 #include "core/book/samples.h"
@@ -17,6 +18,7 @@ namespace {
 using base::Error;
 using base::ErrorCode;
 using base::Result;
+using base::said;
 
 constexpr std::size_t piece_bytes = std::size_t{1} << 20U;
 
@@ -49,8 +51,8 @@ Result<Source> source_of_file(const std::string& path) {
     if (!file.eof())
         return Error{ErrorCode::file_not_readable,
                      {path, {}, {}},
-                     "the file cannot be read",
-                     "check the name and that it may be read"};
+                     said("the file cannot be read"),
+                     said("check the name and that it may be read")};
     return Source{std::filesystem::path(path).filename().string(), size, sum.finish()};
 }
 

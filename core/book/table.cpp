@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/table.h"
 
+#include "core/base/translation.h"
 #include "core/book/database.h"
 
 #include <algorithm>
@@ -8,6 +9,8 @@
 
 namespace lapwright::book {
 namespace {
+
+using base::said;
 
 std::vector<std::string> columns_of(Database& database, const std::string& name) {
     std::vector<std::string> columns;
@@ -39,7 +42,7 @@ base::Result<BookTable> read_table(Book& book, const std::string& name) {
         return base::Error{base::ErrorCode::book_not_usable,
                            {book.path(), {}, {}},
                            "the book has no table \"" + name + "\"",
-                           "take one of those that \"lapwright book table --help\" names"};
+                           said("take one of those that \"lapwright book table --help\" names")};
     Database& database = book.database();
     // Opening the book held its views against those that this program makes: what they call is this program's wish.
     database.run("PRAGMA trusted_schema = ON");

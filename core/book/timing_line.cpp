@@ -2,6 +2,7 @@
 #include "core/book/timing_line.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/book/samples.h"
 
@@ -10,6 +11,9 @@
 
 namespace lapwright::book {
 namespace {
+
+using base::said;
+using base::word;
 
 constexpr double earth_radius_m = 6.371e6; // mean; the lines are less than some kilometres apart
 constexpr std::size_t max_named = 3;
@@ -41,7 +45,8 @@ double apart_m(const motion::Geodetic& one, const motion::Geodetic& other) {
 }
 
 std::string name_of(const SessionSummary& session) {
-    return session.source.file_name + (session.start_unix_s ? " of " + base::date_text(*session.start_unix_s) : "");
+    if (!session.start_unix_s) return session.source.file_name;
+    return said("%1 of %2", {session.source.file_name, base::date_text(*session.start_unix_s)});
 }
 
 } // namespace
@@ -93,11 +98,13 @@ std::string timed_elsewhere_text(const std::vector<SeasonSession>& season) {
     }
     if (count == 0) return {};
     if (count > max_named)
-        names += " and " + base::integer_text(static_cast<std::int64_t>(count - max_named)) + " more";
-    return (count == 1 ? "One session was" : base::integer_text(static_cast<std::int64_t>(count)) + " sessions were") +
-           std::string(" timed at another line of the track than the rest, so that lap times differ a little without a "
-                       "reason: ") +
-           names + ".";
+        names = said("%1 and %2 more", {names, base::integer_text(static_cast<std::int64_t>(count - max_named))});
+    return said(count == 1
+                    ? word("One session was timed at another line of the track than the rest, so that lap times "
+                           "differ a little without a reason: %2.")
+                    : word("%1 sessions were timed at another line of the track than the rest, so that lap times "
+                           "differ a little without a reason: %2."),
+                {base::integer_text(static_cast<std::int64_t>(count)), names});
 }
 
 } // namespace lapwright::book

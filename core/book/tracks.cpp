@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/tracks.h"
 
+#include "core/base/translation.h"
 #include "core/book/deflate.h"
 #include "core/book/packed_values.h"
 #include "core/book/said.h"
@@ -14,6 +15,7 @@ namespace {
 
 using base::Error;
 using base::Result;
+using base::said;
 
 // By the name that the book has.  A record that this version
 // cannot read is as good as none; its text stays in the book.
@@ -68,7 +70,10 @@ std::optional<KeptLine> line_of_bytes(std::string_view bytes) {
 }
 
 Error without_name(const Database& database) {
-    return {base::ErrorCode::track_not_readable, {database.path(), {}, "name"}, "the track has no name", "give it one"};
+    return {base::ErrorCode::track_not_readable,
+            {database.path(), {}, "name"},
+            said("the track has no name"),
+            said("give it one")};
 }
 
 // To the rounding of a record's text.

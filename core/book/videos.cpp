@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/videos.h"
 
+#include "core/base/translation.h"
 #include "core/book/database.h"
 #include "core/book/session_rows.h"
 #include "core/book/sha256.h"
@@ -13,6 +14,8 @@
 
 namespace lapwright::book {
 namespace {
+
+using base::said;
 
 namespace fs = std::filesystem;
 
@@ -88,8 +91,8 @@ base::Result<VideoFile> video_file(const std::string& path) {
     if (problem || !file)
         return base::Error{base::ErrorCode::file_not_readable,
                            {path, {}, {}},
-                           "the video cannot be read",
-                           "check that it is there and may be read"};
+                           said("the video cannot be read"),
+                           said("check that it is there and may be read")};
     sum.add(head);
     sum.add(tail);
     return VideoFile{path, size, sum.finish(), {}};
@@ -138,8 +141,8 @@ base::Result<std::vector<std::string>> locate(const KeptVideo& video, const std:
         if (!found)
             return base::Error{base::ErrorCode::file_not_readable,
                                {file.path, {}, {}},
-                               "the video is no longer there, nor beside the recording",
-                               "choose it again where it lies now"};
+                               said("the video is no longer there, nor beside the recording"),
+                               said("choose it again where it lies now")};
         paths.push_back(*found);
     }
     return paths;

@@ -2,12 +2,15 @@
 #include "core/car/air.h"
 
 #include "core/base/constants.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace lapwright::car {
 namespace {
+
+using base::said;
 
 constexpr double zero_celsius_k = 273.15;
 constexpr double gas_constant = 8.314472; // J/(mol K), as in the CIPM-2007 paper
@@ -75,14 +78,14 @@ AirDensity air_density(const AirConditions& c) {
                                   change(pressure.value, temperature.value + temperature.sd, humidity.value),
                                   change(pressure.value, temperature.value, humidity.value + humidity.sd));
     if (c.temperature_k && c.pressure_pa)
-        density.origin =
-            c.humidity ? "measured temperature, pressure and humidity" : "measured temperature and pressure";
+        density.origin = c.humidity ? said("measured temperature, pressure and humidity")
+                                    : said("measured temperature and pressure");
     else if (c.temperature_k || c.pressure_pa)
-        density.origin =
-            c.temperature_k ? "measured temperature, standard pressure" : "measured pressure, standard temperature";
+        density.origin = c.temperature_k ? said("measured temperature, standard pressure")
+                                         : said("measured pressure, standard temperature");
     else
-        density.origin =
-            c.altitude_m ? "standard atmosphere at the track's altitude" : "standard atmosphere, altitude unknown";
+        density.origin = c.altitude_m ? said("standard atmosphere at the track's altitude")
+                                      : said("standard atmosphere, altitude unknown");
     return density;
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/car/alike_errors.h"
 #include "core/car/fit_car.h"
@@ -19,6 +20,8 @@
 
 namespace lapwright::car {
 namespace {
+
+using base::said;
 
 constexpr double g = base::standard_gravity_mps2;
 // Stated priors (common practice, no source).
@@ -133,38 +136,42 @@ void add_evidence(CarFigures& figures, const CarFits& fits) {
 
 std::string power_note(const std::optional<PowerCurveSeen>& curve) {
     if (!curve)
-        return "engine speed was not recorded: how power changes with speed is hardly known, so it and the drag are "
-               "known less well";
-    const auto rpm = [](double rev_s) { return base::fixed_text(100.0 * std::round(0.6 * rev_s), 0); };
-    const std::string range = "power is the mean over the engine speeds of the straights, " +
-                              rpm(curve->slowest_rev_s) + " to " + rpm(curve->fastest_rev_s) + " rpm; over them it ";
-    if (curve->max_share - curve->min_share < hardly_changes) return range + "hardly changes";
-    return range + "runs from " + base::fixed_text(100.0 * curve->min_share, 0) + " to " +
-           base::fixed_text(100.0 * curve->max_share, 0) + " % of that";
+        return said(
+            "engine speed was not recorded: how power changes with speed is hardly known, so it and the drag are "
+            "known less well");
+    const auto rpm = [](double rev_s) { return base::shown_text(100.0 * std::round(0.6 * rev_s), 0); };
+    if (curve->max_share - curve->min_share < hardly_changes)
+        return said(
+            "power is the mean over the engine speeds of the straights, %1 to %2 rpm; over them it hardly changes",
+            {rpm(curve->slowest_rev_s), rpm(curve->fastest_rev_s)});
+    return said("power is the mean over the engine speeds of the straights, %1 to %2 rpm; over them it runs from %3 to "
+                "%4 % of that",
+                {rpm(curve->slowest_rev_s), rpm(curve->fastest_rev_s), base::shown_text(100.0 * curve->min_share, 0),
+                 base::shown_text(100.0 * curve->max_share, 0)});
 }
 
 void add_notes(CarFigures& figures, const CarFits& fits, const CarData& data) {
     if (data.laps.size() < 3)
-        figures.notes.emplace_back("few clean laps: what differs from lap to lap is hardly known");
+        figures.notes.push_back(said("few clean laps: what differs from lap to lap is hardly known"));
     if (figures.downforce_area_m2_per_kg.decided_by == DecidedBy::prior)
-        figures.notes.emplace_back("the laps do not tell the downforce; it is mostly what such cars usually have");
+        figures.notes.push_back(said("the laps do not tell the downforce; it is mostly what such cars usually have"));
     if (figures.drag_area_m2_per_kg.decided_by == DecidedBy::prior)
-        figures.notes.emplace_back("the laps do not tell the drag; it is mostly what such cars usually have");
+        figures.notes.push_back(said("the laps do not tell the drag; it is mostly what such cars usually have"));
     figures.notes.push_back(power_note(fits.driving.curve));
     if (fits.suspension && !fits.suspension->told()) figures.notes.push_back(fits.suspension->untold);
     for (const std::string& note : fits.disagreements)
         if (!note.empty()) figures.notes.push_back(note);
-    if (figures.per_kilogram) figures.notes.emplace_back("no mass was given: figures are per kilogram");
+    if (figures.per_kilogram) figures.notes.push_back(said("no mass was given: figures are per kilogram"));
     const KnownFigures& known = data.known;
     if (figures.per_kilogram && (known.downforce_area_m2 || known.drag_area_m2 || known.power_w))
-        figures.notes.emplace_back(
-            "without the mass what the setup sheet knows of downforce, drag and power does not count");
+        figures.notes.push_back(
+            said("without the mass what the setup sheet knows of downforce, drag and power does not count"));
     for (const CornerEvidence& corner : figures.corners) {
         if (corner.flat)
-            figures.notes.emplace_back(corner.corner +
-                                       " is taken at full throttle: it bounds the grip from below only");
+            figures.notes.push_back(
+                said("%1 is taken at full throttle: it bounds the grip from below only", {corner.corner}));
         else if (corner.chance_at_limit < 0.5)
-            figures.notes.emplace_back(corner.corner + " looks to be taken below the limit");
+            figures.notes.push_back(said("%1 looks to be taken below the limit", {corner.corner}));
     }
 }
 
@@ -272,8 +279,8 @@ base::Result<CarFigures> car_figures(const CarData& recorded, const FigureOption
     if (recorded.laps.empty() || recorded.segments.empty())
         return base::Error{base::ErrorCode::cannot_be_computed,
                            {},
-                           "there is no clean lap to learn the car from",
-                           "record more clean laps at full effort"};
+                           said("there is no clean lap to learn the car from"),
+                           said("record more clean laps at full effort")};
     CarData data = recorded;
     for (lap::LapTrace& lap : data.laps)
         lap = settled(std::move(lap));

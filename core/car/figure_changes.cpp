@@ -3,6 +3,7 @@
 
 #include "core/base/check.h"
 #include "core/base/constants.h"
+#include "core/base/translation.h"
 #include "core/car/fit_car.h"
 #include "core/car/full_throttle.h"
 #include "core/car/settle.h"
@@ -19,6 +20,8 @@
 
 namespace lapwright::car {
 namespace {
+
+using base::said;
 
 constexpr double g = base::standard_gravity_mps2;
 constexpr double grip_prior = 0.02;
@@ -216,7 +219,7 @@ void add_corners(FigureChanges& changes, const CarFits& fits, const std::vector<
         changes.corners = places.rows.size();
         if (places.rows.size() < fewest_corners) {
             changes.grip = changes.downforce_area_m2 =
-                base::untold("too few corners are driven at the limit with and without the change");
+                base::untold(said("too few corners are driven at the limit with and without the change"));
             return;
         }
         const Solved s = solve(places, prior, min_corner_spread);
@@ -239,7 +242,7 @@ void add_straights(FigureChanges& changes, const CarData& data, const CarFits& f
     changes.straights = places.rows.size();
     if (places.rows.size() < fewest_stretches) {
         changes.drag_area_m2 = changes.power =
-            base::untold("too few straights are driven at full throttle with and without the change");
+            base::untold(said("too few straights are driven at full throttle with and without the change"));
         return;
     }
     const Eigen::Vector4d prior(drag_prior_m2 * per_area, power_prior, wind_prior_mps, wind_prior_mps);

@@ -2,6 +2,7 @@
 #include "core/car/known_figures.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 
 #include <algorithm>
@@ -9,6 +10,8 @@
 
 namespace lapwright::car {
 namespace {
+
+using base::said;
 
 constexpr double min_relative_sd = 0.01; // nobody knows a figure of a car better
 
@@ -71,10 +74,10 @@ std::string disagreement(const std::string& what, const KnownFigure& known, cons
     constexpr double surely = 2.0;
     const double z = std::abs(known.value - laps.value) / std::hypot(sd_of(known), laps.sd);
     if (!(z > surely)) return {};
-    const auto text = [&](double x) { return base::fixed_text(x, decimals); };
-    return what + ", " + text(known.value) + " ±" + text(base::half_width_95(sd_of(known))) + " " + unit +
-           ", and the laps' " + text(laps.value) + " ±" + text(base::half_width_95(laps.sd)) + " disagree by " +
-           base::fixed_text(z, 1) + " standard errors";
+    const auto text = [&](double x) { return base::shown_text(x, decimals); };
+    return said("%1, %2, and the laps' %3 disagree by %4 standard errors",
+                {what, text(known.value) + " ±" + text(base::half_width_95(sd_of(known))) + " " + unit,
+                 text(laps.value) + " ±" + text(base::half_width_95(laps.sd)), base::shown_text(z, 1)});
 }
 
 } // namespace lapwright::car

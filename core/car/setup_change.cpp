@@ -2,11 +2,14 @@
 #include "core/car/setup_change.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 
 namespace lapwright::car {
 namespace {
+
+using base::said;
 
 std::string mass_text(const SetupSheet& sheet, base::UnitSystem units) {
     return sheet.mass ? base::figure_with_unit(sheet.mass->value_kg, base::Quantity::mass, units, 0) : "";
@@ -37,9 +40,9 @@ bool says_nothing(const SetupSheet& sheet) {
 std::vector<SetupChange> setup_changes(const SetupSheet& before, const SetupSheet& after, base::UnitSystem units) {
     std::vector<SetupChange> changes;
     if (says_nothing(before) || says_nothing(after)) return changes;
-    add(changes, "mass", mass_text(before, units), mass_text(after, units));
-    add(changes, "tyre", before.tyre, after.tyre);
-    add(changes, "springs", springs_text(before), springs_text(after));
+    add(changes, said("mass"), mass_text(before, units), mass_text(after, units));
+    add(changes, said("tyre"), before.tyre, after.tyre);
+    add(changes, said("springs"), springs_text(before), springs_text(after));
     for (const SetupItem& item : before.items)
         add(changes, item.name, item.value, value_of(after.items, item.name));
     for (const SetupItem& item : after.items) {
@@ -50,10 +53,10 @@ std::vector<SetupChange> setup_changes(const SetupSheet& before, const SetupShee
 }
 
 std::string one_line(const std::vector<SetupChange>& changes) {
-    const auto said = [](const std::string& value) { return value.empty() ? "—" : value; };
+    const auto shown = [](const std::string& value) { return value.empty() ? "—" : value; };
     std::string line;
     for (const SetupChange& change : changes)
-        line += (line.empty() ? "" : ", ") + change.what + " " + said(change.before) + " → " + said(change.after);
+        line += (line.empty() ? "" : ", ") + change.what + " " + shown(change.before) + " → " + shown(change.after);
     return line;
 }
 

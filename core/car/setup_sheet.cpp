@@ -2,6 +2,7 @@
 #include "core/car/setup_sheet.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/units.h"
 
 #include <algorithm>
@@ -13,6 +14,7 @@
 namespace lapwright::car {
 namespace {
 
+using base::said;
 using nlohmann::json;
 
 constexpr std::size_t max_bytes = 1'000'000;
@@ -35,8 +37,8 @@ class Reader {
         if (found == object.end() || found->is_null()) return std::nullopt;
         const double value = found->is_number() ? found->get<double>() : std::nan("");
         if (std::isfinite(value) && value >= least && value <= most) return value;
-        complain(key, '"' + key + "\" must be a number from " + base::fixed_text(least, 0) + " to " +
-                          base::fixed_text(most, 0));
+        complain(key, said("\"%1\" must be a number from %2 to %3",
+                           {key, base::fixed_text(least, 0), base::fixed_text(most, 0)}));
         return std::nullopt;
     }
 
@@ -44,9 +46,9 @@ class Reader {
         const auto found = object.find(key);
         if (found == object.end() || found->is_null()) return {};
         std::string text = found->is_string() ? found->get<std::string>() : found->is_number() ? found->dump() : "";
-        if (!found->is_string() && !found->is_number()) complain(key, '"' + key + "\" must be text");
+        if (!found->is_string() && !found->is_number()) complain(key, said("\"%1\" must be text", {key}));
         if (text.size() <= max_letters) return text;
-        complain(key, '"' + key + "\" is too long");
+        complain(key, said("\"%1\" is too long", {key}));
         return {};
     }
 
@@ -55,7 +57,7 @@ class Reader {
         const std::size_t place = text_.find('"' + key + '"');
         base::Place where{file_, std::nullopt, {}};
         if (place != std::string_view::npos) where.line = line_of(text_, place);
-        error_ = base::Error{base::ErrorCode::setup_not_readable, where, what, "correct it in the setup sheet"};
+        error_ = base::Error{base::ErrorCode::setup_not_readable, where, what, said("correct it in the setup sheet")};
     }
 
   private:
@@ -67,10 +69,10 @@ class Reader {
 void read_items(Reader& reader, const json& document, SetupSheet& sheet) {
     const auto items = document.find("items");
     if (items == document.end() || items->is_null()) return;
-    if (!items->is_array()) return reader.complain("items", "\"items\" must be a list");
-    if (items->size() > max_items) return reader.complain("items", "\"items\" are too many");
+    if (!items->is_array()) return reader.complain("items", said("\"items\" must be a list"));
+    if (items->size() > max_items) return reader.complain("items", said("\"items\" are too many"));
     for (const json& item : *items) {
-        if (!item.is_object()) return reader.complain("items", "every item needs a \"name\" and a \"value\"");
+        if (!item.is_object()) return reader.complain("items", said("every item needs a \"name\" and a \"value\""));
         sheet.items.push_back({reader.words(item, "name"), reader.words(item, "value")});
     }
 }
@@ -78,7 +80,7 @@ void read_items(Reader& reader, const json& document, SetupSheet& sheet) {
 void read_conditions(Reader& reader, const json& document, SetupSheet& sheet) {
     const auto found = document.find("conditions");
     if (found == document.end() || found->is_null()) return;
-    if (!found->is_object()) return reader.complain("conditions", "\"conditions\" must be an object");
+    if (!found->is_object()) return reader.complain("conditions", said("\"conditions\" must be an object"));
     if (const auto t = reader.number(*found, "air_temperature_c", -40.0, 60.0))
         sheet.conditions.temperature_k = base::to_si(*t, base::Unit::celsius);
     if (const auto p = reader.number(*found, "pressure_hpa", 500.0, 1100.0))
@@ -90,12 +92,12 @@ void read_conditions(Reader& reader, const json& document, SetupSheet& sheet) {
 void read_springs(Reader& reader, const json& document, SetupSheet& sheet) {
     const auto found = document.find("springs");
     if (found == document.end() || found->is_null()) return;
-    if (!found->is_object()) return reader.complain("springs", "\"springs\" must be an object");
+    if (!found->is_object()) return reader.complain("springs", said("\"springs\" must be an object"));
     const auto front = reader.number(*found, "front_n_per_mm", 1.0, 2000.0);
     const auto rear = reader.number(*found, "rear_n_per_mm", 1.0, 2000.0);
     const auto sd = reader.number(*found, "sd_percent", 0.0, 100.0);
     if (!front || !rear)
-        return reader.complain("springs", "\"springs\" need both \"front_n_per_mm\" and \"rear_n_per_mm\"");
+        return reader.complain("springs", said("\"springs\" need both \"front_n_per_mm\" and \"rear_n_per_mm\""));
     sheet.springs = Springs{1000.0 * *front, 1000.0 * *rear, sd ? *sd / 100.0 : Springs{}.relative_sd};
 }
 
@@ -110,7 +112,7 @@ std::optional<KnownFigure> read_figure(Reader& reader, const json& object, const
 void read_known(Reader& reader, const json& document, SetupSheet& sheet) {
     const auto found = document.find("known");
     if (found == document.end() || found->is_null()) return;
-    if (!found->is_object()) return reader.complain("known", "\"known\" must be an object");
+    if (!found->is_object()) return reader.complain("known", said("\"known\" must be an object"));
     sheet.known.downforce_area_m2 =
         read_figure(reader, *found, "downforce_area_m2", "downforce_area_sd_m2", -3.0, 15.0, 1.0);
     sheet.known.drag_area_m2 = read_figure(reader, *found, "drag_area_m2", "drag_area_sd_m2", 0.0, 5.0, 1.0);
@@ -118,19 +120,21 @@ void read_known(Reader& reader, const json& document, SetupSheet& sheet) {
 }
 
 base::Result<json> parsed(std::string_view text, const std::string& file) {
-    const auto refused = [&](std::optional<std::uint64_t> line, const char* what, const char* remedy) {
+    const auto refused = [&](std::optional<std::uint64_t> line, const std::string& what, const std::string& remedy) {
         return base::Error{base::ErrorCode::setup_not_readable, {file, line, {}}, what, remedy};
     };
     if (text.size() > max_bytes)
-        return refused({}, "this is too long for a setup sheet", "see README.md for what a setup sheet holds");
+        return refused({}, said("this is too long for a setup sheet"),
+                       said("see README.md for what a setup sheet holds"));
     // The library tells the place of a mistake only by an exception: all of its kinds end here.
     try {
         return json::parse(text);
     } catch (const json::parse_error& mistake) {
         const std::size_t place = std::min(text.size(), mistake.byte > 0 ? mistake.byte - 1 : 0);
-        return refused(line_of(text, place), "this is not valid JSON", "look for a missing comma, quote or brace");
+        return refused(line_of(text, place), said("this is not valid JSON"),
+                       said("look for a missing comma, quote or brace"));
     } catch (const json::exception&) {
-        return refused({}, "a number in it is beyond what can be stored", "correct it in the setup sheet");
+        return refused({}, said("a number in it is beyond what can be stored"), said("correct it in the setup sheet"));
     }
 }
 
@@ -148,8 +152,8 @@ base::Result<SetupSheet> parse_setup_sheet(std::string_view text, const std::str
     if (!document.is_object())
         return base::Error{base::ErrorCode::setup_not_readable,
                            {file, 1, {}},
-                           "the setup sheet is not a JSON object",
-                           "see README.md for what a setup sheet holds"};
+                           said("the setup sheet is not a JSON object"),
+                           said("see README.md for what a setup sheet holds")};
     Reader reader(text, file);
     SetupSheet sheet;
     const auto mass = reader.number(document, "mass_kg", 100.0, 5000.0);
@@ -171,8 +175,8 @@ base::Result<SetupSheet> read_setup_sheet(const std::string& path) {
     if (!file)
         return base::Error{base::ErrorCode::file_not_readable,
                            {path, {}, {}},
-                           "the setup sheet cannot be opened",
-                           "check the name and that it may be read"};
+                           said("the setup sheet cannot be opened"),
+                           said("check the name and that it may be read")};
     std::string content(max_bytes + 1, '\0');
     file.read(content.data(), static_cast<std::streamsize>(content.size()));
     content.resize(static_cast<std::size_t>(file.gcount()));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/car/suspension.h"
 
+#include "core/base/translation.h"
 #include "core/car/full_throttle.h"
 #include "core/math/distributions.h"
 #include "core/math/statistics.h"
@@ -13,6 +14,7 @@
 namespace lapwright::car {
 namespace {
 
+using base::said;
 using recording::Meaning;
 
 constexpr double slowest_mps = 10.0;
@@ -173,22 +175,25 @@ std::optional<SuspensionDownforce> suspension_downforce(const CarData& data) {
     const std::vector<Sample> samples = samples_of(data);
     if (samples.empty()) return std::nullopt;
     if (!data.springs || !data.mass)
-        return tells_nothing("suspension travel was recorded: with mass and spring rates in the setup sheet it would "
-                             "tell the downforce");
+        return tells_nothing(
+            said("suspension travel was recorded: with mass and spring rates in the setup sheet it would "
+                 "tell the downforce"));
     if (too_few(samples, data))
-        return tells_nothing("suspension travel was recorded on too few straights to tell the downforce");
+        return tells_nothing(said("suspension travel was recorded on too few straights to tell the downforce"));
     const auto fitted = [&](auto load) { return fit(samples, data.laps.size(), data.segments.size(), load); };
     const Fit front = fitted([](const Sample& s) { return s.front_m; });
     const Fit rear = fitted([](const Sample& s) { return s.rear_m; });
     const auto sense = senses(front, rear);
     if (!sense)
-        return tells_nothing("suspension travel does not follow the braking: it cannot be told which way it counts");
+        return tells_nothing(
+            said("suspension travel does not follow the braking: it cannot be told which way it counts"));
     const double kf = data.springs->front_n_per_m * sense->front;
     const double kr = data.springs->rear_n_per_m * sense->rear;
     const double moved = std::max(std::abs(kf * front.coefficients[brake]), std::abs(kr * rear.coefficients[brake]));
     const double share = moved / data.mass->value_kg;
     if (share < min_transfer || share > max_transfer)
-        return tells_nothing("the spring rates do not fit what braking does to the suspension: check their units");
+        return tells_nothing(
+            said("the spring rates do not fit what braking does to the suspension: check their units"));
     const Fit load = fitted([&](const Sample& s) { return kf * s.front_m + kr * s.rear_m; });
     const double s = load.coefficients[squared];
     return SuspensionDownforce{

@@ -3,6 +3,7 @@
 
 #include "core/base/constants.h"
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/causes/simulated_change.h"
 #include "core/causes/spread.h"
 #include "core/math/random.h"
@@ -12,6 +13,8 @@
 
 namespace lapwright::causes {
 namespace {
+
+using base::said;
 
 constexpr double least_m2 = -1.5;
 constexpr double most_m2 = 2.0;
@@ -30,7 +33,7 @@ double lowest_place(const std::vector<double>& laps, double from_m2) {
 std::string why_untold(const CarModel& model) {
     for (const Cause cause : {Cause::downforce, Cause::drag})
         if (const std::string& why = model.untold[static_cast<std::size_t>(cause)]; !why.empty()) return why;
-    if (model.draws.empty()) return "the car is not known well enough to be simulated";
+    if (model.draws.empty()) return said("the car is not known well enough to be simulated");
     return {};
 }
 

@@ -4,6 +4,7 @@
 #include "core/base/check.h"
 #include "core/base/number_text.h"
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/causes/course.h"
 #include "core/causes/driver_use.h"
@@ -22,6 +23,9 @@
 
 namespace lapwright::causes {
 namespace {
+
+using base::said;
+using base::word;
 
 constexpr unsigned mixtures = 1U << cause_count;
 constexpr int first_rounds = 25;  // to find the typical car's use
@@ -185,8 +189,9 @@ std::string misfit_words(const Prepared& a, const Prepared& b, const KnownSide& 
     const double off = std::abs(off_a) > std::abs(off_b) ? off_a : off_b;
     if (std::abs(off) <= misfit_s) return {};
     const std::string who = std::abs(off_a) > std::abs(off_b) ? "A" : "B";
-    return "the simulated car of " + who + " is " + base::fixed_text(std::abs(off), 2) + " s too " +
-           (off > 0.0 ? "slow" : "quick") + " here, whatever the driver does";
+    return said(off > 0.0 ? word("the simulated car of %1 is %2 s too slow here, whatever the driver does")
+                          : word("the simulated car of %1 is %2 s too quick here, whatever the driver does"),
+                {who, base::shown_text(std::abs(off), 2)});
 }
 
 double use_of(const FittedUse& fitted, const track::Segment& segment, std::size_t k) {
@@ -210,15 +215,16 @@ void add_car_evidence(Explanation& e) {
 void add_warnings(Explanation& e) {
     for (const Cause cause : all_causes)
         if (const Seconds& s = e.total.of(cause); !s.told())
-            e.warnings.push_back("what " + std::string(name(cause)) + " is worth cannot be told: " + s.untold);
+            e.warnings.push_back(said("what %1 is worth cannot be told: %2", {name(cause), s.untold}));
     if (!e.total.driver_and_rest.told())
-        e.warnings.push_back("what driver and rest are worth cannot be told: " + e.total.driver_and_rest.untold);
+        e.warnings.push_back(
+            said("what driver and rest are worth cannot be told: %1", {e.total.driver_and_rest.untold}));
     for (const auto& [letter, figures] : {std::pair("A: ", &e.car_a), std::pair("B: ", &e.car_b)})
         for (const std::string& note : figures->notes)
             e.warnings.push_back(letter + note);
     if (e.per_kilogram)
-        e.warnings.emplace_back(
-            "without the mass of both cars power, drag and downforce count per kilogram, and mass is part of them");
+        e.warnings.push_back(said(
+            "without the mass of both cars power, drag and downforce count per kilogram, and mass is part of them"));
     for (const SegmentRow& row : e.segments)
         if (!row.does_not_fit.empty()) e.warnings.push_back(row.segment.name + ": " + row.does_not_fit);
 }
@@ -253,8 +259,24 @@ std::string_view key(Cause cause) {
     return "";
 }
 
-std::string_view name(Cause cause) {
-    return cause == Cause::tyre_grip ? "tyre grip" : key(cause);
+const char* english_name(Cause cause) {
+    switch (cause) {
+    case Cause::tyre_grip:
+        return word("tyre grip");
+    case Cause::downforce:
+        return word("downforce");
+    case Cause::drag:
+        return word("drag");
+    case Cause::power:
+        return word("power");
+    case Cause::mass:
+        return word("mass");
+    }
+    return "";
+}
+
+std::string name(Cause cause) {
+    return said(english_name(cause));
 }
 
 car::SimulatedCar mixture(const car::SimulatedCar& a, const car::SimulatedCar& b, unsigned mask) {
@@ -309,13 +331,13 @@ base::Result<Explanation> explain(const KnownSide& a, const KnownSide& b, const 
     e.car_b = b.figures;
     e.same_car = options.same_car;
     e.per_kilogram = a.figures.per_kilogram || b.figures.per_kilogram;
-    if (!base::go_on(progress, "learning how both drivers use their cars", 0.0)) return base::cancelled();
+    if (!base::go_on(progress, said("learning how both drivers use their cars"), 0.0)) return base::cancelled();
     Prepared own_a = prepare(a, segments, e.per_kilogram, options.step_m);
     Prepared own_b = prepare(b, segments, e.per_kilogram, options.step_m);
 
     const std::size_t draws = a.figures.draws.size();
     std::vector<BySegment> causes(draws);
-    base::TaskProgress told(progress, "separating the causes", draws);
+    base::TaskProgress told(progress, said("separating the causes"), draws);
     const bool done = base::parallel_for(draws, std::max(1U, options.threads), [&](std::size_t i, std::size_t) {
         fit_draw(own_a, segments, a.segment_s, i);
         fit_draw(own_b, segments, b.segment_s, i);

@@ -29,8 +29,9 @@ inline constexpr std::size_t cause_count = 5;
 inline constexpr std::array<Cause, cause_count> all_causes{Cause::tyre_grip, Cause::downforce, Cause::drag,
                                                            Cause::power, Cause::mass};
 
-[[nodiscard]] std::string_view key(Cause cause);  // as in JSON: "tyre_grip"
-[[nodiscard]] std::string_view name(Cause cause); // in words: "tyre grip"
+[[nodiscard]] std::string_view key(Cause cause);     // as in JSON: "tyre_grip"
+[[nodiscard]] const char* english_name(Cause cause); // "tyre grip": of a column for other programs
+[[nodiscard]] std::string name(Cause cause);         // the same in the language of the window
 
 // The causes in their order, then sums of two, and cornering with the drivers' share in it.
 enum class Term { tyre_grip, downforce, drag, power, mass, cornering, aero, straights, cornering_as_driven };
@@ -129,6 +130,7 @@ struct Prediction {
 
 struct Sensitivity {
     std::string what; // "10 % more downforce"
+    Cause of{};       // that is changed
     Change change;
     Prediction prediction;
 };

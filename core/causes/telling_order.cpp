@@ -1,11 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/causes/telling_order.h"
 
+#include "core/base/translation.h"
+
 #include <algorithm>
 #include <array>
 
 namespace lapwright::causes {
 namespace {
+
+using base::said;
+using base::word;
 
 // A width out of 200 draws is known to some 8 % (the standard error of a quantile): nearer than that is a tie, and the
 // split, which says more, keeps its place.
@@ -52,19 +57,23 @@ std::string_view key(Term term) {
     }
 }
 
-std::string_view name(Term term) {
+const char* english_name(Term term) {
     switch (term) {
     case Term::cornering:
-        return "tyre grip and downforce";
+        return word("tyre grip and downforce");
     case Term::aero:
-        return "aero";
+        return word("aero");
     case Term::straights:
-        return "drag and power";
+        return word("drag and power");
     case Term::cornering_as_driven:
-        return "cornering as driven";
+        return word("cornering as driven");
     default:
-        return name(static_cast<Cause>(term));
+        return english_name(static_cast<Cause>(term));
     }
+}
+
+std::string name(Term term) {
+    return said(english_name(term));
 }
 
 const Seconds& of(const Row& row, Term term) {

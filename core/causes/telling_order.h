@@ -15,8 +15,9 @@
 
 namespace lapwright::causes {
 
-[[nodiscard]] std::string_view key(Term term);  // as in JSON: "grip_and_downforce"
-[[nodiscard]] std::string_view name(Term term); // in words: "tyre grip and downforce"
+[[nodiscard]] std::string_view key(Term term);     // as in JSON: "grip_and_downforce"
+[[nodiscard]] const char* english_name(Term term); // "tyre grip and downforce"
+[[nodiscard]] std::string name(Term term);
 [[nodiscard]] const Seconds& of(const Row& row, Term term);
 
 // The sum that goes before `term`; absent where it stands on its own.  Aero leans on the split of grip from downforce

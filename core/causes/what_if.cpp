@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/causes/what_if.h"
 
+#include "core/base/translation.h"
 #include "core/causes/simulated_change.h"
 #include "core/causes/spread.h"
 
@@ -8,6 +9,8 @@
 
 namespace lapwright::causes {
 namespace {
+
+using base::said;
 
 Changed changed(car::SimulatedCar car, const Change& change, bool per_kilogram) {
     Changed after;
@@ -61,16 +64,17 @@ Prediction what_if(const CarModel& model, const Change& change, std::size_t draw
 }
 
 std::vector<Sensitivity> sensitivities(const CarModel& model, std::size_t draws) {
-    std::vector<std::pair<std::string, Change>> wishes{{"1 % more grip", {.grip_share = 0.01}},
-                                                       {"10 % more downforce", {.downforce_share = 0.1}},
-                                                       {"10 % less drag", {.drag_share = -0.1}}};
-    if (!model.per_kilogram) {
-        wishes.push_back({"10 kW more power", {.power_w = 10e3}});
-        wishes.push_back({"10 kg less mass", {.mass_kg = -10.0}});
-    }
     std::vector<Sensitivity> all;
-    for (const auto& [what, change] : wishes)
-        all.push_back({what, change, what_if(model, change, draws)});
+    const auto add = [&](std::string what, Cause of, const Change& change) {
+        all.push_back({std::move(what), of, change, what_if(model, change, draws)});
+    };
+    add(said("1 % more grip"), Cause::tyre_grip, {.grip_share = 0.01});
+    add(said("10 % more downforce"), Cause::downforce, {.downforce_share = 0.1});
+    add(said("10 % less drag"), Cause::drag, {.drag_share = -0.1});
+    if (!model.per_kilogram) {
+        add(said("10 kW more power"), Cause::power, {.power_w = 10e3});
+        add(said("10 kg less mass"), Cause::mass, {.mass_kg = -10.0});
+    }
     return all;
 }
 

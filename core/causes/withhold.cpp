@@ -3,6 +3,7 @@
 
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/causes/spread.h"
 
 #include <algorithm>
@@ -12,6 +13,8 @@
 
 namespace lapwright::causes {
 namespace {
+
+using base::said;
 
 constexpr double g = base::standard_gravity_mps2;
 constexpr double margin = 1.25;             // on a whole lap, for what the exponents leave out
@@ -69,10 +72,10 @@ void add_car(Grounds& grounds, const car::CarFigures& f, const std::string& lett
         if (!figure.told())
             why = letter + ": " + figure.untold;
         else if (figure.decided_by == car::DecidedBy::prior)
-            why = "the laps do not tell the " + std::string(name(cause)) + " of " + letter;
+            why = said("the laps do not tell the %1 of %2", {name(cause), letter});
     }
     if (!f.corner_fit.outcome.converged() && grounds.all.empty())
-        grounds.all = "the fit of the corners of " + letter + " has not settled";
+        grounds.all = said("the fit of the corners of %1 has not settled", {letter});
 }
 
 std::string misfit_of_lap(const Explanation& e) {
@@ -83,7 +86,7 @@ std::string misfit_of_lap(const Explanation& e) {
         time += row.longer_s();
     }
     if (!(misfit > max_lap_misfit * time && misfit > min_misfit_s)) return {};
-    return "the simulated cars miss the measured times by " + base::fixed_text(misfit, 1) + " s a lap";
+    return said("the simulated cars miss the measured times by %1 s a lap", {base::shown_text(misfit, 1)});
 }
 
 void withhold(Seconds& s, const std::string& why) {
@@ -92,7 +95,7 @@ void withhold(Seconds& s, const std::string& why) {
 
 std::string too_large(const Seconds& s, double most) {
     if (!s.told() || std::abs(s.value) <= most) return {};
-    return "it would be more than the two cars allow";
+    return said("it would be more than the two cars allow");
 }
 
 // A sum whose parts cannot be told is told where it is known better than they are.
@@ -122,7 +125,8 @@ void judge_row(const Explanation& e, Row& row, const Grounds& grounds, const std
         if (!row.causes[c].told()) all = row.causes[c].untold;
     }
     std::string& grip = reasons[static_cast<std::size_t>(Cause::tyre_grip)];
-    if (grip.empty() && leans_on_untold_downforce(row, reasons)) grip = "only grip and downforce together can be told";
+    if (grip.empty() && leans_on_untold_downforce(row, reasons)) 
+        grip = said("only grip and downforce together can be told");
     const auto why = [&](Cause cause) { return reasons[static_cast<std::size_t>(cause)]; };
     judge_sum(row.cornering, row.of(Cause::tyre_grip), why(Cause::tyre_grip), row.of(Cause::downforce),
               why(Cause::downforce));
@@ -136,7 +140,7 @@ void judge_row(const Explanation& e, Row& row, const Grounds& grounds, const std
     }
     if (row.driver_and_rest.told() &&
         (row.driver_and_rest.value < row.driver_and_rest.low || row.driver_and_rest.value > row.driver_and_rest.high))
-        row.driver_and_rest = base::untold("a few draws run away from the others");
+        row.driver_and_rest = base::untold(said("a few draws run away from the others"));
 }
 
 std::string misfit_here(const SegmentRow& row) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/comparison/learning.h"
 
+#include "core/base/translation.h"
 #include "core/math/distributions.h"
 #include "core/math/statistics.h"
 #include "core/math/trend.h"
@@ -12,12 +13,15 @@
 namespace lapwright::comparison {
 namespace {
 
+using base::said;
+using base::word;
+
 constexpr std::size_t least_of_course = 5;
-const char* const too_few = "fewer than five flying laps";
-const char* const too_few_later = "fewer than ten flying laps";
+const char* const too_few = word("fewer than five flying laps");
+const char* const too_few_later = word("fewer than ten flying laps");
 
 base::Estimate estimate(double value, const std::optional<math::Interval>& interval) {
-    return interval ? base::Estimate{value, interval->low, interval->high} : base::untold(too_few);
+    return interval ? base::Estimate{value, interval->low, interval->high} : base::untold(said(too_few));
 }
 
 Learning state_of(const LearningCourse& course, double laps, double little_s) {
@@ -43,7 +47,7 @@ void add_best(LearningCourse& course, const std::vector<LearningLap>& laps, cons
         course.best_s = times[i];
         course.best_lap = i;
     }
-    course.to_win_s = base::untold(course.best_s ? course.now_s.untold : "no clean lap");
+    course.to_win_s = base::untold(course.best_s ? course.now_s.untold : said("no clean lap"));
     if (!course.best_s || !course.now_s.told()) return;
     course.to_win_s = {course.now_s.value - *course.best_s, course.now_s.low - *course.best_s,
                        course.now_s.high - *course.best_s};
@@ -89,10 +93,10 @@ LearningCourse course_of(const std::vector<LearningLap>& laps, const std::vector
     const auto all = math::trend(order, times);
     const Later later = later_half(laps, times);
     const auto late = math::trend(later.order, later.times_s);
-    course.change_s_per_lap = all ? estimate(all->slope, all->slope_interval) : base::untold(too_few);
+    course.change_s_per_lap = all ? estimate(all->slope, all->slope_interval) : base::untold(said(too_few));
     course.late_change_s_per_lap = late && later.of >= 2 * least_of_course ? estimate(late->slope, late->slope_interval)
-                                                                           : base::untold(too_few_later);
-    course.now_s = late ? estimate(late->level_at_end, late->level_interval) : base::untold(too_few);
+                                                                           : base::untold(said(too_few_later));
+    course.now_s = late ? estimate(late->level_at_end, late->level_interval) : base::untold(said(too_few));
     course.late_first = later.first;
     if (late) course.late_begin_s = late->level_at_end - late->slope * (later.order.back() - later.order.front());
     course.state = state_of(course, laps.empty() ? 0.0 : order.back() - order.front(), little_s);

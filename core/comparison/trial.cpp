@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/comparison/trial.h"
 
+#include "core/base/translation.h"
 #include "core/math/distributions.h"
 #include "core/math/linear_least_squares.h"
 
@@ -8,6 +9,8 @@
 
 namespace lapwright::comparison {
 namespace {
+
+using base::said;
 
 base::Error cannot(const std::string& what, const std::string& remedy) {
     return {base::ErrorCode::cannot_be_computed, {}, what, remedy};
@@ -44,12 +47,14 @@ base::Result<Trial> setup_trial(const std::vector<TrialLap>& laps) {
     Trial trial;
     trial.changed_laps = static_cast<int>(std::ranges::count_if(laps, &TrialLap::changed));
     trial.baseline_laps = static_cast<int>(laps.size()) - trial.changed_laps;
-    if (laps.size() < 4) return cannot("a trial needs four clean laps or more", "drive more laps of each setup");
+    if (laps.size() < 4)
+        return cannot(said("a trial needs four clean laps or more"), said("drive more laps of each setup"));
     if (trial.changed_laps == 0 || trial.baseline_laps == 0)
-        return cannot("all laps were driven with the same setup", "choose sessions with and without the change");
+        return cannot(said("all laps were driven with the same setup"),
+                      said("choose sessions with and without the change"));
     if (!interleaved(laps))
-        return cannot("the change cannot be told from a drift of tyres or track",
-                      "drive the baseline once more after the change");
+        return cannot(said("the change cannot be told from a drift of tyres or track"),
+                      said("drive the baseline once more after the change"));
     const auto n = static_cast<Eigen::Index>(laps.size());
     Eigen::MatrixXd design(n, 2);
     for (Eigen::Index i = 0; i < n; ++i) {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the causes are worth, in words, and the sentence on top of the Causes page.
+#include "core/base/translation.h"
+#include "core/base/wording.h"
 #include "core/findings/cause_words.h"
 
 #include <algorithm>
@@ -9,6 +11,8 @@
 namespace lapwright::findings {
 namespace {
 
+using base::said;
+using base::word;
 using causes::Cause;
 using causes::Explanation;
 using causes::Seconds;
@@ -17,39 +21,37 @@ using causes::Term;
 constexpr double min_sentence_s = 0.05;
 
 // "10 % less drag is worth 0.12 s to A": what the loser's sensitivity says.
-std::string sensitivity_text(const Explanation& e, bool loser_is_a, std::string_view word) {
+std::string sensitivity_text(const Explanation& e, bool loser_is_a, Cause cause) {
     const auto& all = loser_is_a ? e.sensitivities_a : e.sensitivities_b;
-    const auto found = std::ranges::find_if(all, [&](const auto& s) { return s.what.find(word) != std::string::npos; });
+    const auto found = std::ranges::find(all, cause, &causes::Sensitivity::of);
     if (found == all.end()) return {};
     const Seconds& lap = found->prediction.lap;
     if (!lap.told()) return {};
     const bool gains = lap.value < 0.0;
-    return found->what + (gains ? " would be worth " : " would cost ") +
-           amount(lap.value, std::max(0.02, lap.half_width())) + " a lap to " + (loser_is_a ? "A" : "B");
+    return said(gains ? word("%1 would be worth %2 a lap to %3") : word("%1 would cost %2 a lap to %3"),
+                {found->what, amount(lap.value, std::max(0.02, lap.half_width())), loser_is_a ? "A" : "B"});
 }
 
 // What the loser of a cause may do to the car; "" where its effect cannot be told.
 std::string next_try(const Explanation& e, Cause cause, bool a_wins) {
     const bool loser_is_a = !a_wins;
     const std::string loser = loser_is_a ? "A: " : "B: ";
-    const auto with = [&](std::string_view word, const std::string& then) {
-        const std::string effect = sensitivity_text(e, loser_is_a, word);
-        return effect.empty() ? std::string() : loser + effect + then;
+    const std::string effect = sensitivity_text(e, loser_is_a, cause);
+    const auto with = [&](const char* english) {
+        return effect.empty() ? std::string() : loser + said(english, {effect});
     };
     switch (cause) {
-    case Cause::tyre_grip: {
-        const std::string effect = sensitivity_text(e, loser_is_a, "grip");
-        return loser + "hold tyre, pressure and temperature against the other car's" +
-               (effect.empty() ? "" : "; " + effect) + ".";
-    }
+    case Cause::tyre_grip:
+        if (effect.empty()) return loser + said("hold tyre, pressure and temperature against the other car's.");
+        return with(word("hold tyre, pressure and temperature against the other car's; %1."));
     case Cause::downforce:
-        return with("downforce", "; try one step of the wing and come back to it.");
+        return with(word("%1; try one step of the wing and come back to it."));
     case Cause::drag:
-        return with("drag", "; try one step less wing and see what the corners pay.");
+        return with(word("%1; try one step less wing and see what the corners pay."));
     case Cause::power:
-        return e.per_kilogram ? "" : with("power", ".");
+        return e.per_kilogram ? "" : with(word("%1."));
     case Cause::mass:
-        return e.per_kilogram ? "" : with("mass", ".");
+        return e.per_kilogram ? "" : with(word("%1."));
     }
     return {};
 }
@@ -57,14 +59,14 @@ std::string next_try(const Explanation& e, Cause cause, bool a_wins) {
 Finding of_cause(const Explanation& e, Cause cause, base::UnitSystem units, std::optional<causes::Side> my_car) {
     const Seconds& s = e.total.of(cause);
     Finding f = of_term(e, causes::term(cause));
-    const std::string what = capital(std::string(causes::name(cause)));
     if (f.certainty == Certainty::cannot_be_told) {
-        f.claim = "Whom " + std::string(causes::name(cause)) + " favours cannot be told from these laps.";
+        f.claim = said("Whom %1 favours cannot be told from these laps.", {causes::name(cause)});
         f.try_next = test_for(e, causes::term(cause), units, my_car);
     } else {
-        f.claim = what + " " + std::string(words(f.certainty)) + " worth " + amount(s.value, s.half_width()) +
-                  " a lap to " + letter_of(s.value) + ", most " + where_most(e, by_segment(e, causes::term(cause))) +
-                  ".";
+        f.claim = said(f.certainty == Certainty::is ? word("%1 is worth %2 a lap to %3, most %4.")
+                                                    : word("%1 is probably worth %2 a lap to %3, most %4."),
+                       {capital(causes::name(cause)), amount(s.value, s.half_width()), letter_of(s.value),
+                        where_most(e, by_segment(e, causes::term(cause)))});
         if (speaks_to(my_car, s.value < 0.0)) f.try_next = next_try(e, cause, s.value >= 0.0);
     }
     f.evidence = figures_behind(e, cause, units);
@@ -75,10 +77,13 @@ Finding of_rest(const Explanation& e) {
     const Seconds& s = e.total.driver_and_rest;
     const std::vector<double> values = rest_by_segment(e);
     Finding f = of_seconds(e, About::driver_and_rest, s, values);
-    f.claim = f.certainty == Certainty::cannot_be_told
-                  ? "What the drivers make of it cannot be told apart from the cars."
-                  : "Driver and rest " + std::string(words(f.certainty)) + " worth " + amount(s.value, s.half_width()) +
-                        " a lap to " + letter_of(s.value) + ", most " + where_most(e, values) + ".";
+    if (f.certainty == Certainty::cannot_be_told)
+        f.claim = said("What the drivers make of it cannot be told apart from the cars.");
+    else
+        f.claim =
+            said(f.certainty == Certainty::is ? word("%1 is worth %2 a lap to %3, most %4.")
+                                              : word("%1 is probably worth %2 a lap to %3, most %4."),
+                 {said("Driver and rest"), amount(s.value, s.half_width()), letter_of(s.value), where_most(e, values)});
     return f;
 }
 
@@ -120,19 +125,20 @@ std::vector<std::string> untold_causes(const Explanation& e) {
 
 std::string untold_words(const std::vector<std::string>& untold) {
     if (untold.empty()) return {};
-    std::string text = " What ";
-    for (std::size_t i = 0; i < untold.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == untold.size() ? " and " : ", ") + untold[i];
-    return text + (untold.size() == 1 ? " is worth cannot be told." : " are worth cannot be told.");
+    return " " + said(untold.size() == 1 ? word("What %1 is worth cannot be told.")
+                                         : word("What %1 are worth cannot be told."),
+                      {base::listed(untold)});
 }
 
 std::string worth_words(const Explanation& e, Term term) {
     const Seconds& s = causes::of(e.total, term);
     const bool one = term < Term::cornering || term == Term::cornering_as_driven;
     const bool surely = certainty_of_cause(s) == Certainty::is;
-    return std::string(causes::name(term)) + (one ? " is" : " are") + (surely ? "" : " probably") + " worth " +
-           amount(s.value, s.half_width()) + " a lap to " + letter_of(s.value) + ", most " +
-           where_most(e, by_segment(e, term));
+    const char* sure = one ? word("%1 is worth %2 a lap to %3, most %4") : word("%1 are worth %2 a lap to %3, most %4");
+    const char* likely = one ? word("%1 is probably worth %2 a lap to %3, most %4")
+                             : word("%1 are probably worth %2 a lap to %3, most %4");
+    return said(surely ? sure : likely, {causes::name(term), amount(s.value, s.half_width()), letter_of(s.value),
+                                         where_most(e, by_segment(e, term))});
 }
 
 } // namespace
@@ -156,7 +162,8 @@ std::vector<Finding> cause_findings(const Explanation& e, base::UnitSystem units
 }
 
 std::string causes_sentence(const Explanation& e) {
-    if (e.same_car) return "Both laps are of the same car in one session: what differs is the driving and chance.";
+    if (e.same_car)
+        return said("Both laps are of the same car in one session: what differs is the driving and chance.");
     // Aero is what people ask for first; where its downforce cannot be told from the grip, what corners show.
     const bool split = causes::comes_behind(e.total, Term::downforce) != Term::cornering;
     const Term together = causes::comes_behind(e.total, Term::cornering).value_or(Term::cornering);
@@ -164,10 +171,11 @@ std::string causes_sentence(const Explanation& e) {
     const Seconds& s = causes::of(e.total, first);
     if (!causes::comes_behind(e.total, first) && worth_a_sentence(s)) return sum_claim(e, first, certainty_of_cause(s));
     const std::vector<Term> told = told_terms(e);
-    if (told.empty()) return "What makes the difference between the cars cannot be told from these laps.";
-    std::string text = capital(worth_words(e, told[0]));
-    if (told.size() > 1) text += "; " + worth_words(e, told[1]);
-    return text + "." + untold_words(untold_causes(e));
+    if (told.empty()) return said("What makes the difference between the cars cannot be told from these laps.");
+    const std::string first_words = capital(worth_words(e, told[0]));
+    const std::string all =
+        told.size() > 1 ? said("%1; %2.", {first_words, worth_words(e, told[1])}) : said("%1.", {first_words});
+    return all + untold_words(untold_causes(e));
 }
 
 } // namespace lapwright::findings

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/findings/cause_words.h"
 
+#include "core/base/translation.h"
+
 #include <algorithm>
 
 namespace lapwright::findings {
 namespace {
 
+using base::said;
 using causes::Cause;
 using causes::Explanation;
 using causes::Seconds;
@@ -87,14 +90,14 @@ std::string figures_behind(const Explanation& e, Cause cause, base::UnitSystem u
     const std::string b = of(e.car_b);
     if (a.empty() || b.empty()) return {};
     std::string unit;
-    std::string what(causes::name(cause));
+    std::string what = causes::name(cause);
     if (cause == Cause::downforce || cause == Cause::drag) {
         unit = " m²";
-        what += " area";
+        what = cause == Cause::downforce ? said("downforce area") : said("drag area");
     }
     if (cause == Cause::power) unit = " " + std::string(base::symbol(base::shown_unit(base::Quantity::power, units)));
     if (cause == Cause::mass) unit = " " + std::string(base::symbol(base::shown_unit(base::Quantity::mass, units)));
-    return capital(what) + ": A " + a + ", B " + b + unit + ".";
+    return said("%1: A %2, B %3%4.", {capital(what), a, b, unit});
 }
 
 Finding of_seconds(const Explanation& e, About about, const Seconds& total, const std::vector<double>& by_segment) {

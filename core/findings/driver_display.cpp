@@ -2,6 +2,7 @@
 #include "core/findings/driver_display.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/comparison/driver_difference.h"
 #include "core/findings/wording.h"
@@ -13,6 +14,8 @@
 namespace lapwright::findings {
 namespace {
 
+using base::said;
+using base::word;
 using base::Quantity;
 using base::UnitSystem;
 using comparison::Figure;
@@ -31,15 +34,15 @@ std::string metres(const MaybeFigure& f, UnitSystem units) {
 
 std::string seconds(const MaybeFigure& f) {
     if (!f) return absent;
-    if (!f->sd) return marked(*f, with_minus(base::fixed_text(f->value, 2)));
+    if (!f->sd) return marked(*f, with_minus(base::shown_text(f->value, 2)));
     const double half_width = base::half_width_95(*f->sd);
     const int decimals = std::clamp(base::decimals_for(half_width, 3), 2, 3);
-    return marked(*f, with_minus(base::fixed_text(f->value, decimals)) + " ±" + base::fixed_text(half_width, decimals));
+    return marked(*f, with_minus(base::shown_text(f->value, decimals)) + " ±" + base::shown_text(half_width, decimals));
 }
 
 std::string percent(double share) {
     if (!std::isfinite(share)) return absent;
-    return base::fixed_text(100.0 * share, 0) + " %";
+    return base::shown_text(100.0 * share, 0) + " %";
 }
 
 MaybeFigure after(const MaybeFigure& place, const MaybeFigure& slowest) {
@@ -57,7 +60,7 @@ constexpr Limits second_limits{min_told_s, 0.02};
 
 // `difference` is positive where it favours A; `amount` words its size, `ends` what A then does more or sooner.
 void say(DriverFigure& figure, const MaybeFigure& difference, const Limits& limits, const std::string& amount,
-         std::string_view ends) {
+         const char* english) {
     if (!difference) return;
     const auto& [value, sd, derived] = *difference;
     if (sd && !base::stands_out(value, sd)) {
@@ -65,48 +68,48 @@ void say(DriverFigure& figure, const MaybeFigure& difference, const Limits& limi
         return;
     }
     if (std::abs(value) < limits.least) {
-        figure.says = "level";
+        figure.says = said("level");
         return;
     }
-    figure.says = std::string(value > 0.0 ? "A " : "B ") + amount + std::string(ends);
+    figure.says = said(english, {value > 0.0 ? "A" : "B", amount});
     figure.favours = value > 0.0 ? Favours::a : Favours::b;
 }
 
-void say_metres(DriverFigure& figure, const MaybeFigure& difference, UnitSystem units, std::string_view ends) {
+void say_metres(DriverFigure& figure, const MaybeFigure& difference, UnitSystem units, const char* english) {
     if (!difference) return;
     const std::string unit(base::symbol(base::shown_unit(Quantity::length, units)));
     const std::string amount =
         base::known_figure(std::abs(difference->value), difference->sd, Quantity::length, units, 0, true);
-    say(figure, difference, metre_limits, amount + "\u00a0" + unit, ends);
+    say(figure, difference, metre_limits, amount + "\u00a0" + unit, english);
 }
 
-void say_seconds(DriverFigure& figure, const MaybeFigure& difference, std::string_view ends) {
+void say_seconds(DriverFigure& figure, const MaybeFigure& difference, const char* english) {
     if (!difference) return;
     Figure size = *difference;
     size.value = std::abs(size.value);
     size.derived = false;
-    say(figure, difference, second_limits, seconds(size) + "\u00a0s", ends);
+    say(figure, difference, second_limits, seconds(size) + "\u00a0s", english);
 }
 
 void add_rolling(std::vector<DriverFigure>& all, const comparison::SegmentFigures& a,
                  const comparison::SegmentFigures& b, const comparison::DriverDifference& d) {
     const auto add = [&](const char* name, const MaybeFigure& of_a, const MaybeFigure& of_b, const MaybeFigure& less) {
         if (!of_a && !of_b) return;
-        DriverFigure figure{name, seconds(of_a), seconds(of_b), "", Favours::neither};
-        say_seconds(figure, less, " less");
+        DriverFigure figure{said(name), seconds(of_a), seconds(of_b), "", Favours::neither};
+        say_seconds(figure, less, word("%1 %2 less"));
         all.push_back(std::move(figure));
     };
-    add("lift to brakes, s", a.lift_to_brakes_s, b.lift_to_brakes_s, d.brakes_sooner_after_lift_s);
-    add("neither pedal, s", a.coasting_s, b.coasting_s, d.coasts_less_s);
+    add(word("lift to brakes, s"), a.lift_to_brakes_s, b.lift_to_brakes_s, d.brakes_sooner_after_lift_s);
+    add(word("neither pedal, s"), a.coasting_s, b.coasting_s, d.coasts_less_s);
 }
 
 void add_shifts(std::vector<DriverFigure>& all, const MaybeFigure& count_a, const MaybeFigure& count_b,
                 const MaybeFigure& cost_a, const MaybeFigure& cost_b, const MaybeFigure& less) {
-    const auto count = [](const MaybeFigure& f) { return f ? base::fixed_text(f->value, 0) : absent; };
-    if (count_a || count_b) all.push_back({"shifts", count(count_a), count(count_b), "", Favours::neither});
+    const auto count = [](const MaybeFigure& f) { return f ? base::shown_text(f->value, 0) : absent; };
+    if (count_a || count_b) all.push_back({said("shifts"), count(count_a), count(count_b), "", Favours::neither});
     if (!cost_a && !cost_b) return;
-    DriverFigure lost{"lost in shifts, s", seconds(cost_a), seconds(cost_b), "", Favours::neither};
-    say_seconds(lost, less, " less");
+    DriverFigure lost{said("lost in shifts, s"), seconds(cost_a), seconds(cost_b), "", Favours::neither};
+    say_seconds(lost, less, word("%1 %2 less"));
     all.push_back(std::move(lost));
 }
 
@@ -148,20 +151,20 @@ std::vector<DriverFigure> driver_figures(const causes::SegmentRow& row, UnitSyst
     const bool corner = row.segment.kind == track::SegmentKind::corner;
     const std::string unit(base::symbol(base::shown_unit(Quantity::length, units)));
     std::vector<DriverFigure> all{
-        {corner ? "tyres used" : "engine used", percent(row.use_a), percent(row.use_b), "", Favours::neither}};
+        {corner ? said("tyres used") : said("engine used"), percent(row.use_a), percent(row.use_b), "", Favours::neither}};
     const auto place = [&](std::string name, const MaybeFigure& of_a, const MaybeFigure& of_b,
-                           const MaybeFigure& difference, std::string_view ends) {
+                           const MaybeFigure& difference, const char* english) {
         if (!of_a && !of_b) return;
         DriverFigure figure{std::move(name), metres(of_a, units), metres(of_b, units), "", Favours::neither};
-        say_metres(figure, difference, units, ends);
+        say_metres(figure, difference, units, english);
         all.push_back(std::move(figure));
     };
-    place("brakes, " + unit + " before slowest", comparison::braking_before_slowest_m(a),
-          comparison::braking_before_slowest_m(b), d.brakes_later_m, " later");
-    place("throttle opens, " + unit + " after slowest", after(a.throttle_opens_m, a.min_speed_at_m),
-          after(b.throttle_opens_m, b.min_speed_at_m), d.opens_earlier_m, " sooner");
-    place("full throttle, " + unit + " after slowest", after(a.full_throttle_m, a.min_speed_at_m),
-          after(b.full_throttle_m, b.min_speed_at_m), d.full_earlier_m, " sooner");
+    place(said("brakes, %1 before slowest", {unit}), comparison::braking_before_slowest_m(a),
+          comparison::braking_before_slowest_m(b), d.brakes_later_m, word("%1 %2 later"));
+    place(said("throttle opens, %1 after slowest", {unit}), after(a.throttle_opens_m, a.min_speed_at_m),
+          after(b.throttle_opens_m, b.min_speed_at_m), d.opens_earlier_m, word("%1 %2 sooner"));
+    place(said("full throttle, %1 after slowest", {unit}), after(a.full_throttle_m, a.min_speed_at_m),
+          after(b.full_throttle_m, b.min_speed_at_m), d.full_earlier_m, word("%1 %2 sooner"));
     add_rolling(all, a, b, d);
     add_shifts(all, a.shifts, b.shifts, a.shift_cost_s, b.shift_cost_s, d.shifts_cost_less_s);
     return all;
@@ -173,10 +176,10 @@ std::vector<DriverFigure> driver_figures(const causes::Explanation& e) {
     const auto use = [&](const char* name, track::SegmentKind kind) {
         const double a = mean_use(e, kind, &causes::SegmentRow::use_a);
         const double b = mean_use(e, kind, &causes::SegmentRow::use_b);
-        if (std::isfinite(a)) all.push_back({name, percent(a), percent(b), "", Favours::neither});
+        if (std::isfinite(a)) all.push_back({said(name), percent(a), percent(b), "", Favours::neither});
     };
-    use("tyres used in corners", track::SegmentKind::corner);
-    use("engine used on straights", track::SegmentKind::straight);
+    use(word("tyres used in corners"), track::SegmentKind::corner);
+    use(word("engine used on straights"), track::SegmentKind::straight);
     SegmentFigures a;
     SegmentFigures b;
     for (const auto member : {&SegmentFigures::lift_to_brakes_s, &SegmentFigures::coasting_s, &SegmentFigures::shifts,
@@ -191,7 +194,7 @@ std::vector<DriverFigure> driver_figures(const causes::Explanation& e) {
 }
 
 std::string driver_figures_note() {
-    return "≈ taken from the motion, because the pedal was not recorded";
+    return said("≈ taken from the motion, because the pedal was not recorded");
 }
 
 } // namespace lapwright::findings

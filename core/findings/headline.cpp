@@ -3,6 +3,7 @@
 
 #include "core/base/display.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 
 #include <algorithm>
@@ -11,6 +12,8 @@
 namespace lapwright::findings {
 namespace {
 
+using base::said;
+using base::word;
 using comparison::Comparison;
 using comparison::Figure;
 using comparison::Repeatability;
@@ -27,7 +30,7 @@ std::string letter(double seconds) {
 std::string seconds_text(const Figure& figure) {
     const int decimals =
         figure.sd ? base::decimals_for(base::half_width_95(*figure.sd), max_decimals) : decimals_without_sd;
-    return base::fixed_text(std::abs(figure.value), std::max(1, decimals)) + " s";
+    return base::shown_text(std::abs(figure.value), std::max(1, decimals)) + " s";
 }
 
 bool told_apart(const Figure& figure) {
@@ -43,16 +46,14 @@ std::string repeats(const Repeatability& r, bool a_wins) {
     const double middle = 0.5 * (other[(other.size() - 1) / 2] + other[other.size() / 2]);
     const auto times = std::ranges::count_if(winner, [&](double t) { return t < middle; });
     const std::string of = base::integer_text(static_cast<std::int64_t>(winner.size()));
-    const std::string count = times == static_cast<long>(winner.size())
-                                  ? "all " + of + " clean laps"
-                                  : base::integer_text(times) + " of " + of + " clean laps";
-    return std::string(a_wins ? "A" : "B") + " is quicker there in " + count;
+    const std::string who = a_wins ? "A" : "B";
+    if (times == static_cast<long>(winner.size())) return said("%1 is quicker there in all %2 clean laps", {who, of});
+    return said("%1 is quicker there in %2 of %3 clean laps", {who, base::integer_text(times), of});
 }
 
 // A difference that the laps do not repeat is only this lap's; the words say so.
-std::string how_sure(const Repeatability& r) {
-    if (!r.low_s || !r.high_s) return "is";
-    return *r.low_s > 0.0 || *r.high_s < 0.0 ? "is" : "is probably";
+bool is_sure(const Repeatability& r) {
+    return !r.low_s || !r.high_s || *r.low_s > 0.0 || *r.high_s < 0.0;
 }
 
 std::optional<std::size_t> largest_for(const Comparison& comparison, bool a_wins) {
@@ -77,19 +78,22 @@ std::string deciding_sentence(const Comparison& comparison, const Repeatability&
     const auto& s = comparison.segments[i];
     const double part = s.gain_s.value / comparison.gap_at_end_s.value;
     const std::string who = letter(a_wins ? 1.0 : -1.0);
-    const std::string sure = how_sure(repeatability);
-    std::string text = part > 0.5 ? "Most of it " + sure + " " : "The largest part " + sure + " ";
-    text += s.segment.name + ": " + who + " gains " + seconds_text(s.gain_s) + " there";
+    const char* most = is_sure(repeatability) ? word("Most of it is %1: %2 gains %3 there")
+                                              : word("Most of it is probably %1: %2 gains %3 there");
+    const char* largest = is_sure(repeatability) ? word("The largest part is %1: %2 gains %3 there")
+                                                 : word("The largest part is probably %1: %2 gains %3 there");
+    const std::string text = said(part > 0.5 ? most : largest, {s.segment.name, who, seconds_text(s.gain_s)});
     const std::string again = repeats(repeatability, a_wins);
-    return text + (again.empty() ? "." : "; " + again + ".");
+    return again.empty() ? said("%1.", {text}) : said("%1; %2.", {text, again});
 }
 
 std::string straights_sentence(const Comparison& comparison, bool a_ahead) {
     const double straights = straights_s(comparison);
     if (std::abs(straights) < min_worth_telling_s) return {};
     const bool same = (straights > 0.0) == a_ahead;
-    return " " + letter(straights) + " is " + (same ? "also " : "") + "quicker on the straights, worth " +
-           base::fixed_text(std::abs(straights), decimals_without_sd) + " s in all.";
+    return " " + said(same ? word("%1 is also quicker on the straights, worth %2 s in all.")
+                           : word("%1 is quicker on the straights, worth %2 s in all."),
+                      {letter(straights), base::shown_text(std::abs(straights), decimals_without_sd)});
 }
 
 } // namespace
@@ -101,11 +105,11 @@ Headline headline(const Comparison& comparison, const std::vector<Repeatability>
     const bool apart = told_apart(gap) && std::abs(gap.value) >= 0.0005;
     const bool a_ahead = gap.value >= 0.0;
     if (!apart) {
-        result.verdict = "A and B are level";
-        result.sentence = "Which lap is quicker cannot be told from these recordings.";
+        result.verdict = said("A and B are level");
+        result.sentence = said("Which lap is quicker cannot be told from these recordings.");
     } else {
         result.ahead = a_ahead ? Favours::a : Favours::b;
-        result.verdict = letter(gap.value) + " ahead by " + seconds_text(gap);
+        result.verdict = said("%1 ahead by %2", {letter(gap.value), seconds_text(gap)});
     }
     if (const auto best = largest_for(comparison, a_ahead)) {
         result.deciding_segment = comparison.segments[*best].segment.name;
@@ -113,7 +117,7 @@ Headline headline(const Comparison& comparison, const std::vector<Repeatability>
         const Repeatability& r = *best < repeatability.size() ? repeatability[*best] : none;
         if (apart) result.sentence = deciding_sentence(comparison, r, *best, a_ahead);
     } else if (apart) {
-        result.sentence = "It is spread over the lap: no single segment stands out.";
+        result.sentence = said("It is spread over the lap: no single segment stands out.");
     }
     if (apart) result.sentence += straights_sentence(comparison, a_ahead);
     return result;

@@ -3,6 +3,8 @@
 
 #include "core/base/display.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
+#include "core/base/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,6 +14,7 @@
 namespace lapwright::findings {
 namespace {
 
+using base::said;
 using comparison::Learning;
 using comparison::LearningCourse;
 
@@ -29,41 +32,33 @@ int decimals_of(const base::Estimate& estimate) {
 }
 
 std::string with_margin(const base::Estimate& estimate, double value) {
-    return base::fixed_text(value, decimals_of(estimate)) + " " +
+    return base::shown_text(value, decimals_of(estimate)) + " " +
            base::plus_minus_text(half_of(estimate), most_decimals);
 }
 
 // "0.00 ±0.05": no digit of the figure itself.
 bool shows_nothing(const std::string& text) {
-    return text.substr(0, text.find(' ')).find_first_not_of("0.") == std::string::npos;
-}
-
-std::string listed(const std::vector<std::string>& names) {
-    std::string text;
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        if (i > 0) text += i + 1 == names.size() ? " and " : ", ";
-        text += names[i];
-    }
-    return text;
+    return base::shows_zero(text.substr(0, text.find(' ')));
 }
 
 std::string pace_words(const LearningCourse& lap) {
     const base::Estimate& change = lap.change_s_per_lap;
-    const std::string pace = change.told() ? with_margin(change, std::abs(change.value)) + " s a lap" : std::string();
+    const std::string pace =
+        change.told() ? said("%1 s a lap", {with_margin(change, std::abs(change.value))}) : std::string();
     switch (lap.state) {
     case Learning::quicker:
-        return "Getting quicker by " + pace + ".";
+        return said("Getting quicker by %1.", {pace});
     case Learning::stopped:
-        return "Quicker by " + pace + " over all laps, but no more in the later half of them.";
+        return said("Quicker by %1 over all laps, but no more in the later half of them.", {pace});
     case Learning::slower:
-        return "Getting slower by " + pace + ".";
+        return said("Getting slower by %1.", {pace});
     case Learning::level:
-        return "Lap times stay level.";
+        return said("Lap times stay level.");
     case Learning::cannot_tell:
         break;
     }
-    if (!change.told()) return "Whether the lap times fall cannot be told from " + change.untold + ".";
-    return "Whether the lap times fall cannot be told: " + pace + ".";
+    if (!change.told()) return said("Whether the lap times fall cannot be told from %1.", {change.untold});
+    return said("Whether the lap times fall cannot be told: %1.", {pace});
 }
 
 std::string to_win_words(const comparison::LearningCurve& curve, const std::vector<std::string>& names) {
@@ -74,15 +69,15 @@ std::string to_win_words(const comparison::LearningCurve& curve, const std::vect
     if (order.size() > most_named) order.resize(most_named);
     std::vector<std::string> told;
     for (const std::size_t i : order)
-        told.push_back(names[i] + " (" + to_win_text(curve.segments[i]) + " s off its best)");
-    return told.empty() ? std::string() : " Most is still to be won in " + listed(told) + ".";
+        told.push_back(said("%1 (%2 s off its best)", {names[i], to_win_text(curve.segments[i])}));
+    return told.empty() ? std::string() : " " + said("Most is still to be won in %1.", {base::listed(told)});
 }
 
 std::string stopped_words(const comparison::LearningCurve& curve, const std::vector<std::string>& names) {
     std::vector<std::string> stopped;
     for (std::size_t i = 0; i < names.size(); ++i)
         if (curve.segments[i].state == Learning::stopped) stopped.push_back(names[i]);
-    return stopped.empty() ? std::string() : " Learning has stopped in " + listed(stopped) + ".";
+    return stopped.empty() ? std::string() : " " + said("Learning has stopped in %1.", {base::listed(stopped)});
 }
 
 } // namespace
@@ -94,17 +89,17 @@ std::string learning_sentence(const comparison::LearningCurve& curve, const std:
 std::string learning_text(Learning learning) {
     switch (learning) {
     case Learning::quicker:
-        return "getting quicker";
+        return said("getting quicker");
     case Learning::stopped:
-        return "learning has stopped";
+        return said("learning has stopped");
     case Learning::level:
-        return "level";
+        return said("level");
     case Learning::slower:
-        return "getting slower";
+        return said("getting slower");
     case Learning::cannot_tell:
         break;
     }
-    return "cannot be told";
+    return said("cannot be told");
 }
 
 std::string change_per_lap_text(const LearningCourse& course) {
@@ -126,7 +121,7 @@ std::string to_win_text(const LearningCourse& course) {
     const double value = course.to_win_s.value;
     std::string text = with_margin(course.to_win_s, std::abs(value));
     if (value < 0.0 && !shows_nothing(text)) text.insert(0, "−");
-    return course.to_win_is_told ? text : text + ", or chance";
+    return course.to_win_is_told ? text : said("%1, or chance", {text});
 }
 
 std::string best_text(const LearningCourse& course) {

@@ -2,6 +2,7 @@
 #include "core/findings/next_test_words.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/causes/next_test.h"
 #include "core/causes/telling_order.h"
@@ -14,6 +15,7 @@ namespace lapwright::findings {
 namespace {
 
 using base::Quantity;
+using base::said;
 using base::UnitSystem;
 using causes::NextTest;
 using causes::Term;
@@ -37,49 +39,49 @@ std::string of_figure(const NextTest& t, UnitSystem units) {
     };
     switch (t.figure) {
     case Term::mass:
-        return shown("mass", Quantity::mass);
+        return shown(said("mass"), Quantity::mass);
     case Term::power:
-        return shown("power at the wheels", Quantity::power);
+        return shown(said("power at the wheels"), Quantity::power);
     case Term::drag:
-        return "drag area " + arrow(t.of_figure, 1.0, 3, "m²");
+        return said("drag area") + " " + arrow(t.of_figure, 1.0, 3, "m²");
     default:
-        return "downforce area " + arrow(t.of_figure, 1.0, 2, "m²");
+        return said("downforce area") + " " + arrow(t.of_figure, 1.0, 2, "m²");
     }
 }
 
 std::string promise(const NextTest& t, Term question, UnitSystem units) {
     if (t.test == Test::wing_trial)
-        return "what the change is worth on this track, to " + half_width(t.of_figure.after, 2) + " s a lap";
-    if (std::isnan(t.of_figure.before)) return "forces and power in place of figures per kilogram, and mass as a cause";
+        return said("what the change is worth on this track, to %1 s a lap", {half_width(t.of_figure.after, 2)});
+    if (std::isnan(t.of_figure.before))
+        return said("forces and power in place of figures per kilogram, and mass as a cause");
     std::string text = of_figure(t, units);
     if (t.of_question.information() > 0.05)
-        text +=
-            "; what " + std::string(causes::name(question)) + " is worth " + arrow(t.of_question, 1.0, 2, "s a lap");
+        text += said("; what %1 is worth %2", {causes::name(question), arrow(t.of_question, 1.0, 2, said("s a lap"))});
     return text;
 }
 
 std::string rounded_speed(double mps, UnitSystem units) {
     const double shown = base::from_si(mps, base::shown_unit(Quantity::speed, units));
-    return base::fixed_text(10.0 * std::round(shown / 10.0), 0);
+    return base::shown_text(10.0 * std::round(shown / 10.0), 0);
 }
 
 std::string what_to_do(const NextTest& t, UnitSystem units) {
     switch (t.test) {
     case Test::enter_springs:
-        return "enter the spring rates in the setup (suspension travel was recorded)";
+        return said("enter the spring rates in the setup (suspension travel was recorded)");
     case Test::weigh:
-        return "weigh the car with driver and fuel as driven, and enter the mass, good to 3 kg";
+        return said("weigh the car with driver and fuel as driven, and enter the mass, good to 3 kg");
     case Test::coast_down:
-        return "coast with the clutch down from " + rounded_speed(t.from_mps, units) + " to " +
-               rounded_speed(t.to_mps, units) + " " +
-               std::string(base::symbol(base::shown_unit(Quantity::speed, units))) +
-               " on the longest straight, and enter the drag area that it gives, 2 m (deceleration − 0.14 m/s²) / "
-               "(air density × speed²), good to " +
-               base::fixed_text(t.reading_sd, 2) + " m²";
+        return said(
+            "coast with the clutch down from %1 to %2 on the longest straight, and enter the drag area that it "
+            "gives, 2 m (deceleration − %3 m/s²) / (air density × speed²), good to %4 m²",
+            {rounded_speed(t.from_mps, units),
+             rounded_speed(t.to_mps, units) + " " + std::string(base::symbol(base::shown_unit(Quantity::speed, units))),
+             base::shown_text(0.14, 2), base::shown_text(t.reading_sd, 2)});
     case Test::dynamometer:
-        return "enter the power at the wheels from a dynamometer, good to 3 %";
+        return said("enter the power at the wheels from a dynamometer, good to 3 %");
     case Test::wing_trial:
-        return "three laps, three with one step of the wing, three as before, held together as a trial";
+        return said("three laps, three with one step of the wing, three as before, held together as a trial");
     }
     return {};
 }
@@ -87,9 +89,9 @@ std::string what_to_do(const NextTest& t, UnitSystem units) {
 std::string caution(Test test) {
     switch (test) {
     case Test::coast_down:
-        return "Only with a clear track behind and where the organiser allows it.";
+        return said("Only with a clear track behind and where the organiser allows it.");
     case Test::wing_trial:
-        return "Change front and rear together so that the balance stays, and feel it out before a quick lap.";
+        return said("Change front and rear together so that the balance stays, and feel it out before a quick lap.");
     default:
         return {};
     }
@@ -110,7 +112,7 @@ std::vector<TestWords> next_tests(const causes::Explanation& e, UnitSystem units
 }
 
 std::string sentence(const TestWords& words) {
-    return words.what + ": " + words.promise + "." + (words.caution.empty() ? "" : " " + words.caution);
+    return said("%1: %2.", {words.what, words.promise}) + (words.caution.empty() ? "" : " " + words.caution);
 }
 
 } // namespace lapwright::findings

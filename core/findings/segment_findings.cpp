@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the two laps show in a segment: who won time there, what he did otherwise, and what the other may try.
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/findings/wording.h"
 
@@ -10,6 +11,8 @@
 namespace lapwright::findings {
 namespace {
 
+using base::said;
+using base::word;
 using base::Quantity;
 using comparison::Figure;
 using comparison::MaybeFigure;
@@ -45,13 +48,18 @@ constexpr double small_place_m = 3.0;
 // "up to 1.3 km/h more …, as on another of your laps", or a first small step beyond them.
 struct Step {
     double size = 0.0;
-    std::string_view ends;
+    bool seen; // on another of the own clean laps
 };
 
 Step step_of(double difference, double own, double small, double share) {
     const double wish = std::abs(difference) * share;
-    if (own >= small) return {std::min(wish, own), ", as on another of your clean laps"};
-    return {std::min(wish, small), " as a first step"};
+    if (own >= small) return {std::min(wish, own), true};
+    return {std::min(wish, small), false};
+}
+
+// The wish, with how far the driver has already been.
+std::string as_step(const std::string& wish, const Step& step) {
+    return said(step.seen ? word("%1, as on another of your clean laps") : word("%1 as a first step"), {wish});
 }
 
 std::string speed_text(double mps, base::UnitSystem units) {
@@ -62,56 +70,66 @@ std::string length_text(double m, base::UnitSystem units) {
     return base::figure_with_unit(std::abs(m), Quantity::length, units, 0);
 }
 
-void tell_speed(Told& told, const char* where, const MaybeFigure& w, const MaybeFigure& l, base::UnitSystem units) {
+struct SpeedWords {
+    const char* quicker;
+    const char* slower;
+};
+
+void tell_speed(Told& told, const SpeedWords& words, const MaybeFigure& w, const MaybeFigure& l, base::UnitSystem units) {
     const auto d = difference(w, l, min_speed_mps);
     if (!d) return;
-    told.evidence.push_back(std::string(*d > 0.0 ? "quicker" : "slower") + " " + where + " by " +
-                            speed_text(*d, units));
+    told.evidence.push_back(said(*d > 0.0 ? words.quicker : words.slower, {speed_text(*d, units)}));
 }
 
 void tell_corner(Told& told, const SegmentFigures& w, const SegmentFigures& l, const Reach& reach,
                  base::UnitSystem units) {
-    const auto ask = [&](const char* what, const Step& step, const std::string& size, const char* how) {
-        if (reach.share > 0.0) told.tries.push_back(what + size + how + std::string(step.ends));
+    const auto ask = [&](const char* english, const Step& step, const std::string& size) {
+        if (reach.share > 0.0) told.tries.push_back(as_step(said(english, {size}), step));
     };
-    tell_speed(told, "at the slowest point", w.min_speed_mps, l.min_speed_mps, units);
+    const SpeedWords slowest{word("quicker at the slowest point by %1"), word("slower at the slowest point by %1")};
+    tell_speed(told, slowest, w.min_speed_mps, l.min_speed_mps, units);
     if (const auto d = difference(w.min_speed_mps, l.min_speed_mps, min_speed_mps); d && *d > 0.0)
         if (const Step s = step_of(*d, reach.own.min_speed_mps, small_speed_mps, reach.share); s.size > 0.0)
-            ask("carry up to ", s, speed_text(s.size, units), " more to the slowest point");
+            ask(word("carry up to %1 more to the slowest point"), s, speed_text(s.size, units));
     if (const auto d = difference(w.braking_point_m, l.braking_point_m, min_place_m)) {
-        told.evidence.push_back("brakes " + length_text(*d, units) + (*d > 0.0 ? " later" : " earlier"));
+        told.evidence.push_back(
+            said(*d > 0.0 ? word("brakes %1 later") : word("brakes %1 earlier"), {length_text(*d, units)}));
         if (*d > 0.0)
             if (const Step s = step_of(*d, reach.own.braking_m, small_place_m, reach.share); s.size >= 1.0)
-                ask("move the braking point up to ", s, length_text(s.size, units), " later");
+                ask(word("move the braking point up to %1 later"), s, length_text(s.size, units));
     }
     if (const auto d = difference(w.full_throttle_m, l.full_throttle_m, min_place_m)) {
-        told.evidence.push_back("full throttle " + length_text(*d, units) + (*d < 0.0 ? " sooner" : " later"));
+        told.evidence.push_back(said(*d < 0.0 ? word("full throttle %1 sooner") : word("full throttle %1 later"),
+                                     {length_text(*d, units)}));
         if (*d < 0.0)
             if (const Step s = step_of(*d, reach.own.throttle_m, small_place_m, reach.share); s.size >= 1.0)
-                ask("open the throttle up to ", s, length_text(s.size, units), " sooner");
+                ask(word("open the throttle up to %1 sooner"), s, length_text(s.size, units));
     }
     if (const auto d = difference(w.coasting_s, l.coasting_s, min_coasting_s)) {
-        told.evidence.push_back(base::fixed_text(std::abs(*d), 2) + " s " + (*d < 0.0 ? "less" : "more") + " coasting");
-        if (*d < 0.0 && reach.share > 0.0) told.tries.push_back("coast less between throttle and brake");
+        told.evidence.push_back(said(*d < 0.0 ? word("%1 s less coasting") : word("%1 s more coasting"),
+                                     {base::shown_text(std::abs(*d), 2)}));
+        if (*d < 0.0 && reach.share > 0.0) 
+            told.tries.push_back(said("coast less between throttle and brake"));
     }
-    tell_speed(told, "at the exit", w.exit_speed_mps, l.exit_speed_mps, units);
+    tell_speed(told, {word("quicker at the exit by %1"), word("slower at the exit by %1")}, w.exit_speed_mps, l.exit_speed_mps, units);
 }
 
 void tell_straight(Told& told, const SegmentFigures& w, const SegmentFigures& l, const Reach& reach,
                    base::UnitSystem units) {
-    tell_speed(told, "onto it", w.entry_speed_mps, l.entry_speed_mps, units);
-    tell_speed(told, "at the top", w.top_speed_mps, l.top_speed_mps, units);
+    tell_speed(told, {word("quicker onto it by %1"), word("slower onto it by %1")}, w.entry_speed_mps, l.entry_speed_mps, units);
+    tell_speed(told, {word("quicker at the top by %1"), word("slower at the top by %1")}, w.top_speed_mps, l.top_speed_mps, units);
     if (const auto d = difference(w.entry_speed_mps, l.entry_speed_mps, min_speed_mps); d && *d > 0.0)
         if (const Step s = step_of(*d, reach.own.entry_speed_mps, small_speed_mps, reach.share); s.size > 0.0)
-            told.tries.push_back("look for up to " + speed_text(s.size, units) +
-                                 " at the exit of the corner before it" + std::string(s.ends));
-    if (const auto d = difference(w.shifts, l.shifts, 0.5); d && *d < 0.0) told.evidence.push_back("shifts less often");
+            told.tries.push_back(as_step(
+                said("look for up to %1 at the exit of the corner before it", {speed_text(s.size, units)}), s));
+    if (const auto d = difference(w.shifts, l.shifts, 0.5); d && *d < 0.0) 
+        told.evidence.push_back(said("shifts less often"));
 }
 
-std::string joined(const std::vector<std::string>& parts, const char* between, std::size_t most) {
+std::string joined(const std::vector<std::string>& parts, const std::string& between, std::size_t most) {
     std::string text;
     for (std::size_t i = 0; i < std::min(parts.size(), most); ++i)
-        text += (i > 0 ? between : "") + parts[i];
+        text += (i > 0 ? between : std::string()) + parts[i];
     return text;
 }
 
@@ -119,7 +137,7 @@ std::string joined(const std::vector<std::string>& parts, const char* between, s
 std::string repeats(const comparison::Repeatability& r, double seconds) {
     if (!r.chance_a_wins || r.times_a_s.size() + r.times_b_s.size() < 4) return {};
     const double chance = seconds >= 0.0 ? *r.chance_a_wins : 1.0 - *r.chance_a_wins;
-    return "quicker there in " + base::fixed_text(100.0 * chance, 0) + " % of all pairs of clean laps";
+    return said("quicker there in %1 % of all pairs of clean laps", {base::shown_text(100.0 * chance, 0)});
 }
 
 // What the laps do not repeat is this lap's only: the interval over laps widens the claim's.
@@ -180,10 +198,11 @@ std::vector<Finding> segment_findings(const comparison::Comparison& comparison,
         const std::string winner = a_wins ? "A" : "B";
         const std::string half = amount(f.seconds, f.low ? 0.5 * (high - low) : 0.01);
         if (f.certainty == Certainty::cannot_be_told)
-            f.claim = "Who is quicker in " + s.segment.name + " cannot be told.";
+            f.claim = said("Who is quicker in %1 cannot be told.", {s.segment.name});
         else
-            f.claim =
-                winner + " " + std::string(words(f.certainty)) + " quicker in " + s.segment.name + ", by " + half + ".";
+            f.claim = said(f.certainty == Certainty::is ? word("%1 is quicker in %2, by %3.")
+                                                        : word("%1 is probably quicker in %2, by %3."),
+                           {winner, s.segment.name, half});
         Told told;
         const Reach reach = reach_of(explanation, advice, k, f.seconds);
         const SegmentFigures& w = a_wins ? s.a : s.b;
@@ -193,10 +212,10 @@ std::vector<Finding> segment_findings(const comparison::Comparison& comparison,
         else
             tell_straight(told, w, l, reach, units);
         if (const std::string again = repeats(r, f.seconds); !again.empty()) told.evidence.push_back(again);
-        if (!told.evidence.empty()) f.evidence = winner + ": " + joined(told.evidence, ", ", 5) + ".";
+        if (!told.evidence.empty()) f.evidence = said("%1: %2.", {winner, joined(told.evidence, said(", "), 5)});
         if (!told.tries.empty() && f.certainty != Certainty::cannot_be_told)
             f.try_next =
-                std::string(a_wins ? "B" : "A") + ", where you judge it safe: " + joined(told.tries, "; ", 2) + ".";
+                said("%1, where you judge it safe: %2.", {a_wins ? "B" : "A", joined(told.tries, said("; "), 2)});
         all.push_back(std::move(f));
     }
     return all;

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What sums of two causes are worth, in words.
+#include "core/base/translation.h"
 #include "core/findings/cause_words.h"
 #include "core/findings/next_test_words.h"
 
 namespace lapwright::findings {
 namespace {
 
+using base::said;
+using base::word;
 using causes::Cause;
 using causes::Explanation;
 using causes::Seconds;
@@ -17,28 +20,29 @@ std::string aero_claim(const Explanation& e, Certainty certainty) {
     const double sign = aero.value >= 0.0 ? 1.0 : -1.0;
     const auto part = [&](Cause cause) {
         const Seconds& s = e.total.of(cause);
-        const std::string what(causes::name(cause));
-        if (certainty_of_cause(s) == Certainty::cannot_be_told) return "what " + what + " does to it cannot be told";
-        return what + (s.value * sign >= 0.0 ? " earns " : " costs ") + amount(s.value, s.half_width()) + ", most " +
-               where_most(e, by_segment(e, causes::term(cause)));
+        const std::string what = causes::name(cause);
+        if (certainty_of_cause(s) == Certainty::cannot_be_told) return said("what %1 does to it cannot be told", {what});
+        return said(s.value * sign >= 0.0 ? word("%1 earns %2, most %3") : word("%1 costs %2, most %3"),
+                    {what, amount(s.value, s.half_width()), where_most(e, by_segment(e, causes::term(cause)))});
     };
-    return who + "'s aero " + std::string(words(certainty)) + " worth " + amount(aero.value, aero.half_width()) +
-           " a lap: " + part(Cause::downforce) + "; " + part(Cause::drag) + ".";
+    return said(certainty == Certainty::is ? word("%1's aero is worth %2 a lap: %3; %4.")
+                                           : word("%1's aero is probably worth %2 a lap: %3; %4."),
+                {who, amount(aero.value, aero.half_width()), part(Cause::downforce), part(Cause::drag)});
 }
 
 // Of the part that people ask for; nothing where its own interval leaves the sign open.
 std::string of_it(const Explanation& e, Cause part) {
     const Seconds& s = e.total.of(part);
-    const std::string what(causes::name(part));
-    if (certainty_of_cause(s) != Certainty::is) return "; how much of it is " + what + " cannot be told.";
-    return "; of it " + what + " " + worth_text(s.value, s.low, s.high) + ".";
+    const std::string what = causes::name(part);
+    if (certainty_of_cause(s) != Certainty::is) return said("; how much of it is %1 cannot be told.", {what});
+    return said("; of it %1 %2.", {what, worth_text(s.value, s.low, s.high)});
 }
 
 std::string together_claim(const Explanation& e, Term sum, Certainty certainty) {
     const Seconds& s = causes::of(e.total, sum);
-    return capital(std::string(causes::name(sum))) + " together " +
-           (certainty == Certainty::is ? "are" : "are probably") + " worth " + worth_text(s.value, s.low, s.high) +
-           " s a lap, most " + where_most(e, by_segment(e, sum)) +
+    return said(certainty == Certainty::is ? word("%1 together are worth %2 s a lap, most %3")
+                                           : word("%1 together are probably worth %2 s a lap, most %3"),
+                {capital(causes::name(sum)), worth_text(s.value, s.low, s.high), where_most(e, by_segment(e, sum))}) +
            of_it(e, sum == Term::cornering ? Cause::downforce : Cause::drag);
 }
 
@@ -46,25 +50,29 @@ std::string together_claim(const Explanation& e, Term sum, Certainty certainty) 
 std::string as_driven_claim(const Explanation& e, Certainty certainty) {
     const Seconds& s = e.total.cornering_as_driven;
     const Seconds& cars = e.total.cornering;
-    const std::string of_cars = cars.told()
-                                    ? "; grip and downforce alone " + worth_text(cars.value, cars.low, cars.high) +
-                                          ", because what either driver keeps in hand is not seen"
-                                    : std::string();
-    return "Cornering as driven, which is tyres, downforce and how much of them the drivers use, " +
-           std::string(words(certainty)) + " worth " + amount(s.value, s.half_width()) + " a lap to " +
-           letter_of(s.value) + ", most " + where_most(e, by_segment(e, Term::cornering_as_driven)) + of_cars + ".";
+    std::string of_cars;
+    if (cars.told())
+        of_cars = said("; grip and downforce alone %1, because what either driver keeps in hand is not seen",
+                       {worth_text(cars.value, cars.low, cars.high)});
+    const char* sure = word("Cornering as driven, which is tyres, downforce and how much of them the drivers use, is "
+                            "worth %1 a lap to %2, most %3%4.");
+    const char* likely = word("Cornering as driven, which is tyres, downforce and how much of them the drivers use, is "
+                              "probably worth %1 a lap to %2, most %3%4.");
+    return said(certainty == Certainty::is ? sure : likely,
+                {amount(s.value, s.half_width()), letter_of(s.value),
+                 where_most(e, by_segment(e, Term::cornering_as_driven)), of_cars});
 }
 
 std::string untold_claim(Term sum) {
-    if (sum == Term::cornering_as_driven) return "Who corners faster cannot be told from these laps.";
-    if (sum == Term::aero) return "Whether the aero of either car pays off cannot be told from these laps.";
-    return "Whom " + std::string(causes::name(sum)) + " together favour cannot be told from these laps.";
+    if (sum == Term::cornering_as_driven) return said("Who corners faster cannot be told from these laps.");
+    if (sum == Term::aero) return said("Whether the aero of either car pays off cannot be told from these laps.");
+    return said("Whom %1 together favour cannot be told from these laps.", {causes::name(sum)});
 }
 
 std::string grip_as_used(const Explanation& e) {
     const auto text = [](const car::CarFigure& f) { return with_half_width(f.value, f.half_width(), 3); };
     if (!e.car_a.grip_as_used.told() || !e.car_b.grip_as_used.told()) return {};
-    return "Grip as used: A " + text(e.car_a.grip_as_used) + ", B " + text(e.car_b.grip_as_used) + ".";
+    return said("Grip as used: A %1, B %2.", {text(e.car_a.grip_as_used), text(e.car_b.grip_as_used)});
 }
 
 std::string figures_of_both(const Explanation& e, Cause one, Cause other, base::UnitSystem units) {

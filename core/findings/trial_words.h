@@ -23,6 +23,7 @@ struct FigureChangeLine {
     std::string figure;
     std::string change;
     std::string certainty;
+    bool told; // it is there
 };
 [[nodiscard]] std::vector<FigureChangeLine> figure_change_lines(const car::FigureChanges& changes);
 // "downforce area +0.42 ±0.18 m², drag area +0.05 ±0.02 m²": those that are there; empty where none is.

@@ -2,12 +2,15 @@
 #include "core/findings/wording.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace lapwright::findings {
 namespace {
+
+using base::said;
 
 constexpr double mostly = 0.6;  // this share of a cause lies on the straights: say so
 constexpr double second = 0.55; // a second place is named when it is worth this much of the first
@@ -39,9 +42,9 @@ std::string with_half_width(double value, double half_width, int max_decimals) {
         if (half_width / step < 1.95) step /= 10.0; // as decimals_for: a leading 1 keeps a second digit
     }
     const int decimals = base::decimals_for(half_width, max_decimals);
-    const auto rounded = [&](double x) { return base::fixed_text(step * std::round(x / step), decimals); };
+    const auto rounded = [&](double x) { return base::shown_text(step * std::round(x / step), decimals); };
     if (step == 1.0)
-        return with_minus(base::fixed_text(value, decimals)) + " ±" + base::fixed_text(half_width, decimals);
+        return with_minus(base::shown_text(value, decimals)) + " ±" + base::shown_text(half_width, decimals);
     return with_minus(rounded(value)) + " ±" + rounded(half_width);
 }
 
@@ -51,17 +54,17 @@ int seconds_decimals(double half_width, int max_decimals) {
 
 std::string amount(double seconds, double half_width) {
     const int decimals = seconds_decimals(half_width);
-    return base::fixed_text(std::abs(seconds), decimals) + " s";
+    return base::shown_text(std::abs(seconds), decimals) + " s";
 }
 
 std::string worth_text(double seconds, double low, double high) {
     const double half = 0.5 * (high - low);
     const bool known = std::isfinite(half);
     const int decimals = known ? seconds_decimals(half) : 2;
-    const std::string size = base::fixed_text(std::abs(seconds), decimals);
+    const std::string size = base::shown_text(std::abs(seconds), decimals);
     // What is rounded to nothing has no winner.
     const bool nothing = size.find_first_of("123456789") == std::string::npos;
-    return (nothing ? "" : letter_of(seconds) + " ") + size + (known ? " ±" + base::fixed_text(half, decimals) : "");
+    return (nothing ? "" : letter_of(seconds) + " ") + size + (known ? " ±" + base::shown_text(half, decimals) : "");
 }
 
 std::vector<double> by_segment(const causes::Explanation& explanation, causes::Term term) {
@@ -95,16 +98,16 @@ std::string where_most(const causes::Explanation& explanation, std::span<const d
         if (straight(explanation.segments[k])) on_straights += by_segment[k];
     }
     const double sign = total >= 0.0 ? 1.0 : -1.0;
-    if (on_straights * sign > mostly * total * sign) return "on the straights";
+    if (on_straights * sign > mostly * total * sign) return said("on the straights");
     const auto first = most_of(by_segment, sign);
-    if (!first) return "nowhere in particular";
+    if (!first) return said("nowhere in particular");
     std::vector<double> rest(by_segment.begin(), by_segment.end());
     rest[*first] = 0.0;
-    std::string text = "in " + explanation.segments[*first].segment.name;
+    const std::string& name = explanation.segments[*first].segment.name;
     const auto next = most_of(rest, sign);
     if (next && rest[*next] * sign > second * by_segment[*first] * sign)
-        text += " and " + explanation.segments[*next].segment.name;
-    return text;
+        return said("in %1 and %2", {name, explanation.segments[*next].segment.name});
+    return said("in %1", {name});
 }
 
 } // namespace lapwright::findings

@@ -5,6 +5,7 @@
 
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/math/statistics.h"
 
 #include <algorithm>
@@ -13,6 +14,8 @@
 
 namespace lapwright::lap {
 namespace {
+
+using base::said;
 
 constexpr double usual_share = 0.3; // out laps, and laps with a stop, are no witnesses
 
@@ -74,11 +77,17 @@ std::optional<std::string> against_file(std::span<const double> passings_s, cons
         with_more += end - first > 1 ? 1 : 0;
     }
     if (looked_at < 2 || without + with_more == 0) return std::nullopt;
-    std::string words = "the " + marks.origin + " marks " + count_text(laps.size()) + " laps, but ";
-    if (without > 0) words += count_text(without) + " of them do not pass the timing line";
-    if (without > 0 && with_more > 0) words += " and ";
-    if (with_more > 0) words += count_text(with_more) + " pass it more than once";
-    return words + ": these laps are merged or cut here";
+    const std::string all = count_text(laps.size());
+    if (with_more == 0)
+        return said(
+            "the %1 marks %2 laps, but %3 of them do not pass the timing line: these laps are merged or cut here",
+            {marks.origin, all, count_text(without)});
+    if (without == 0)
+        return said("the %1 marks %2 laps, but %3 pass it more than once: these laps are merged or cut here",
+                    {marks.origin, all, count_text(with_more)});
+    return said("the %1 marks %2 laps, but %3 of them do not pass the timing line and %4 pass it more than once: these "
+                "laps are merged or cut here",
+                {marks.origin, all, count_text(without), count_text(with_more)});
 }
 
 } // namespace lapwright::lap

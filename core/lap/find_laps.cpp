@@ -2,6 +2,7 @@
 #include "core/lap/find_laps.h"
 
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/math/statistics.h"
 #include "core/track/gate.h"
 #include "core/track/track.h"
@@ -12,6 +13,7 @@
 namespace lapwright::lap {
 namespace {
 
+using base::said;
 using motion::Vec2;
 
 constexpr double slow_mps = 14.0; // leaving or entering the pit lane
@@ -97,12 +99,12 @@ std::string why_no_lap(const motion::MotionEstimate& motion, const Lap& lap) {
     const motion::Path& path = motion.best;
     const bool sketched = motion.source == motion::PositionSource::dead_reckoning;
     const Driven way = sketched ? Driven{integrated_speed_m(path, lap), 0.0} : driven(path, lap);
-    if (way.length_m < track::shortest_lap_m) return "too short to be a lap";
-    if (way.length_m > track::longest_lap_m) return "too long to be a lap";
-    if (way.length_m < slowest_lap_mps * lap.time_s()) return "too slow to be a lap";
+    if (way.length_m < track::shortest_lap_m) return said("too short to be a lap");
+    if (way.length_m > track::longest_lap_m) return said("too long to be a lap");
+    if (way.length_m < slowest_lap_mps * lap.time_s()) return said("too slow to be a lap");
     if (sketched) return {};
     // A receiver at rest wanders: a long way that leads nowhere.
-    if (way.furthest_m < std::max(smallest_reach_m, smallest_reach_share * way.length_m)) return "leads nowhere";
+    if (way.furthest_m < std::max(smallest_reach_m, smallest_reach_share * way.length_m)) return said("leads nowhere");
     return {};
 }
 
@@ -201,7 +203,7 @@ std::vector<Lap> laps_between(const std::vector<double>& passings, const motion:
         if (lap.kind != LapKind::flying) continue;
         if (interrupted(lap.start_s, lap.end_s, motion, recording)) {
             lap.kind = LapKind::incomplete;
-            lap.why_not_clean = "the recording has a hole in it";
+            lap.why_not_clean = said("the recording has a hole in it");
             continue;
         }
         lap.why_not_clean = why_no_lap(motion, lap);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Clean or not, against the session's own median: a lap in traffic loses much in few places, a lap with a mistake too.
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/lap/find_laps.h"
 #include "core/math/statistics.h"
 
@@ -9,6 +10,8 @@
 
 namespace lapwright::lap {
 namespace {
+
+using base::said;
 
 struct Middle {
     double median;
@@ -52,10 +55,10 @@ Loss worst_section(const std::vector<double>& times, const std::vector<Middle>& 
 std::string why_not_clean(const Loss& worst, double slower_s, const Middle& usual_lap, const CleanLimits& limits) {
     constexpr double explains = 0.5;
     if (worst.lost_s > 0.0 && worst.lost_s > explains * slower_s)
-        return base::fixed_text(worst.lost_s, 1) + " s lost near " + base::fixed_text(worst.from_m, 0) + " m";
+        return said("%1 s lost near %2 m", {base::shown_text(worst.lost_s, 1), base::shown_text(worst.from_m, 0)});
     const double most_s = std::max(limits.lap_share * usual_lap.median, limits.lap_spreads * usual_lap.spread);
-    return worst.lost_s > 0.0 || slower_s > most_s ? base::fixed_text(slower_s, 1) + " s slower than the usual lap"
-                                                   : std::string();
+    if (!(worst.lost_s > 0.0 || slower_s > most_s)) return {};
+    return said("%1 s slower than the usual lap", {base::shown_text(slower_s, 1)});
 }
 
 void judge_few(std::vector<Lap>& laps, const std::vector<std::size_t>& flying, const CleanLimits& limits) {
@@ -64,7 +67,7 @@ void judge_few(std::vector<Lap>& laps, const std::vector<std::size_t>& flying, c
         fastest = std::min(fastest, laps[i].time_s());
     for (const std::size_t i : flying) {
         laps[i].clean = laps[i].time_s() <= fastest * (1.0 + limits.alone_share);
-        if (!laps[i].clean) laps[i].why_not_clean = "much slower than the session's other lap";
+        if (!laps[i].clean) laps[i].why_not_clean = said("much slower than the session's other lap");
     }
 }
 
@@ -77,7 +80,7 @@ std::vector<Lap> judged(std::vector<Lap> laps, const std::vector<LapTrace>& trac
         if (traces[i].size() > 1)
             flying.push_back(i);
         else
-            laps[i].why_not_clean = "does not follow the track all the way";
+            laps[i].why_not_clean = said("does not follow the track all the way");
     }
     if (flying.empty()) return laps;
     if (flying.size() < 3) {
@@ -105,7 +108,7 @@ std::vector<Lap> judged(std::vector<Lap> laps, const std::vector<LapTrace>& trac
             worst_section(section_times(traces[i], limits.sections), usual, traces[i].distance_m.back(), limits);
         std::string why = why_not_clean(worst, slower, usual_lap, limits);
         if (why.empty() && std::abs(traces[i].driven_length_m / usual_length - 1.0) > limits.length_share)
-            why = "another length than the other laps";
+            why = said("another length than the other laps");
         laps[i].clean = why.empty();
         laps[i].why_not_clean = why;
     }

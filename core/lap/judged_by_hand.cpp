@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/lap/judged_by_hand.h"
 
+#include "core/base/translation.h"
+
 #include <algorithm>
 #include <cmath>
 #include <ranges>
@@ -8,13 +10,15 @@
 namespace lapwright::lap {
 namespace {
 
+using base::said;
+
 bool is_on(const JudgedByHand& word, const Lap& lap) {
     return lap.start_s <= word.at_s && word.at_s < lap.end_s;
 }
 
 std::string words_of(const JudgedByHand& word) {
     if (word.clean) return {};
-    return word.reason.empty() ? "set aside by hand" : "set aside by hand: " + word.reason;
+    return word.reason.empty() ? said("set aside by hand") : said("set aside by hand: %1", {word.reason});
 }
 
 } // namespace

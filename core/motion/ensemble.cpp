@@ -2,6 +2,7 @@
 #include "core/motion/ensemble.h"
 
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 #include <atomic>
@@ -10,6 +11,8 @@
 
 namespace lapwright::motion {
 namespace {
+
+using base::said;
 
 constexpr int batch = 16;       // draws that go together
 constexpr int written_rows = 7; // of a departure: position, velocity, acceleration east (0-2) and north (4-6)
@@ -80,7 +83,7 @@ class Report {
         if (step % steps_between_reports != 0) return true;
         const std::scoped_lock lock(mutex_);
         done_ = std::min(whole_, done_ + steps_between_reports);
-        go_on_ = go_on_ && base::go_on(progress_, "drawing the ensemble",
+        go_on_ = go_on_ && base::go_on(progress_, said("drawing the ensemble"),
                                        0.5 + 0.5 * static_cast<double>(done_) / static_cast<double>(whole_));
         return go_on_;
     }
@@ -120,7 +123,7 @@ bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, 
 template <int state_size>
 std::optional<Ensemble> ensemble_of(const Estimation& estimation, const EnsembleOptions& options,
                                     const base::Progress& progress) {
-    if (!base::go_on(progress, "drawing the ensemble", 0.5)) return std::nullopt;
+    if (!base::go_on(progress, said("drawing the ensemble"), 0.5)) return std::nullopt;
     const auto model =
         motion_model<state_size>(estimation.nodes, estimation.situations, estimation.levels, options.use);
     // There and back for the best path and for each batch of draws.

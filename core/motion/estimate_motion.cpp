@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/motion/estimate_motion.h"
 
+#include "core/base/translation.h"
 #include "core/motion/measurements.h"
 #include "core/motion/smooth_motion.h"
 
@@ -9,6 +10,8 @@
 
 namespace lapwright::motion {
 namespace {
+
+using base::said;
 
 void add_altitude(MotionEstimate& result, const recording::Recording& recording) {
     const recording::Channel* altitude = recording.find(recording::Meaning::altitude);
@@ -39,7 +42,7 @@ base::Result<MotionEstimate> estimate_motion(const recording::Recording& recordi
     const LocalFrame frame = options.frame && options.frame->on_earth == natural->on_earth ? *options.frame : *natural;
     const base::Result<Measurements> measured = measurements(recording, frame, progress);
     if (!measured) return measured.error();
-    if (!base::go_on(progress, "placing the positions", 0.0)) return base::cancelled();
+    if (!base::go_on(progress, said("placing the positions"), 0.0)) return base::cancelled();
     Options own = options;
     own.seed = own_seed(recording, options.seed);
     base::Result<MotionEstimate> result = smooth_motion(*measured, own, progress);

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/motion/in_frame.h"
 
+#include "core/base/translation.h"
+
 #include <cmath>
 
 namespace lapwright::motion {
 namespace {
+
+using base::said;
 
 constexpr double farthest_m = 100e3;
 
@@ -73,15 +77,17 @@ bool same_frame(const LocalFrame& a, const LocalFrame& b) {
 
 base::Result<MotionEstimate> in_frame(MotionEstimate motion, const LocalFrame& frame) {
     if (same_frame(motion.frame, frame)) return motion;
-    const auto refused = [](const char* what, const char* remedy) {
+    const auto refused = [](const std::string& what, const std::string& remedy) {
         return base::Error{base::ErrorCode::different_tracks, {}, what, remedy};
     };
     if (motion.frame.on_earth != frame.on_earth)
-        return refused("one session has positions by latitude and longitude, the other none or in metres of its own",
-                       "compare sessions that were recorded the same way");
+        return refused(
+            said("one session has positions by latitude and longitude, the other none or in metres of its own"),
+            said("compare sessions that were recorded the same way"));
     const EastNorthUp apart = to_local(frame, motion.frame.origin);
     if (std::hypot(apart.east_m, apart.north_m) > farthest_m)
-        return refused("the sessions were driven at different tracks", "choose two sessions at the same track");
+        return refused(said("the sessions were driven at different tracks"),
+                       said("choose two sessions at the same track"));
 
     const Jacobian jacobian = jacobian_at(motion.best.position_m[motion.best.size() / 2], motion.frame, frame);
     for (Vec2& position : motion.best.position_m)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/motion/interpolate_motion.h"
 
+#include "core/base/translation.h"
 #include "core/math/local_polynomial.h"
 #include "core/motion/estimate_motion.h"
 #include "core/motion/sections.h"
@@ -11,6 +12,8 @@
 
 namespace lapwright::motion {
 namespace {
+
+using base::said;
 
 std::vector<Vec2> derivative(std::span<const double> time_s, std::span<const Vec2> values) {
     std::vector<double> east(values.size());
@@ -73,8 +76,8 @@ base::Result<MotionEstimate> interpolate_motion(const Measurements& measured) {
     if (stamps.size() < 2)
         return base::Error{base::ErrorCode::no_motion,
                            {},
-                           "the session has no positions that follow each other",
-                           "export the session with latitude and longitude"};
+                           said("the session has no positions that follow each other"),
+                           said("export the session with latitude and longitude")};
     result.best.time_s = std::make_shared<const std::vector<double>>(std::move(stamps));
     result.sensors.push_back({"position", {}, {}, {}, {}, measured.position_time_s.size(), 0});
     return result;

@@ -3,6 +3,7 @@
 
 #include "core/base/constants.h"
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/math/local_polynomial.h"
 #include "core/motion/derived_speed.h"
 #include "core/motion/frozen.h"
@@ -16,6 +17,7 @@
 namespace lapwright::motion {
 namespace {
 
+using base::said;
 using recording::Channel;
 using recording::Meaning;
 
@@ -205,7 +207,7 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     if (!frame.on_earth && east && north) quantisation_m = add_metre_positions(result, *east, *north);
     if (is_derived(result.speed, result.position_time_s, result.position_m)) result.speed = {};
     const std::vector<double> frozen_fix_s = leave_out_frozen_fixes(result, quantisation_m);
-    const auto go_on = [&] { return base::go_on(progress, "placing the positions", 0.0); };
+    const auto go_on = [&] { return base::go_on(progress, said("placing the positions"), 0.0); };
     if (!go_on() || !leave_out_spikes(result, go_on)) return base::cancelled();
     result.course = series_of(recording, Meaning::course);
     leave_out_frozen_velocity(result, frozen_fix_s);
@@ -226,8 +228,8 @@ base::Result<Measurements> measurements(const recording::Recording& recording, c
     if (!result.speed.empty() || !result.wheel_speed.empty()) return result;
     return base::Error{base::ErrorCode::no_motion,
                        {recording.source_file, {}, {}},
-                       "neither positions nor a speed were recorded",
-                       "export the session with latitude and longitude, or with a speed"};
+                       said("neither positions nor a speed were recorded"),
+                       said("export the session with latitude and longitude, or with a speed")};
 }
 
 } // namespace lapwright::motion

@@ -2,6 +2,7 @@
 // The frame of a session: its origin is rounded, so that sessions
 // at one track usually have the same frame and need no conversion.
 #include "core/base/constants.h"
+#include "core/base/translation.h"
 #include "core/math/statistics.h"
 #include "core/motion/estimate_motion.h"
 
@@ -10,6 +11,7 @@
 namespace lapwright::motion {
 namespace {
 
+using base::said;
 using recording::Channel;
 using recording::Meaning;
 
@@ -48,8 +50,8 @@ base::Result<LocalFrame> natural_frame(const recording::Recording& recording) {
     if (moves) return LocalFrame{{}, false};
     return base::Error{base::ErrorCode::no_motion,
                        {recording.source_file, {}, {}},
-                       "neither positions nor a speed were recorded",
-                       "export the session with latitude and longitude, or with a speed"};
+                       said("neither positions nor a speed were recorded"),
+                       said("export the session with latitude and longitude, or with a speed")};
 }
 
 } // namespace lapwright::motion

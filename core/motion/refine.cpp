@@ -2,6 +2,7 @@
 #include "core/motion/refine.h"
 
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,6 +12,8 @@
 
 namespace lapwright::motion {
 namespace {
+
+using base::said;
 
 constexpr std::size_t piece_nodes = 1500;
 constexpr double margin_s = 2.0;
@@ -303,7 +306,7 @@ bool refine(Estimation& estimation, const Pass& pass, const base::Progress& prog
     std::mutex asking;
     const auto go_on = [&] {
         const std::scoped_lock lock(asking);
-        return base::go_on(progress, "learning the noise", part_done);
+        return base::go_on(progress, said("learning the noise"), part_done);
     };
     if (!go_on()) return false;
     const bool done = base::parallel_for(ranges.size(), pass.threads, [&](std::size_t i, std::size_t) {

@@ -4,6 +4,7 @@
 #include "core/motion/smooth_motion.h"
 
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/motion/dead_reckoning.h"
 #include "core/motion/ensemble.h"
 #include "core/motion/latency.h"
@@ -24,13 +25,20 @@
 namespace lapwright::motion {
 namespace {
 
+using base::said;
+
 constexpr double open_gate = 1e9;
 constexpr double wide_gate = 8.0;
 constexpr double last_gate = 6.0;
 constexpr double moving_mps = 5.0;
 constexpr int max_more_passes = 3; // for noise that has not settled
-constexpr std::array<std::string_view, sensors> sensor_names{
-    "position", "speed", "course", "longitudinal acceleration", "lateral acceleration", "wheel speed", "standstill"};
+constexpr std::array<const char*, sensors> sensor_names{base::word("position"),
+                                                        base::word("speed"),
+                                                        base::word("course"),
+                                                        base::word("longitudinal acceleration"),
+                                                        base::word("lateral acceleration"),
+                                                        base::word("wheel speed"),
+                                                        base::word("standstill")};
 
 struct Relations {
     std::optional<Relation> speed;
@@ -200,7 +208,7 @@ class Smoothing {
     [[nodiscard]] Use use() const { return {true, has_aids()}; }
 
     [[nodiscard]] double part_done() const { return 0.08 * std::min(passes_done_, 6); }
-    [[nodiscard]] bool go_on() const { return base::go_on(progress_, "learning the noise", part_done()); }
+    [[nodiscard]] bool go_on() const { return base::go_on(progress_, said("learning the noise"), part_done()); }
 
     bool passes(int count, Pass pass) {
         pass.learn_levels = !known_;
@@ -316,8 +324,8 @@ base::Result<MotionEstimate> reckoned(const Measurements& measured, const Option
     if (all_nodes(aimed, {}).size() < 2) // wheel speed and cornering that never meet, for example
         return base::Error{base::ErrorCode::no_motion,
                            {},
-                           "without positions there is too little speed to follow the car by",
-                           "export the session with latitude and longitude, or with its speed throughout"};
+                           said("without positions there is too little speed to follow the car by"),
+                           said("export the session with latitude and longitude, or with its speed throughout")};
     Smoothing smoothing(aimed, options, progress, known);
     if (!smoothing.run()) return base::cancelled();
     base::Result<MotionEstimate> result = smoothing.result();
@@ -334,14 +342,14 @@ base::Result<MotionEstimate> smooth_motion(const Measurements& measured, const O
     if (!measured.has_positions() && measured.speed.empty() && measured.wheel_speed.empty())
         return base::Error{base::ErrorCode::no_motion,
                            {},
-                           "neither positions nor a speed were recorded",
-                           "export the session with latitude and longitude, or with a speed"};
+                           said("neither positions nor a speed were recorded"),
+                           said("export the session with latitude and longitude, or with a speed")};
     if (!measured.has_positions()) return reckoned(measured, options, progress, known);
     if (position_nodes(measured).size() < 2)
         return base::Error{base::ErrorCode::no_motion,
                            {},
-                           "all positions lie within a few hundredths of a second",
-                           "say what the time column is counted in"};
+                           said("all positions lie within a few hundredths of a second"),
+                           said("say what the time column is counted in")};
     Smoothing smoothing(measured, options, progress, known);
     if (!smoothing.run()) return base::cancelled();
     return smoothing.result();

@@ -2,9 +2,14 @@
 #include "core/recording/column_doubt.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
+#include "core/base/wording.h"
 
 namespace lapwright::recording {
 namespace {
+
+using base::said;
+using base::word;
 
 std::string part(const ColumnDoubt& doubt, std::size_t i) {
     return i < doubt.texts.size() ? doubt.texts[i] : "";
@@ -12,41 +17,43 @@ std::string part(const ColumnDoubt& doubt, std::size_t i) {
 
 // "km/h, mph and m/s are all plausible: taken as km/h"
 std::string open_between(const ColumnDoubt& doubt) {
-    std::string named = part(doubt, 0);
-    for (std::size_t i = 1; i < doubt.texts.size(); ++i)
-        named += (i + 1 < doubt.texts.size() ? ", " : " and ") + doubt.texts[i];
-    return named + (doubt.texts.size() > 2 ? " are all" : " are both") + " plausible: taken as " + part(doubt, 0);
+    return said(doubt.texts.size() > 2 ? word("%1 are all plausible: taken as %2")
+                                       : word("%1 are both plausible: taken as %2"),
+                {base::listed(doubt.texts), part(doubt, 0)});
 }
 
 std::string of_meaning(const ColumnDoubt& doubt) {
-    const std::string of = part(doubt, 0);
+    const std::string of = said(part(doubt, 0).c_str());
     switch (doubt.kind) {
     case DoubtKind::name_unsure:
-        return "taken for " + of + ", which its name does not say for sure";
+        return said("taken for %1, which its name does not say for sure", {of});
     case DoubtKind::taken_by_values:
-        return "taken as " + of + " by its values";
+        return said("taken as %1 by its values", {of});
     case DoubtKind::taken_as_degrees:
-        return "its values look like degrees: taken as " + of;
+        return said("its values look like degrees: taken as %1", {of});
     case DoubtKind::taken_by_advance:
-        return "taken as " + of + ", because it advances evenly";
+        return said("taken as %1, because it advances evenly", {of});
     case DoubtKind::taken_by_motion:
-        return "its name does not say what it is: taken as the " + of + " in " + part(doubt, 1) +
-               ", because it follows " + part(doubt, 2);
+        return said("its name does not say what it is: taken as the %1 in %2, because it follows %3",
+                    {of, part(doubt, 1), said(part(doubt, 2).c_str())});
     case DoubtKind::axis_without_direction:
-        return "its name says an axis and no direction: taken as the " + of + " one";
+        return said("its name says an axis and no direction: taken as the %1 one", {of});
     case DoubtKind::axis_elsewhere:
-        return "it does not follow the positions as the " + of +
-               " acceleration would: its axis points elsewhere, kept without a meaning";
+        return said("it does not follow the positions as the %1 acceleration would: its axis points elsewhere, kept "
+                    "without a meaning",
+                    {of});
     case DoubtKind::moves_like:
-        return "its name does not say what it is: in " + part(doubt, 1) + " it moves as the " + of +
-               " does, kept without a meaning";
+        return said("its name does not say what it is: in %1 it moves as the %2 does, kept without a meaning",
+                    {part(doubt, 1), of});
     case DoubtKind::not_confirmed:
-        return "its name does not say what it is: in " + part(doubt, 1) + " it may be the " + of +
-               ", which nothing else in the file confirms, kept without a meaning";
+        return said(
+            "its name does not say what it is: in %1 it may be the %2, which nothing else in the file confirms, "
+            "kept without a meaning",
+            {part(doubt, 1), of});
     case DoubtKind::one_of_two:
-        return "\"" + part(doubt, 1) + "\" is taken as the " + of + ", this one kept without a meaning";
+        return said("\"%1\" is taken as the %2, this one kept without a meaning", {part(doubt, 1), of});
     case DoubtKind::name_contradicted:
-        return "its name says " + of + ", but its cells cannot be read as that: not used";
+        return said("its name says %1, but its cells cannot be read as that: not used", {of});
     default:
         return "";
     }
@@ -55,16 +62,16 @@ std::string of_meaning(const ColumnDoubt& doubt) {
 std::string of_values(const ColumnDoubt& doubt) {
     switch (doubt.kind) {
     case DoubtKind::exchanged_impossible:
-        return "latitudes end at 90°: latitude and longitude are taken exchanged";
+        return said("latitudes end at 90°: latitude and longitude are taken exchanged");
     case DoubtKind::exchanged_fits:
-        return "latitude and longitude fit the speed only when they are exchanged: taken so";
+        return said("latitude and longitude fit the speed only when they are exchanged: taken so");
     case DoubtKind::beyond_percent:
-        return "its values go beyond 100, so that they are no percent: kept as written, without a meaning";
+        return said("its values go beyond 100, so that they are no percent: kept as written, without a meaning");
     case DoubtKind::laps_too_short:
-        return "it changes every " + (doubt.figures.empty() ? "?" : base::fixed_text(doubt.figures[0], 1)) +
-               " s, which no lap takes: not used as the number of the lap";
+        return said("it changes every %1 s, which no lap takes: not used as the number of the lap",
+                    {doubt.figures.empty() ? "?" : base::shown_text(doubt.figures[0], 1)});
     case DoubtKind::letter_o:
-        return "the letter O can be east (German, Dutch) or west (French, Spanish, Italian): taken as east";
+        return said("the letter O can be east (German, Dutch) or west (French, Spanish, Italian): taken as east");
     default:
         return "";
     }
@@ -73,16 +80,16 @@ std::string of_values(const ColumnDoubt& doubt) {
 std::string of_unit(const ColumnDoubt& doubt) {
     switch (doubt.kind) {
     case DoubtKind::unit_open:
-        return "no unit is written; " + open_between(doubt);
+        return said("no unit is written; %1", {open_between(doubt)});
     case DoubtKind::form_open:
         return open_between(doubt);
     case DoubtKind::minutes_by_size:
-        return "taken as minutes of arc";
+        return said("taken as minutes of arc");
     case DoubtKind::written_unit_taken:
-        return part(doubt, 0) + " is written, but by its values " + part(doubt, 1) +
-               " is plausible too: taken as written";
+        return said("%1 is written, but by its values %2 is plausible too: taken as written",
+                    {part(doubt, 0), part(doubt, 1)});
     case DoubtKind::written_unit_wrong:
-        return fits_otherwise(part(doubt, 0), part(doubt, 1)) + ": taken as " + part(doubt, 1);
+        return said("%1: taken as %2", {fits_otherwise(part(doubt, 0), part(doubt, 1)), part(doubt, 1)});
     default:
         return "";
     }
@@ -97,7 +104,7 @@ std::string words(const ColumnDoubt& doubt) {
 }
 
 std::string fits_otherwise(const std::string& written, const std::string& fitting) {
-    return "its unit is written as " + written + ", but it fits the positions in " + fitting;
+    return said("its unit is written as %1, but it fits the positions in %2", {written, fitting});
 }
 
 } // namespace lapwright::recording

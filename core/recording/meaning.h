@@ -7,6 +7,7 @@
 #include "core/base/units.h"
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace lapwright::recording {
@@ -50,6 +51,8 @@ enum class Meaning {
 
 // The name in JSON and in recipes: "lateral_acceleration".
 [[nodiscard]] std::string_view name(Meaning meaning);
+// "longitudinal acceleration", in the language of the window.
+[[nodiscard]] std::string words(Meaning meaning);
 [[nodiscard]] std::optional<Meaning> parse_meaning(std::string_view name);
 [[nodiscard]] bool is_suspension_travel(Meaning meaning);
 // The quantity that values of this meaning have; `other`, gear and counts have none.

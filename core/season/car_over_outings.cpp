@@ -3,6 +3,7 @@
 
 #include "core/base/check.h"
 #include "core/base/constants.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/car/grip_priors.h"
 #include "core/math/random.h"
@@ -16,6 +17,8 @@
 
 namespace lapwright::season {
 namespace {
+
+using base::said;
 
 constexpr double g = base::standard_gravity_mps2;
 constexpr std::size_t draws = 4000;
@@ -63,7 +66,7 @@ template <typename Get>
 base::Estimate effect(double usual, Get get) {
     const base::Estimate e = estimate(get);
     if (e.half_width() > told_below * base::half_width_95(usual))
-        return base::untold("the sessions do not tell what it does to this");
+        return base::untold(said("the sessions do not tell what it does to this"));
     return e;
 }
 
@@ -71,7 +74,8 @@ void add_corners(CarOverOutings& result, const GripOverOutings& fit, const std::
                  const std::vector<SharedErrors>& errors) {
     result.corner_fit = fit.outcome;
     const bool told = fit.outcome.converged();
-    const base::Estimate not_told = base::untold("the fit of grip and downforce over the sessions has not settled");
+    const base::Estimate not_told =
+        base::untold(said("the fit of grip and downforce over the sessions has not settled"));
     for (std::size_t s = 0; s < result.figures.size(); ++s) {
         FiguresThen& then = result.figures[s];
         then.grip = then.downforce_area_m2 = not_told;
@@ -102,7 +106,7 @@ void add_straights(CarOverOutings& result, const PushOverOutings& fit, const std
                    const std::vector<SharedErrors>& errors) {
     result.straight_fit = fit.outcome;
     const bool told = fit.outcome.converged();
-    const base::Estimate not_told = base::untold("no session's straights tell power and drag");
+    const base::Estimate not_told = base::untold(said("no session's straights tell power and drag"));
     for (std::size_t s = 0; s < result.figures.size(); ++s) {
         FiguresThen& then = result.figures[s];
         then.power_w = then.drag_area_m2 = not_told;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/season/outing.h"
 
+#include "core/base/translation.h"
 #include "core/car/fit_car.h"
 #include "core/car/grip_model.h"
 #include "core/car/settle.h"
@@ -13,6 +14,8 @@
 
 namespace lapwright::season {
 namespace {
+
+using base::said;
 
 constexpr std::size_t draws = 400;
 constexpr int steps = 2000;        // of each chain: what is wanted of it is which corners are at their limit
@@ -72,10 +75,11 @@ std::optional<Push> push_of(const car::DrivingForce& fit, const car::DrivingPrio
 
 base::Result<Outing> outing(const car::CarData& recorded, const car::SetupSheet& setup, const std::string& driver,
                             const std::string& track) {
-    const auto cannot = [](const char* what) {
-        return base::Error{base::ErrorCode::cannot_be_computed, {}, what, "record more clean laps at full effort"};
+    const auto cannot = [](const std::string& what) {
+        return base::Error{
+            base::ErrorCode::cannot_be_computed, {}, what, said("record more clean laps at full effort")};
     };
-    if (recorded.laps.empty() || recorded.segments.empty()) return cannot("there is no clean lap");
+    if (recorded.laps.empty() || recorded.segments.empty()) return cannot(said("there is no clean lap"));
     car::CarData data = recorded;
     for (lap::LapTrace& lap : data.laps)
         lap = car::settled(std::move(lap));
@@ -95,11 +99,12 @@ base::Result<Outing> outing(const car::CarData& recorded, const car::SetupSheet&
     driving_prior.drag_per_kg = half_density * car::usual_drag_area;
     driving_prior.drag_sd = driving_prior.drag_per_kg * car::drag_area_share_sd;
     const car::DrivingForce driving = car::fit_driving_force(data, driving_prior, draws, 1);
-    if (driving.outcome.status == base::FitStatus::failed) return cannot("no stretch at full throttle could be found");
+    if (driving.outcome.status == base::FitStatus::failed)
+        return cannot(said("no stretch at full throttle could be found"));
     result.straights = driving.outcome.rests_on;
     result.push = push_of(driving, driving_prior);
     result.limit = car::limit_evidence(data, driving);
-    if (result.limit.corners.empty()) return cannot("no corner could be found");
+    if (result.limit.corners.empty()) return cannot(said("no corner could be found"));
     const car::GripPrior prior{half_density * car::usual_downforce_area, half_density * car::downforce_area_sd};
     result.chance_at_limit = car::fit_grip(result.limit, prior, draws, 1, steps).chance_at_limit;
     result.suspension = car::suspension_downforce(data);

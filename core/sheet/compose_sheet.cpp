@@ -3,6 +3,7 @@
 
 #include "core/base/check.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/presentation/figures.h"
 #include "core/sheet/file_name.h"
@@ -15,15 +16,17 @@ namespace lapwright::sheet {
 namespace {
 
 using base::Quantity;
+using base::said;
 using base::UnitSystem;
+using base::word;
 using comparison::Figure;
 using comparison::MaybeFigure;
 using comparison::SegmentComparison;
 
-constexpr const char* cautions_text =
+constexpr const char* cautions_text = word(
     "Estimates from recorded data; intervals are 95 %. Motor sport is dangerous: the event's rules, scrutineering and "
     "licensed "
-    "practice come first, and nothing here asks anyone to drive faster than they judge safe.";
+    "practice come first, and nothing here asks anyone to drive faster than they judge safe.");
 
 Favours who(const Figure& gain) {
     if (gain.value == 0.0 || !base::stands_out(gain.value, gain.sd)) return Favours::neither;
@@ -43,10 +46,10 @@ std::string both(const MaybeFigure& a, const MaybeFigure& b, UnitSystem units) {
 }
 
 std::string side_text(const SideFacts& side, const char* name) {
-    std::string text = std::string(name) + (side.mine ? ", my car: " : ": ") + side.title + ", lap " +
-                       base::integer_text(side.lap->number) + ", " +
-                       presentation::lap_time_text(*side.trace, *side.lap);
-    text += ", " + base::integer_text(static_cast<std::int64_t>(side.clean_laps)) + " clean laps";
+    const std::string text = said(
+        side.mine ? word("%1, my car: %2, lap %3, %4, %5 clean laps") : word("%1: %2, lap %3, %4, %5 clean laps"),
+        {name, side.title, base::integer_text(side.lap->number), presentation::lap_time_text(*side.trace, *side.lap),
+         base::integer_text(static_cast<std::int64_t>(side.clean_laps))});
     return side.conditions.empty() ? text : text + ", " + side.conditions;
 }
 
@@ -93,7 +96,7 @@ Row row_of(const SegmentComparison& s, UnitSystem units) {
     const bool corner = s.segment.kind == track::SegmentKind::corner;
     return {{s.segment.name, base::gain_with_margin(s.gain_s.value, s.gain_s.sd),
              corner ? both(s.a.min_speed_mps, s.b.min_speed_mps, units)
-                    : "top " + both(s.a.top_speed_mps, s.b.top_speed_mps, units),
+                    : said("top %1", {both(s.a.top_speed_mps, s.b.top_speed_mps, units)}),
              both(s.a.exit_speed_mps, s.b.exit_speed_mps, units)},
             s.gain_s.value,
             corner,
@@ -104,22 +107,24 @@ Row row_of(const SegmentComparison& s, UnitSystem units) {
 // "slowest 201 against 194 km/h, leaves it at 242 against 226".
 std::string evidence(const SegmentComparison& s, UnitSystem units) {
     const std::string unit(base::symbol(base::shown_unit(Quantity::speed, units)));
+    const auto of_b = [&](const MaybeFigure& figure) { return speed(figure, units) + " " + unit; };
     std::string text;
     if (s.a.min_speed_mps && s.b.min_speed_mps)
-        text =
-            "Slowest " + speed(s.a.min_speed_mps, units) + " against " + speed(s.b.min_speed_mps, units) + " " + unit;
+        text = said("Slowest %1 against %2", {speed(s.a.min_speed_mps, units), of_b(s.b.min_speed_mps)});
     else if (s.a.top_speed_mps && s.b.top_speed_mps)
-        text =
-            "Fastest " + speed(s.a.top_speed_mps, units) + " against " + speed(s.b.top_speed_mps, units) + " " + unit;
-    text += text.empty() ? "Leaves it at " : ", out at ";
-    text += speed(s.a.exit_speed_mps, units) + " against " + speed(s.b.exit_speed_mps, units) + " " + unit;
+        text = said("Fastest %1 against %2", {speed(s.a.top_speed_mps, units), of_b(s.b.top_speed_mps)});
+    const std::string out = speed(s.a.exit_speed_mps, units);
+    text = text.empty() ? said("Leaves it at %1 against %2", {out, of_b(s.b.exit_speed_mps)})
+                        : said("%1, out at %2 against %3", {text, out, of_b(s.b.exit_speed_mps)});
     if (s.a.braking_point_m && s.b.braking_point_m) {
         const Figure& a = *s.a.braking_point_m;
         const Figure& b = *s.b.braking_point_m;
-        const std::string later = base::later_text(a.value, a.sd, b.value, b.sd, units);
-        if (later.ends_with(" later")) text += "; " + later.substr(0, 1) + " brakes" + later.substr(1);
+        if (const auto later_m = base::told_later_m(a.value, a.sd, b.value, b.sd))
+            text =
+                said("%1; %2 brakes %3 later",
+                     {text, letter(*later_m), base::figure_with_unit(std::abs(*later_m), Quantity::length, units, 0)});
     }
-    return text + ".";
+    return said("%1.", {text});
 }
 
 std::string claim(const SegmentComparison& s, const comparison::Repeatability* repeats) {
@@ -127,14 +132,14 @@ std::string claim(const SegmentComparison& s, const comparison::Repeatability* r
         repeats && repeats->low_s && repeats->high_s && (*repeats->low_s > 0.0 || *repeats->high_s < 0.0);
     const bool measured = !s.gain_s.sd || std::abs(s.gain_s.value) > base::half_width_95(*s.gain_s.sd);
     const std::string who_wins = letter(s.gain_s.value);
-    if (!measured) return s.segment.name + ": who wins time here cannot be told.";
-    return s.segment.name + (settled ? " is " : " is probably ") + who_wins + "'s.";
+    if (!measured) return said("%1: who wins time here cannot be told.", {s.segment.name});
+    return said(settled ? word("%1 is %2's.") : word("%1 is probably %2's."), {s.segment.name, who_wins});
 }
 
 std::vector<Finding> deciding_segments(const Material& m, UnitSystem units) {
-    std::vector<std::size_t> order(m.comparison->segments.size());
-    for (std::size_t i = 0; i < order.size(); ++i)
-        order[i] = i;
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < m.comparison->segments.size(); ++i)
+        order.push_back(i);
     const auto size = [&](std::size_t i) { return -std::abs(m.comparison->segments[i].gain_s.value); };
     std::ranges::sort(order, {}, size);
     order.resize(std::min(order.size(), max_findings));
@@ -150,7 +155,7 @@ std::vector<Finding> deciding_segments(const Material& m, UnitSystem units) {
 }
 
 std::string place_text(const Material& m, UnitSystem units) {
-    std::string text = m.track->name.empty() ? "Track without a name" : m.track->name;
+    std::string text = m.track->name.empty() ? said("Track without a name") : m.track->name;
     text += ", " + base::figure_with_unit(m.track->line.length_m, Quantity::length, units, 0);
     return m.date.empty() ? text : text + ", " + m.date;
 }
@@ -188,9 +193,11 @@ std::vector<Pair> driving_of(const std::vector<SegmentComparison>& segments, con
 }
 
 std::string made_from(const Material& m) {
-    const auto one = [](const SideFacts& side) { return side.file + " lap " + base::integer_text(side.lap->number); };
-    return "Made from " + one(m.a) + " (A) and " + one(m.b) + " (B), grid " +
-           base::fixed_text(m.comparison->gap.distance_m[1], 2) + " m. Lapwright " + m.version + ".";
+    const auto one = [](const SideFacts& side) {
+        return said("%1 lap %2", {side.file, base::integer_text(side.lap->number)});
+    };
+    return said("Made from %1 (A) and %2 (B), grid %3 m. Lapwright %4.",
+                {one(m.a), one(m.b), base::shown_text(m.comparison->gap.distance_m[1], 2), m.version});
 }
 
 } // namespace
@@ -213,7 +220,7 @@ Sheet compose_sheet(const Material& m, UnitSystem units) {
     sheet.findings = m.findings.empty() ? deciding_segments(m, units) : m.findings;
     if (sheet.findings.size() > max_findings) sheet.findings.resize(max_findings);
     const std::string unit(base::symbol(base::shown_unit(Quantity::speed, units)));
-    sheet.columns = {"", "won by, s", "slowest A · B, " + unit, "exit A · B"};
+    sheet.columns = {"", said("won by, s"), said("slowest A · B, %1", {unit}), said("exit A · B")};
     for (const SegmentComparison& s : m.comparison->segments) {
         const Row row = row_of(s, units);
         if (row.corner) sheet.corners.push_back(row);
@@ -229,7 +236,7 @@ Sheet compose_sheet(const Material& m, UnitSystem units) {
     sheet.remarks = m.remarks;
     sheet.stills = m.stills;
     if (sheet.stills.size() > max_still_pairs) sheet.stills.resize(max_still_pairs);
-    sheet.cautions = cautions_text;
+    sheet.cautions = said(cautions_text);
     sheet.made_from = made_from(m);
     return sheet;
 }

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/plain_text.h"
+#include "core/base/translation.h"
 #include "core/base/whole_file.h"
 #include "core/base/wording.h"
 #include "core/sheet/html_cursor.h"
@@ -18,6 +19,8 @@
 
 namespace lapwright::sheet {
 namespace {
+
+using base::said;
 
 constexpr std::string_view rules = R"(* { box-sizing: border-box; }
 html { background: #fff; color: var(--ink); }
@@ -134,7 +137,8 @@ std::string_view kind_of(Favours favours) {
 }
 
 std::string head(const Sheet& sheet, const HtmlOptions& options) {
-    return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+    return "<!DOCTYPE html>\n<html lang=\"" + std::string(base::language_code()) +
+           "\">\n<head>\n<meta charset=\"utf-8\"/>\n"
            "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; "
            "script-src 'sha256-" +
            std::string(cursor_script_hash) + "'" + (sheet.stills.empty() ? "" : "; img-src data:") +
@@ -162,9 +166,9 @@ std::string words_at_places(const Plot& plot) {
         std::optional<double> sd;
         if (i < plot.low_s.size() && i < plot.high_s.size())
             sd = 0.5 * (plot.high_s[i] - plot.low_s[i]) / base::half_width_95(1.0);
-        words += (k == 0 ? "" : "\n") + base::fixed_text(plot.distance_m[i], 0) + " m";
+        words += (k == 0 ? "" : "\n") + base::shown_text(plot.distance_m[i], 0) + " m";
         if (i < plot.segment_names.size()) words += ", " + base::plain_name(plot.segment_names[i]);
-        words += " · A " + base::fixed_text(plot.speed_a[i], 1) + ", B " + base::fixed_text(plot.speed_b[i], 1) + " " +
+        words += " · A " + base::shown_text(plot.speed_a[i], 1) + ", B " + base::shown_text(plot.speed_b[i], 1) + " " +
                  base::plain_name(plot.speed_unit) + " · " + base::gap_text(plot.gap_s[i], sd) +
                  (sd ? " " + base::gain_margin_text(sd) : std::string());
     }
@@ -177,10 +181,9 @@ std::string plots(const Sheet& sheet) {
     if (sheet.plot.distance_m.size() < 2) return {};
     return "<figure class=\"plots\" tabindex=\"0\" data-words=\"" + escaped(words_at_places(sheet.plot)) + "\">\n" +
            svg_plot_with_cursor(sheet, plot_width_pt, "plot wide") +
-           svg_plot_with_cursor(sheet, narrow_width_pt, "plot narrow") +
-           "<p class=\"readout\" aria-live=\"polite\">Touch the plot, or use the arrow keys: both speeds and the gap "
-           "at "
-           "that place.</p>\n</figure>\n";
+           svg_plot_with_cursor(sheet, narrow_width_pt, "plot narrow") + "<p class=\"readout\" aria-live=\"polite\">" +
+           escaped(said("Touch the plot, or use the arrow keys: both speeds and the gap at that place.")) +
+           "</p>\n</figure>\n";
 }
 
 std::string findings(const std::vector<Finding>& all) {
@@ -190,7 +193,7 @@ std::string findings(const std::vector<Finding>& all) {
         html += "<li>\n" + element("p", "worth " + std::string(kind_of(finding.favours)), finding.worth) +
                 element("p", "claim", finding.claim);
         if (!finding.evidence.empty()) html += element("p", "evidence", finding.evidence);
-        if (!finding.try_next.empty()) html += element("p", "try", "Try next: " + finding.try_next);
+        if (!finding.try_next.empty()) html += element("p", "try", said("Try next: %1", {finding.try_next}));
         html += "</li>\n";
     }
     return html + "</ol>\n";
@@ -255,18 +258,19 @@ std::string straights(const std::vector<Row>& rows) {
     std::vector<Pair> all;
     for (const Row& row : rows)
         if (!row.corner && row.matters) all.push_back({row.cells[0], row.cells[1] + ", " + row.cells[2], row.favours});
-    return pairs("Straights that matter", "straights", all);
+    return pairs(said("Straights that matter"), "straights", all);
 }
 
 // Not on paper, where it would take a second page.
 std::string driving(const std::vector<Pair>& all) {
-    return all.empty() ? "" : "<div class=\"on-screen\">\n" + pairs("Driven differently", "driving", all) + "</div>\n";
+    return all.empty() ? ""
+                       : "<div class=\"on-screen\">\n" + pairs(said("Driven differently"), "driving", all) + "</div>\n";
 }
 
 // How each was driven, to unfold.
 std::string unfold(const Sheet& sheet) {
     if (sheet.segment_words.size() != sheet.segments.size() || sheet.segments.empty()) return {};
-    std::string html = "<section class=\"unfold\">\n" + element("h2", "", "Every segment");
+    std::string html = "<section class=\"unfold\">\n" + element("h2", "", said("Every segment"));
     for (std::size_t i = 0; i < sheet.segments.size(); ++i) {
         const Row& row = sheet.segments[i];
         html += "<details><summary>" + element("span", "", row.cells[0]) +
@@ -277,11 +281,11 @@ std::string unfold(const Sheet& sheet) {
 }
 
 std::string columns(const Sheet& sheet) {
-    return "<div class=\"columns\">\n<section>\n" + table("Corners", "corners", sheet, sheet.corners) +
+    return "<div class=\"columns\">\n<section>\n" + table(said("Corners"), "corners", sheet, sheet.corners) +
            straights(sheet.segments) + driving(sheet.driving) + "</section>\n<section>\n" +
-           pairs("Causes, whole lap", "causes", sheet.causes) + pairs("Setup, A · B", "setup", sheet.setup) +
-           lines("Notes", "notes", sheet.notes) + lines("To keep in mind", "remarks", sheet.remarks) +
-           "</section>\n</div>\n";
+           pairs(said("Causes, whole lap"), "causes", sheet.causes) +
+           pairs(said("Setup, A · B"), "setup", sheet.setup) + lines(said("Notes"), "notes", sheet.notes) +
+           lines(said("To keep in mind"), "remarks", sheet.remarks) + "</section>\n</div>\n";
 }
 
 std::string still(std::string_view kind, const std::string& moment, const Still& one) {
@@ -303,7 +307,8 @@ std::string stills(const std::vector<StillPair>& pairs) {
 }
 
 std::string second_page(const Sheet& sheet) {
-    return "<section class=\"second\">\n" + table("All segments", "segments", sheet, sheet.segments) + "</section>\n";
+    return "<section class=\"second\">\n" + table(said("All segments"), "segments", sheet, sheet.segments) +
+           "</section>\n";
 }
 
 } // namespace
@@ -316,7 +321,7 @@ std::string html_sheet(const Sheet& sheet, const HtmlOptions& options) {
 }
 
 base::Result<void> write_html_sheet(const Sheet& sheet, const std::string& path, const HtmlOptions& options) {
-    return base::write_whole_file(path, html_sheet(sheet, options), "the sheet");
+    return base::write_whole_file(path, html_sheet(sheet, options), said("the sheet"));
 }
 
 bool names_html(const std::string& path) {

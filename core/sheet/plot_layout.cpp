@@ -51,13 +51,26 @@ Box shade_between(double start_m, double end_m, const Panel& speed, const Panel&
     return {left, speed.area.top, speed.x(end_m) - left, gap.area.bottom() - speed.area.top};
 }
 
+// No fonts are known here: as wide as letters of 8 points are at most, Japanese ones as their em.
+double width_of(const std::string& words) {
+    double width = 0.0;
+    for (const char letter : words) {
+        const auto byte = static_cast<unsigned char>(letter);
+        if ((byte & 0xC0U) != 0x80U) width += byte >= 0xE0U ? 8.0 : 4.7;
+    }
+    return width;
+}
+
+constexpr double least_room_for_key = 54.0;
+
 // The name keeps clear of the panel's title at the left and of its right edge.
 std::optional<NamedMark> named_mark(const Plot& plot, const Panel& speed, const Panel& gap) {
     if (!plot.deciding) return std::nullopt;
     const Box shade = shade_between(plot.deciding->start_m, plot.deciding->end_m, speed, gap);
     const double right = speed.area.right() - room_for_name;
     const double x =
-        std::clamp(shade.left + 0.5 * shade.width, std::min(speed.area.left + room_for_title, right), right);
+        std::clamp(shade.left + 0.5 * shade.width,
+                   std::min(speed.area.left + room_for_title + room_for_key(plot) - least_room_for_key, right), right);
     return NamedMark{plot.deciding->name, shade, x, speed.area.top - 3.0};
 }
 
@@ -108,6 +121,14 @@ PlotLayout lay_out(const Plot& plot, const std::vector<Finding>& findings, const
     layout.marks = marks_of(findings, layout.speed, layout.gap);
     layout.named = named_mark(plot, layout.speed, layout.gap);
     return layout;
+}
+
+std::string speed_title(const Plot& plot) {
+    return base::said("speed, %1", {plot.speed_unit});
+}
+
+double room_for_key(const Plot& plot) {
+    return std::max(least_room_for_key, width_of(speed_title(plot)) + 2.0);
 }
 
 std::vector<double> grid_values(const Panel& panel) {

@@ -3,6 +3,7 @@
 // the length unit of the area that is given.  Speed above, gap below, both over the same distance.
 #pragma once
 
+#include "core/base/translation.h"
 #include "core/sheet/sheet.h"
 
 #include <cstddef>
@@ -68,9 +69,11 @@ inline constexpr double mark_radius = 6.0;
 [[nodiscard]] std::vector<std::size_t> drawn_points(std::size_t count);
 
 // In the middle below the plot, where no name of a corner stands.
-inline constexpr const char* const foot_words = "distance along the track · speed: A solid, B dashed";
-inline constexpr const char* const narrow_foot_words = "A solid, B dashed"; // on a panel narrower than narrow_pt
+inline constexpr const char* const foot_words = base::word("distance along the track · speed: A solid, B dashed");
+inline constexpr const char* const narrow_foot_words = base::word("A solid, B dashed"); // narrower than narrow_pt
 inline constexpr double narrow_pt = 320.0;
-inline constexpr double room_for_key = 54.0; // left of it: the title of the speed panel
+// Of the speed panel; and how far right of its left edge the key stands.
+[[nodiscard]] std::string speed_title(const Plot& plot);
+[[nodiscard]] double room_for_key(const Plot& plot);
 
 } // namespace lapwright::sheet

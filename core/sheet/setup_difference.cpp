@@ -2,6 +2,7 @@
 #include "core/sheet/setup_difference.h"
 
 #include "core/base/plain_text.h"
+#include "core/base/translation.h"
 #include "core/car/setup_change.h"
 
 #include <algorithm>
@@ -20,7 +21,7 @@ constexpr std::array<std::string_view, 13> aero{"wing",      "splitter",    "lip
 int rank(const std::string& name) {
     const std::string lower = base::lower_case(name);
     const auto names = [&](std::string_view word) { return lower.find(word) != std::string::npos; };
-    if (lower == "mass" || lower == "tyre") return 0;
+    if (lower == base::lower_case(base::said("mass")) || lower == base::lower_case(base::said("tyre"))) return 0;
     if (std::ranges::any_of(aero, names)) return 1;
     return names("fuel") ? 3 : 2;
 }
@@ -28,10 +29,10 @@ int rank(const std::string& name) {
 } // namespace
 
 std::vector<Pair> setup_difference(const car::SetupSheet& a, const car::SetupSheet& b, base::UnitSystem units) {
-    const auto said = [](const std::string& value) { return value.empty() ? "—" : value; };
+    const auto shown = [](const std::string& value) { return value.empty() ? "—" : value; };
     std::vector<Pair> pairs;
     for (const car::SetupChange& change : car::setup_changes(a, b, units))
-        pairs.push_back({change.what, said(change.before) + " · " + said(change.after), Favours::neither});
+        pairs.push_back({change.what, shown(change.before) + " · " + shown(change.after), Favours::neither});
     std::ranges::stable_sort(pairs, {}, [](const Pair& pair) { return rank(pair.name); });
     return pairs;
 }

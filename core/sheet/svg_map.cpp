@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sheet/svg_map.h"
 
+#include "core/base/translation.h"
 #include "core/sheet/markup.h"
 #include "core/sheet/paper_colours.h"
 #include "core/sheet/plot_layout.h"
@@ -11,6 +12,8 @@
 
 namespace lapwright::sheet {
 namespace {
+
+using base::said;
 
 constexpr double margin_pt = 14.0; // a disc beside the line
 
@@ -111,7 +114,7 @@ PlotDrawing map_drawing(const Sheet& sheet) {
 }
 
 std::string svg_map(const Sheet& sheet) {
-    return svg_element(map_drawing(sheet), "map", "The track from above, with the places of the findings");
+    return svg_element(map_drawing(sheet), "map", said("The track from above, with the places of the findings"));
 }
 
 } // namespace lapwright::sheet

@@ -2,6 +2,7 @@
 #include "core/sheet/svg_plot.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/sheet/markup.h"
 #include "core/sheet/paper_colours.h"
 #include "core/sheet/plot_layout.h"
@@ -15,7 +16,10 @@
 namespace lapwright::sheet {
 namespace {
 
-constexpr std::string_view plot_label = "Speed of A and B, and the gap, over the distance along the track";
+using base::said;
+using base::word;
+
+constexpr const char* plot_label = word("Speed of A and B, and the gap, over the distance along the track");
 
 // The pen is lifted over what is no number.
 std::string curve(const Panel& panel, const std::vector<double>& distance_m, const std::vector<double>& values) {
@@ -54,7 +58,7 @@ std::string band(const Panel& panel, const Plot& plot) {
 
 // With the minus sign of the other figures.
 std::string axis_text(double value, int decimals) {
-    return (value < -1e-9 ? "−" : "") + base::fixed_text(std::abs(value), decimals);
+    return (value < -1e-9 ? "−" : "") + base::shown_text(std::abs(value), decimals);
 }
 
 void add_grid(PlotDrawing& drawing, const Panel& panel, std::string title, int decimals) {
@@ -88,9 +92,9 @@ void add_marks(PlotDrawing& drawing, const PlotLayout& layout) {
 }
 
 // Whose line is which, beside the panel's title: a grey printer keeps dashes.
-void add_key(PlotDrawing& drawing, const Panel& panel) {
+void add_key(PlotDrawing& drawing, const Panel& panel, double room) {
     const double y = panel.area.top - 5.5;
-    double x = panel.area.left + room_for_key;
+    double x = panel.area.left + room;
     const auto add = [&](const char* letter, std::uint32_t colour, bool dashed) {
         drawing.words.push_back({x, y + 2.5, Anchor::start, letter, 7, true, colour});
         drawing.shapes += line(
@@ -106,8 +110,8 @@ void add_foot(PlotDrawing& drawing, const Panel& panel) {
     const double y = panel.area.bottom() + 9.0;
     drawing.words.push_back(words_at(panel.area.left, y, Anchor::start, "0 m"));
     const bool narrow = panel.area.width < narrow_pt;
-    drawing.words.push_back(
-        words_at(panel.area.left + 0.5 * panel.area.width, y, Anchor::middle, narrow ? narrow_foot_words : foot_words));
+    drawing.words.push_back(words_at(panel.area.left + 0.5 * panel.area.width, y, Anchor::middle,
+                                     said(narrow ? narrow_foot_words : foot_words)));
     drawing.words.push_back(words_at(panel.area.right(), y, Anchor::end, base::fixed_text(panel.length_m, 0) + " m"));
 }
 
@@ -120,9 +124,9 @@ PlotDrawing plot_drawing(const Sheet& sheet, double width_pt) {
     const PlotLayout layout = lay_out(plot, sheet.findings, {0.0, 0.0, width_pt, plot_height_pt});
     drawing.shapes = shades(layout);
     add_marks(drawing, layout);
-    add_grid(drawing, layout.speed, "speed, " + plot.speed_unit, 0);
-    add_key(drawing, layout.speed);
-    add_grid(drawing, layout.gap, "gap, s: A ahead is up", 1);
+    add_grid(drawing, layout.speed, speed_title(plot), 0);
+    add_key(drawing, layout.speed, room_for_key(plot));
+    add_grid(drawing, layout.gap, said("gap, s: A ahead is up"), 1);
     drawing.shapes +=
         line("speed-b", curve(layout.speed, plot.distance_m, plot.speed_b), colours::vermilion_b, 0.9, true) +
         line("speed-a", curve(layout.speed, plot.distance_m, plot.speed_a), colours::blue_a, 0.9, false) +
@@ -139,12 +143,12 @@ std::string svg_plot_with_cursor(const Sheet& sheet, double width_pt, std::strin
     drawing.shapes += "<line class=\"cursor\" visibility=\"hidden\"" + at("x1", 0.0) + at("x2", 0.0) +
                       at("y1", layout.speed.area.top) + at("y2", panel.area.bottom()) +
                       attribute("stroke", colour_text(colours::ink)) + attribute("stroke-width", "0.8") + "/>\n";
-    const std::string svg = svg_element(drawing, kind, plot_label);
+    const std::string svg = svg_element(drawing, kind, said(plot_label));
     return "<svg" + at("data-left", panel.area.left) + at("data-width", panel.area.width) + svg.substr(4);
 }
 
 std::string svg_plot(const PlotDrawing& drawing) {
-    return svg_element(drawing, "plot", plot_label);
+    return svg_element(drawing, "plot", said(plot_label));
 }
 
 std::uint32_t bar_colour(Favours favours) {

@@ -2,9 +2,11 @@
 #include "core/sheet/tables.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/units.h"
 #include "core/recording/meaning.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <optional>
@@ -27,7 +29,10 @@ Number seconds(std::optional<double> value) {
 }
 
 Number figure(const MaybeFigure& value, Quantity quantity, base::UnitSystem units) {
-    return {value ? base::figure_text(value->value, quantity, units, decimals) : ""};
+    if (!value) return {""};
+    std::string text = base::figure_text(value->value, quantity, units, decimals);
+    std::ranges::replace(text, base::decimal_mark(), '.'); // other programs read it
+    return {std::move(text)};
 }
 
 struct Column {
@@ -101,9 +106,9 @@ Table segments_table(std::span<const SegmentComparison> segments, base::UnitSyst
 Table causes_table(const causes::Explanation& explanation) {
     Table table{{"segment", "kind", "gain of A (s)"}, {}};
     for (const causes::Cause cause : causes::all_causes)
-        table.columns.push_back(std::string(causes::name(cause)) + " (s)");
+        table.columns.push_back(std::string(causes::english_name(cause)) + " (s)");
     for (const causes::Term sum : sums)
-        table.columns.push_back("of it " + std::string(causes::name(sum)) + " (s)");
+        table.columns.push_back("of it " + std::string(causes::english_name(sum)) + " (s)");
     table.columns.emplace_back("driver and rest (s)");
     const bool without_mass = explanation.per_kilogram;
     for (const causes::SegmentRow& segment : explanation.segments)

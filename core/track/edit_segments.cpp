@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/plain_text.h"
+#include "core/base/translation.h"
 #include "core/track/find_segments.h"
 
 #include <algorithm>
@@ -14,6 +15,7 @@ namespace {
 
 using base::Error;
 using base::Result;
+using base::said;
 
 constexpr std::size_t max_characters = 120; // of a name
 
@@ -36,7 +38,8 @@ std::string further_name(const Segments& segments, const std::string& name) {
 }
 
 Error too_short(const std::string& name) {
-    return refused(name + " would be shorter than " + in_metres(shortest_segment_m), "choose a place further away");
+    return refused(said("%1 would be shorter than %2", {name, in_metres(shortest_segment_m)}),
+                   said("choose a place further away"));
 }
 
 const Segment& longer(const Segment& one, const Segment& other) {
@@ -87,21 +90,22 @@ Segments begun_at(const Segments& split, double place_m, double length_m) {
 
 Result<Segments> with_name(Segments segments, std::size_t segment, const std::string& name) {
     const std::string plain = base::plain_name(name);
-    if (segment >= segments.size()) return refused("there is no such segment", "choose one");
-    if (plain.empty()) return refused("the name is empty", "give one");
+    if (segment >= segments.size()) return refused(said("there is no such segment"), said("choose one"));
+    if (plain.empty()) return refused(said("the name is empty"), said("give one"));
     if (base::count_characters(plain) > max_characters)
-        return refused("the name is longer than " + base::integer_text(static_cast<std::int64_t>(max_characters)) +
-                           " characters",
-                       "give a shorter one");
+        return refused(said("the name is longer than %1 characters",
+                            {base::integer_text(static_cast<std::int64_t>(max_characters))}),
+                       said("give a shorter one"));
     if (!base::same_name(plain, segments[segment].name) && has_name(segments, plain))
-        return refused("there is a segment \"" + plain + "\" already", "give another name");
+        return refused(said("there is a segment \"%1\" already", {plain}), said("give another name"));
     segments[segment].name = plain;
     return segments;
 }
 
 Result<Segments> with_end(Segments segments, std::size_t segment, double end_m) {
     if (segment + 1 >= segments.size())
-        return refused("the lap begins and ends at the timing line", "move the timing line to move this end");
+        return refused(said("the lap begins and ends at the timing line"),
+                       said("move the timing line to move this end"));
     Segment& one = segments[segment];
     Segment& next = segments[segment + 1];
     if (end_m - one.start_m < shortest_segment_m) return too_short(one.name);
@@ -114,9 +118,9 @@ Result<Segments> with_end(Segments segments, std::size_t segment, double end_m) 
 Result<Segments> split_at(Segments segments, double place_m) {
     const auto found = std::ranges::find_if(
         segments, [&](const Segment& one) { return one.start_m <= place_m && place_m < one.end_m; });
-    if (found == segments.end()) return refused("no segment lies there", "choose a place on the lap");
+    if (found == segments.end()) return refused(said("no segment lies there"), said("choose a place on the lap"));
     if (std::min(place_m - found->start_m, found->end_m - place_m) < shortest_segment_m)
-        return too_short("one part of " + found->name);
+        return too_short(said("one part of %1", {found->name}));
     Segment second = *found;
     second.name = further_name(segments, found->name);
     second.start_m = place_m;
@@ -127,14 +131,14 @@ Result<Segments> split_at(Segments segments, double place_m) {
 
 Result<Segments> joined_with_next(Segments segments, std::size_t segment) {
     if (segment + 1 >= segments.size())
-        return refused("behind the last segment lies the timing line", "move the timing line first");
+        return refused(said("behind the last segment lies the timing line"), said("move the timing line first"));
     segments[segment] = joined(segments[segment], segments[segment + 1]);
     segments.erase(segments.begin() + static_cast<std::ptrdiff_t>(segment) + 1);
     return segments;
 }
 
 Result<Segments> of_other_kind(Segments segments, std::size_t segment) {
-    if (segment >= segments.size()) return refused("there is no such segment", "choose one");
+    if (segment >= segments.size()) return refused(said("there is no such segment"), said("choose one"));
     SegmentKind& kind = segments[segment].kind;
     kind = kind == SegmentKind::corner ? SegmentKind::straight : SegmentKind::corner;
     return segments;
@@ -142,8 +146,9 @@ Result<Segments> of_other_kind(Segments segments, std::size_t segment) {
 
 Result<TrackRecord> record_of(const Track& track) {
     if (!track.frame.on_earth)
-        return refused("this track has no place on the earth: the files have no positions in latitude and longitude",
-                       "its corners stay as the program finds them");
+        return refused(
+            said("this track has no place on the earth: the files have no positions in latitude and longitude"),
+            said("its corners stay as the program finds them"));
     const motion::EastNorthUp centre{track.gate.centre_m.east, track.gate.centre_m.north, 0.0};
     TrackRecord record{track.name,
                        {motion::to_geodetic(track.frame, centre), track.gate.heading_rad, track.gate.half_width_m},
@@ -160,7 +165,7 @@ Result<TrackRecord> record_with_gate_at(const Track& track, double place_m) {
     const double length_m = track.line.length_m;
     const double place = track.line.wrapped(place_m);
     if (std::min(place, length_m - place) < shortest_segment_m)
-        return refused("the timing line lies there already", "choose a place further away");
+        return refused(said("the timing line lies there already"), said("choose a place further away"));
     const auto boundary = std::ranges::find_if(track.segments, [&](const Segment& one) {
         return std::abs(one.start_m - place) < shortest_segment_m || std::abs(one.end_m - place) < shortest_segment_m;
     });

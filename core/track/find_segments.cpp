@@ -2,12 +2,15 @@
 #include "core/track/find_segments.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace lapwright::track {
 namespace {
+
+using base::said;
 
 // A turn between two stations on the unrolled line; nothing crosses the gate, which lies on a straight.
 struct Turn {
@@ -95,9 +98,9 @@ std::string number(std::size_t i) {
 }
 
 std::string straight_name(std::size_t corners_before, std::size_t corners) {
-    if (corners_before == 0) return "Start straight";
-    if (corners_before == corners) return "Run home";
-    return number(corners_before) + " to " + number(corners_before + 1);
+    if (corners_before == 0) return said("Start straight");
+    if (corners_before == corners) return said("Run home");
+    return said("%1 to %2", {number(corners_before), number(corners_before + 1)});
 }
 
 // A place on the line on which the record was measured, and the same place on this line.
@@ -172,11 +175,12 @@ std::vector<Segment> find_segments(const ReferenceLine& line, const SegmentOptio
     for (std::size_t i = 0; i < turns.size(); ++i) {
         if (turns[i].start_m > at)
             segments.push_back({straight_name(i, turns.size()), SegmentKind::straight, at, turns[i].start_m, 0.0, {}});
-        segments.push_back(corner(line, "Corner " + number(i + 1), std::max(at, turns[i].start_m), turns[i].end_m));
+        segments.push_back(
+            corner(line, said("Corner %1", {number(i + 1)}), std::max(at, turns[i].start_m), turns[i].end_m));
         at = turns[i].end_m;
     }
     if (at < line.length_m) {
-        const std::string name = turns.empty() ? "Lap" : straight_name(turns.size(), turns.size());
+        const std::string name = turns.empty() ? said("Lap") : straight_name(turns.size(), turns.size());
         segments.push_back({name, SegmentKind::straight, at, line.length_m, 0.0, {}});
     }
     return segments;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/track/gate.h"
 
+#include "core/base/translation.h"
 #include "core/math/statistics.h"
 
 #include <algorithm>
@@ -9,6 +10,9 @@
 
 namespace lapwright::track {
 namespace {
+
+using base::said;
+using base::word;
 
 // Laps of a file's own count are further apart than this.
 constexpr double min_mark_apart_s = 10.0;
@@ -110,8 +114,8 @@ struct Source {
     const char* words;
 };
 
-constexpr std::array passing_sources{Source{recording::Meaning::beacon, "beacon channel of the file"},
-                                     Source{recording::Meaning::lap_number, "lap column of the file"}};
+constexpr std::array passing_sources{Source{recording::Meaning::beacon, word("beacon channel of the file")},
+                                     Source{recording::Meaning::lap_number, word("lap column of the file")}};
 
 // The change whose place is nearest to the median of all: robust against a lap that was counted in the pit lane.
 std::optional<Gate> middle_gate(const motion::Path& path, const std::vector<double>& times) {
@@ -165,7 +169,7 @@ std::optional<RecordedPassings> recorded_passings(const recording::Recording& re
         const recording::Channel* channel = recording.find(source.meaning);
         if (!channel || !channel->time_s) continue;
         RecordedPassings passings = lap_changes(*channel);
-        passings.origin = source.words;
+        passings.origin = said(source.words);
         if (passings.time_s.size() >= 2) return passings;
     }
     return std::nullopt;
@@ -175,7 +179,8 @@ std::optional<ProposedGate> gate_from_channels(const motion::Path& path, const r
     for (const Source source : passing_sources) {
         const recording::Channel* channel = recording.find(source.meaning);
         if (!channel || !channel->time_s) continue;
-        if (const auto gate = middle_gate(path, lap_changes(*channel).time_s)) return ProposedGate{*gate, source.words};
+        if (const auto gate = middle_gate(path, lap_changes(*channel).time_s))
+            return ProposedGate{*gate, said(source.words)};
     }
     return std::nullopt;
 }

@@ -43,6 +43,7 @@ struct ProposedGate {
 // A gate proposed by the program, square to the path.  Of the places that see most of the drive as laps of one length
 // it is the one where a lap is timed best: a crossing's error is position error over speed, and grows where speed
 // changes (before and in braking two laps differ most) or the road turns.  Nothing where no place is passed twice.
+[[nodiscard]] std::string proposed_origin(); // of such a one
 [[nodiscard]] std::optional<ProposedGate> propose_gate(const motion::Path& path);
 
 } // namespace lapwright::track

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Notation: a spot is a point of the path, some metres behind the one before; d its distance driven.
 #include "core/base/constants.h"
+#include "core/base/translation.h"
 #include "core/math/statistics.h"
 #include "core/track/gate.h"
 
@@ -9,6 +10,8 @@
 
 namespace lapwright::track {
 namespace {
+
+using base::said;
 
 constexpr double spot_spacing_m = 6.0;
 constexpr double min_candidate_spacing_m = 25.0;
@@ -139,6 +142,10 @@ std::vector<CandidateGate> candidates(const std::vector<Spot>& spots, double hal
 
 } // namespace
 
+std::string proposed_origin() {
+    return said("proposed by the program on a fast straight at steady speed");
+}
+
 std::optional<ProposedGate> propose_gate(const motion::Path& path) {
     const std::vector<Spot> spots = spots_of(path);
     const std::vector<CandidateGate> found = candidates(spots, Gate{}.half_width_m);
@@ -154,7 +161,7 @@ std::optional<ProposedGate> propose_gate(const motion::Path& path) {
         min_cost = cost;
     }
     const Spot& at = spots[best->spot];
-    return ProposedGate{{at.position_m, at.heading_rad}, "proposed by the program on a fast straight at steady speed"};
+    return ProposedGate{{at.position_m, at.heading_rad}, proposed_origin()};
 }
 
 } // namespace lapwright::track

@@ -2,6 +2,7 @@
 #include "core/track/track_record.h"
 
 #include "core/base/constants.h"
+#include "core/base/translation.h"
 
 #include <cmath>
 #include <filesystem>
@@ -11,6 +12,7 @@
 namespace lapwright::track {
 namespace {
 
+using base::said;
 using nlohmann::json;
 constexpr double degree = base::pi / 180.0;
 constexpr double widest_gate_m = 60.0;
@@ -19,7 +21,8 @@ constexpr std::size_t max_bytes = 1'000'000;
 constexpr std::size_t max_letters = 1000; // of a name
 
 base::Error unreadable(const std::string& file, const std::string& what) {
-    return {base::ErrorCode::track_not_readable, {file, {}, {}}, what, "see README.md for what a track file holds"};
+    return {
+        base::ErrorCode::track_not_readable, {file, {}, {}}, what, said("see README.md for what a track file holds")};
 }
 
 // A finite number under a key, within limits; nothing when it is absent or something else.
@@ -85,43 +88,45 @@ std::optional<std::vector<double>> turns_of(const json& document, double length_
 } // namespace
 
 base::Result<TrackRecord> parse_track_record(std::string_view bytes, const std::string& name) {
-    if (bytes.size() > max_bytes) return unreadable(name, "this is too long for a track file");
+    if (bytes.size() > max_bytes) return unreadable(name, said("this is too long for a track file"));
     const json document = json::parse(bytes, nullptr, false);
-    if (!document.is_object()) return unreadable(name, "the track file is not a JSON object");
+    if (!document.is_object()) return unreadable(name, said("the track file is not a JSON object"));
     TrackRecord record;
     record.name = text(document, "name");
-    if (record.name.size() > max_letters) return unreadable(name, "the track's name is too long");
+    if (record.name.size() > max_letters) return unreadable(name, said("the track's name is too long"));
     const auto gate = document.find("gate");
-    if (gate == document.end() || !gate->is_object()) return unreadable(name, "the track file has no \"gate\"");
+    if (gate == document.end() || !gate->is_object()) return unreadable(name, said("the track file has no \"gate\""));
     const auto latitude = number(*gate, "latitude_deg", -90.0, 90.0);
     const auto longitude = number(*gate, "longitude_deg", -180.0, 180.0);
     const auto course = number(*gate, "heading_deg", -360.0, 720.0);
     if (!latitude || !longitude || !course)
-        return unreadable(name, "the gate needs \"latitude_deg\", \"longitude_deg\" and \"heading_deg\" as numbers");
+        return unreadable(name,
+                          said("the gate needs \"latitude_deg\", \"longitude_deg\" and \"heading_deg\" as numbers"));
     record.gate.position = {*latitude * degree, *longitude * degree, 0.0};
     record.gate.heading_rad = heading_from_course(*course);
     if (!take(record.gate.half_width_m, *gate, "half_width_m", 1.0, widest_gate_m))
-        return unreadable(name, "\"half_width_m\" is not a number from 1 to 60: a wider timing line would be crossed "
-                                "by other parts of the track");
+        return unreadable(name,
+                          said("\"half_width_m\" is not a number from 1 to 60: a wider timing line would be crossed "
+                               "by other parts of the track"));
     if (!take(record.length_m, document, "length_m", 0.0, longest_lap_m))
-        return unreadable(name, "\"length_m\" is not a number from 0 to 50000");
+        return unreadable(name, said("\"length_m\" is not a number from 0 to 50000"));
     if (const auto list = document.find("segments"); list != document.end()) {
-        if (!list->is_array()) return unreadable(name, "\"segments\" is not a list");
+        if (!list->is_array()) return unreadable(name, said("\"segments\" is not a list"));
         if (list->size() > max_segments)
-            return unreadable(name, "\"segments\" has more than 500 entries, too many to tell anything of one");
+            return unreadable(name, said("\"segments\" has more than 500 entries, too many to tell anything of one"));
         double at = 0.0;
         for (const json& entry : *list) {
             const auto one = entry.is_object() ? segment(entry) : std::nullopt;
             if (!one || one->start_m < at - 1e-6)
-                return unreadable(name,
-                                  "a segment needs \"name\", \"kind\" (corner or straight), \"start_m\" < \"end_m\", "
-                                  "and follows the one before it");
+                return unreadable(
+                    name, said("a segment needs \"name\", \"kind\" (corner or straight), \"start_m\" < \"end_m\", "
+                               "and follows the one before it"));
             record.segments.push_back(*one);
             at = one->end_m;
         }
     }
     const auto turns = turns_of(document, record.length_m);
-    if (!turns) return unreadable(name, "\"turns_m\" is not a list of rising distances on the lap");
+    if (!turns) return unreadable(name, said("\"turns_m\" is not a list of rising distances on the lap"));
     record.turns_m = *turns;
     return record;
 }
@@ -131,8 +136,8 @@ base::Result<TrackRecord> read_track_record(const std::string& path) {
     if (!file)
         return base::Error{base::ErrorCode::file_not_readable,
                            {path, {}, {}},
-                           "the track file cannot be opened",
-                           "check the name and that it may be read"};
+                           said("the track file cannot be opened"),
+                           said("check the name and that it may be read")};
     std::string content(max_bytes + 1, '\0');
     file.read(content.data(), static_cast<std::streamsize>(content.size()));
     content.resize(static_cast<std::size_t>(file.gcount()));

@@ -2,6 +2,7 @@
 #include "core/video/in_step.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 #include <array>
@@ -11,18 +12,22 @@
 namespace lapwright::video {
 namespace {
 
+using base::said;
+using base::word;
+
 struct Named {
     StepMethod method;
     std::string_view name;
-    std::string_view words;
+    const char* words;
 };
 constexpr std::array named{
     Named{StepMethod::sound_and_engine_speed, "sound_and_engine_speed",
-          "the engine in the sound follows the recorded engine speed"},
-    Named{StepMethod::sound_and_speed, "sound_and_speed", "the engine in the sound follows the speed within each gear"},
-    Named{StepMethod::picture_and_turning, "picture_and_turning", "the distant picture turns as the car does"},
-    Named{StepMethod::clocks, "clocks", "the camera's clock alone: a rough start"},
-    Named{StepMethod::by_hand, "by_hand", "set by hand"},
+          word("the engine in the sound follows the recorded engine speed")},
+    Named{StepMethod::sound_and_speed, "sound_and_speed",
+          word("the engine in the sound follows the speed within each gear")},
+    Named{StepMethod::picture_and_turning, "picture_and_turning", word("the distant picture turns as the car does")},
+    Named{StepMethod::clocks, "clocks", word("the camera's clock alone: a rough start")},
+    Named{StepMethod::by_hand, "by_hand", word("set by hand")},
 };
 
 const Named& of(StepMethod method) {
@@ -42,23 +47,24 @@ std::optional<StepMethod> parse_step_method(std::string_view name) {
     const auto* const found = std::ranges::find(named, name, &Named::name);
     return found == named.end() ? std::nullopt : std::optional(found->method);
 }
-std::string_view words(StepMethod method) {
-    return of(method).words;
+std::string words(StepMethod method) {
+    return said(of(method).words);
 }
 
 std::string offset_words(const StepEstimate& estimate) {
     const double half_s = (estimate.offset_high_s - estimate.offset_low_s) / 2.0;
     const int decimals = half_s < 0.1 ? 3 : (half_s < 1.0 ? 2 : 0);
-    const std::string size = base::fixed_text(std::abs(estimate.step.offset_s), decimals) + " s";
-    const std::string margin = half_s > 0.0 ? " ±" + base::fixed_text(half_s, decimals) : "";
-    return "the video begins " + size + margin +
-           (estimate.step.offset_s >= 0.0 ? " behind the recording's start" : " before the recording's start");
+    const std::string size = base::shown_text(std::abs(estimate.step.offset_s), decimals) + " s";
+    const std::string margin = half_s > 0.0 ? " ±" + base::shown_text(half_s, decimals) : "";
+    return said(estimate.step.offset_s >= 0.0 ? word("the video begins %1 behind the recording's start")
+                                              : word("the video begins %1 before the recording's start"),
+                {size + margin});
 }
 
 StepAnswer step_by_clocks(std::optional<double> created_unix_s, double video_length_s,
                           std::optional<double> recording_start_unix_s, double recording_length_s) {
-    if (!created_unix_s) return {{}, "the video does not say when it was taken"};
-    if (!recording_start_unix_s) return {{}, "the recording does not say when it was made"};
+    if (!created_unix_s) return {{}, said("the video does not say when it was taken")};
+    if (!recording_start_unix_s) return {{}, said("the recording does not say when it was made")};
     double offset_s = *created_unix_s - *recording_start_unix_s;
     const auto overlaps = [&](double offset) {
         return offset < recording_length_s + clocks_off_s && offset + video_length_s > -clocks_off_s;
@@ -67,9 +73,9 @@ StepAnswer step_by_clocks(std::optional<double> created_unix_s, double video_len
         // A camera that keeps local time is off by whole quarters of an hour, fourteen hours at most.
         constexpr double most_s = 14.0 * 4.0 * quarter_hour_s;
         const double zone_s = std::round(offset_s / quarter_hour_s) * quarter_hour_s;
-        if (std::abs(zone_s) > most_s) return {{}, "the video was taken on another day"};
+        if (std::abs(zone_s) > most_s) return {{}, said("the video was taken on another day")};
         offset_s -= zone_s;
-        if (!overlaps(offset_s)) return {{}, "the video was taken at another time of the day"};
+        if (!overlaps(offset_s)) return {{}, said("the video was taken at another time of the day")};
     }
     StepEstimate estimate;
     estimate.step.offset_s = offset_s;

@@ -26,7 +26,7 @@ enum class StepMethod { sound_and_engine_speed, sound_and_speed, picture_and_tur
 [[nodiscard]] std::string_view name(StepMethod method);
 [[nodiscard]] std::optional<StepMethod> parse_step_method(std::string_view name);
 // "the engine in the sound follows the recorded engine speed", no full stop.
-[[nodiscard]] std::string_view words(StepMethod method);
+[[nodiscard]] std::string words(StepMethod method);
 
 struct StepEstimate {
     InStep step;

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/video/open_media.h"
 
+#include "core/base/translation.h"
 #include "core/platform/modules.h"
 
 namespace lapwright::video {
 namespace {
+
+using base::said;
 
 OpenMedia find_decoder() {
     const void* const entry = platform::own_module_variable(module_stem, module_entry);
@@ -18,8 +21,8 @@ base::Result<std::unique_ptr<MediaFile>> open_media(const std::string& path) {
     if (open == nullptr)
         return base::Error{base::ErrorCode::file_not_readable,
                            {path, {}, ""},
-                           "this installation has no video decoder",
-                           "install the whole package of Lapwright"};
+                           said("this installation has no video decoder"),
+                           said("install the whole package of Lapwright")};
     return open(path);
 }
 

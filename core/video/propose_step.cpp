@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/progress.h"
+#include "core/base/translation.h"
 #include "core/video/spectrogram.h"
 #include "core/video/step_by_sound.h"
 
@@ -12,6 +13,8 @@
 
 namespace lapwright::video {
 namespace {
+
+using base::said;
 
 constexpr double most_sound_s = 2400.0; // 40 minutes: an outing; some 100 MB on the way
 constexpr double clocks_agree_s = 120.0;
@@ -26,10 +29,10 @@ const recording::Channel* followed_channel(const recording::Recording& recording
 }
 
 base::Result<StepAnswer> by_sound(const recording::Recording& recording, Video& video, const GoOn& go_on) {
-    if (!video.facts.sound) return StepAnswer{{}, "the video has no sound"};
+    if (!video.facts.sound) return StepAnswer{{}, said("the video has no sound")};
     const recording::Channel* const channel = followed_channel(recording);
     if (channel == nullptr)
-        return StepAnswer{{}, "neither engine speed nor speed was recorded for the sound to follow"};
+        return StepAnswer{{}, said("neither engine speed nor speed was recorded for the sound to follow")};
     const auto heard = sound(video, 0.0, most_sound_s, sound_rate_hz, go_on);
     if (!heard) return heard.error();
     if (go_on && !go_on()) return base::cancelled();
@@ -82,11 +85,12 @@ StepProposal compared(StepProposal proposal, const StepAnswer& seen) {
     }
     const double differ_s = differ_by_s(*proposal.estimate, *seen.estimate);
     if (differ_s < as_one_s + half_width_s(*proposal.estimate) + half_width_s(*seen.estimate)) {
-        proposal.reasons.emplace_back("the distant picture turns as the car does at the same offset");
+        proposal.reasons.push_back(said("the distant picture turns as the car does at the same offset"));
         return proposal;
     }
-    proposal.reasons.push_back("sound and picture disagree by " + base::fixed_text(differ_s, 2) + " s: by the sound " +
-                               offset_words(*proposal.estimate) + ", by the picture " + offset_words(*seen.estimate));
+    proposal.reasons.push_back(
+        said("sound and picture disagree by %1 s: by the sound %2, by the picture %3",
+             {base::shown_text(differ_s, 2), offset_words(*proposal.estimate), offset_words(*seen.estimate)}));
     proposal.estimate.reset();
     return proposal;
 }
@@ -97,7 +101,7 @@ base::Result<StepProposal> ask_picture(StepProposal proposal, const Turning& tur
     constexpr double to_check_s = 90.0;
     constexpr double to_find_s = 300.0;
     if (turning.time_s.size() < 2) {
-        proposal.reasons.emplace_back("how the car turns is not known, so that the picture tells nothing");
+        proposal.reasons.push_back(said("how the car turns is not known, so that the picture tells nothing"));
         return proposal;
     }
     const bool told = sound_told(proposal);
@@ -121,7 +125,7 @@ base::Result<StepProposal> propose_step(const recording::Recording& recording, V
     else if (!heard->estimate)
         proposal.reasons.emplace_back(words(StepMethod::clocks));
     else if (std::abs(clocks.estimate->step.offset_s - heard->estimate->step.recording_s(0.0)) > clocks_agree_s)
-        proposal.reasons.emplace_back("the clocks of camera and logger say another offset: one of them was not set");
+        proposal.reasons.push_back(said("the clocks of camera and logger say another offset: one of them was not set"));
     return proposal;
 }
 

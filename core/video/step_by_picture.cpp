@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/video/step_by_picture.h"
 
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 
 #include <algorithm>
@@ -15,6 +16,8 @@
 
 namespace lapwright::video {
 namespace {
+
+using base::said;
 
 constexpr double grid_s = 0.04;
 constexpr double least_shared_s = 40.0;
@@ -288,15 +291,15 @@ Horizon horizon_of(const Flow& flow, const Series& turning) {
 } // namespace
 
 StepAnswer step_by_picture(const Flow& flow, const Turning& turning) {
-    if (flow.length_s() < least_shared_s) return not_told("the picture of the video is shorter than 40 seconds");
+    if (flow.length_s() < least_shared_s) return not_told(said("the picture of the video is shorter than 40 seconds"));
     const Series driven = evenly(turning.time_s, turning.rate_radps);
-    if (driven.values.size() < 2) return not_told("how the car turns is not known");
+    if (driven.values.size() < 2) return not_told(said("how the car turns is not known"));
     const Horizon horizon = horizon_of(flow, driven);
     if (horizon.good.best < least_correlation)
-        return not_told("the picture does not turn as the car does at any offset");
+        return not_told(said("the picture does not turn as the car does at any offset"));
     const auto refined = sharpest_turning(horizon.flow, driven, horizon.good.offsets_s);
     if (!refined || refined->sd_s > worst_picture_sd_s || refined->agreement < least_picture_agreement)
-        return not_told("no offset stands out at which the picture turns as the car does");
+        return not_told(said("no offset stands out at which the picture turns as the car does"));
     const double half_width_s = base::half_width_95(std::hypot(refined->sd_s, picture_bias_sd_s));
     StepEstimate estimate;
     estimate.step.offset_s = refined->offset_s;

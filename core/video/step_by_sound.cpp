@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/video/step_by_sound.h"
 
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/video/lag_scores.h"
 #include "core/video/refine_offset.h"
@@ -13,6 +14,8 @@
 
 namespace lapwright::video {
 namespace {
+
+using base::said;
 
 constexpr double fine_hop_s = 0.02;
 constexpr double least_overlap_s = 40.0;
@@ -99,15 +102,15 @@ StepAnswer step_by_sound(const Sound& sound, const Followed& followed) {
     const Manner manner = manner_of(followed.kind);
     const Spectrogram fine = spectrogram(sound, fine_hop_s);
     if (static_cast<double>(fine.rows()) * fine_hop_s < least_overlap_s)
-        return refused("the sound of the video is shorter than 40 seconds");
+        return refused(said("the sound of the video is shorter than 40 seconds"));
     const LagScores found = lag_scores(coarser(fine, manner.rows), followed, least_overlap_s);
-    if (found.scores.empty()) return refused("the recording is too short");
+    if (found.scores.empty()) return refused(said("the recording is too short"));
     const GoodLags good = good_lags(found);
     if (good.lags.empty() || found.heard_at(good.lags.front()).empty())
-        return refused("no engine is heard that follows the recording");
+        return refused(said("no engine is heard that follows the recording"));
     const auto refined = sharpest(fine, followed, found, good.lags);
     if (!refined || refined->sd_s > worst_sd_s || refined->agreement < least_agreement)
-        return refused("no offset stands out at which the engine that is heard follows the recording");
+        return refused(said("no offset stands out at which the engine that is heard follows the recording"));
     const double half_width_s = base::half_width_95(std::hypot(refined->sd_s, manner.bias_sd_s));
     StepEstimate estimate;
     estimate.step = refined->step;

@@ -3,6 +3,7 @@
 
 #include "core/base/check.h"
 #include "core/base/plain_text.h"
+#include "core/base/translation.h"
 #include "core/video/open_media.h"
 
 #include <algorithm>
@@ -13,6 +14,8 @@
 #include <utility>
 
 namespace lapwright::video {
+
+using base::said;
 
 std::size_t Video::part_at(double time_s) const {
     const auto later = std::ranges::upper_bound(parts, time_s, {}, &Part::start_s);
@@ -51,8 +54,8 @@ base::Result<Video> join(std::vector<Part> parts) {
         if (&part != &video.parts.back() && !(facts.length_s > 0.0))
             return base::Error{base::ErrorCode::file_not_readable,
                                {part.path, {}, ""},
-                               "the video does not say how long it is, so that nothing can be joined to it",
-                               "give it alone"};
+                               said("the video does not say how long it is, so that nothing can be joined to it"),
+                               said("give it alone")};
         part.start_s = video.facts.length_s;
         video.facts.length_s += facts.length_s;
         video.facts.sound = video.facts.sound && facts.sound;

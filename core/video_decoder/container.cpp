@@ -2,6 +2,7 @@
 #include "core/video_decoder/container.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 #include <array>
@@ -12,6 +13,9 @@
 #include <system_error>
 
 namespace lapwright::video_decoder {
+
+using base::said;
+using base::word;
 
 namespace {
 
@@ -45,21 +49,23 @@ bool starts_as_mp4(const std::string& path) {
 
 base::Error not_opened(const std::string& path) {
     if (starts_as_mp4(path))
-        return unreadable(path, "the video was cut off before its index was written",
-                          "copy it from the camera again, or let the camera repair it");
-    return unreadable(path, "this is no video of a kind that can be read", "give an MP4, MOV, MKV, AVI or TS file");
+        return unreadable(path, word("the video was cut off before its index was written"),
+                          word("copy it from the camera again, or let the camera repair it"));
+    return unreadable(path, word("this is no video of a kind that can be read"),
+                      word("give an MP4, MOV, MKV, AVI or TS file"));
 }
 
 base::Result<void> check_path(const std::string& path) {
     std::error_code problem;
     const auto status = std::filesystem::status(path, problem);
     if (!std::filesystem::exists(status))
-        return unreadable(path, "the video is not there", "look whether it was moved");
-    if (!std::filesystem::is_regular_file(status)) return unreadable(path, "this is no file", "name a video file");
+        return unreadable(path, word("the video is not there"), word("look whether it was moved"));
+    if (!std::filesystem::is_regular_file(status))
+        return unreadable(path, word("this is no file"), word("name a video file"));
     if (!std::ifstream(std::filesystem::path(path), std::ios::binary))
-        return unreadable(path, "the video may not be read", "look at the permissions of the file");
+        return unreadable(path, word("the video may not be read"), word("look at the permissions of the file"));
     if (std::filesystem::file_size(path, problem) == 0)
-        return unreadable(path, "the video is empty", "copy it from the camera again");
+        return unreadable(path, word("the video is empty"), word("copy it from the camera again"));
     return {};
 }
 
@@ -73,7 +79,8 @@ base::Result<Container> open_container(const std::string& path) {
     prepare_library();
     if (const auto usable = check_path(path); !usable) return usable.error();
     AVFormatContext* raw = avformat_alloc_context();
-    if (raw == nullptr) return unreadable(path, "there is not enough memory for the video", "close other programs");
+    if (raw == nullptr)
+        return unreadable(path, word("there is not enough memory for the video"), word("close other programs"));
     auto deadline = std::make_unique<Deadline>(std::chrono::steady_clock::now() + patience);
     raw->interrupt_callback = {out_of_time, deadline.get()};
     AVDictionary* options = nullptr;
@@ -94,21 +101,21 @@ base::Result<Pointer<AVCodecContext>> open_decoder(const AVStream& stream, const
         return unreadable(path,
                           std::string("the video is coded as ") + avcodec_get_name(stream.codecpar->codec_id) +
                               ", which cannot be decoded here",
-                          "convert it to H.264");
+                          word("convert it to H.264"));
     if (std::int64_t{stream.codecpar->width} * stream.codecpar->height > most_pixels)
         return unreadable(path,
                           "its picture of " + base::integer_text(stream.codecpar->width) + " × " +
                               base::integer_text(stream.codecpar->height) + " is larger than can be decoded",
-                          "convert it to 4K or less");
+                          word("convert it to 4K or less"));
     Pointer<AVCodecContext> decoder(avcodec_alloc_context3(codec));
     if (!decoder || avcodec_parameters_to_context(decoder.get(), stream.codecpar) < 0)
-        return unreadable(path, "there is not enough memory for the video", "close other programs");
+        return unreadable(path, word("there is not enough memory for the video"), word("close other programs"));
     decoder->pkt_timebase = stream.time_base;
     decoder->max_pixels = most_pixels;
     decoder->thread_count = 2;
     decoder->thread_type = FF_THREAD_FRAME | FF_THREAD_SLICE;
     if (avcodec_open2(decoder.get(), codec, nullptr) < 0)
-        return unreadable(path, "the video cannot be decoded", "copy it from the camera again");
+        return unreadable(path, word("the video cannot be decoded"), word("copy it from the camera again"));
     return decoder;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The module's entry: a MediaFile on FFmpeg's libraries.
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/video/open_media.h"
 #include "core/video_decoder/container.h"
 #include "core/video_decoder/frames.h"
@@ -16,6 +17,9 @@ extern "C" {
 #include <cmath>
 
 namespace lapwright::video_decoder {
+
+using base::said;
+using base::word;
 
 namespace {
 
@@ -86,15 +90,16 @@ class DecodedFile : public video::MediaFile {
             if (auto painted =
                     painter_.paint(*frames_.shown(), stream_.codecpar->sample_aspect_ratio, facts_.turned_deg, limits))
                 return std::move(*painted);
-        return unreadable(path_, "a picture of the video cannot be converted", "convert the video to H.264");
+        return unreadable(path_, word("a picture of the video cannot be converted"),
+                          word("convert the video to H.264"));
     }
     base::Result<std::string> jpeg(const video::Picture& picture, video::JpegFor purpose) const override {
         if (auto bytes = jpeg_of(picture, purpose)) return std::move(*bytes);
-        return unreadable(path_, "a picture of the video cannot be made a still", "leave the stills out");
+        return unreadable(path_, word("a picture of the video cannot be made a still"), word("leave the stills out"));
     }
     base::Result<video::Picture> from_jpeg(const std::string& bytes, video::PictureLimits limits) const override {
         if (auto picture = picture_of_jpeg(bytes, limits)) return std::move(*picture);
-        return unreadable(path_, "a still of the video cannot be read", "leave the stills out");
+        return unreadable(path_, word("a still of the video cannot be read"), word("leave the stills out"));
     }
     base::Result<video::Sound> sound(double from_s, double to_s, double rate_hz, const video::GoOn& go_on) override {
         return read_sound(path_, from_s, to_s, rate_hz, go_on);
@@ -115,10 +120,11 @@ base::Result<std::unique_ptr<video::MediaFile>> open(const std::string& path) {
     AVFormatContext& file = *container->context;
     const int index = av_find_best_stream(&file, AVMEDIA_TYPE_VIDEO, -1, -1, nullptr, 0);
     if (index < 0 || (file.streams[index]->disposition & AV_DISPOSITION_ATTACHED_PIC) != 0)
-        return unreadable(path, "there is no picture in this file", "give the video, not its sound alone");
+        return unreadable(path, word("there is no picture in this file"), word("give the video, not its sound alone"));
     const AVStream& stream = *file.streams[index];
     if (stream.codecpar->width <= 0 || stream.codecpar->height <= 0)
-        return unreadable(path, "the video holds no frame that can be decoded", "copy it from the camera again");
+        return unreadable(path, word("the video holds no frame that can be decoded"),
+                          word("copy it from the camera again"));
     auto decoder = open_decoder(stream, path);
     if (!decoder) return decoder.error();
     for (unsigned other = 0; other < file.nb_streams; ++other)

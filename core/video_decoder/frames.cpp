@@ -2,6 +2,7 @@
 #include "core/video_decoder/frames.h"
 
 #include "core/base/progress.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,6 +10,9 @@
 #include <utility>
 
 namespace lapwright::video_decoder {
+
+using base::said;
+using base::word;
 
 namespace {
 
@@ -52,8 +56,8 @@ base::Result<void> Frames::seek(double time_s) {
         return {};
     from_start_ = true;
     if (to_first_packet(container_, stream_)) return {};
-    return unreadable(container_.url == nullptr ? "" : container_.url, "the video cannot be wound back",
-                      "convert it to MP4");
+    return unreadable(container_.url == nullptr ? "" : container_.url, word("the video cannot be wound back"),
+                      word("convert it to MP4"));
 }
 
 // Pictures of which no other is made are left out on the way (AVDISCARD_NONREF), so that long groups take half the

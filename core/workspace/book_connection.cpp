@@ -2,6 +2,7 @@
 #include "core/workspace/book_connection.h"
 
 #include "core/analysis/keep_session.h"
+#include "core/base/translation.h"
 #include "core/book/judged_by_hand.h"
 #include "core/book/notes.h"
 #include "core/book/pairings.h"
@@ -17,6 +18,7 @@ namespace {
 
 using base::Error;
 using base::Result;
+using base::said;
 using Done = BookConnection::Done;
 
 analysis::SessionToKeep to_keep(const SessionToKeep& wanted) {
@@ -30,7 +32,7 @@ analysis::SessionToKeep to_keep(const SessionToKeep& wanted) {
 }
 
 Error not_in_the_book() {
-    return {base::ErrorCode::book_not_usable, {}, "this session is not in the book", "open its file again"};
+    return {base::ErrorCode::book_not_usable, {}, said("this session is not in the book"), said("open its file again")};
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/plain_text.h"
+#include "core/base/translation.h"
 
 #include <algorithm>
 #include <optional>
@@ -46,7 +47,7 @@ struct Lines {
 };
 
 std::string lap_words(int number) {
-    return "lap " + base::integer_text(number);
+    return base::said("lap %1", {base::integer_text(number)});
 }
 
 } // namespace

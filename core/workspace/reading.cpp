@@ -5,6 +5,7 @@
 #include "core/analysis/run.h"
 #include "core/analysis/with_words.h"
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/book/book.h"
 #include "core/book/judged_by_hand.h"
 #include "core/book/sessions.h"
@@ -19,6 +20,7 @@ namespace lapwright::workspace {
 namespace {
 
 using base::Result;
+using base::said;
 
 std::vector<track::TrackRecord> tracks_of(book::Book& book) {
     auto tracks = book::tracks(book);
@@ -82,12 +84,12 @@ Result<SessionPointer> read_from_book(book::SessionId id, const ReadingOptions& 
     if (options.book_file.empty())
         return base::Error{base::ErrorCode::book_not_usable,
                            {},
-                           "this session is in the book, and the window has none",
-                           "start it with the book, or open the session's file"};
+                           said("this session is in the book, and the window has none"),
+                           said("start it with the book, or open the session's file")};
     auto opened = book::Book::open(options.book_file);
     if (!opened) return opened.error();
     book::Book book = std::move(opened).value();
-    if (!base::go_on(progress, "reading from the book", 0.05)) return base::cancelled();
+    if (!base::go_on(progress, said("reading from the book"), 0.05)) return base::cancelled();
     analysis::SessionOptions how;
     how.track = options.track;
     if (!options.track) how.known_tracks = tracks_of(book);

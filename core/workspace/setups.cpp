@@ -3,6 +3,7 @@
 
 #include "core/analysis/setup_owner.h"
 #include "core/base/error.h"
+#include "core/base/translation.h"
 #include "core/car/setup_beside.h"
 #include "core/car/setup_change.h"
 #include "core/car/write_setup_sheet.h"
@@ -15,6 +16,8 @@
 namespace lapwright::workspace {
 namespace {
 
+using base::said;
+
 std::string place_name(const std::string& file) {
     return std::filesystem::path(car::setup_path_beside(file)).filename().string();
 }
@@ -22,12 +25,12 @@ std::string place_name(const std::string& file) {
 KnownSetup known_beside(const std::optional<car::SetupSheet>& in_book, const std::string& file) {
     const auto beside = car::setup_beside(file);
     if (!beside)
-        return in_book ? KnownSetup{*in_book, "from the book"} : KnownSetup{{}, base::one_line(beside.error())};
-    if (!*beside) return in_book ? KnownSetup{*in_book, "from the book"} : KnownSetup{};
-    if (!in_book) return {**beside, "from " + place_name(file) + ", which lies beside it"};
+        return in_book ? KnownSetup{*in_book, said("from the book")} : KnownSetup{{}, base::one_line(beside.error())};
+    if (!*beside) return in_book ? KnownSetup{*in_book, said("from the book")} : KnownSetup{};
+    if (!in_book) return {**beside, said("from %1, which lies beside it", {place_name(file)})};
     return {*in_book, same_setup(**beside, *in_book)
-                          ? "from the book, as " + place_name(file) + " beside the file has it"
-                          : "from the book; " + place_name(file) + " beside the file says otherwise"};
+                          ? said("from the book, as %1 beside the file has it", {place_name(file)})
+                          : said("from the book; %1 beside the file says otherwise", {place_name(file)})};
 }
 
 } // namespace
@@ -69,11 +72,11 @@ std::optional<car::SetupSheet> Setups::entered(const SessionKey& key) const {
 }
 
 KnownSetup Setups::known(const SessionKey& key, const OpenSessions& sessions) const {
-    const auto said = entered(key);
-    if (said && !in_book(key)) return {*said, "as entered here"};
+    const auto sheet = entered(key);
+    if (sheet && !in_book(key)) return {*sheet, said("as entered here")};
     const OpenSessions::Entry* open = sessions.find(key);
-    if (open && open->file()) return known_beside(said, *open->file());
-    return said ? KnownSetup{*said, "from the book"} : KnownSetup{};
+    if (open && open->file()) return known_beside(sheet, *open->file());
+    return sheet ? KnownSetup{*sheet, said("from the book")} : KnownSetup{};
 }
 
 std::optional<GivenSetup> read_given_setup(const std::string& file, std::vector<Origin> together) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/workspace/stills.h"
 
+#include "core/base/translation.h"
 #include "core/comparison/corner_moments.h"
 
 #include <algorithm>
@@ -11,13 +12,15 @@
 namespace lapwright::workspace {
 namespace {
 
+using base::said;
+using base::word;
 using comparison::SegmentComparison;
 
 constexpr video::PictureLimits still_size{960, 540}; // some 270 dots an inch on the sheet
 
 // Of StillMoment: as tools name it, and as the sheet does.
-constexpr std::array<std::pair<std::string_view, std::string_view>, every_still_moment.size()> moment_names{
-    {{"turn-in", "turn-in"}, {"slowest", "slowest point"}, {"full-throttle", "full throttle"}}};
+constexpr std::array<std::pair<std::string_view, const char*>, every_still_moment.size()> moment_names{
+    {{"turn-in", word("turn-in")}, {"slowest", word("slowest point")}, {"full-throttle", word("full throttle")}}};
 
 std::optional<double> place_of(StillMoment moment, const comparison::CornerMoments& moments) {
     switch (moment) {
@@ -60,24 +63,24 @@ bool shows(const video::Frame& frame, double time_s) {
 
 std::string where(const OneSide& one, double place_m, base::UnitSystem units) {
     const double speed_mps = one.side.trace.best.speed_at(place_m);
-    return std::string(one.letter) + " at " + base::figure_with_unit(place_m, base::Quantity::length, units, 0) + ", " +
-           base::figure_with_unit(speed_mps, base::Quantity::speed, units, 0);
+    return said("%1 at %2, %3", {one.letter, base::figure_with_unit(place_m, base::Quantity::length, units, 0),
+                                 base::figure_with_unit(speed_mps, base::Quantity::speed, units, 0)});
 }
 
 base::Result<sheet::Still> still(OneSide& one, std::optional<double> place_m, base::UnitSystem units,
                                  const video::GoOn& go_on) {
     const std::string letter = one.letter;
-    if (!place_m) return sheet::Still{"", 0, 0, letter + "'s lap has no such moment"};
+    if (!place_m) return sheet::Still{"", 0, 0, said("%1's lap has no such moment", {letter})};
     sheet::Still made{"", 0, 0, where(one, *place_m, units)};
     if (!one.reader) {
-        made.words += "; no video of " + letter;
+        made.words += said("; no video of %1", {letter});
         return made;
     }
     const double time_s = one.step->video_s(one.side.lap.start_s + one.side.trace.best.time_at(*place_m));
     const auto frame = one.reader->at(time_s, go_on);
     if (!frame) return frame.error();
     if (!shows(*frame, time_s)) {
-        made.words += "; the video does not show this moment";
+        made.words += said("; the video does not show this moment");
         return made;
     }
     auto bytes = one.reader->jpeg(*frame);
@@ -120,9 +123,9 @@ base::Result<std::vector<sheet::StillPair>> stills(const analysis::Pairing& pair
     if (corner == nullptr)
         return base::Error{base::ErrorCode::cannot_be_computed,
                            {},
-                           wanted.corner.empty() ? "the track has no corner to show stills of"
-                                                 : "the track has no corner of the name " + wanted.corner,
-                           "name one of its corners as the comparison does"};
+                           wanted.corner.empty() ? said("the track has no corner to show stills of")
+                                                 : said("the track has no corner of the name %1", {wanted.corner}),
+                           said("name one of its corners as the comparison does")};
     const track::Segment& segment = corner->segment;
     auto a = open_side("A", pairing.a, comparison::corner_moments(segment, corner->a, pairing.a.trace.best), video_a);
     if (!a) return a.error();

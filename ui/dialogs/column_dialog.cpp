@@ -212,7 +212,7 @@ void ColumnDialog::tell_outcome(const import::Preview& preview) {
         lines << tr("The first %1 rows make %2 channels over %3 s.")
                      .arg(text(base::integer_text(static_cast<std::int64_t>(preview.rows))),
                           text(base::integer_text(static_cast<std::int64_t>(preview.recording->channels.size()))),
-                          text(base::fixed_text(preview.recording->duration_s, 1)));
+                          text(base::shown_text(preview.recording->duration_s, 1)));
         for (const recording::Warning& warning : preview.recording->warnings)
             lines << text(recording::words(warning));
     }

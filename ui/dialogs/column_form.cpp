@@ -71,7 +71,7 @@ ColumnForm::ColumnForm(models::ColumnTable* table, const theme::Palette& palette
         auto* label = new QLabel(words, this);
         label->setTextFormat(Qt::PlainText);
         label->setBuddy(widget);
-        widget->setAccessibleName(QString(words).remove(QLatin1Char('&')));
+        widget->setAccessibleName(models::without_mnemonic(words));
         grid->addWidget(label, row, 0);
         grid->addWidget(widget, row++, 1);
     };

@@ -23,7 +23,7 @@ constexpr int max_header_line = 400;
 void add_field(QHBoxLayout& row, const QString& words, QWidget* field, QWidget* parent) {
     QLabel* label = theme::plain_label(words, parent);
     label->setBuddy(field);
-    field->setAccessibleName(QString(words).remove(QLatin1Char('&')));
+    field->setAccessibleName(models::without_mnemonic(words));
     row.addWidget(label);
     row.addWidget(field);
     row.addSpacing(10);

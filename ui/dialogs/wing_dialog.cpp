@@ -4,11 +4,11 @@
 #include "core/findings/wing_words.h"
 #include "ui/models/text.h"
 #include "ui/plots/wing_plot.h"
+#include "ui/theme/figure_box.h"
 #include "ui/theme/fonts.h"
 #include "ui/theme/plain_label.h"
 
 #include <QDialogButtonBox>
-#include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -19,7 +19,7 @@ namespace lapwright::dialogs {
 using models::text;
 
 WingDialog::WingDialog(const theme::Palette& palette, QWidget* parent)
-    : QDialog(parent), cost_(new QDoubleSpinBox(this)), cost_told_(theme::plain_label(this)),
+    : QDialog(parent), cost_(new theme::FigureBox(this)), cost_told_(theme::plain_label(this)),
       said_a_(theme::plain_label(this)), said_b_(theme::plain_label(this)), plot_(new plots::WingPlot(this)) {
     setWindowTitle(tr("How much wing"));
     for (QLabel* label : {said_a_, said_b_})

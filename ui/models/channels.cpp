@@ -19,13 +19,12 @@ constexpr std::array not_offered{Meaning::latitude, Meaning::longitude, Meaning:
                                  Meaning::lap_time, Meaning::beacon};
 
 QString tr(const char* words) {
-    return QCoreApplication::translate("channels", words);
+    return QCoreApplication::translate("Lapwright", words);
 }
 
 QString title_of(const lap::TraceChannel& channel) {
     if (channel.meaning == Meaning::other) return text(channel.name);
-    QString title = text(recording::name(channel.meaning));
-    title.replace(QLatin1Char('_'), QLatin1Char(' '));
+    QString title = text(recording::words(channel.meaning));
     title[0] = title.at(0).toUpper();
     return title;
 }

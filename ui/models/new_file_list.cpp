@@ -32,7 +32,7 @@ void NewFileList::set_files(std::vector<NewFile> files) {
         column_of(files_, tr("Size"), true,
                   [](const NewFile& one) {
                       const double megabytes = static_cast<double>(one.size_bytes) / bytes_per_megabyte;
-                      return tr("%1 MB").arg(text(base::fixed_text(megabytes, megabytes < 10.0 ? 1 : 0)));
+                      return tr("%1 MB").arg(text(base::shown_text(megabytes, megabytes < 10.0 ? 1 : 0)));
                   }),
     });
 }

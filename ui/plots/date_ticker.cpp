@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plots/date_ticker.h"
 
+#include "core/base/translation.h"
+
+#include <QObject>
+
 namespace lapwright::plots {
 namespace {
 
@@ -21,8 +25,8 @@ double DateTicker::getTickStep(const QCPRange& range) {
 
 QString DateTicker::getTickLabel(double tick, const QLocale&, QChar, int) {
     const QDateTime moment = keyToDateTime(tick).toUTC();
-    const QString pattern = hours_ ? QStringLiteral("d MMM\nhh:mm") : QStringLiteral("d MMM\nyyyy");
-    return QLocale::c().toString(moment, pattern);
+    const QString pattern = hours_ ? QObject::tr("d MMM\nhh:mm") : QObject::tr("d MMM\nyyyy");
+    return QLocale(QString::fromLatin1(base::language_code())).toString(moment, pattern);
 }
 
 } // namespace lapwright::plots

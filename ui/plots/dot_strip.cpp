@@ -137,8 +137,8 @@ void DotStrip::paint_axis(QPainter& painter, const Scale& scale, double y) const
     painter.drawLine(QPointF(scale.left, y), QPointF(scale.right, y));
     painter.setPen(palette_.quiet);
     const QRectF row(scale.left, y + 2.0, scale.right - scale.left, fontMetrics().height());
-    painter.drawText(row, Qt::AlignLeft | Qt::AlignTop, models::text(base::fixed_text(scale.low_s, 2)) + tr(" s"));
-    painter.drawText(row, Qt::AlignRight | Qt::AlignTop, models::text(base::fixed_text(scale.high_s, 2)) + tr(" s"));
+    painter.drawText(row, Qt::AlignLeft | Qt::AlignTop, models::text(base::shown_text(scale.low_s, 2)) + tr(" s"));
+    painter.drawText(row, Qt::AlignRight | Qt::AlignTop, models::text(base::shown_text(scale.high_s, 2)) + tr(" s"));
 }
 
 } // namespace lapwright::plots

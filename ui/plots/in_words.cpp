@@ -14,7 +14,7 @@ namespace {
 using models::text;
 
 QString fixed(double value, int decimals) {
-    return text(base::fixed_text(value, decimals));
+    return text(base::shown_text(value, decimals));
 }
 
 // "A: 5 laps, 12.34 to 12.60 s"; empty without any.

@@ -117,7 +117,7 @@ QCPRange times_shown(const LearningReport& report, std::optional<std::size_t> se
 LearningPlot::LearningPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)), palette_(theme::paper()) {
     setAccessibleName(tr("Times over the laps"));
     fill_with(*this, *plot_);
-    plot_->setLocale(QLocale::c());
+    plot_->setLocale(models::shown_locale());
     build();
 }
 

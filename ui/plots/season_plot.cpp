@@ -150,7 +150,7 @@ QCPRange season_of(const SeasonCourse& course) {
 SeasonPlot::SeasonPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)), palette_(theme::paper()) {
     setAccessibleName(tr("Sessions through time"));
     fill_with(*this, *plot_);
-    plot_->setLocale(QLocale::c());
+    plot_->setLocale(models::shown_locale());
     plot_->setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
     plot_->axisRect()->setRangeDrag(Qt::Horizontal);
     plot_->axisRect()->setRangeZoom(Qt::Horizontal);

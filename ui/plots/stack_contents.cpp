@@ -30,7 +30,7 @@ void add_side(std::vector<Piece>& pieces, const QString& side, const std::vector
     if (ys == nullptr) return;
     const double value = value_at(xs, *ys, place_m);
     if (!std::isfinite(value)) return;
-    QString figure = models::text(base::fixed_text(base::from_si(value, unit), decimals));
+    QString figure = models::text(base::shown_text(base::from_si(value, unit), decimals));
     figure.replace(QLatin1Char('-'), QChar(0x2212)); // the minus of all other figures
     pieces.push_back({side + QChar(0xA0) + figure, colour});
 }

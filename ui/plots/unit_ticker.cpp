@@ -27,7 +27,7 @@ double UnitTicker::getTickStep(const QCPRange& range) {
 }
 
 QString UnitTicker::getTickLabel(double tick, const QLocale&, QChar, int) {
-    QString label = models::text(base::fixed_text(base::from_si(tick, unit_), decimals_));
+    QString label = models::text(base::shown_text(base::from_si(tick, unit_), decimals_));
     label.replace(QLatin1Char('-'), QChar(0x2212));        // the minus of all other figures
     return label.replace(QLatin1Char('-'), QChar(0x2212)); // the minus of print
 }

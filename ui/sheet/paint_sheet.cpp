@@ -7,6 +7,7 @@
 #include "core/sheet/svg_plot.h"
 #include "ui/sheet/ink.h"
 
+#include <QCoreApplication>
 #include <QImage>
 #include <QPainter>
 #include <QSvgRenderer>
@@ -19,6 +20,10 @@ namespace {
 constexpr double margin_pt = 40.0;
 constexpr double foot_height = 34.0;
 constexpr double heading_height = 16.0;
+
+QString tr(const char* words) {
+    return QCoreApplication::translate("Lapwright", words);
+}
 
 QString text(const std::string& utf8) {
     return QString::fromStdString(utf8);
@@ -98,8 +103,7 @@ double paint_findings(QPainter& painter, double x, double y, double width, const
         y += paint_text(painter, left, y, room, text(finding.claim), type(9, true), ink) + 1;
         y += paint_text(painter, left, y, room, text(finding.evidence), type(8), ink) + 1;
         if (!finding.try_next.empty())
-            y +=
-                paint_text(painter, left, y, room, QStringLiteral("Try next: ") + text(finding.try_next), type(8), ink);
+            y += paint_text(painter, left, y, room, tr("Try next: %1").arg(text(finding.try_next)), type(8), ink);
         y += 6;
     }
     return y - start;
@@ -220,7 +224,7 @@ double paint_as_words(QPainter& painter, const Room& room, const QString& headin
         QStringList words;
         for (std::size_t i = 0; i < shown; ++i)
             words << text(pairs[i].name) + QLatin1Char(' ') + text(pairs[i].text);
-        if (shown < pairs.size()) words << QStringLiteral("and %1 more").arg(pairs.size() - shown);
+        if (shown < pairs.size()) words << tr("and %1 more").arg(pairs.size() - shown);
         const QString all = words.join(QStringLiteral("; "));
         const QRectF whole(room.x, top, room.width, 10000.0);
         const double high = painter.boundingRect(whole, Qt::TextWordWrap, all).height();
@@ -238,7 +242,7 @@ struct Taken {
 // The differences of the setups, in the column that has room for them.
 Taken paint_setup(QPainter& painter, const Room& left, const Room& right, const std::vector<sheet::Pair>& pairs) {
     if (pairs.empty()) return {};
-    const QString heading = QStringLiteral("Setup, A · B");
+    const QString heading = tr("Setup, A · B");
     if (height_of_pairs(painter, right.width, pairs) <= right.height())
         return {0.0, paint_pairs(painter, right.x, right.y, right.width, heading, pairs)};
     if (height_of_pairs(painter, left.width, pairs) <= left.height())
@@ -268,7 +272,7 @@ double paint_list(QPainter& painter, double x, double y, double width, double bo
         const double high = painter.boundingRect(room, Qt::TextWordWrap, text(lines[i])).height();
         const bool last = i + 1 == lines.size();
         if (y + high + (last ? 0.0 : min_row) > bottom) {
-            const QString left_out = QStringLiteral("and %1 more").arg(lines.size() - i);
+            const QString left_out = tr("and %1 more").arg(lines.size() - i);
             return y + paint_text(painter, x, y, width, left_out, type(8), faint_ink) + 8 - start;
         }
         y += paint_text(painter, x, y, width, text(lines[i]), type(8), ink) + 2;
@@ -294,8 +298,7 @@ void paint_first(QPainter& painter, const QSizeF& page, const sheet::Sheet& shee
     paint_rule(painter, margin_pt, y, width);
     y += 10;
     const double column = 0.60 * width;
-    const double heading =
-        paint_heading(painter, margin_pt, y, column, QStringLiteral("Corners, and straights that matter"));
+    const double heading = paint_heading(painter, margin_pt, y, column, tr("Corners, and straights that matter"));
     std::vector<sheet::Row> rows;
     std::ranges::copy_if(sheet.segments, std::back_inserter(rows),
                          [](const sheet::Row& row) { return row.corner || row.matters; });
@@ -304,22 +307,21 @@ void paint_first(QPainter& painter, const QSizeF& page, const sheet::Sheet& shee
     const double room = width - column - 24;
     double at = y;
     const double bottom = page.height() - margin_pt - foot_height - 4;
-    at += paint_pairs(painter, right, at, room, QStringLiteral("Causes, whole lap"), sheet.causes);
-    at += paint_list(painter, right, at, room, bottom, QStringLiteral("Notes"), sheet.notes);
+    at += paint_pairs(painter, right, at, room, tr("Causes, whole lap"), sheet.causes);
+    at += paint_list(painter, right, at, room, bottom, tr("Notes"), sheet.notes);
     const double below = y + heading + corners + 8;
     const Taken setup =
         paint_setup(painter, {margin_pt, below, column, bottom}, {right, at, room, bottom}, sheet.setup);
     at += setup.right;
-    paint_list(painter, margin_pt, below + setup.left, column, bottom, QStringLiteral("Driven differently"),
-               driving_lines(sheet));
-    paint_list(painter, right, at, room, bottom, QStringLiteral("To keep in mind"), sheet.remarks);
+    paint_list(painter, margin_pt, below + setup.left, column, bottom, tr("Driven differently"), driving_lines(sheet));
+    paint_list(painter, right, at, room, bottom, tr("To keep in mind"), sheet.remarks);
 }
 
 void paint_all_segments(QPainter& painter, const QSizeF& page, const sheet::Sheet& sheet) {
     const double width = page.width() - 2 * margin_pt;
     double y = margin_pt;
     y += paint_text(painter, margin_pt, y, width, text(sheet.headline), type(14, true), ink) + 4;
-    y += paint_text(painter, margin_pt, y, width, QStringLiteral("All segments"), type(9, true), ink) + 4;
+    y += paint_text(painter, margin_pt, y, width, tr("All segments"), type(9, true), ink) + 4;
     paint_table(painter, margin_pt, y, width, sheet, sheet.segments);
 }
 

@@ -37,6 +37,7 @@ struct Actions {
     QMenu* panels_menu;
     QMenu* units_menu;
     QMenu* look_menu;
+    QMenu* language_menu;
     QMenu* go_menu;
     QMenu* video_menu;
     QMenu* play_speed_menu;
@@ -121,6 +122,7 @@ struct Actions {
     QActionGroup* units;
     QAction* next_units;
     QActionGroup* look;
+    QActionGroup* language;
     QAction* next_segment;
     QAction* previous_segment;
     QAction* cursor_on;
@@ -161,6 +163,7 @@ struct Actions {
     void add_track();
     void add_units(QMenuBar& bar);
     void add_looks(QMenuBar& bar);
+    void add_languages(QMenuBar& bar);
 };
 
 } // namespace lapwright::window

@@ -20,7 +20,7 @@ void add_commands(std::vector<Destination>& places, const std::vector<QMenu*>& m
     for (const QMenu* menu : menus)
         for (QAction* action : menu->actions()) {
             if (action->isSeparator() || action->menu() != nullptr || !action->isEnabled()) continue;
-            places.push_back({QString(action->text()).remove(QLatin1Char('&')),
+            places.push_back({models::without_mnemonic(action->text()),
                               action->shortcut().toString(QKeySequence::NativeText), [action] { action->trigger(); }});
         }
 }

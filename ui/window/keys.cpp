@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/keys.h"
 
+#include "ui/models/text.h"
 #include "ui/window/actions.h"
 #include "ui/window/preferences.h"
 
@@ -11,10 +12,6 @@
 
 namespace lapwright::window {
 namespace {
-
-QString plain_words(QString words) {
-    return words.remove(QLatin1Char('&'));
-}
 
 bool among(const std::vector<QAction*>& actions, const QAction* action) {
     return std::ranges::find(actions, action) != actions.end();
@@ -27,7 +24,7 @@ Keys::Keys(const Actions& actions, Preferences& preferences, std::function<void(
     for (const QMenu* menu : actions_.menus_with_keys())
         for (QAction* action : menu->actions()) {
             if (action->isSeparator() || action->menu() != nullptr || action->objectName().isEmpty()) continue;
-            commands_.push_back({action, plain_words(menu->title()), action->shortcuts()});
+            commands_.push_back({action, models::without_mnemonic(menu->title()), action->shortcuts()});
             const auto kept = preferences_.keys.constFind(action->objectName());
             if (kept == preferences_.keys.constEnd()) continue;
             QList<QKeySequence> own;
@@ -46,8 +43,8 @@ dialogs::KeyChanger::Source Keys::source() {
     const auto now = [this] {
         std::vector<dialogs::KeyChanger::Command> all;
         for (const Command& command : commands_)
-            all.push_back(
-                {command.group, plain_words(command.action->text()), command.action->shortcuts(), command.usual});
+            all.push_back({command.group, models::without_mnemonic(command.action->text()), command.action->shortcuts(),
+                           command.usual});
         return all;
     };
     return {now, [this](std::size_t row, const QKeySequence& key) { return others(row, key); },

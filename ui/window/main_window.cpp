@@ -193,6 +193,13 @@ void MainWindow::connect_preferences() {
         const auto now = all.indexOf(actions_.units->checkedAction());
         all[(now + 1) % all.size()]->trigger();
     });
+    for (QAction* action : a.language->actions())
+        action->setChecked(action->data().toString() == preferences_.language);
+    connect(a.language, &QActionGroup::triggered, this, [this](const QAction* action) {
+        preferences_.language = action->data().toString();
+        notices_->add(tr("The language changes when Lapwright is started the next time."));
+        save();
+    });
     connect(a.look, &QActionGroup::triggered, this, [this](const QAction* action) {
         preferences_.look = static_cast<theme::Choice>(action->data().toInt());
         apply_look();

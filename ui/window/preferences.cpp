@@ -16,6 +16,8 @@ using theme::Choice;
 constexpr std::array looks{std::pair(Choice::light, "light"), std::pair(Choice::dark, "dark"),
                            std::pair(Choice::system, "system")};
 
+const QString language_key = QStringLiteral("language");
+
 using workspace::PresentPairing;
 
 constexpr double highest_panel_px = 4000.0;
@@ -75,6 +77,7 @@ Preferences load_preferences(const QSettings& settings) {
     for (const auto& [choice, name] : looks) {
         if (look == QLatin1String(name)) p.look = choice;
     }
+    p.language = settings.value(language_key).toString();
     p.channels = settings.value(QStringLiteral("compare/channels")).toStringList();
     const QVariantMap sets = settings.value(QStringLiteral("compare/channel_sets")).toMap();
     for (auto set = sets.begin(); set != sets.end(); ++set)
@@ -104,6 +107,7 @@ void save_preferences(QSettings& settings, const Preferences& p) {
     for (const auto& [choice, name] : looks) {
         if (p.look == choice) settings.setValue(QStringLiteral("look"), QLatin1String(name));
     }
+    settings.setValue(language_key, p.language);
     settings.setValue(QStringLiteral("compare/channels"), p.channels);
     QVariantMap sets;
     for (auto set = p.channel_sets.begin(); set != p.channel_sets.end(); ++set)

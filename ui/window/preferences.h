@@ -19,6 +19,7 @@ namespace lapwright::window {
 struct Preferences {
     base::UnitSystem units = base::UnitSystem::metric;
     theme::Choice look = theme::Choice::system;
+    QString language; // a code of ui/window/language.h; empty: the system's
     QStringList channels;
     QMap<QString, QStringList> channel_sets; // by their names
     bool band_shown = true;

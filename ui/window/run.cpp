@@ -6,7 +6,9 @@
 #include "ui/bridge/worker.h"
 #include "ui/models/file_name.h"
 #include "ui/theme/fonts.h"
+#include "ui/window/language.h"
 #include "ui/window/main_window.h"
+#include "ui/window/preferences.h"
 
 #include <QApplication>
 #include <QIcon>
@@ -79,13 +81,14 @@ int run(int argc, char** argv) {
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     theme::add_faces(QApplication::applicationDirPath() + QStringLiteral("/../share/lapwright/fonts"));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/lapwright.svg")));
+    QSettings settings;
+    speak(load_preferences(settings).language);
     const Words words = words_of(QApplication::arguments().mid(1));
     if (!words.complaint.isEmpty()) {
         std::cerr << "lapwright: " << words.complaint.toStdString() << '\n';
         if (!platform::printing_is_seen()) QMessageBox::critical(nullptr, {}, words.complaint);
         return 2;
     }
-    QSettings settings;
     const std::string book = models::file_name(words.book);
     bridge::Stages stages = bridge::analysis_stages(workspace::own_recipe_folder(), book);
     stages.state_folder = workspace::own_state_folder();

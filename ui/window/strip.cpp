@@ -15,6 +15,7 @@ namespace lapwright::window {
 Strip::Strip(QWidget* parent) : QFrame(parent), bar_(new QMenuBar(this)), actions_(*bar_), notices_(new Notices(this)) {
     setObjectName(QStringLiteral("strip"));
     bar_->setNativeMenuBar(false);
+    bar_->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Preferred);
     stage_ = theme::plain_label(this, theme::small());
     progress_ = new QProgressBar(this);
     progress_->setRange(0, 1000);

@@ -12,7 +12,7 @@ namespace lapwright::window {
 namespace {
 
 QString tr(const char* words) {
-    return QCoreApplication::translate("lapwright::window::Watching", words);
+    return QCoreApplication::translate("Lapwright", words);
 }
 
 } // namespace
@@ -41,7 +41,7 @@ QString words(const HowPlayed& how) {
     const QString pace = how.speed == 1.0 ? QString() : tr(", at %1 of their pace").arg(how.speed);
     const QString both = how.one_clock ? tr("both let go at the same moment%1").arg(pace)
                                        : tr("both at the same place%1; B plays %2 times as fast as it was")
-                                             .arg(pace, models::text(base::fixed_text(how.stretch_of_b, 2)));
+                                             .arg(pace, models::text(base::shown_text(how.stretch_of_b, 2)));
     return tr("Videos: %1").arg(both) + (how.sound.isEmpty() ? QString() : QStringLiteral("; ") + how.sound);
 }
 

@@ -2,6 +2,7 @@
 // The limits are common practice, no source: wheels slip by a few percent, receivers agree with themselves to one.
 #include "core/import/channels/agreement.h"
 
+#include "core/base/translation.h"
 #include "core/import/channels/axis_check.h"
 #include "core/import/columns/speed_check.h"
 
@@ -170,7 +171,7 @@ void settle_axis(const Recording& recording, Channel& channel, ColumnGuess& gues
     const bool unsure = guess.confidence < named_by_axis;
     if (guess.settled || (!unsure && guess.unit_written)) return;
     const bool lateral = guess.meaning == Meaning::lateral_acceleration;
-    const std::string direction = lateral ? "lateral" : "longitudinal";
+    const std::string direction = lateral ? base::word("lateral") : base::word("longitudinal");
     if (const auto size = guess.unit_written ? std::nullopt : size_of_axis(recording, channel, lateral))
         settle_size(channel, guess, *size);
     const auto fit = fit_axis(recording, channel);

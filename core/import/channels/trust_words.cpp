@@ -2,6 +2,7 @@
 #include "core/import/channels/trust_words.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/base/wording.h"
 #include "core/import/columns/recipe_edit.h"
 
@@ -11,12 +12,15 @@
 namespace lapwright::import {
 namespace {
 
+using base::said;
+using base::word;
 using recording::Channel;
 
 std::string gap_words(const ChannelTrust& trust) {
-    if (trust.gaps == 0) return "none";
-    return base::integer_text(static_cast<std::int64_t>(trust.gaps)) + ", longest " +
-           base::fixed_text(trust.longest_gap_s, 2) + " s at " + base::fixed_text(trust.longest_gap_at_s, 1) + " s";
+    if (trust.gaps == 0) return said("none");
+    return said("%1, longest %2 s at %3 s",
+                {base::integer_text(static_cast<std::int64_t>(trust.gaps)), base::shown_text(trust.longest_gap_s, 2),
+                 base::shown_text(trust.longest_gap_at_s, 1)});
 }
 
 std::string written_words(const Channel& channel) {
@@ -51,9 +55,12 @@ std::vector<ChannelWords> channel_words(const recording::Recording& recording, c
 std::string wheel_words(const Trust& trust) {
     if (!trust.wheel_speed_scale) return "";
     const double percent = 100.0 * (*trust.wheel_speed_scale - 1.0);
-    const std::string figure = base::fixed_text(std::abs(percent), 1);
-    if (figure == "0.0") return "Wheel speed and satellite speed agree within 0.05 %.";
-    return "Wheel speed reads " + figure + " % " + (percent > 0.0 ? "high" : "low") + " against satellite speed.";
+    const std::string figure = base::shown_text(std::abs(percent), 1);
+    if (base::shows_zero(figure))
+        return said("Wheel speed and satellite speed agree within %1 %.", {base::shown_text(0.05, 2)});
+    return said(percent > 0.0 ? word("Wheel speed reads %1 % high against satellite speed.")
+                              : word("Wheel speed reads %1 % low against satellite speed."),
+                {figure});
 }
 
 } // namespace lapwright::import

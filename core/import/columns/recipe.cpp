@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/columns/recipe.h"
 
+#include "core/base/translation.h"
 #include "core/import/text/limits.h"
 #include "core/import/vocabulary/units_in_text.h"
 
@@ -14,6 +15,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::said;
 using Json = nlohmann::ordered_json;
 
 constexpr int format_version = 1;
@@ -58,23 +60,23 @@ class Reader {
 
     base::Result<Recipe> read(std::string_view text) {
         const Json json = Json::parse(text, nullptr, false);
-        if (json.is_discarded() || !json.is_object()) return refused("this is no JSON document");
-        if (number_of(json, "recipe") != format_version) return refused("this is no import recipe of version 1");
+        if (json.is_discarded() || !json.is_object()) return refused(said("this is no JSON document"));
+        if (number_of(json, "recipe") != format_version) return refused(said("this is no import recipe of version 1"));
         Recipe recipe;
         recipe.title = text_of(json, "title", "");
         const std::string delimiter = text_of(json, "delimiter", ",");
         if (delimiter != "blanks" && delimiter.size() != 1)
-            return refused("\"delimiter\" is neither one character nor \"blanks\"");
+            return refused(said("\"delimiter\" is neither one character nor \"blanks\""));
         recipe.delimiter = delimiter == "blanks" ? Delimiter{' ', true} : Delimiter{delimiter.front(), false};
         const std::string mark = text_of(json, "decimal_mark", ".");
-        if (mark != "." && mark != ",") return refused("\"decimal_mark\" is neither point nor comma");
+        if (mark != "." && mark != ",") return refused(said("\"decimal_mark\" is neither point nor comma"));
         recipe.decimal_mark = mark.front();
         recipe.row_rate_hz = number_of(json, "row_rate_hz");
         if (recipe.row_rate_hz && !(*recipe.row_rate_hz >= 0.1 && *recipe.row_rate_hz <= 10'000.0))
-            return refused("\"row_rate_hz\" is outside 0.1 to 10,000");
+            return refused(said("\"row_rate_hz\" is outside 0.1 to 10,000"));
         const auto columns = json.find("columns");
         if (columns == json.end() || !columns->is_array() || columns->size() > max_columns)
-            return refused("\"columns\" is missing");
+            return refused(said("\"columns\" is missing"));
         for (const Json& column : *columns) {
             if (const auto added = add(recipe, column); !added) return added.error();
         }
@@ -83,11 +85,14 @@ class Reader {
 
   private:
     [[nodiscard]] Error refused(const std::string& what) const {
-        return {ErrorCode::recipe_not_readable, {name_, {}, ""}, what, "write the recipe again from the column dialog"};
+        return {ErrorCode::recipe_not_readable,
+                {name_, {}, ""},
+                what,
+                said("write the recipe again from the column dialog")};
     }
 
     base::Result<void> add(Recipe& recipe, const Json& json) {
-        if (!json.is_object()) return refused("an entry of \"columns\" is no object");
+        if (!json.is_object()) return refused(said("an entry of \"columns\" is no object"));
         RecipeColumn column;
         column.header = text_of(json, "header", "");
         const auto in_column = [&](const std::string& what) {
@@ -97,15 +102,16 @@ class Reader {
         const auto meaning = recording::parse_meaning(text_of(json, "meaning", "other"));
         const auto unit = parse_unit_name(text_of(json, "unit", ""));
         const auto form = parse_cell_form(text_of(json, "form", "number"));
-        if (!role) return in_column("\"use\" is not known");
-        if (!meaning) return in_column("\"meaning\" is not known");
-        if (!unit) return in_column("\"unit\" is not known");
-        if (!form) return in_column("\"form\" is not known");
+        if (!role) return in_column(said("\"use\" is not known"));
+        if (!meaning) return in_column(said("\"meaning\" is not known"));
+        if (!unit) return in_column(said("\"unit\" is not known"));
+        if (!form) return in_column(said("\"form\" is not known"));
         const bool measured = *unit == base::Unit::none || *meaning == recording::Meaning::other ||
                               recording::quantity(*meaning) == base::quantity(*unit);
-        if (*role == Role::channel && !measured) return in_column("its unit does not measure its meaning");
+        if (*role == Role::channel && !measured) return in_column(said("its unit does not measure its meaning"));
         column.scale = number_of(json, "scale").value_or(1.0);
-        if (!std::isfinite(column.scale) || column.scale == 0.0) return in_column("\"scale\" is no usable number");
+        if (!std::isfinite(column.scale) || column.scale == 0.0)
+            return in_column(said("\"scale\" is no usable number"));
         column.role = *role;
         column.meaning = *meaning;
         column.unit = *unit;
@@ -120,7 +126,7 @@ class Reader {
 } // namespace
 
 std::string words(const Recipe& recipe) {
-    return recipe.title.empty() ? "a recipe without a title" : "the recipe \"" + recipe.title + "\"";
+    return recipe.title.empty() ? said("a recipe without a title") : said("the recipe \"%1\"", {recipe.title});
 }
 
 std::string write_recipe(const Recipe& recipe) {

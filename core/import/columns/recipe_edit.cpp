@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/columns/recipe_edit.h"
 
+#include "core/base/translation.h"
 #include "core/recording/recording.h"
 
 #include <algorithm>
@@ -11,17 +12,12 @@ namespace lapwright::import {
 namespace {
 
 using base::Quantity;
+using base::said;
 using base::Unit;
 using recording::Meaning;
 
 constexpr int last_meaning = static_cast<int>(Meaning::humidity);
 constexpr int last_unit = static_cast<int>(Unit::ampere);
-
-std::string spoken(std::string_view name) {
-    std::string words(name);
-    std::ranges::replace(words, '_', ' ');
-    return words;
-}
 
 // Forms whose cells bring their unit with them.
 bool form_has_unit(CellForm form) {
@@ -82,58 +78,58 @@ const std::vector<ColumnUse>& all_uses() {
 std::string words(const ColumnUse& use) {
     switch (use.role) {
     case Role::skip:
-        return "not used";
+        return said("not used");
     case Role::time:
-        return "time";
+        return said("time");
     case Role::date:
-        return "date";
+        return said("date");
     case Role::north_south:
-        return "letter N or S";
+        return said("letter N or S");
     case Role::east_west:
-        return "letter E or W";
+        return said("letter E or W");
     case Role::channel:
         break;
     }
-    return use.meaning == Meaning::other ? "further channel" : spoken(recording::name(use.meaning));
+    return use.meaning == Meaning::other ? said("further channel") : recording::words(use.meaning);
 }
 
 std::string words(CellForm form) {
     switch (form) {
     case CellForm::number:
-        return "number";
+        return said("number");
     case CellForm::number_with_unit:
-        return "number with its unit";
+        return said("number with its unit");
     case CellForm::day_count:
-        return "days with fractions";
+        return said("days with fractions");
     case CellForm::clock:
-        return "hours:minutes:seconds";
+        return said("hours:minutes:seconds");
     case CellForm::packed_clock:
-        return "hhmmss without marks";
+        return said("hhmmss without marks");
     case CellForm::moment:
-        return "date and time of day";
+        return said("date and time of day");
     case CellForm::date:
-        return "date";
+        return said("date");
     case CellForm::packed_date:
-        return "ddmmyy without marks";
+        return said("ddmmyy without marks");
     case CellForm::angle:
-        return "degrees with marks or letters, O is east";
+        return said("degrees with marks or letters, O is east");
     case CellForm::angle_o_west:
-        return "degrees with marks or letters, O is west";
+        return said("degrees with marks or letters, O is west");
     case CellForm::degrees_minutes:
-        return "ddmm.mmmm without marks";
+        return said("ddmm.mmmm without marks");
     case CellForm::hemisphere:
-        return "letter, O is east";
+        return said("letter, O is east");
     case CellForm::hemisphere_o_west:
-        return "letter, O is west";
+        return said("letter, O is west");
     case CellForm::text:
         break;
     }
-    return "text";
+    return said("text");
 }
 
 std::string unit_words(Unit unit) {
-    if (unit == Unit::none) return "no unit";
-    if (unit == Unit::fraction) return "0 to 1";
+    if (unit == Unit::none) return said("no unit");
+    if (unit == Unit::fraction) return said("0 to 1");
     return std::string(base::symbol(unit));
 }
 

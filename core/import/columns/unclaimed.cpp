@@ -2,6 +2,7 @@
 // The limits are common practice, no source.
 #include "core/import/columns/unclaimed.h"
 
+#include "core/base/translation.h"
 #include "core/import/columns/axis_fit.h"
 #include "core/import/columns/column_relations.h"
 #include "core/import/columns/speed_check.h"
@@ -34,18 +35,19 @@ class Unclaimed {
         if (!best) {
             if (claimed || find(Meaning::wheel_speed)) return;
             for (const std::size_t i : with_unit(Quantity::speed))
-                if (!ratio(i)) doubt(i, DoubtKind::not_confirmed, "speed of the car");
+                if (!ratio(i)) doubt(i, DoubtKind::not_confirmed, base::word("speed of the car"));
             return;
         }
         if (claimed && (guesses_[*claimed].settled || follows(*claimed))) return;
-        if (!claimed && find(Meaning::wheel_speed)) return doubt(*best, DoubtKind::moves_like, "speed of the car");
+        if (!claimed && find(Meaning::wheel_speed))
+            return doubt(*best, DoubtKind::moves_like, base::word("speed of the car"));
         if (claimed) {
             guesses_[*claimed].meaning = Meaning::other;
             guesses_[*claimed].doubt = {DoubtKind::one_of_two, {"speed", guesses_[*best].name}};
         }
         ColumnGuess& guess = guesses_[*best];
         if (!guess.unit_written) guess.unit = unit_of_ratio(ratio(*best)->middle).unit;
-        take(guess, Meaning::speed, "speed", "the positions");
+        take(guess, Meaning::speed, "speed", base::word("the positions"));
     }
 
     void take_accelerations() {
@@ -59,7 +61,7 @@ class Unclaimed {
                 if (!fit)
                     doubt(i, DoubtKind::not_confirmed, spoken);
                 else if (points(*fit, lateral) && !find(meaning))
-                    take(guesses_[i], meaning, spoken, "the positions");
+                    take(guesses_[i], meaning, spoken, base::word("the positions"));
             }
         }
     }
@@ -69,8 +71,10 @@ class Unclaimed {
         if (find(Meaning::engine_speed)) return;
         for (const std::size_t i : with_unit(Quantity::rotation)) {
             if (guesses_[i].unit != Unit::revolution_per_minute) continue;
-            if (follows_gears(i)) return take(guesses_[i], Meaning::engine_speed, "engine speed", "speed and gear");
-            doubt(i, DoubtKind::not_confirmed, "engine speed");
+            if (follows_gears(i))
+                return take(guesses_[i], Meaning::engine_speed, base::word("engine speed"),
+                            base::word("speed and gear"));
+            doubt(i, DoubtKind::not_confirmed, base::word("engine speed"));
         }
     }
 
@@ -79,7 +83,8 @@ class Unclaimed {
         if (find(Meaning::brake_pressure)) return;
         for (const std::size_t i : with_unit(Quantity::pressure))
             if (only_when_slowing(i))
-                return take(guesses_[i], Meaning::brake_pressure, "brake pressure", "the braking of the car");
+                return take(guesses_[i], Meaning::brake_pressure, base::word("brake pressure"),
+                            base::word("the braking of the car"));
     }
 
     // An engine's load moves as the throttle does: only a person can say which it is.

@@ -3,6 +3,7 @@
 
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/import/channels/fix_track.h"
 #include "core/import/formats/point_values.h"
 #include "core/import/text/cells.h"
@@ -21,6 +22,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::said;
 using recording::Recording;
 using recording::WarningKind;
 
@@ -178,7 +180,7 @@ bool looks_like_gpx(std::string_view head) {
 base::Result<Recording> read_gpx(std::string_view text, const std::string& name, const base::Progress& progress) {
     const std::unique_ptr<std::remove_pointer_t<XML_Parser>, ParserDelete> parser(XML_ParserCreate(nullptr));
     if (!parser)
-        return Error{ErrorCode::file_too_large, {name, {}, ""}, "the memory does not suffice for this file", ""};
+        return Error{ErrorCode::file_too_large, {name, {}, ""}, said("the memory does not suffice for this file"), ""};
     Document document;
     document.parser = parser.get();
     XML_SetUserData(parser.get(), &document);
@@ -189,7 +191,8 @@ base::Result<Recording> read_gpx(std::string_view text, const std::string& name,
     recording.source_file = name;
     for (std::size_t at = 0; at < text.size(); at += xml_piece_bytes) {
         const std::string_view piece = text.substr(at, xml_piece_bytes);
-        if (!base::go_on(progress, "reading track points", static_cast<double>(at) / static_cast<double>(text.size())))
+        if (!base::go_on(progress, said("reading track points"),
+                         static_cast<double>(at) / static_cast<double>(text.size())))
             return base::cancelled();
         const bool last = at + piece.size() == text.size();
         if (XML_Parse(parser.get(), piece.data(), static_cast<int>(piece.size()), last ? XML_TRUE : XML_FALSE) ==
@@ -198,13 +201,13 @@ base::Result<Recording> read_gpx(std::string_view text, const std::string& name,
         if (document.hostile)
             return Error{ErrorCode::not_a_table,
                          {name, document.line(), ""},
-                         "the XML declares entities or nests too deeply",
-                         "export the track as plain GPX 1.1"};
+                         said("the XML declares entities or nests too deeply"),
+                         said("export the track as plain GPX 1.1")};
         if (document.too_many)
             return Error{ErrorCode::file_too_large,
                          {name, document.line(), ""},
-                         "the file holds more points than can be held",
-                         "export one session alone"};
+                         said("the file holds more points than can be held"),
+                         said("export one session alone")};
         // What was read before the damage is still good.
         recording.warnings.push_back({.kind = WarningKind::xml_broken,
                                       .seen = {1, {document.line()}},
@@ -219,8 +222,8 @@ base::Result<Recording> read_gpx(std::string_view text, const std::string& name,
                    std::move(document.beside).columns(document.fixes)))
         return Error{ErrorCode::time_not_usable,
                      {name, {}, ""},
-                     "fewer than two track points have a time and a position",
-                     "export the track with times"};
+                     said("fewer than two track points have a time and a position"),
+                     said("export the track with times")};
     recording.start_unix_s = first_reading_s;
     if (document.zone_missing) recording.warnings.push_back({.kind = WarningKind::zone_unknown});
     return recording;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/formats/import.h"
 
+#include "core/base/translation.h"
 #include "core/import/channels/assemble.h"
 #include "core/import/formats/gpx.h"
 #include "core/import/formats/nmea.h"
@@ -14,6 +15,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::said;
 using recording::Recording;
 using recording::WarningKind;
 
@@ -43,8 +45,8 @@ base::Result<Recording> import_text(const TextSource& source, const std::string&
     if (!text)
         return Error{ErrorCode::file_not_readable,
                      {name, {}, ""},
-                     "the file cannot be read to its end",
-                     "check the disk or card"};
+                     said("the file cannot be read to its end"),
+                     said("check the disk or card")};
     if (text->starts_with(utf8_mark)) text->remove_prefix(utf8_mark.size());
     return source.kind == FileKind::gpx ? read_gpx(*text, name, progress) : read_nmea(*text, name, progress);
 }
@@ -62,8 +64,8 @@ base::Result<Recording> import_source(const ByteSource& bytes, const std::string
     } catch (const std::bad_alloc&) {
         return Error{ErrorCode::file_too_large,
                      {name, {}, ""},
-                     "the memory does not suffice for this file",
-                     "export one session alone"};
+                     said("the memory does not suffice for this file"),
+                     said("export one session alone")};
     }
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/import/channels/fix_track.h"
 #include "core/import/formats/nmea_sentence.h"
 #include "core/import/text/cells.h"
@@ -19,6 +20,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::said;
 using recording::LineTally;
 using recording::Recording;
 using recording::WarningKind;
@@ -170,8 +172,8 @@ base::Result<Recording> read_nmea(std::string_view text, const std::string& name
         const std::string_view content = trimmed(text.substr(at, next - at));
         at = next;
         ++line;
-        if (line % 8192 == 0 &&
-            !base::go_on(progress, "reading sentences", static_cast<double>(at) / static_cast<double>(text.size())))
+        if (line % 8192 == 0 && !base::go_on(progress, said("reading sentences"),
+                                             static_cast<double>(at) / static_cast<double>(text.size())))
             return base::cancelled();
         if (content.empty()) continue;
         const ReadSentence read = read_sentence(content);
@@ -186,8 +188,8 @@ base::Result<Recording> read_nmea(std::string_view text, const std::string& name
         if (reader.fixes().size() > largest_rows)
             return Error{ErrorCode::file_too_large,
                          {name, line, ""},
-                         "the file holds more fixes than can be held",
-                         "export one session alone"};
+                         said("the file holds more fixes than can be held"),
+                         said("export one session alone")};
     }
     Recording recording;
     recording.source_file = name;
@@ -204,11 +206,11 @@ base::Result<Recording> read_nmea(std::string_view text, const std::string& name
                          base::integer_text(static_cast<std::int64_t>(wrong_sums.count)) +
                              (wrong_sums.count == 1 ? " of its sentences has" : " of its sentences have") +
                              " a wrong checksum, so that no two give a time and a position",
-                         "copy the file from the logger again"};
+                         said("copy the file from the logger again")};
         return Error{ErrorCode::no_motion,
                      {name, {}, ""},
-                     "no two sentences give a time and a position",
-                     "record GGA or RMC sentences with a fix"};
+                     said("no two sentences give a time and a position"),
+                     said("record GGA or RMC sentences with a fix")};
     }
     if (reader.date_s())
         recording.start_unix_s = *reader.date_s() + first_reading_s;

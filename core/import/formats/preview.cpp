@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/formats/preview.h"
 
+#include "core/base/translation.h"
 #include "core/import/channels/assemble.h"
 #include "core/import/formats/table_import.h"
 #include "core/import/text/line_scan.h"
@@ -13,6 +14,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::said;
 
 constexpr std::size_t previewed_bytes = std::size_t{4} << 20U;
 
@@ -29,7 +31,10 @@ base::Result<Preview> preview_source(const ByteSource& bytes, const std::string&
     auto source = open_text(bytes, name);
     if (!source) return source.error();
     if (source->kind != FileKind::table)
-        return Error{ErrorCode::not_a_table, {name, {}, ""}, "this file has no columns to choose", "open it as it is"};
+        return Error{ErrorCode::not_a_table,
+                     {name, {}, ""},
+                     said("this file has no columns to choose"),
+                     said("open it as it is")};
     auto known = know_table(*source, name, options);
     if (!known) return known.error();
     const Layout& layout = known->layout;
@@ -37,7 +42,10 @@ base::Result<Preview> preview_source(const ByteSource& bytes, const std::string&
     const std::size_t most = std::min(source->bytes.size(), layout.data_offset + previewed_bytes);
     const auto text = source->bytes.piece(0, most, buffer);
     if (!text)
-        return Error{ErrorCode::file_not_readable, {name, {}, ""}, "the file cannot be read", "check the disk or card"};
+        return Error{ErrorCode::file_not_readable,
+                     {name, {}, ""},
+                     said("the file cannot be read"),
+                     said("check the disk or card")};
     const std::size_t end = layout.data_offset + end_of_rows(text->substr(layout.data_offset), rows);
     const ByteSource first(text->substr(0, end));
 
@@ -73,8 +81,8 @@ base::Result<Preview> guarded(const ByteSource& bytes, const std::string& name, 
     } catch (const std::bad_alloc&) {
         return Error{ErrorCode::file_too_large,
                      {name, {}, ""},
-                     "the memory does not suffice for this file",
-                     "export one session alone"};
+                     said("the memory does not suffice for this file"),
+                     said("export one session alone")};
     }
 }
 

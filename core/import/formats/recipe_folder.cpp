@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/formats/recipe_folder.h"
 
+#include "core/base/translation.h"
 #include "core/import/columns/recipe_file.h"
 #include "core/import/formats/table_import.h"
 
@@ -13,6 +14,8 @@
 
 namespace lapwright::import {
 namespace {
+
+using base::said;
 
 namespace fs = std::filesystem;
 
@@ -72,7 +75,8 @@ base::Result<std::shared_ptr<const Vocabulary>> RecipeFolder::vocabulary() const
     std::string buffer;
     const auto text = source->piece(0, std::min(source->size(), largest_vocabulary_bytes), buffer);
     if (!text)
-        return base::Error{base::ErrorCode::file_not_readable, {file, {}, {}}, "it cannot be read", "check the disk"};
+        return base::Error{
+            base::ErrorCode::file_not_readable, {file, {}, {}}, said("it cannot be read"), said("check the disk")};
     auto known = with_words(built_in_vocabulary(), *text, file);
     if (!known) return known.error();
     return std::make_shared<const Vocabulary>(std::move(known).value());
@@ -99,8 +103,8 @@ base::Result<void> RecipeFolder::remove(const Recipe& recipe) const {
     if (!problem) return {};
     return base::Error{base::ErrorCode::file_not_writable,
                        {kept->file, {}, {}},
-                       "the recipe cannot be removed",
-                       "check your rights to its folder"};
+                       said("the recipe cannot be removed"),
+                       said("check your rights to its folder")};
 }
 
 std::optional<Recipe> recipe_for(const std::string& file, std::span<const KeptRecipe> recipes) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/formats/table_import.h"
 
+#include "core/base/translation.h"
 #include "core/import/formats/gpx.h"
 #include "core/import/formats/nmea.h"
 #include "core/import/tables/long_form.h"
@@ -15,13 +16,16 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::said;
 
 // The layout is told from this much of the file.
 constexpr std::size_t head_bytes = std::size_t{1} << 20U;
 
 Error unreadable(const std::string& name) {
-    return {
-        ErrorCode::file_not_readable, {name, {}, ""}, "the file cannot be read to its end", "check the disk or card"};
+    return {ErrorCode::file_not_readable,
+            {name, {}, ""},
+            said("the file cannot be read to its end"),
+            said("check the disk or card")};
 }
 
 // Loggers reserve room ahead; what they did not fill is zeros.
@@ -47,7 +51,7 @@ base::Result<Utf8Text> read_utf16(const ByteSource& bytes, Encoding encoding, co
     text.text.reserve(bytes.size() / 2 + 16);
     std::string buffer;
     for (std::size_t at = 0; at < bytes.size();) {
-        if (!base::go_on(progress, "reading characters", 0.0)) return base::cancelled();
+        if (!base::go_on(progress, said("reading characters"), 0.0)) return base::cancelled();
         const std::size_t end = std::min(bytes.size(), at + piece_bytes);
         auto piece = bytes.piece(at, end, buffer);
         if (!piece) return unreadable(name);
@@ -62,8 +66,8 @@ base::Result<Utf8Text> read_utf16(const ByteSource& bytes, Encoding encoding, co
 Error without_table(const std::string& name) {
     return {ErrorCode::not_a_table,
             {name, {}, ""},
-            "no table of numbers is found in this file",
-            "export the session as delimited text, GPX or NMEA 0183"};
+            said("no table of numbers is found in this file"),
+            said("export the session as delimited text, GPX or NMEA 0183")};
 }
 
 // "1,5,2,5" under two names: which comma is the decimal mark cannot be told.
@@ -188,14 +192,14 @@ base::Result<KnownTable> know_table(const TextSource& source, const std::string&
     if (layout->columns > max_columns)
         return Error{ErrorCode::not_a_table,
                      {name, layout->data_line, ""},
-                     "the table has more than 4096 columns",
-                     "export fewer channels"};
+                     said("the table has more than 4096 columns"),
+                     said("export fewer channels")};
     if (commas_in_conflict(*layout))
         return Error{
             ErrorCode::not_a_table,
             {name, layout->data_line, ""},
-            "rows have more cells than there are names, as if commas were decimal marks and delimiters at once",
-            "export with semicolons or tabs, or with decimal points"};
+            said("rows have more cells than there are names, as if commas were decimal marks and delimiters at once"),
+            said("export with semicolons or tabs, or with decimal points")};
     KnownTable known{std::move(*layout), {}, recipe_fits};
     if (options.recipe) known.layout.style.decimal_mark = options.recipe->decimal_mark;
     known.guesses = guess_columns(known.layout, take_samples(source.bytes, known.layout));

@@ -2,6 +2,7 @@
 // The limits are common practice, no source.
 #include "core/import/tables/long_form.h"
 
+#include "core/base/translation.h"
 #include "core/import/tables/each_line.h"
 #include "core/import/tables/head_lines.h"
 #include "core/import/tables/layout.h"
@@ -16,6 +17,7 @@
 namespace lapwright::import {
 namespace {
 
+using base::said;
 using Cells = std::vector<std::string>;
 
 constexpr std::size_t enough_rows = 12;
@@ -232,11 +234,12 @@ std::optional<std::string> side_by_side(std::string_view text, Encoding encoding
     const Delimiter delimiter = form->delimiter;
     SideBySide table(std::move(*form));
     const auto readings = [&](const auto& use) {
-        return each_line(text, "putting readings side by side", progress, [&](std::string_view line, std::string_view) {
-            if (line.size() > longest_line_bytes) return;
-            const Cells cells = split_cells(line, delimiter);
-            if (table.is_reading(cells)) use(cells);
-        });
+        return each_line(text, said("putting readings side by side"), progress,
+                         [&](std::string_view line, std::string_view) {
+                             if (line.size() > longest_line_bytes) return;
+                             const Cells cells = split_cells(line, delimiter);
+                             if (table.is_reading(cells)) use(cells);
+                         });
     };
     if (!readings([&](const Cells& cells) { table.name(cells); }) || table.names() >= most_names) return std::nullopt;
     table.begin();

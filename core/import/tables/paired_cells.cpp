@@ -2,6 +2,7 @@
 // The limits are common practice, no source.
 #include "core/import/tables/paired_cells.h"
 
+#include "core/base/translation.h"
 #include "core/import/tables/each_line.h"
 #include "core/import/tables/head_lines.h"
 #include "core/import/text/cells.h"
@@ -14,6 +15,8 @@
 
 namespace lapwright::import {
 namespace {
+
+using base::said;
 
 constexpr std::size_t enough_places = 10;
 constexpr std::size_t min_decimals = 4;
@@ -141,18 +144,19 @@ std::optional<std::string> places_parted(std::string_view text, Encoding encodin
     std::string parted;
     parted.reserve(text.size() + text.size() / 8);
     bool named = false;
-    const bool whole = each_line(text, "parting places", progress, [&](std::string_view line, std::string_view end) {
-        const auto cell = is_comment(line) ? std::nullopt : cell_at(line, *column);
-        if (cell) {
-            const bool is_name = !named && !cell->text.empty() && !place_in_cell(cell->text);
-            named = named || is_name;
-            parted += line.substr(0, cell->begin);
-            parted += in_two(cell->text, *column, is_name);
-            line.remove_prefix(cell->end);
-        }
-        parted += line;
-        parted += end;
-    });
+    const bool whole =
+        each_line(text, said("parting places"), progress, [&](std::string_view line, std::string_view end) {
+            const auto cell = is_comment(line) ? std::nullopt : cell_at(line, *column);
+            if (cell) {
+                const bool is_name = !named && !cell->text.empty() && !place_in_cell(cell->text);
+                named = named || is_name;
+                parted += line.substr(0, cell->begin);
+                parted += in_two(cell->text, *column, is_name);
+                line.remove_prefix(cell->end);
+            }
+            parted += line;
+            parted += end;
+        });
     if (!whole) return std::nullopt;
     return parted;
 }

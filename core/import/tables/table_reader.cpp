@@ -4,6 +4,7 @@
 #include "core/import/tables/table_reader.h"
 
 #include "core/base/parallel.h"
+#include "core/base/translation.h"
 #include "core/import/tables/row_scan.h"
 #include "core/import/text/limits.h"
 #include "core/import/text/line_scan.h"
@@ -17,6 +18,7 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::said;
 
 constexpr std::size_t piece_bytes = std::size_t{1} << 20U;
 constexpr std::string_view stage = "reading rows";
@@ -49,7 +51,8 @@ std::size_t values_of_bytes(std::size_t bytes) {
 }
 
 Error unreadable() {
-    return {ErrorCode::file_not_readable, {}, "the file cannot be read to its end", "check the disk or card"};
+    return {
+        ErrorCode::file_not_readable, {}, said("the file cannot be read to its end"), said("check the disk or card")};
 }
 
 class TableReader {
@@ -86,8 +89,10 @@ class TableReader {
         pieces_.resize(std::max<std::size_t>(1, (bytes + piece_bytes - 1) / piece_bytes));
         if (auto done = for_each_piece(0.0, 0.2, &TableReader::survey_piece); !done) return done;
         if (std::ranges::any_of(pieces_, &Piece::line_too_long))
-            return Error{
-                ErrorCode::not_a_table, {}, "a line is longer than 1 MiB", "export the session as delimited text"};
+            return Error{ErrorCode::not_a_table,
+                         {},
+                         said("a line is longer than 1 MiB"),
+                         said("export the session as delimited text")};
         return {};
     }
 
@@ -153,8 +158,8 @@ class TableReader {
         if (rows > largest_rows || values > max_values || values > values_of_bytes(source_.size()))
             return Error{ErrorCode::file_too_large,
                          {},
-                         "the table has more values than can be held",
-                         "export one session alone"};
+                         said("the table has more values than can be held"),
+                         said("export one session alone")};
         table_.columns.resize(plans_.size());
         tallies_.resize(pieces_.size());
         rows_ = rows;

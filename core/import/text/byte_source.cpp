@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/text/byte_source.h"
 
+#include "core/base/translation.h"
 #include "core/import/text/limits.h"
 #include "core/platform/files.h"
 
@@ -9,12 +10,13 @@ namespace {
 
 using base::Error;
 using base::ErrorCode;
+using base::said;
 
 Error not_readable(const std::string& path) {
     return {ErrorCode::file_not_readable,
             {path, {}, ""},
-            "the file cannot be read",
-            "check its name and your rights to it"};
+            said("the file cannot be read"),
+            said("check its name and your rights to it")};
 }
 
 } // namespace
@@ -24,10 +26,13 @@ base::Result<ByteSource> ByteSource::open(const std::string& path) {
     using Outcome = platform::ReadableFile::Outcome;
     if (file->outcome() == Outcome::not_readable) return not_readable(path);
     if (file->outcome() == Outcome::no_file_of_data)
-        return Error{ErrorCode::file_not_readable, {path, {}, ""}, "this is no file of data", "name a single file"};
-    if (file->size() > largest_file_bytes)
         return Error{
-            ErrorCode::file_too_large, {path, {}, ""}, "the file is larger than 4 GiB", "export one session alone"};
+            ErrorCode::file_not_readable, {path, {}, ""}, said("this is no file of data"), said("name a single file")};
+    if (file->size() > largest_file_bytes)
+        return Error{ErrorCode::file_too_large,
+                     {path, {}, ""},
+                     said("the file is larger than 4 GiB"),
+                     said("export one session alone")};
     return ByteSource(file, static_cast<std::size_t>(file->size()));
 }
 

@@ -2,10 +2,13 @@
 #include "core/import/text/day.h"
 
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/import/text/moment.h"
 
 namespace lapwright::import {
 namespace {
+
+using base::said;
 
 constexpr double day_s = 86400.0;
 
@@ -14,7 +17,7 @@ base::Result<std::optional<double>> moment_of_day(const std::string& day, double
     const auto date = read_date(day);
     if (!date)
         return base::Error{
-            base::ErrorCode::value_not_readable, {}, "\"" + day + "\" is no date", "write it as 2026-05-16"};
+            base::ErrorCode::value_not_readable, {}, "\"" + day + "\" is no date", said("write it as 2026-05-16")};
     return std::optional(static_cast<double>(date->days) * day_s + later_s);
 }
 
@@ -42,11 +45,11 @@ base::Result<double> moment_of(const std::string& words) {
         return base::Error{base::ErrorCode::value_not_readable,
                            {},
                            "\"" + words + "\" has no time of day",
-                           "write it as 2026-05-16 10:20, with 0 to 23 hours"};
+                           said("write it as 2026-05-16 10:20, with 0 to 23 hours")};
     }
     if (const auto date = read_date(words)) return static_cast<double>(date->days) * day_s;
     return base::Error{
-        base::ErrorCode::value_not_readable, {}, "\"" + words + "\" is no date", "write it as 2026-05-16 10:20"};
+        base::ErrorCode::value_not_readable, {}, "\"" + words + "\" is no date", said("write it as 2026-05-16 10:20")};
 }
 
 } // namespace lapwright::import

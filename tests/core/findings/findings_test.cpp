@@ -55,8 +55,8 @@ causes::Explanation example() {
     e.total.cornering_as_driven = e.total.cornering;
     e.total.straights = with(-2.0, 0.25);
     e.total.driver_and_rest = with(-0.1, 2.0);
-    e.sensitivities_a.push_back({"10 % less drag", {}, {with(-0.2, 0.02), {}}});
-    e.sensitivities_b.push_back({"10 % more downforce", {}, {with(-0.15, 0.05), {}}});
+    e.sensitivities_a.push_back({"10 % less drag", Cause::drag, {}, {with(-0.2, 0.02), {}}});
+    e.sensitivities_b.push_back({"10 % more downforce", Cause::downforce, {}, {with(-0.15, 0.05), {}}});
     return e;
 }
 

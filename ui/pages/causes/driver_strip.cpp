@@ -83,8 +83,13 @@ void DriverStrip::add(const findings::DriverFigure& figure, int column) {
         // A unit does not stand alone on a line.
         if (row == 0) label->setText(QString(words[row]).replace(QStringLiteral(", "), QStringLiteral(",\u00a0")));
         if (column > 0) label->setAccessibleName(words[0] + QStringLiteral(": ") + words[row]);
-        if (row == 0) label->setWordWrap(true);
-        grid_->addWidget(label, row, column, row == 0 ? Qt::AlignLeft | Qt::AlignBottom : Qt::AlignLeft);
+        if (row == 0) {
+            label->setWordWrap(true);
+            label->setAlignment(Qt::AlignLeft | Qt::AlignBottom);
+            grid_->addWidget(label, row, column); // as wide as its column, by which its height goes
+        } else {
+            grid_->addWidget(label, row, column, Qt::AlignLeft);
+        }
         label->show();
         labels.push_back(label);
     }

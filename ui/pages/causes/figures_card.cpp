@@ -6,9 +6,12 @@
 #include "ui/theme/fonts.h"
 #include "ui/theme/plain_label.h"
 
+#include <QCoreApplication>
 #include <QGridLayout>
 #include <QLabel>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <array>
 
 namespace lapwright::pages {
 namespace {
@@ -19,7 +22,10 @@ using models::text;
 QString with_decision(const std::string& figure, const std::string& decided) {
     if (figure.empty()) return QStringLiteral("—");
     const QString shown = text(figure);
-    return decided == "data" ? shown : shown + QStringLiteral("  ") + text(decided);
+    static constexpr std::array others{QT_TR_NOOP("prior"), QT_TR_NOOP("setup")};
+    const auto* const other = std::ranges::find(others, decided);
+    return other == others.end() ? shown
+                                 : shown + QStringLiteral("  ") + QCoreApplication::translate("Lapwright", *other);
 }
 
 } // namespace

@@ -25,7 +25,7 @@ using models::text;
 constexpr int first_column = 1; // of side A; side B is the next
 
 QString number(std::optional<double> si_value, base::Unit unit, int decimals) {
-    return si_value ? text(base::fixed_text(base::from_si(*si_value, unit), decimals)) : QString();
+    return si_value ? text(base::shown_text(base::from_si(*si_value, unit), decimals)) : QString();
 }
 
 base::Error not_a_number(const QString& field) {
@@ -171,7 +171,7 @@ void SetupForm::fill(int side, const car::SetupSheet& sheet) {
     f.pressure->setText(number(sheet.conditions.pressure_pa, base::Unit::hectopascal, 0));
     f.humidity->setText(number(sheet.conditions.humidity, base::Unit::percent, 0));
     f.altitude->setText(number(sheet.conditions.altitude_m, base::shown_unit(Quantity::length, units_), 0));
-    const auto rate = [](double n_per_m) { return text(base::fixed_text(n_per_m / 1000.0, 1)); };
+    const auto rate = [](double n_per_m) { return text(base::shown_text(n_per_m / 1000.0, 1)); };
     f.front_spring->setText(sheet.springs ? rate(sheet.springs->front_n_per_m) : QString());
     f.rear_spring->setText(sheet.springs ? rate(sheet.springs->rear_n_per_m) : QString());
     f.downforce_area->setText(known_text(sheet.known.downforce_area_m2, base::Unit::none, 2));

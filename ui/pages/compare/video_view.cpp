@@ -3,8 +3,8 @@
 
 #include "ui/pages/compare/line_sample.h"
 #include "ui/theme/elided_label.h"
+#include "ui/theme/figure_box.h"
 
-#include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QPushButton>
@@ -77,7 +77,7 @@ void FramePicture::paintEvent(QPaintEvent* /*event*/) {
 
 VideoView::VideoView(workspace::Side side, QWidget* parent)
     : QWidget(parent), line_(new LineSample(side)), title_(new theme::ElidedLabel), frame_(new FramePicture),
-      choose_(new QPushButton(tr("Video…"))), offset_(new QDoubleSpinBox), said_(new theme::ElidedLabel) {
+      choose_(new QPushButton(tr("Video…"))), offset_(new theme::FigureBox), said_(new theme::ElidedLabel) {
     const QString letter = side == workspace::Side::a ? QStringLiteral("A") : QStringLiteral("B");
     frame_->setAccessibleName(tr("Video of %1").arg(letter));
     choose_->setAccessibleName(tr("Choose the video of %1").arg(letter));

@@ -113,6 +113,7 @@ QWidget* DebriefPage::make_side() {
     notes_->setTabChangesFocus(true);
     notes_->setAccessibleName(tr("Notes for the sheet"));
     column->addWidget(notes_, 1);
+    fit_side();
     return side;
 }
 
@@ -200,6 +201,22 @@ void DebriefPage::show_keys(const QString& print, const QString& save, const QSt
     print_->setText(with(tr("Print…"), print));
     save_->setText(with(tr("Save as PDF…"), save));
     save_html_->setText(with(tr("Save as HTML…"), save_html));
+    fit_side();
+}
+
+// As wide as the longest of its words.
+void DebriefPage::fit_side() {
+    QWidget* const side = print_->parentWidget();
+    if (side == nullptr) return;
+    int width = side_width_px;
+    for (QWidget* one : side->findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
+        const auto* label = qobject_cast<QLabel*>(one);
+        const bool in_a_line = label != nullptr ? !label->wordWrap() : qobject_cast<QAbstractButton*>(one) != nullptr;
+        if (!in_a_line) continue;
+        one->ensurePolished();
+        width = std::max(width, one->sizeHint().width());
+    }
+    side->setFixedWidth(width);
 }
 
 void DebriefPage::set_palette(const theme::Palette& palette) {

@@ -69,6 +69,7 @@ class DebriefPage : public QWidget {
 
   private:
     QWidget* make_side();
+    void fit_side();
     QWidget* make_stills();
     void take_options();
     void fit();

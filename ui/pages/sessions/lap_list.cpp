@@ -119,11 +119,13 @@ LapList::Columns LapList::columns() const {
     const QFontMetrics widest(theme::strong(font()));
     Columns c;
     c.lap = further_rect(0).right() + space_px;
-    c.time = c.lap + widest.horizontalAdvance(QStringLiteral("lap 00")) + space_px;
+    c.time = c.lap + widest.horizontalAdvance(tr("lap %1").arg(QStringLiteral("00"))) + space_px;
     c.behind = c.time + widest.horizontalAdvance(QStringLiteral("00:00.000 ±0.000")) + space_px;
-    c.bar = c.behind + widest.horizontalAdvance(QStringLiteral("+00.00")) + 2 * space_px;
+    c.bar = c.behind +
+            std::max(widest.horizontalAdvance(QStringLiteral("+00.00")), widest.horizontalAdvance(tr("behind"))) +
+            2 * space_px;
     c.right = width() - 2;
-    c.note = c.right - (notes_.empty() ? 0 : widest.horizontalAdvance(tr("note")) + space_px);
+    c.note = c.right - (notes_.empty() ? 0 : widest.horizontalAdvance(tr("note")) + space_px + 2);
     c.kind = std::max(c.note - widest.horizontalAdvance(tr("fastest")) - space_px, c.bar + 10);
     return c;
 }
@@ -163,7 +165,7 @@ void LapList::paint_ruler(QPainter& painter) const {
           palette_.quiet);
     if (!fastest_s_) return;
     for (const double at_s : ticks_s()) {
-        const QString words = at_s == 0.0 ? tr("0 s") : text("+" + base::fixed_text(at_s, full_s_ < 3.0 ? 1 : 0));
+        const QString words = at_s == 0.0 ? tr("0 s") : text("+" + base::shown_text(at_s, full_s_ < 3.0 ? 1 : 0));
         write(painter, {static_cast<int>(to_x(at_s)) - 3, 0, 60, height}, Qt::AlignLeft, words, palette_.quiet);
     }
 }

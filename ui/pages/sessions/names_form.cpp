@@ -29,15 +29,15 @@ struct FieldWords {
 };
 
 constexpr std::array<FieldWords, 5> field_words{{
-    {QT_TRANSLATE_NOOP("names", "Driver"), QT_TRANSLATE_NOOP("names", "driver?")},
-    {QT_TRANSLATE_NOOP("names", "Car"), QT_TRANSLATE_NOOP("names", "car?")},
-    {QT_TRANSLATE_NOOP("names", "Track"), QT_TRANSLATE_NOOP("names", "track?")},
-    {QT_TRANSLATE_NOOP("names", "Date in UTC, as 2026-05-16 10:20"), QT_TRANSLATE_NOOP("names", "date?")},
-    {QT_TRANSLATE_NOOP("names", "Conditions"), QT_TRANSLATE_NOOP("names", "conditions?")},
+    {QT_TR_NOOP("Driver"), QT_TR_NOOP("driver?")},
+    {QT_TR_NOOP("Car"), QT_TR_NOOP("car?")},
+    {QT_TR_NOOP("Track"), QT_TR_NOOP("track?")},
+    {QT_TR_NOOP("Date in UTC, as 2026-05-16 10:20"), QT_TR_NOOP("date?")},
+    {QT_TR_NOOP("Conditions"), QT_TR_NOOP("conditions?")},
 }};
 
 QString tr_names(const char* words) {
-    return QCoreApplication::translate("names", words);
+    return QCoreApplication::translate("Lapwright", words);
 }
 
 // As it is typed, unlike as it is read.

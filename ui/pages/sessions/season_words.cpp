@@ -19,7 +19,7 @@ using models::SeasonOf;
 using models::text;
 
 QString tr(const char* words) {
-    return QCoreApplication::translate("season", words);
+    return QCoreApplication::translate("Lapwright", words);
 }
 
 QString counted(std::ptrdiff_t count) {
