@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Grabs the window's pages as pictures, for people to look at and for the README:
 //   make_pictures OUT_FOLDER WIDTH HEIGHT light|dark [FILE_A FILE_B]
-// Without files it shows a pairing made by hand (tests/ui/fixture).  QT_SCALE_FACTOR=2 doubles the pixels.
+// Without files it shows a pairing made by hand (tests/ui/fixture).  QT_SCALE_FACTOR=2 doubles the pixels, PICTURES_IN=de
+// is another language.
 #include "tests/ui/fixture/invented_season.h"
 #include "tests/ui/fixture/invented_stages.h"
 #include "tests/ui/fixture/waiting.h"
@@ -30,6 +31,7 @@
 #include "ui/window/actions.h"
 #include "ui/window/debriefing.h"
 #include "ui/window/exporting.h"
+#include "ui/window/language.h"
 #include "ui/window/main_window.h"
 #include "ui/window/trying.h"
 
@@ -115,6 +117,7 @@ void shoot_season(window::MainWindow& window, const Shoot& shoot) {
 int main(int argc, char** argv) {
     QApplication app(argc, argv);
     QLocale::setDefault(QLocale::c());
+    window::speak(qEnvironmentVariable("PICTURES_IN", "en"));
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     const QStringList words = QApplication::arguments();
     if (words.size() < 5) {

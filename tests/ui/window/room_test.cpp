@@ -2,6 +2,7 @@
 // No text is clipped: every visible label has the room that its text needs, on both pages and in the dialogs, at the
 // smallest screen that the window is made for.
 #include "tests/ui/fixture/invented_stages.h"
+#include "tests/ui/fixture/room.h"
 #include "tests/ui/fixture/waiting.h"
 #include "ui/dialogs/about.h"
 #include "ui/dialogs/keys_help.h"
@@ -9,37 +10,15 @@
 #include "ui/window/actions.h"
 #include "ui/window/main_window.h"
 
-#include <QLabel>
 #include <QScrollArea>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
-#include <QToolButton>
 #include <gtest/gtest.h>
 
 using namespace lapwright;
 
 namespace {
-
-void expect_room(const QWidget& page) {
-    int seen = 0;
-    for (const QLabel* label : page.findChildren<QLabel*>()) {
-        if (!label->isVisible() || label->text().isEmpty()) continue;
-        ++seen;
-        const std::string text = label->text().toStdString();
-        const int height = label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
-        EXPECT_GE(label->height(), height) << text;
-        if (!label->wordWrap()) {
-            EXPECT_GE(label->width(), label->sizeHint().width()) << text;
-        }
-    }
-    for (const QToolButton* button : page.findChildren<QToolButton*>()) {
-        if (!button->isVisible()) continue;
-        EXPECT_GE(button->width(), button->fontMetrics().horizontalAdvance(button->text()))
-            << button->text().toStdString();
-    }
-    EXPECT_GT(seen, 0);
-}
 
 class Room : public testing::TestWithParam<const char*> {
   protected:
@@ -64,11 +43,11 @@ TEST_P(Room, EveryLabelHasWhatItNeeds) {
         SCOPED_TRACE(segment);
         window.compare_page().choose(segment);
         fixture::settle();
-        expect_room(window);
+        fixture::expect_room(window);
     }
     window.actions().show_sessions->trigger();
     fixture::settle();
-    expect_room(window);
+    fixture::expect_room(window);
     EXPECT_LE(window.width(), 1366);
     EXPECT_LE(window.height(), 768);
 }
@@ -78,13 +57,13 @@ TEST_P(Room, DialogsToo) {
     dialogs::KeysHelp keys(window.actions().key_groups(), &window);
     keys.show();
     fixture::settle();
-    expect_room(keys);
+    fixture::expect_room(keys);
     EXPECT_LE(keys.width(), 1366);
     EXPECT_LE(keys.height(), 768);
     dialogs::About about(QStringLiteral("0.1"), &window);
     about.show();
     fixture::settle();
-    expect_room(about);
+    fixture::expect_room(about);
 }
 
 INSTANTIATE_TEST_SUITE_P(Units, Room, testing::Values("metric", "imperial", "us"));
