@@ -111,6 +111,8 @@ TEST_P(Spoken, TheStartPageBearsItsWords) {
     EXPECT_THAT(texts_of(window->sessions_page()), testing::Contains(spoken("Try the sample sessions")));
     fixture::expect_room(*window);
     expect_buttons_have_room(*window);
+    const auto* further_menus = window->findChild<QToolButton*>(QStringLiteral("qt_menubar_ext_button"));
+    EXPECT_TRUE(further_menus == nullptr || !further_menus->isVisible()) << "a menu hides";
     for (const QMenu* menu : window->actions().menus())
         for (const QAction* action : menu->actions())
             expect_no_english(action->text().toStdString());

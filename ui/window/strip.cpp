@@ -8,6 +8,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
+#include <QTimer>
 #include <QToolButton>
 
 namespace lapwright::window {
@@ -15,7 +16,11 @@ namespace lapwright::window {
 Strip::Strip(QWidget* parent) : QFrame(parent), bar_(new QMenuBar(this)), actions_(*bar_), notices_(new Notices(this)) {
     setObjectName(QStringLiteral("strip"));
     bar_->setNativeMenuBar(false);
-    bar_->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Preferred);
+    // Its own wish leaves out what the style sheet adds, so that the last menu hid behind a button.
+    QTimer::singleShot(0, bar_, [bar = bar_] {
+        constexpr int of_style_px = 24;
+        bar->setMinimumWidth(bar->sizeHint().width() + of_style_px);
+    });
     stage_ = theme::plain_label(this, theme::small());
     progress_ = new QProgressBar(this);
     progress_->setRange(0, 1000);
