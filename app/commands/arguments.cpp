@@ -146,6 +146,8 @@ Parsed parse(const std::vector<std::string>& words) {
             "--drag-per-downforce", arguments.drag_per_downforce,
             "m2 of drag area that a m2 of downforce area costs, as a trial told it (default: 0.15, good to 0.1)")
         ->check(between(0.01, 1.0));
+    wing->add_option("--track-of", arguments.other_track,
+                     "a recording, of any car, of another track: how much is quickest there");
     wing->add_flag("--json", arguments.json, "one JSON document in SI units");
 
     CLI::App* sheet =

@@ -35,6 +35,7 @@ struct Arguments {
     std::optional<double> mass_a_kg; // go before the sheets'
     std::optional<double> mass_b_kg;
     std::optional<causes::Side> my_car;       // whom "try next" speaks to
+    std::string other_track;                  // a recording of the track that is asked about; empty: this one
     std::optional<double> drag_per_downforce; // of a wing: what a square metre costs
     double step_m = 1.0;
     base::UnitSystem units = base::UnitSystem::metric;

@@ -17,6 +17,7 @@
 #include "core/analysis/explain.h"
 #include "core/analysis/findings_of.h"
 #include "core/analysis/sheet_material.h"
+#include "core/analysis/wing.h"
 #include "core/base/plain_text.h"
 #include "core/car/setup_beside.h"
 #include "core/sheet/html_sheet.h"
@@ -119,18 +120,31 @@ int run_causes(const Arguments& arguments, std::ostream& out, std::ostream& err)
     return 0;
 }
 
+Result<SessionPointer> other_track_of(const Arguments& arguments, std::string& notes) {
+    const auto recipes = recipes_for(arguments.recipe_files, {arguments.other_track}, notes);
+    if (!recipes) return recipes.error();
+    return load(arguments.other_track, {}, *recipes, {});
+}
+
 int run_wing(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto compared = pairing_of(arguments);
     if (!compared) return refuse(compared.error(), err);
     const auto explanation = explanation_of(*compared);
     if (!explanation) return refuse(explanation.error(), err);
-    err << compared->notes;
-    WingReport report;
-    if (arguments.drag_per_downforce) report.cost = causes::told_cost(*arguments.drag_per_downforce);
+    std::string notes = compared->notes;
+    SessionPointer there;
+    if (!arguments.other_track.empty()) {
+        auto other = other_track_of(arguments, notes);
+        if (!other) return refuse(other.error(), err);
+        there = std::move(other).value();
+    }
+    causes::DragCost cost;
+    if (arguments.drag_per_downforce) cost = causes::told_cost(*arguments.drag_per_downforce);
     const causes::Explanation& e = **explanation;
-    report.on_a_tonne = e.per_kilogram;
-    report.a = causes::aero_balance(*e.model_a, e.car_a, report.cost);
-    report.b = causes::aero_balance(*e.model_b, e.car_b, report.cost);
+    const auto wing = analysis::wing_of(e, there, cost);
+    if (!wing) return refuse(wing.error(), err);
+    err << notes;
+    const WingReport report{*wing, cost, e.per_kilogram};
     out << (arguments.json ? wing_json(*compared->pairing, report) : wing_table(*compared->pairing, report));
     return 0;
 }

@@ -29,10 +29,23 @@ ordered_json side_json(const causes::AeroBalance& balance, const std::string& se
             {"at_the_end", told ? ordered_json(balance.at_the_end) : ordered_json()}};
 }
 
+std::string place_text(const WingReport& report) {
+    if (!report.wing.other_track) return {};
+    return "On the track and the line of " + report.wing.other_track->of + ", " +
+           base::figure_with_unit(report.wing.other_track->length_m, base::Quantity::length, base::UnitSystem::metric,
+                                  0) +
+           " a lap:\n";
+}
+
+ordered_json other_track_json(const WingReport& report) {
+    if (!report.wing.other_track) return nullptr;
+    return {{"session", report.wing.other_track->of}, {"length_m", report.wing.other_track->length_m}};
+}
+
 std::vector<std::string> row_at(const WingReport& report, double downforce_m2) {
     std::vector<std::string> row{base::fixed_text(downforce_m2, 2)};
     if (downforce_m2 == 0.0) return {row.front(), "as now", "as now"};
-    for (const causes::AeroBalance* side : {&report.a, &report.b}) {
+    for (const causes::AeroBalance* side : {&report.wing.a, &report.wing.b}) {
         std::string cell = "—";
         for (const causes::AeroStep& step : side->steps)
             if (step.downforce_m2 == downforce_m2) cell = findings::lap_change_text(step.lap);
@@ -45,15 +58,16 @@ std::vector<std::string> row_at(const WingReport& report, double downforce_m2) {
 
 std::string wing_table(const analysis::Pairing& pairing, const WingReport& report) {
     std::set<double> places;
-    for (const causes::AeroBalance* side : {&report.a, &report.b})
+    for (const causes::AeroBalance* side : {&report.wing.a, &report.wing.b})
         for (const causes::AeroStep& step : side->steps)
             places.insert(step.downforce_m2);
     std::vector<std::vector<std::string>> rows{
         {report.on_a_tonne ? "downforce more, m² on a tonne" : "downforce more, m²", "A", "B"}};
     for (const double place : places)
         rows.push_back(row_at(report, place));
-    return both_sides(pairing) + "\n" + findings::wing_sentence(report.a, "A", report.on_a_tonne) + "\n" +
-           findings::wing_sentence(report.b, "B", report.on_a_tonne) + "\n\n" +
+    return both_sides(pairing) + "\n" + place_text(report) +
+           findings::wing_sentence(report.wing.a, "A", report.on_a_tonne) + "\n" +
+           findings::wing_sentence(report.wing.b, "B", report.on_a_tonne) + "\n\n" +
            (places.empty() ? std::string() : aligned(rows, 1) + "\n") + "It costs " +
            findings::drag_cost_text(report.cost) + "; the driver uses the tyres as now.\n";
 }
@@ -62,12 +76,14 @@ std::string wing_json(const analysis::Pairing& pairing, const WingReport& report
     const auto lap = [](const analysis::Side& side) {
         return ordered_json{{"session", side.session->title()}, {"lap", side.lap.number}};
     };
-    return document_text({{"lap_a", lap(pairing.a)},
-                          {"lap_b", lap(pairing.b)},
-                          {"on_a_tonne", report.on_a_tonne},
-                          {"drag_per_downforce", {{"value", report.cost.per_downforce}, {"sd", report.cost.sd}}},
-                          {"a", side_json(report.a, findings::wing_sentence(report.a, "A", report.on_a_tonne))},
-                          {"b", side_json(report.b, findings::wing_sentence(report.b, "B", report.on_a_tonne))}});
+    return document_text(
+        {{"lap_a", lap(pairing.a)},
+         {"lap_b", lap(pairing.b)},
+         {"on_a_tonne", report.on_a_tonne},
+         {"other_track", other_track_json(report)},
+         {"drag_per_downforce", {{"value", report.cost.per_downforce}, {"sd", report.cost.sd}}},
+         {"a", side_json(report.wing.a, findings::wing_sentence(report.wing.a, "A", report.on_a_tonne))},
+         {"b", side_json(report.wing.b, findings::wing_sentence(report.wing.b, "B", report.on_a_tonne))}});
 }
 
 } // namespace lapwright::commands

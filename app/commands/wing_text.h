@@ -3,16 +3,15 @@
 #pragma once
 
 #include "core/analysis/analysis.h"
-#include "core/causes/aero_balance.h"
+#include "core/analysis/wing.h"
 
 #include <string>
 
 namespace lapwright::commands {
 
 struct WingReport {
+    analysis::Wing wing;
     causes::DragCost cost;
-    causes::AeroBalance a;
-    causes::AeroBalance b;
     bool on_a_tonne = false;
 };
 

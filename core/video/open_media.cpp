@@ -14,10 +14,19 @@ OpenMedia find_decoder() {
     return entry == nullptr ? nullptr : *static_cast<const OpenMedia*>(entry);
 }
 
+OpenMedia decoder() {
+    static const OpenMedia found = find_decoder();
+    return found;
+}
+
 } // namespace
 
+bool decoder_is_installed() {
+    return decoder() != nullptr;
+}
+
 base::Result<std::unique_ptr<MediaFile>> open_media(const std::string& path) {
-    static const OpenMedia open = find_decoder();
+    const OpenMedia open = decoder();
     if (open == nullptr)
         return base::Error{base::ErrorCode::file_not_readable,
                            {path, {}, ""},

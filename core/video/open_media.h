@@ -13,6 +13,8 @@ namespace lapwright::video {
 // Error file_not_readable, in one sentence: no video, no picture in it, cut off, too large, no decoder installed.
 [[nodiscard]] base::Result<std::unique_ptr<MediaFile>> open_media(const std::string& path);
 
+[[nodiscard]] bool decoder_is_installed();
+
 // What the module holds, a variable of the name `module_entry`.
 using OpenMedia = base::Result<std::unique_ptr<MediaFile>> (*)(const std::string& path);
 inline constexpr const char* module_entry = "lapwright_open_media";

@@ -2572,6 +2572,10 @@ eins: Name: Wert</translation>
         <translation>Im Mittel %1 s, 95 % zwischen %2 und %3.</translation>
     </message>
     <message>
+        <source>On the &amp;track of:</source>
+        <translation>Auf der &amp;Strecke von:</translation>
+    </message>
+    <message>
         <source>One frame &amp;on</source>
         <translation>Ein Bild &amp;weiter</translation>
     </message>
@@ -3278,6 +3282,10 @@ eins: Name: Wert</translation>
     <message>
         <source>The track from above, with the places of the findings</source>
         <translation>Die Strecke von oben, mit den Stellen der Befunde</translation>
+    </message>
+    <message>
+        <source>The track that is asked about</source>
+        <translation>Die Strecke, nach der gefragt wird</translation>
     </message>
     <message>
         <source>The trend over all laps; minus is quicker</source>
@@ -4542,6 +4550,10 @@ Leistung</translation>
         <translation>wird langsamer</translation>
     </message>
     <message>
+        <source>give a session with a whole lap of that track</source>
+        <translation>eine Session mit einer ganzen Runde dieser Strecke angeben</translation>
+    </message>
+    <message>
         <source>give a shorter one</source>
         <translation>einen kürzeren angeben</translation>
     </message>
@@ -5086,6 +5098,10 @@ Abtrieb</translation>
     <message>
         <source>no lap</source>
         <translation>keine Runde</translation>
+    </message>
+    <message>
+        <source>no lap follows the track all the way round</source>
+        <translation>keine Runde folgt der Strecke ganz herum</translation>
     </message>
     <message>
         <source>no laps</source>
@@ -6340,6 +6356,10 @@ Abtrieb</translation>
     <message>
         <source>this belongs to something that is not in the book (any more)</source>
         <translation>dies gehört zu etwas, das nicht (mehr) im Buch ist</translation>
+    </message>
+    <message>
+        <source>this comparison</source>
+        <translation>dieser Vergleich</translation>
     </message>
     <message>
         <source>this file has no columns to choose</source>

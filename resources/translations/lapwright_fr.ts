@@ -2572,6 +2572,10 @@ un par ligne : nom: valeur</translation>
         <translation>En moyenne %1 s, 95 % entre %2 et %3.</translation>
     </message>
     <message>
+        <source>On the &amp;track of:</source>
+        <translation>Sur le &amp;circuit de :</translation>
+    </message>
+    <message>
         <source>One frame &amp;on</source>
         <translation>Image &amp;suivante</translation>
     </message>
@@ -3278,6 +3282,10 @@ un par ligne : nom: valeur</translation>
     <message>
         <source>The track from above, with the places of the findings</source>
         <translation>Le circuit vu d’en haut, avec les lieux des constats</translation>
+    </message>
+    <message>
+        <source>The track that is asked about</source>
+        <translation>Le circuit sur lequel porte la question</translation>
     </message>
     <message>
         <source>The trend over all laps; minus is quicker</source>
@@ -4542,6 +4550,10 @@ puiss.</translation>
         <translation>ralentit</translation>
     </message>
     <message>
+        <source>give a session with a whole lap of that track</source>
+        <translation>donner une session avec un tour entier de ce circuit</translation>
+    </message>
+    <message>
         <source>give a shorter one</source>
         <translation>en donner un plus court</translation>
     </message>
@@ -5086,6 +5098,10 @@ appui</translation>
     <message>
         <source>no lap</source>
         <translation>pas un tour</translation>
+    </message>
+    <message>
+        <source>no lap follows the track all the way round</source>
+        <translation>aucun tour ne suit le circuit en entier</translation>
     </message>
     <message>
         <source>no laps</source>
@@ -6340,6 +6356,10 @@ appui</translation>
     <message>
         <source>this belongs to something that is not in the book (any more)</source>
         <translation>cela appartient à quelque chose qui n’est pas (ou plus) dans le carnet</translation>
+    </message>
+    <message>
+        <source>this comparison</source>
+        <translation>cette comparaison</translation>
     </message>
     <message>
         <source>this file has no columns to choose</source>

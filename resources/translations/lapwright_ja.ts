@@ -2572,6 +2572,10 @@ one a line: name: value</source>
         <translation>平均 %1 s、95 % 範囲は%2から%3です。</translation>
     </message>
     <message>
+        <source>On the &amp;track of:</source>
+        <translation>対象コース(&amp;T):</translation>
+    </message>
+    <message>
         <source>One frame &amp;on</source>
         <translation>1コマ先へ(&amp;O)</translation>
     </message>
@@ -3278,6 +3282,10 @@ one a line: name: value</source>
     <message>
         <source>The track from above, with the places of the findings</source>
         <translation>上から見たコースと所見の場所</translation>
+    </message>
+    <message>
+        <source>The track that is asked about</source>
+        <translation>試算するコース</translation>
     </message>
     <message>
         <source>The trend over all laps; minus is quicker</source>
@@ -4542,6 +4550,10 @@ power</source>
         <translation>低下中</translation>
     </message>
     <message>
+        <source>give a session with a whole lap of that track</source>
+        <translation>そのコースを1周以上走ったセッションを指定してください</translation>
+    </message>
+    <message>
         <source>give a shorter one</source>
         <translation>もっと短い名前にしてください</translation>
     </message>
@@ -5086,6 +5098,10 @@ DF</translation>
     <message>
         <source>no lap</source>
         <translation>ラップ不成立</translation>
+    </message>
+    <message>
+        <source>no lap follows the track all the way round</source>
+        <translation>コースを1周たどるラップがありません</translation>
     </message>
     <message>
         <source>no laps</source>
@@ -6340,6 +6356,10 @@ DF</translation>
     <message>
         <source>this belongs to something that is not in the book (any more)</source>
         <translation>これが属するものは記録帳に（もう）ありません</translation>
+    </message>
+    <message>
+        <source>this comparison</source>
+        <translation>この比較</translation>
     </message>
     <message>
         <source>this file has no columns to choose</source>

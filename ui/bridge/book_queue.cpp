@@ -2,6 +2,7 @@
 #include "ui/bridge/book_queue.h"
 
 #include "core/book/known_files.h"
+#include "core/video/open_media.h"
 #include "core/video/video.h"
 #include "ui/models/text.h"
 
@@ -181,7 +182,8 @@ void BookQueue::find_my_car() {
 void BookQueue::find_video(const workspace::SessionKey& session, const std::string& recording_file) {
     const auto tell_beside = [this, session, recording_file] {
         const std::string path = video::video_beside(recording_file);
-        if (!path.empty()) Q_EMIT video_found(session, {path}, {});
+        // What nobody asked for is not told to be impossible.
+        if (!path.empty() && video::decoder_is_installed()) Q_EMIT video_found(session, {path}, {});
     };
     if (!usable_) tell(tell_beside);
     add([this, session, recording_file, tell_beside](Book& book) -> Done {

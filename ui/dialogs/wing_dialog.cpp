@@ -8,6 +8,7 @@
 #include "ui/theme/fonts.h"
 #include "ui/theme/plain_label.h"
 
+#include <QComboBox>
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -19,13 +20,22 @@ namespace lapwright::dialogs {
 using models::text;
 
 WingDialog::WingDialog(const theme::Palette& palette, QWidget* parent)
-    : QDialog(parent), cost_(new theme::FigureBox(this)), cost_told_(theme::plain_label(this)),
-      said_a_(theme::plain_label(this)), said_b_(theme::plain_label(this)), plot_(new plots::WingPlot(this)) {
+    : QDialog(parent), tracks_(new QWidget(this)), track_(new QComboBox(tracks_)), cost_(new theme::FigureBox(this)),
+      cost_told_(theme::plain_label(this)), said_a_(theme::plain_label(this)), said_b_(theme::plain_label(this)),
+      plot_(new plots::WingPlot(this)) {
     setWindowTitle(tr("How much wing"));
     for (QLabel* label : {said_a_, said_b_})
         label->setWordWrap(true);
     said_a_->setMinimumWidth(480);
     plot_->set_palette(palette);
+    auto* where = new QHBoxLayout(tracks_);
+    where->setContentsMargins({});
+    auto* on = new QLabel(tr("On the &track of:"), tracks_);
+    on->setBuddy(track_);
+    track_->setAccessibleName(tr("The track that is asked about"));
+    where->addWidget(on);
+    where->addWidget(track_, 1);
+    offer_tracks({});
     auto* costs = new QHBoxLayout;
     auto* name = new QLabel(tr("A m² of downforce &costs, in m² of drag:"), this);
     name->setBuddy(cost_);
@@ -40,6 +50,7 @@ WingDialog::WingDialog(const theme::Palette& palette, QWidget* parent)
     costs->addWidget(cost_told_, 1);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     auto* column = new QVBoxLayout(this);
+    column->addWidget(tracks_);
     column->addWidget(said_a_);
     column->addWidget(said_b_);
     column->addWidget(plot_, 1);
@@ -57,7 +68,19 @@ WingDialog::WingDialog(const theme::Palette& palette, QWidget* parent)
         told_ = true;
         Q_EMIT cost_changed();
     });
+    connect(track_, &QComboBox::currentIndexChanged, this, &WingDialog::track_changed);
     show_working();
+}
+
+void WingDialog::offer_tracks(const QStringList& sessions) {
+    track_->clear();
+    track_->addItem(tr("this comparison"));
+    track_->addItems(sessions);
+    tracks_->setVisible(!sessions.isEmpty());
+}
+
+int WingDialog::track() const {
+    return track_->currentIndex() - 1;
 }
 
 causes::DragCost WingDialog::cost() const {
@@ -73,6 +96,12 @@ void WingDialog::show_balances(const causes::AeroBalance& a, const causes::AeroB
     said_a_->setText(text(findings::wing_sentence(a, "A", on_a_tonne)));
     said_b_->setText(text(findings::wing_sentence(b, "B", on_a_tonne)));
     plot_->set_balances(a, b, on_a_tonne);
+}
+
+void WingDialog::show_refusal(const QString& sentence) {
+    said_a_->setText(sentence);
+    said_b_->clear();
+    plot_->set_balances({}, {}, false);
 }
 
 QString WingDialog::said() const {

@@ -8,7 +8,9 @@
 
 #include <QDialog>
 #include <QString>
+#include <QStringList>
 
+class QComboBox;
 class QDoubleSpinBox;
 class QLabel;
 
@@ -26,17 +28,25 @@ class WingDialog : public QDialog {
 
     void show_balances(const causes::AeroBalance& a, const causes::AeroBalance& b, bool on_a_tonne);
     void show_working();
+    void show_refusal(const QString& sentence); // of the track that was chosen
+    // Names of sessions whose track may be asked about instead.
+    void offer_tracks(const QStringList& sessions);
+    [[nodiscard]] int track() const; // of those the one that is chosen; -1: where both drove
     // Until it is changed the usual one.
     [[nodiscard]] causes::DragCost cost() const;
 
     [[nodiscard]] QDoubleSpinBox& cost_box() { return *cost_; }
+    [[nodiscard]] QComboBox& track_box() { return *track_; }
     [[nodiscard]] QString said() const; // both sentences
     [[nodiscard]] plots::WingPlot& plot() { return *plot_; }
 
   Q_SIGNALS:
     void cost_changed();
+    void track_changed();
 
   private:
+    QWidget* tracks_; // the row with the box
+    QComboBox* track_;
     QDoubleSpinBox* cost_;
     QLabel* cost_told_;
     QLabel* said_a_;

@@ -210,7 +210,8 @@ void MainWindow::connect_preferences() {
 void MainWindow::connect_why() {
     connect(actions_.setup, &QAction::triggered, this, [this] { explaining_->edit_setups(preferences_.units, this); });
     connect(actions_.trial, &QAction::triggered, this, [this] { trying_->show(given_->track()); });
-    new WingAsking(actions_, *explaining_, [this] { return theme::palette_for(preferences_.look, desktop_); }, this);
+    new WingAsking(
+        actions_, *explaining_, *sessions_, [this] { return theme::palette_for(preferences_.look, desktop_); }, this);
     connect(&pages_->sessions(), &pages::SessionsPage::trial_asked, actions_.trial, &QAction::trigger);
     connect(&pages_->causes(), &pages::CausesPage::setup_asked, actions_.setup, &QAction::trigger);
     connect(&pages_->causes(), &pages::CausesPage::place_asked, this, [this](double start_m, double end_m) {

@@ -80,6 +80,7 @@ int run(int argc, char** argv) {
     QApplication::setDesktopFileName(QStringLiteral("lapwright"));
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     theme::add_faces(QApplication::applicationDirPath() + QStringLiteral("/../share/lapwright/fonts"));
+    QApplication::setFont(theme::body()); // for menus and buttons too, of which a system may have its own
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/lapwright.svg")));
     QSettings settings;
     speak(load_preferences(settings).language);

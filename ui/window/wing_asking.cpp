@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/wing_asking.h"
 
-#include "core/causes/aero_balance.h"
+#include "core/analysis/wing.h"
+#include "core/base/error.h"
 #include "ui/dialogs/wing_dialog.h"
+#include "ui/models/text.h"
 #include "ui/window/actions.h"
 #include "ui/window/explaining.h"
 
@@ -11,9 +13,10 @@
 
 namespace lapwright::window {
 
-WingAsking::WingAsking(const Actions& actions, const Explaining& explaining, std::function<theme::Palette()> palette,
-                       QWidget* window)
-    : QObject(window), explaining_(explaining), palette_(std::move(palette)), window_(window), jobs_(*this, 1) {
+WingAsking::WingAsking(const Actions& actions, const Explaining& explaining, const models::OpenSessions& sessions,
+                       std::function<theme::Palette()> palette, QWidget* window)
+    : QObject(window), explaining_(explaining), sessions_(sessions), palette_(std::move(palette)), window_(window),
+      jobs_(*this, 1) {
     connect(actions.wing, &QAction::triggered, this, [this, &actions] {
         wanted_ = true;
         if (explaining_.explanation())
@@ -36,21 +39,43 @@ void WingAsking::show() {
     if (dialog_) dialog_->close();
     dialog_ = new dialogs::WingDialog(palette_(), window_);
     dialog_->setAttribute(Qt::WA_DeleteOnClose);
+    offer_tracks();
     connect(dialog_, &dialogs::WingDialog::cost_changed, this, &WingAsking::ask);
+    connect(dialog_, &dialogs::WingDialog::track_changed, this, &WingAsking::ask);
     ask();
     dialog_->open(); // the window's plain keys rest meanwhile
+}
+
+// Of the open sessions those that are neither A nor B.
+void WingAsking::offer_tracks() {
+    elsewhere_.clear();
+    QStringList names;
+    const workspace::OpenSessions& open = sessions_.now();
+    for (const workspace::OpenSessions::Entry& entry : open.entries()) {
+        if (open.picks().have(entry.key) || entry.session->laps.empty()) continue;
+        elsewhere_.push_back(entry.session);
+        names << models::text(entry.session->title());
+    }
+    dialog_->offer_tracks(names);
 }
 
 void WingAsking::ask() {
     asked_.cancel();
     dialog_->show_working();
-    jobs_.add(asked_,
-              [this, e = explanation_, cost = dialog_->cost()](const base::Progress&) -> bridge::JobQueue::Answer {
-                  return [this, e, a = causes::aero_balance(*e->model_a, e->car_a, cost),
-                          b = causes::aero_balance(*e->model_b, e->car_b, cost)] {
-                      if (dialog_) dialog_->show_balances(a, b, e->per_kilogram);
-                  };
-              });
+    const workspace::SessionPointer there =
+        dialog_->track() < 0 ? nullptr : elsewhere_[static_cast<std::size_t>(dialog_->track())];
+    jobs_.add(
+        asked_,
+        [this, e = explanation_, there, cost = dialog_->cost()](const base::Progress&) -> bridge::JobQueue::Answer {
+            const auto wing = analysis::wing_of(*e, there, cost);
+            if (!wing)
+                return [this, said = models::text(base::one_line(wing.error()))] {
+                    if (dialog_) dialog_->show_refusal(said);
+                };
+            return [this, e, both = *wing] {
+                if (dialog_) dialog_->show_balances(both.a, both.b, e->per_kilogram);
+            };
+        });
 }
 
 } // namespace lapwright::window

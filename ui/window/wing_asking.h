@@ -5,12 +5,14 @@
 
 #include "core/causes/explanation.h"
 #include "ui/bridge/job_queue.h"
+#include "ui/models/open_sessions.h"
 #include "ui/theme/palette.h"
 
 #include <QObject>
 #include <QPointer>
 #include <functional>
 #include <memory>
+#include <vector>
 
 class QWidget;
 
@@ -27,21 +29,25 @@ class WingAsking : public QObject {
     Q_OBJECT
 
   public:
-    // All outlive it.  Where no page has asked for the explanation yet, the Causes page is shown and does.
-    WingAsking(const Actions& actions, const Explaining& explaining, std::function<theme::Palette()> palette,
-               QWidget* window);
+    // All outlive it.  Tracks of other open sessions may be asked about.  Where no page has asked for the explanation
+    // yet, the Causes page is shown and does.
+    WingAsking(const Actions& actions, const Explaining& explaining, const models::OpenSessions& sessions,
+               std::function<theme::Palette()> palette, QWidget* window);
 
     [[nodiscard]] dialogs::WingDialog* dialog() const; // null when it is closed
 
   private:
     void show();
+    void offer_tracks();
     void ask();
 
     const Explaining& explaining_;
+    const models::OpenSessions& sessions_;
     std::function<theme::Palette()> palette_;
     QWidget* window_;
     bool wanted_ = false; // as soon as there is an explanation
     std::shared_ptr<const causes::Explanation> explanation_;
+    std::vector<workspace::SessionPointer> elsewhere_; // as the dialog offers them
     QPointer<dialogs::WingDialog> dialog_;
     bridge::JobGroup asked_;
     bridge::JobQueue jobs_;

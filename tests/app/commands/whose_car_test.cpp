@@ -112,6 +112,15 @@ TEST_F(WhoseCar, HowMuchWingIsAskedOfEitherCar) {
     EXPECT_TRUE(there["on_a_tonne"]) << "the coupe's mass is unknown";
     EXPECT_THAT(call({"wing", hatch(), coupe(), "--drag-per-downforce", "0.3"}),
                 AllOf(HasSubstr("0.30 ±0.06 m² of drag"), HasSubstr("\nA"), HasSubstr("\nB"), HasSubstr("on a tonne")));
+    EXPECT_TRUE(there["other_track"].is_null());
+    // Of both cars on the line of another recording; of the same track where that is all there is.
+    const json moved = json::parse(call({"wing", "--json", hatch(), coupe(), "--track-of", coupe()}));
+    EXPECT_NEAR(moved["other_track"]["length_m"].get<double>(), 3858.0, 30.0);
+    const auto first = [](const json& wing) { return wing["b"]["steps"][0]["lap_s"]["value"].get<double>(); };
+    EXPECT_NEAR(first(moved), first(there), 0.25 * std::abs(first(there)) + 0.1);
+    EXPECT_NE(first(moved), first(there));
+    EXPECT_THAT(call({"wing", hatch(), coupe(), "--track-of", coupe()}), HasSubstr("On the track and the line of "));
+    call({"wing", hatch(), coupe(), "--track-of", path("nowhere.csv")}, 1);
     call({"wing", hatch(), coupe(), "--drag-per-downforce", "7"}, 2);
     call({"wing", hatch(), path("nowhere.csv")}, 1);
     call({"wing", hatch(), hatch(), "--lap-a", "1", "--lap-b", "2"}); // one car, two laps

@@ -2,10 +2,9 @@
 // How much wing a track wants: what is predicted against cars that are driven again with more wing, and the ends of
 // what drag may cost.  Cars and drivers are drawn from a seed, and invented.
 #include "core/causes/aero_balance.h"
-#include "core/causes/explain.h"
 #include "core/causes/what_if.h"
 
-#include "core/car/drawn_recording.h"
+#include "core/causes/known_car.h"
 
 #include <gtest/gtest.h>
 
@@ -14,67 +13,7 @@
 
 using namespace lapwright;
 using namespace lapwright::causes;
-
-namespace {
-
-truth::Session driven(const truth::CarTruth& car, std::uint64_t seed) {
-    truth::SessionPlan plan;
-    plan.flying_laps = 6;
-    plan.pit_lane = false;
-    return truth::drive_session(truth::ternbank(), car, test::uneven_driver(seed, 1.0), plan, seed);
-}
-
-double mean_lap_s(const truth::Session& session) {
-    double sum = 0.0;
-    double count = 0.0;
-    for (const truth::LapTruth& lap : session.laps()) {
-        if (lap.kind != truth::LapKind::flying) continue;
-        sum += lap.time_s();
-        count += 1.0;
-    }
-    return sum / count;
-}
-
-// What is known of a car from one session of its own.
-struct Known {
-    car::CarFigures figures;
-    std::shared_ptr<const CarModel> model;
-};
-
-Known known(const truth::Session& session, std::uint64_t seed, bool with_mass = true) {
-    car::CarData data = test::known_data(session, {}, seed);
-    if (!with_mass) data.mass.reset();
-    const lap::LapTrace& lap = data.laps.front();
-    KnownSide side{car::car_figures(data).value(), data.laps, {}};
-    comparison::Comparison level;
-    for (const track::Segment& segment : data.segments) {
-        const auto time_at = [&](double s) {
-            const auto i =
-                static_cast<std::size_t>(std::ranges::lower_bound(lap.distance_m, s - 1e-6) - lap.distance_m.begin());
-            return lap.time_s[std::min(i, lap.size() - 1)];
-        };
-        side.segment_s.push_back(time_at(segment.end_m) - time_at(segment.start_m));
-        comparison::SegmentComparison one;
-        one.segment = segment;
-        level.segments.push_back(one);
-    }
-    auto explained = explain(side, side, level, {.same_car = true});
-    EXPECT_TRUE(explained.ok());
-    return {side.figures, explained->model_a};
-}
-
-truth::CarTruth with_wing(truth::CarTruth car, double downforce_m2, double cost) {
-    car.downforce_area_m2 += downforce_m2;
-    car.drag_area_m2 += cost * downforce_m2;
-    return car;
-}
-
-const AeroStep& step_at(const AeroBalance& balance, double downforce_m2) {
-    return *std::ranges::min_element(
-        balance.steps, {}, [downforce_m2](const AeroStep& step) { return std::abs(step.downforce_m2 - downforce_m2); });
-}
-
-} // namespace
+using namespace lapwright::test;
 
 TEST(AeroBalance, WhatMoreWingIsWorthIsWhatItIsWhenItIsDriven) {
     constexpr int worlds = 14;

@@ -42,3 +42,26 @@ TEST_F(WingAsking, TheKeyLeadsThereAndAnotherCostIsAskedAnew) {
     key(Qt::Key_W, Qt::ControlModifier | Qt::ShiftModifier); // and once more
     EXPECT_TRUE(wait_for_answer());
 }
+
+// Of the open sessions those that are not compared; the answer changes, or says why that track has none.
+TEST_F(WingAsking, TheTrackOfAnotherSessionMayBeAskedAbout) {
+    key(Qt::Key_W, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_TRUE(wait_for_answer());
+    EXPECT_FALSE(dialog()->track_box().isVisible()) << "there is no third session";
+    dialog()->close();
+    ASSERT_TRUE(fixture::wait_for([&] { return dialog() == nullptr; }));
+    window->open({path("three.csv")});
+    ASSERT_TRUE(fixture::wait_for([&] { return window->sessions().now().entries().size() == 3; }, 30'000));
+    fixture::settle();
+    QApplication::setActiveWindow(window.get());
+    key(Qt::Key_W, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_TRUE(wait_for_answer());
+    ASSERT_TRUE(dialog()->track_box().isVisible());
+    ASSERT_EQ(dialog()->track_box().count(), 2);
+    EXPECT_EQ(dialog()->track(), -1);
+    const QString here = dialog()->said();
+    dialog()->track_box().setCurrentIndex(1);
+    EXPECT_TRUE(fixture::wait_for([&] { return dialog()->said() != here; }));
+    dialog()->track_box().setCurrentIndex(0);
+    EXPECT_TRUE(fixture::wait_for([&] { return dialog()->said() == here; }));
+}
