@@ -125,7 +125,7 @@ void judge_row(const Explanation& e, Row& row, const Grounds& grounds, const std
         if (!row.causes[c].told()) all = row.causes[c].untold;
     }
     std::string& grip = reasons[static_cast<std::size_t>(Cause::tyre_grip)];
-    if (grip.empty() && leans_on_untold_downforce(row, reasons)) 
+    if (grip.empty() && leans_on_untold_downforce(row, reasons))
         grip = said("only grip and downforce together can be told");
     const auto why = [&](Cause cause) { return reasons[static_cast<std::size_t>(cause)]; };
     judge_sum(row.cornering, row.of(Cause::tyre_grip), why(Cause::tyre_grip), row.of(Cause::downforce),

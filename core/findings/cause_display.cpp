@@ -14,10 +14,10 @@
 namespace lapwright::findings {
 namespace {
 
-using base::said;
-using base::word;
 using base::Quantity;
+using base::said;
 using base::UnitSystem;
+using base::word;
 using causes::Explanation;
 using causes::Seconds;
 
@@ -88,8 +88,8 @@ base::Unit unit_of(Lever lever, UnitSystem units) {
 std::string part(const std::string& what, const Seconds& s) {
     if (!s.told()) return said("%1 cannot be told", {what});
     const int decimals = std::clamp(base::decimals_for(s.half_width(), cell_decimals), 1, cell_decimals);
-    return what + " " + with_letter(s.value, decimals) + " " +
-           base::plus_minus_text(s.half_width(), cell_decimals) + " s";
+    return what + " " + with_letter(s.value, decimals) + " " + base::plus_minus_text(s.half_width(), cell_decimals) +
+           " s";
 }
 
 } // namespace
@@ -142,7 +142,8 @@ std::vector<FigureLine> figure_lines(const Explanation& e, UnitSystem units) {
         lines.push_back(line(said("drag at %1", {at}), e.forces_a.drag_n, e.forces_b.drag_n, force, 0));
         lines.push_back(line(said("downforce area, m²"), a.downforce_area_m2, b.downforce_area_m2, none, 2));
         lines.push_back(line(said("drag area, m²"), a.drag_area_m2, b.drag_area_m2, none, 2));
-        lines.push_back(line(said("power at the wheels"), a.power_w, b.power_w, base::shown_unit(Quantity::power, units), 1));
+        lines.push_back(
+            line(said("power at the wheels"), a.power_w, b.power_w, base::shown_unit(Quantity::power, units), 1));
     }
     lines.push_back(line(said("mass"), a.mass_kg, b.mass_kg, base::shown_unit(Quantity::mass, units), 0));
     return lines;
@@ -272,8 +273,9 @@ std::string predicted_lap_text(double lap_time_s, const Seconds& change) {
 std::string what_if_leans(const Explanation& e) {
     using causes::Term;
     if (e.same_car || causes::comes_behind(e.total, Term::downforce) != Term::cornering) return {};
-    return said("A change of downforce alone leans on how grip and downforce share the cornering, which these laps hardly "
-                "tell: its interval says how much.");
+    return said(
+        "A change of downforce alone leans on how grip and downforce share the cornering, which these laps hardly "
+        "tell: its interval says how much.");
 }
 
 std::string where_it_changes(const Explanation& e, const causes::Prediction& prediction) {
@@ -285,8 +287,8 @@ std::string where_it_changes(const Explanation& e, const causes::Prediction& pre
     if (order.empty()) return {};
     std::string places;
     for (std::size_t i = 0; i < std::min<std::size_t>(3, order.size()); ++i) {
-        const std::string place = e.segments[order[i]].segment.name + " " +
-                                  signed_text(prediction.segments[order[i]].value, cell_decimals);
+        const std::string place =
+            e.segments[order[i]].segment.name + " " + signed_text(prediction.segments[order[i]].value, cell_decimals);
         places = i == 0 ? place : said("%1, %2", {places, place});
     }
     return said("Most in %1.", {places + "\u00a0s"});

@@ -14,10 +14,10 @@
 namespace lapwright::findings {
 namespace {
 
-using base::said;
-using base::word;
 using base::Quantity;
+using base::said;
 using base::UnitSystem;
+using base::word;
 using comparison::Figure;
 using comparison::MaybeFigure;
 
@@ -150,8 +150,8 @@ std::vector<DriverFigure> driver_figures(const causes::SegmentRow& row, UnitSyst
     const comparison::DriverDifference d = comparison::driver_difference(a, b);
     const bool corner = row.segment.kind == track::SegmentKind::corner;
     const std::string unit(base::symbol(base::shown_unit(Quantity::length, units)));
-    std::vector<DriverFigure> all{
-        {corner ? said("tyres used") : said("engine used"), percent(row.use_a), percent(row.use_b), "", Favours::neither}};
+    std::vector<DriverFigure> all{{corner ? said("tyres used") : said("engine used"), percent(row.use_a),
+                                   percent(row.use_b), "", Favours::neither}};
     const auto place = [&](std::string name, const MaybeFigure& of_a, const MaybeFigure& of_b,
                            const MaybeFigure& difference, const char* english) {
         if (!of_a && !of_b) return;

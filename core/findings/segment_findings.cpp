@@ -11,9 +11,9 @@
 namespace lapwright::findings {
 namespace {
 
+using base::Quantity;
 using base::said;
 using base::word;
-using base::Quantity;
 using comparison::Figure;
 using comparison::MaybeFigure;
 using comparison::SegmentFigures;
@@ -75,7 +75,8 @@ struct SpeedWords {
     const char* slower;
 };
 
-void tell_speed(Told& told, const SpeedWords& words, const MaybeFigure& w, const MaybeFigure& l, base::UnitSystem units) {
+void tell_speed(Told& told, const SpeedWords& words, const MaybeFigure& w, const MaybeFigure& l,
+                base::UnitSystem units) {
     const auto d = difference(w, l, min_speed_mps);
     if (!d) return;
     told.evidence.push_back(said(*d > 0.0 ? words.quicker : words.slower, {speed_text(*d, units)}));
@@ -108,21 +109,23 @@ void tell_corner(Told& told, const SegmentFigures& w, const SegmentFigures& l, c
     if (const auto d = difference(w.coasting_s, l.coasting_s, min_coasting_s)) {
         told.evidence.push_back(said(*d < 0.0 ? word("%1 s less coasting") : word("%1 s more coasting"),
                                      {base::shown_text(std::abs(*d), 2)}));
-        if (*d < 0.0 && reach.share > 0.0) 
-            told.tries.push_back(said("coast less between throttle and brake"));
+        if (*d < 0.0 && reach.share > 0.0) told.tries.push_back(said("coast less between throttle and brake"));
     }
-    tell_speed(told, {word("quicker at the exit by %1"), word("slower at the exit by %1")}, w.exit_speed_mps, l.exit_speed_mps, units);
+    tell_speed(told, {word("quicker at the exit by %1"), word("slower at the exit by %1")}, w.exit_speed_mps,
+               l.exit_speed_mps, units);
 }
 
 void tell_straight(Told& told, const SegmentFigures& w, const SegmentFigures& l, const Reach& reach,
                    base::UnitSystem units) {
-    tell_speed(told, {word("quicker onto it by %1"), word("slower onto it by %1")}, w.entry_speed_mps, l.entry_speed_mps, units);
-    tell_speed(told, {word("quicker at the top by %1"), word("slower at the top by %1")}, w.top_speed_mps, l.top_speed_mps, units);
+    tell_speed(told, {word("quicker onto it by %1"), word("slower onto it by %1")}, w.entry_speed_mps,
+               l.entry_speed_mps, units);
+    tell_speed(told, {word("quicker at the top by %1"), word("slower at the top by %1")}, w.top_speed_mps,
+               l.top_speed_mps, units);
     if (const auto d = difference(w.entry_speed_mps, l.entry_speed_mps, min_speed_mps); d && *d > 0.0)
         if (const Step s = step_of(*d, reach.own.entry_speed_mps, small_speed_mps, reach.share); s.size > 0.0)
-            told.tries.push_back(as_step(
-                said("look for up to %1 at the exit of the corner before it", {speed_text(s.size, units)}), s));
-    if (const auto d = difference(w.shifts, l.shifts, 0.5); d && *d < 0.0) 
+            told.tries.push_back(
+                as_step(said("look for up to %1 at the exit of the corner before it", {speed_text(s.size, units)}), s));
+    if (const auto d = difference(w.shifts, l.shifts, 0.5); d && *d < 0.0)
         told.evidence.push_back(said("shifts less often"));
 }
 

@@ -21,7 +21,8 @@ std::string aero_claim(const Explanation& e, Certainty certainty) {
     const auto part = [&](Cause cause) {
         const Seconds& s = e.total.of(cause);
         const std::string what = causes::name(cause);
-        if (certainty_of_cause(s) == Certainty::cannot_be_told) return said("what %1 does to it cannot be told", {what});
+        if (certainty_of_cause(s) == Certainty::cannot_be_told)
+            return said("what %1 does to it cannot be told", {what});
         return said(s.value * sign >= 0.0 ? word("%1 earns %2, most %3") : word("%1 costs %2, most %3"),
                     {what, amount(s.value, s.half_width()), where_most(e, by_segment(e, causes::term(cause)))});
     };

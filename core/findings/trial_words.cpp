@@ -54,7 +54,8 @@ std::string trial_laps_text(const comparison::Trial& trial) {
 std::vector<FigureChangeLine> figure_change_lines(const car::FigureChanges& changes) {
     const std::string area = " " + (changes.on_a_tonne ? said("m² on a tonne") : "m²");
     return {line(said("downforce area"), changes.downforce_area_m2, 1.0, 2, area),
-            line(said("drag area"), changes.drag_area_m2, 1.0, 3, area), line(said("tyre grip"), changes.grip, 100.0, 1, " %"),
+            line(said("drag area"), changes.drag_area_m2, 1.0, 3, area),
+            line(said("tyre grip"), changes.grip, 100.0, 1, " %"),
             line(said("power at the wheels"), changes.power, 100.0, 1, " %")};
 }
 

@@ -39,7 +39,8 @@ std::string wing_sentence(const causes::AeroBalance& balance, const std::string&
                                    signed_text(balance.flat_to_m2) + unit});
     const bool sure = balance.gain.told() && balance.gain.high < 0.0;
     if (!sure || !balance.best_m2.told())
-        return said("%1: whether more or less downforce than now is quicker here cannot be told.", {whose}) + " " + flat;
+        return said("%1: whether more or less downforce than now is quicker here cannot be told.", {whose}) + " " +
+               flat;
     const double half = balance.gain.half_width();
     const std::string gain =
         said("%1 s a lap", {base::shown_text(-balance.gain.value, std::max(1, base::decimals_for(half, 3))) + " " +

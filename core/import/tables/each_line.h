@@ -20,7 +20,8 @@ inline constexpr std::size_t telling_lines = 400;
 
 // use(line, its end) for each; false where it was cancelled.
 template <class Use>
-[[nodiscard]] bool each_line(std::string_view text, const std::string& stage, const base::Progress& progress, const Use& use) {
+[[nodiscard]] bool each_line(std::string_view text, const std::string& stage, const base::Progress& progress,
+                             const Use& use) {
     constexpr std::size_t lines_between_looks = 50'000;
     std::size_t lines = 0;
     for (std::size_t at = 0; at < text.size(); ++lines) {

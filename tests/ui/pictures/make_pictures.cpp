@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Grabs the window's pages as pictures, for people to look at and for the README:
 //   make_pictures OUT_FOLDER WIDTH HEIGHT light|dark [FILE_A FILE_B]
-// Without files it shows a pairing made by hand (tests/ui/fixture).  QT_SCALE_FACTOR=2 doubles the pixels, PICTURES_IN=de
-// is another language.
+// Without files it shows a pairing made by hand (tests/ui/fixture).  QT_SCALE_FACTOR=2 doubles the pixels,
+// PICTURES_IN=de is another language.
 #include "tests/ui/fixture/invented_season.h"
 #include "tests/ui/fixture/invented_stages.h"
 #include "tests/ui/fixture/waiting.h"
