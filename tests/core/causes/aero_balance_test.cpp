@@ -9,7 +9,6 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <cstdio>
 
 using namespace lapwright;
 using namespace lapwright::causes;
@@ -18,9 +17,7 @@ using namespace lapwright::test;
 TEST(AeroBalance, WhatMoreWingIsWorthIsWhatItIsWhenItIsDriven) {
     constexpr int worlds = 14;
     constexpr double cost = 0.16;
-    int inside = 0;
-    double square = 0.0;
-    double half = 0.0;
+    Tally tally;
     for (std::uint64_t seed = 1000; seed < 1000 + worlds; ++seed) {
         truth::Random random(seed, 3);
         truth::CarTruth car = test::drawn_car(random);
@@ -31,14 +28,11 @@ TEST(AeroBalance, WhatMoreWingIsWorthIsWhatItIsWhenItIsDriven) {
         ASSERT_EQ(balance.untold, "") << seed;
         const AeroStep& more = step_at(balance, 0.75);
         const double truly = mean_lap_s(driven(with_wing(car, 0.75, cost), seed)) - mean_lap_s(now);
-        inside += more.lap.low <= truly && truly <= more.lap.high ? 1 : 0;
-        square += std::pow(more.lap.value - truly, 2) / worlds;
-        half += more.lap.half_width() / worlds;
+        tally.add(more.lap, truly);
     }
-    std::printf("0.75 m² more: %d of %d inside, RMS %.3f s, half-width %.3f s\n", inside, worlds, std::sqrt(square),
-                half);
-    EXPECT_GE(inside, 12);
-    EXPECT_LT(half, 3.0 * std::sqrt(square));
+    tally.print("0.75 m² more");
+    EXPECT_GE(tally.inside, 12);
+    EXPECT_LT(tally.half_width(), 3.0 * tally.rms());
 }
 
 TEST(AeroBalance, WhatDragCostsSaysHowMuchWing) {

@@ -10,7 +10,6 @@
 
 #include <gtest/gtest.h>
 
-#include <cstdio>
 #include <numeric>
 
 using namespace lapwright;
@@ -57,9 +56,7 @@ truth::CarTruth drawn_winged_car(std::uint64_t seed) {
 TEST(AnotherTrack, WhatWingIsWorthThereIsWhatItIsWhenItIsDriven) {
     constexpr int worlds = 14;
     constexpr double cost = 0.16;
-    int inside = 0;
-    double square = 0.0;
-    double half = 0.0;
+    Tally tally;
     for (std::uint64_t seed = 1200; seed < 1200 + worlds; ++seed) {
         const truth::TrackShape there = drawn_circuit(seed);
         const truth::CarTruth car = drawn_winged_car(seed);
@@ -71,14 +68,11 @@ TEST(AnotherTrack, WhatWingIsWorthThereIsWhatItIsWhenItIsDriven) {
         const AeroStep& more = step_at(balance, 0.75);
         const double truly =
             mean_lap_s(driven(with_wing(car, 0.75, cost), seed, there)) - mean_lap_s(driven(car, seed, there));
-        inside += more.lap.low <= truly && truly <= more.lap.high ? 1 : 0;
-        square += std::pow(more.lap.value - truly, 2) / worlds;
-        half += more.lap.half_width() / worlds;
+        tally.add(more.lap, truly);
     }
-    std::printf("0.75 m² more: %d of %d inside, RMS %.3f s, half-width %.3f s\n", inside, worlds, std::sqrt(square),
-                half);
-    EXPECT_GE(inside, 12);
-    EXPECT_LT(half, 3.0 * std::sqrt(square));
+    tally.print("0.75 m² more");
+    EXPECT_GE(tally.inside, 12);
+    EXPECT_LT(tally.half_width(), 3.0 * tally.rms());
 }
 
 // On its own line it is the car as it was, but that corners take their use from each other.

@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <cstdio>
 #include <memory>
 
 namespace lapwright::test {
@@ -76,5 +77,25 @@ inline const causes::AeroStep& step_at(const causes::AeroBalance& balance, doubl
         return std::abs(step.downforce_m2 - downforce_m2);
     });
 }
+
+// How predictions stand to what happened.
+struct Tally {
+    int count = 0;
+    int inside = 0;
+    double squares = 0.0;
+    double halves = 0.0;
+
+    void add(const causes::Seconds& predicted, double truly) {
+        ++count;
+        inside += predicted.low <= truly && truly <= predicted.high ? 1 : 0;
+        squares += (predicted.value - truly) * (predicted.value - truly);
+        halves += predicted.half_width();
+    }
+    [[nodiscard]] double rms() const { return std::sqrt(squares / count); }
+    [[nodiscard]] double half_width() const { return halves / count; }
+    void print(const char* what) const {
+        std::printf("%s: %d of %d inside, RMS %.3f s, half-width %.3f s\n", what, inside, count, rms(), half_width());
+    }
+};
 
 } // namespace lapwright::test
