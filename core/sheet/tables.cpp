@@ -2,11 +2,9 @@
 #include "core/sheet/tables.h"
 
 #include "core/base/number_text.h"
-#include "core/base/translation.h"
 #include "core/base/units.h"
 #include "core/recording/meaning.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
 #include <optional>
@@ -29,10 +27,7 @@ Number seconds(std::optional<double> value) {
 }
 
 Number figure(const MaybeFigure& value, Quantity quantity, base::UnitSystem units) {
-    if (!value) return {""};
-    std::string text = base::figure_text(value->value, quantity, units, decimals);
-    std::ranges::replace(text, base::decimal_mark(), '.'); // other programs read it
-    return {std::move(text)};
+    return {value ? base::fixed_text(base::from_si(value->value, base::shown_unit(quantity, units)), decimals) : ""};
 }
 
 struct Column {

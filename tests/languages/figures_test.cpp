@@ -48,6 +48,15 @@ TEST_F(Figures, HaveTheDecimalMarkOfTheLanguage) {
     }
 }
 
+// Dates, plots of others and the sheet's own mark go by it.
+TEST_F(Figures, TheLanguageIsKnownByItsCode) {
+    for (const char* const code : {"de", "en", "fr", "ja"}) {
+        window::speak(QLatin1String(code));
+        EXPECT_STREQ(base::language_code(), code);
+        EXPECT_EQ(models::shown_locale().decimalPoint(), QString(QLatin1Char(base::decimal_mark()))) << code;
+    }
+}
+
 TEST_F(Figures, ATableForOtherProgramsIsTheSameInEveryLanguage) {
     const auto pairing = fixture::pairing({.points = 601});
     const auto csv = [&] {

@@ -61,7 +61,9 @@ void speak(const QString& chosen) {
     if (spoken->of_qt.load(QStringLiteral("qtbase_") + code, QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
         QCoreApplication::installTranslator(&spoken->of_qt);
     QCoreApplication::installTranslator(&spoken->own);
-    base::set_language({own_words, QLocale(code).decimalPoint().front().toLatin1()});
+    const auto* const known =
+        std::ranges::find_if(languages, [&](const LanguageName& one) { return code == QLatin1String(one.code); });
+    base::set_language({own_words, QLocale(code).decimalPoint().front().toLatin1(), known->code});
 }
 
 } // namespace lapwright::window
