@@ -148,6 +148,16 @@ Parsed parse(const std::vector<std::string>& words) {
         ->check(between(0.01, 1.0));
     wing->add_option("--track-of", arguments.other_track,
                      "a recording, of any car, of another track: how much is quickest there");
+    std::string keep;
+    CLI::Option* kept = wing->add_option("--keep", keep, "keeps what is predicted for a or b in the book")
+                            ->check(CLI::IsMember({"a", "b"}));
+    wing->add_option("--keep-downforce", arguments.keep_downforce_m2,
+                     "which step of the table, m2 (default: the quickest)")
+        ->needs(kept);
+    wing->add_option("--keep-with", arguments.keep_with,
+                     "how the setup sheet will say it, as \"wing angle=7 deg\"; may be given again")
+        ->allow_extra_args(false)
+        ->needs(kept);
     wing->add_flag("--json", arguments.json, "one JSON document in SI units");
 
     CLI::App* sheet =
@@ -221,6 +231,7 @@ Parsed parse(const std::vector<std::string>& words) {
         return {std::nullopt, "--also-lap: give a number for each --also, or none at all\n", 2};
     arguments.units = *base::parse_unit_system(units);
     arguments.us_letter = paper == "letter";
+    if (!keep.empty()) arguments.keep = keep == "a" ? causes::Side::a : causes::Side::b;
     if (version)
         arguments.command = Command::version;
     else if (book->parsed())

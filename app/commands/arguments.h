@@ -37,6 +37,9 @@ struct Arguments {
     std::optional<causes::Side> my_car;       // whom "try next" speaks to
     std::string other_track;                  // a recording of the track that is asked about; empty: this one
     std::optional<double> drag_per_downforce; // of a wing: what a square metre costs
+    std::optional<causes::Side> keep;         // whose wing's prediction goes into the book
+    std::optional<double> keep_downforce_m2;  // which step of it; absent: the quickest
+    std::vector<std::string> keep_with;       // items of the setup that will say so: "wing angle=7 deg"
     double step_m = 1.0;
     base::UnitSystem units = base::UnitSystem::metric;
     bool json = false;

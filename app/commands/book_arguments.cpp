@@ -86,6 +86,16 @@ CLI::App* add_book(CLI::App& app, BookArguments& arguments) {
 
     add_json(*add_one(*book, arguments, BookCommand::pairings, "pairings", "the pairings that the window kept"),
              arguments);
+    add_json(*add_one(*book, arguments, BookCommand::predictions, "predictions",
+                      "what was predicted and kept, what happened then, and how often it held"),
+             arguments);
+    CLI::App* driven = add_one(*book, arguments, BookCommand::driven, "driven",
+                               "says which sessions were driven with what a prediction changed");
+    driven->add_option("prediction", arguments.prediction, "its id as predictions has it")->required();
+    driven->add_option("sessions", arguments.sessions, "ids as the list has them (default: by the setup sheets again)");
+    add_one(*book, arguments, BookCommand::take_back, "take-back", "takes a prediction out of the book")
+        ->add_option("prediction", arguments.prediction, "its id as predictions has it")
+        ->required();
     for (const auto& [command, name, what] :
          {std::tuple(BookCommand::remove, "remove", "takes sessions out of the book, with their notes and pairings"),
           std::tuple(BookCommand::restore, "restore", "brings removed sessions back, as they were")})

@@ -21,6 +21,9 @@ enum class BookCommand {
     figures,
     together,
     pairings,
+    predictions,
+    driven,
+    take_back,
     rename,
     my_car,
     date,
@@ -53,6 +56,7 @@ struct BookArguments {
     car::Names my_car;        // to be kept; both empty: only told
     bool forget = false;      // it
     std::int64_t session = 0; // that gets a date
+    std::int64_t prediction = 0;
     std::string date_text;
     std::vector<std::string> files;
     std::vector<std::int64_t> sessions; // to export (none: all), to remove or to bring back

@@ -5,6 +5,7 @@
 #include "app/commands/conflict_text.h"
 #include "app/commands/my_car.h"
 #include "app/commands/output_file.h"
+#include "app/commands/predictions.h"
 #include "app/commands/recipes.h"
 #include "app/commands/season_text.h"
 #include "app/commands/sessions.h"
@@ -300,6 +301,12 @@ int carry_out(const Call& call) {
         return call.print(analysis::car_season(call.book, arguments.filter.car), together_json, together_table);
     case BookCommand::pairings:
         return call.print(pairing_list(call.book), pairings_json, pairings_table);
+    case BookCommand::predictions:
+        return run_predictions(arguments, call.book, call.out, call.err);
+    case BookCommand::driven:
+        return run_driven(arguments, call.book, call.out, call.err);
+    case BookCommand::take_back:
+        return run_take_back(arguments, call.book, call.out, call.err);
     case BookCommand::remove:
         return for_each_session(call, &book::remove_session, "is out of the book; restore brings it back");
     case BookCommand::restore:

@@ -7,6 +7,7 @@
 #include "app/commands/learning_text.h"
 #include "app/commands/my_car.h"
 #include "app/commands/output_file.h"
+#include "app/commands/predictions.h"
 #include "app/commands/recipes.h"
 #include "app/commands/sessions.h"
 #include "app/commands/sheet_stills.h"
@@ -143,8 +144,13 @@ int run_wing(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const causes::Explanation& e = **explanation;
     const auto wing = analysis::wing_of(e, there, cost);
     if (!wing) return refuse(wing.error(), err);
-    err << notes;
     const WingReport report{*wing, cost, e.per_kilogram};
+    if (arguments.keep) {
+        const auto kept = keep_wing(arguments, *compared, there, report);
+        if (!kept) return refuse(kept.error(), err);
+        notes += *kept;
+    }
+    err << notes;
     out << (arguments.json ? wing_json(*compared->pairing, report) : wing_table(*compared->pairing, report));
     return 0;
 }

@@ -43,10 +43,11 @@ constexpr std::array tables{
     Table{"gap_curve", "session_a, lap_a, session_b, lap_b", "session_a DESC, lap_a DESC, session_b DESC, lap_b DESC",
           false, "pictures of pairings"},
     Table{"outline", "session_id", "session_id DESC", false, "pictures of sessions"},
+    Table{"prediction", "id", "id DESC", true, "predictions"},
     Table{"note", "id", "id DESC", true, "notes"},
     Table{"said", "subject, field, said_unix_s, value", "subject DESC, field DESC, said_unix_s DESC, value DESC", false,
           "names and setups that were replaced"},
-    Table{"gone", "subject", "subject DESC", false, "marks of removed notes and pairings"},
+    Table{"gone", "subject", "subject DESC", false, "marks of removed notes, pairings and predictions"},
 };
 
 // Numbers beyond the highest one that was seen are not tried.

@@ -15,8 +15,9 @@
 
 namespace lapwright::book {
 
-inline constexpr std::array<std::string_view, 8> table_names{"sessions",    "laps",   "segments",    "corner_figures",
-                                                             "car_figures", "setups", "setup_items", "conditions"};
+inline constexpr std::array<std::string_view, 9> table_names{"sessions",       "laps",        "segments",
+                                                             "corner_figures", "car_figures", "setups",
+                                                             "setup_items",    "conditions",  "predictions"};
 
 using TableValue = std::variant<std::monostate, std::int64_t, double, std::string>; // the first: absent
 

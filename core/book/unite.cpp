@@ -147,6 +147,27 @@ int bring_notes(Database& database) {
     return notes;
 }
 
+// What was predicted is the same in both; who drove with it and what was observed come together from the later one.
+void bring_predictions(Database& database) {
+    const std::string predicted = "source, program, kept_unix_s, grip_share, downforce_share, drag_share, "
+                                  "downforce_area_m2, drag_area_m2, on_a_tonne, power_w, mass_kg, expected, lap_s, "
+                                  "change_s, change_low_s, change_high_s";
+    const std::string since = "driven, observed_s, observed_low_s, observed_high_s, changed_unix_s";
+    const auto order = [](const std::string& of) {
+        return "(" + of + ".changed_unix_s, " + of + ".driven, quote(" + of + ".observed_s), quote(" + of +
+               ".observed_low_s), quote(" + of + ".observed_high_s))";
+    };
+    database.run("INSERT INTO main.prediction (uid, session_id, there_id, " + predicted + ", " + since +
+                 ") SELECT uid, whose.ours, there.ours, " + predicted + ", " + since +
+                 " FROM other.prediction JOIN coming AS whose ON whose.theirs = session_id "
+                 "JOIN coming AS there ON there.theirs = there_id WHERE NOT " +
+                 removed_later("'prediction ' || uid", "changed_unix_s") +
+                 " ON CONFLICT (uid) DO UPDATE SET driven = excluded.driven, observed_s = excluded.observed_s, "
+                 "observed_low_s = excluded.observed_low_s, observed_high_s = excluded.observed_high_s, "
+                 "changed_unix_s = excluded.changed_unix_s WHERE " +
+                 order("excluded") + " > " + order("prediction"));
+}
+
 // Of two the same one, whichever book comes to which.
 void bring_pictures(Database& database) {
     database.run("INSERT INTO main.outline SELECT ours, places_m FROM other.outline JOIN coming ON theirs = session_id "
@@ -159,6 +180,8 @@ void bring_pictures(Database& database) {
 
 void remove_gone(Database& database) {
     database.run("DELETE FROM main.note WHERE " + removed_later("'note ' || note.uid", "note.changed_unix_s"));
+    database.run("DELETE FROM main.prediction WHERE " +
+                 removed_later("'prediction ' || prediction.uid", "prediction.changed_unix_s"));
     database.run("DELETE FROM main.pairing WHERE id IN (SELECT p.id FROM main.pairing AS p WHERE " +
                  removed_later(pairing_subject("p.session_a", "p.session_b"), "p.changed_unix_s") + ")");
 }
@@ -192,6 +215,7 @@ Merged unite(Database& database, const Coming& coming) {
     merged.tracks = std::max(0, known_tracks(database) - tracks_before);
     merged.pairings = bring_pairings(database);
     merged.notes = bring_notes(database);
+    bring_predictions(database);
     bring_pictures(database);
     remove_gone(database);
     index_touched(database);

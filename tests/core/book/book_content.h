@@ -36,6 +36,11 @@ inline std::vector<std::string> content(Book& book) {
             "FROM note",
         "SELECT subject, field, said_unix_s, value, replaced FROM said",
         "SELECT * FROM gone",
+        "SELECT " + session + "session_id), " + session +
+            "there_id), uid, source, program, kept_unix_s, grip_share, downforce_share, drag_share, downforce_area_m2, "
+            "drag_area_m2, on_a_tonne, power_w, mass_kg, expected, lap_s, change_s, change_low_s, change_high_s, "
+            "driven, "
+            "observed_s, observed_low_s, observed_high_s, changed_unix_s FROM prediction",
         "SELECT * FROM video_place"};
     for (const std::string part : {"fact", "warning", "lap", "channel", "split", "figure", "judged_by_hand", "corner",
                                    "video_file", "video_step"})

@@ -49,7 +49,8 @@ TEST(Migrations, AReleasedStepIsNeverChanged) {
                               "5cc6b5f7db8dae6e8b795b066e513a2aa3ca9f980079a40296fea97d23e02dab",
                               "5233427b7077148ca96fddfe86fecc4cb5a904e447d47590b66516f6a578fc29",
                               "80280ec4e4f83b439bd8cd5a4f6992a9c688ceac68408f620a9d651ac104c0b8",
-                              "93aa57d4a609153bdf205f5beb0fcb3b6c036515011a9d4431a2d3022bd52ca9"};
+                              "93aa57d4a609153bdf205f5beb0fcb3b6c036515011a9d4431a2d3022bd52ca9",
+                              "18618dfeca0ae80c41998fa844d3e2a7116001474022332869a64cc41f09f827"};
     ASSERT_EQ(known_migrations().size(), released.size());
     for (std::size_t i = 0; i < released.size(); ++i)
         EXPECT_EQ(hex_text(sha256_of(known_migrations()[i].sql)), released[i]);
