@@ -86,6 +86,10 @@ Notiz: %1</translation>
         <translation>„%1“ muss Text sein</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; names no item of a setup with its value</source>
+        <translation>„%1“ nennt keine Angabe einer Abstimmung mit ihrem Wert</translation>
+    </message>
+    <message>
         <source>&quot;Try next&quot; then speaks to the driver of %1 alone; the book remembers which car is yours. Press again for both drivers.</source>
         <translation>„Als Nächstes“ wendet sich dann nur an den Fahrer von %1; das Buch merkt sich, welches Auto das eigene ist. Noch einmal drücken: wieder für beide Fahrer.</translation>
     </message>
@@ -492,6 +496,10 @@ Notiz: %1</translation>
     <message>
         <source>%1 of %2</source>
         <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 of %2 judged predictions held: %3 to %4 % of such predictions do (95 % interval), and 95 % should.</source>
+        <translation>%1 von %2 beurteilten Vorhersagen trafen zu: Von solchen Vorhersagen treffen %3 bis %4 % zu (95-%-Intervall), 95 % sollten es.</translation>
     </message>
     <message>
         <source>%1 of %2 · </source>
@@ -2436,6 +2444,10 @@ eins: Name: Wert</translation>
         <translation>Noch keine Paarung: zwei Runden vergleichen, und das Ergebnis wird hier behalten.</translation>
     </message>
     <message>
+        <source>No prediction has been judged yet.</source>
+        <translation>Noch ist keine Vorhersage beurteilt.</translation>
+    </message>
+    <message>
         <source>No segment chosen</source>
         <translation>Kein Abschnitt gewählt</translation>
     </message>
@@ -3792,6 +3804,10 @@ eins: Name: Wert</translation>
         <translation>wie angegeben</translation>
     </message>
     <message>
+        <source>ask for another change</source>
+        <translation>nach einer anderen Änderung fragen</translation>
+    </message>
+    <message>
         <source>band: where A may be, seen from B</source>
         <translation>Band: wo A sein kann, von B aus gesehen</translation>
     </message>
@@ -3886,6 +3902,10 @@ eins: Name: Wert</translation>
     <message>
         <source>cannot be told: %1</source>
         <translation>nicht feststellbar: %1</translation>
+    </message>
+    <message>
+        <source>cannot be told: %1 is too wide to judge by</source>
+        <translation>lässt sich nicht sagen: %1 ist zu breit, um zu urteilen</translation>
     </message>
     <message>
         <source>car</source>
@@ -4596,6 +4616,10 @@ Abtrieb</translation>
         <translation>genutzter Grip</translation>
     </message>
     <message>
+        <source>held: it was %1</source>
+        <translation>zugetroffen: es waren %1</translation>
+    </message>
+    <message>
         <source>hhmmss without marks</source>
         <translation>hhmmss ohne Trennzeichen</translation>
     </message>
@@ -4606,6 +4630,10 @@ Abtrieb</translation>
     <message>
         <source>hold tyre, pressure and temperature against the other car&apos;s; %1.</source>
         <translation>Reifen, Druck und Temperatur mit denen des anderen Autos vergleichen; %1.</translation>
+    </message>
+    <message>
+        <source>holding predictions against what was driven</source>
+        <translation>Vorhersagen an dem messen, was gefahren wurde</translation>
     </message>
     <message>
         <source>hours:minutes:seconds</source>
@@ -4920,6 +4948,10 @@ Abtrieb</translation>
         <translation>in der Liste des Buchs nach den Namen sehen, die es hat</translation>
     </message>
     <message>
+        <source>look at the book&apos;s predictions</source>
+        <translation>die Vorhersagen des Buchs ansehen</translation>
+    </message>
+    <message>
         <source>look at the permissions of the file</source>
         <translation>die Rechte der Datei prüfen</translation>
     </message>
@@ -4992,6 +5024,10 @@ Abtrieb</translation>
         <translation>min/max A</translation>
     </message>
     <message>
+        <source>missed: it was %1</source>
+        <translation>nicht zugetroffen: es waren %1</translation>
+    </message>
+    <message>
         <source>move the braking point up to %1 later</source>
         <translation>den Bremspunkt bis zu %1 später setzen</translation>
     </message>
@@ -5046,6 +5082,10 @@ Abtrieb</translation>
     <message>
         <source>name the other book&apos;s file</source>
         <translation>die Datei des anderen Buchs nennen</translation>
+    </message>
+    <message>
+        <source>name what will be changed, as it will be written then</source>
+        <translation>nennen, was geändert wird, so wie es dann geschrieben steht</translation>
     </message>
     <message>
         <source>names of %1</source>
@@ -5156,6 +5196,10 @@ Abtrieb</translation>
         <translation>keine Session von %1 sagt etwas über das Auto: %2</translation>
     </message>
     <message>
+        <source>no session since has this setup on this track</source>
+        <translation>keine Sitzung seither hat diese Abstimmung auf dieser Strecke</translation>
+    </message>
+    <message>
         <source>no session&apos;s straights tell power and drag</source>
         <translation>die Geraden keiner Session verraten Leistung und Widerstand</translation>
     </message>
@@ -5226,6 +5270,14 @@ Abtrieb</translation>
     <message>
         <source>not used</source>
         <translation>nicht genutzt</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>not yet: %1</source>
+        <translation>noch nicht: %1</translation>
     </message>
     <message>
         <source>note</source>
@@ -5522,6 +5574,10 @@ Abtrieb</translation>
         <translation>angeben, in welcher Einheit die Zeitspalte zählt</translation>
     </message>
     <message>
+        <source>say which session was driven with it</source>
+        <translation>sagen, welche Sitzung damit gefahren wurde</translation>
+    </message>
+    <message>
         <source>see README.md for what a setup sheet holds</source>
         <translation>was ein Setup-Blatt enthält, steht in README.md</translation>
     </message>
@@ -5790,6 +5846,10 @@ Abtrieb</translation>
         <translation>das Buch kann hier nicht geschrieben werden: nichts wurde geändert</translation>
     </message>
     <message>
+        <source>the book does not know its car and its track: give them names</source>
+        <translation>das Buch kennt Auto und Strecke nicht: ihnen Namen geben</translation>
+    </message>
+    <message>
         <source>the book does not know the track of every session: there, corners are not held against those of other sessions</source>
         <translation>das Buch kennt nicht von jeder Session die Strecke: Dort werden Kurven nicht mit denen anderer Sessions verglichen</translation>
     </message>
@@ -6034,6 +6094,10 @@ Abtrieb</translation>
         <translation>die angegebene Leistung</translation>
     </message>
     <message>
+        <source>the prediction is not in the book (any more)</source>
+        <translation>die Vorhersage ist nicht (mehr) im Buch</translation>
+    </message>
+    <message>
         <source>the recipe</source>
         <translation>das Rezept</translation>
     </message>
@@ -6106,6 +6170,10 @@ Abtrieb</translation>
         <translation>die Sessions sagen nicht, wie es sich hierauf auswirkt</translation>
     </message>
     <message>
+        <source>the sessions named were not driven by this driver with this car on this track after the prediction was kept, or have no date</source>
+        <translation>die genannten Sitzungen wurden nicht nach dem Festhalten der Vorhersage von diesem Fahrer mit diesem Auto auf dieser Strecke gefahren, oder sie haben kein Datum</translation>
+    </message>
+    <message>
         <source>the sessions were driven at different tracks</source>
         <translation>die Sessions wurden auf verschiedenen Strecken gefahren</translation>
     </message>
@@ -6116,6 +6184,10 @@ Abtrieb</translation>
     <message>
         <source>the setup sheet is not a JSON object</source>
         <translation>das Setup-Blatt ist kein JSON-Objekt</translation>
+    </message>
+    <message>
+        <source>the setup sheet says &quot;%1&quot; already</source>
+        <translation>das Abstimmungsblatt sagt schon „%1“</translation>
     </message>
     <message>
         <source>the setup sheets of the baseline differ: %1</source>
@@ -6426,6 +6498,10 @@ Abtrieb</translation>
         <translation>diese Paarung ist nicht (mehr) im Buch</translation>
     </message>
     <message>
+        <source>this prediction is kept already, and what was said first counts</source>
+        <translation>diese Vorhersage ist schon festgehalten, und es zählt, was zuerst gesagt wurde</translation>
+    </message>
+    <message>
         <source>this session is in the book, and the window has none</source>
         <translation>diese Session ist im Buch, und das Fenster hat keines</translation>
     </message>
@@ -6582,6 +6658,10 @@ Abtrieb</translation>
         <translation>was wenn</translation>
     </message>
     <message>
+        <source>what the change does to the lap was not told</source>
+        <translation>was die Änderung mit der Runde macht, war nicht zu sagen</translation>
+    </message>
+    <message>
         <source>what the change is worth on this track, to %1 s a lap</source>
         <translation>was die Änderung auf dieser Strecke bringt, auf %1 s pro Runde genau</translation>
     </message>
@@ -6640,6 +6720,10 @@ Abtrieb</translation>
     <message>
         <source>write a note here by the Edit menu</source>
         <translation>hier über das Menü „Bearbeiten“ eine Notiz schreiben</translation>
+    </message>
+    <message>
+        <source>write it as &quot;wing angle=7 deg&quot;</source>
+        <translation>so schreiben: „wing angle=7 deg“</translation>
     </message>
     <message>
         <source>write it as 2026-05-16</source>

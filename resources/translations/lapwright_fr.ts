@@ -86,6 +86,10 @@ Note : %1</translation>
         <translation>« %1 » doit être du texte</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; names no item of a setup with its value</source>
+        <translation>« %1 » ne nomme pas un réglage avec sa valeur</translation>
+    </message>
+    <message>
         <source>&quot;Try next&quot; then speaks to the driver of %1 alone; the book remembers which car is yours. Press again for both drivers.</source>
         <translation>« À essayer » ne s’adresse alors qu’au pilote de %1 ; le carnet retient quelle voiture est la mienne. Appuyer encore pour les deux pilotes.</translation>
     </message>
@@ -492,6 +496,10 @@ Note : %1</translation>
     <message>
         <source>%1 of %2</source>
         <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 of %2 judged predictions held: %3 to %4 % of such predictions do (95 % interval), and 95 % should.</source>
+        <translation>%1 prévisions jugées sur %2 se sont vérifiées : %3 à %4 % de telles prévisions se vérifient (intervalle à 95 %), et 95 % le devraient.</translation>
     </message>
     <message>
         <source>%1 of %2 · </source>
@@ -2436,6 +2444,10 @@ un par ligne : nom: valeur</translation>
         <translation>Pas encore de paire : comparer deux tours, et le résultat est gardé ici.</translation>
     </message>
     <message>
+        <source>No prediction has been judged yet.</source>
+        <translation>Aucune prévision n’a encore été jugée.</translation>
+    </message>
+    <message>
         <source>No segment chosen</source>
         <translation>Aucun segment choisi</translation>
     </message>
@@ -3792,6 +3804,10 @@ un par ligne : nom: valeur</translation>
         <translation>comme indiqué</translation>
     </message>
     <message>
+        <source>ask for another change</source>
+        <translation>demandez un autre changement</translation>
+    </message>
+    <message>
         <source>band: where A may be, seen from B</source>
         <translation>bande : où A peut être, vu de B</translation>
     </message>
@@ -3886,6 +3902,10 @@ un par ligne : nom: valeur</translation>
     <message>
         <source>cannot be told: %1</source>
         <translation>indéterminable : %1</translation>
+    </message>
+    <message>
+        <source>cannot be told: %1 is too wide to judge by</source>
+        <translation>impossible à dire : %1 est trop large pour juger</translation>
     </message>
     <message>
         <source>car</source>
@@ -4596,6 +4616,10 @@ appui</translation>
         <translation>grip utilisé</translation>
     </message>
     <message>
+        <source>held: it was %1</source>
+        <translation>vérifiée : c’était %1</translation>
+    </message>
+    <message>
         <source>hhmmss without marks</source>
         <translation>hhmmss sans séparateurs</translation>
     </message>
@@ -4606,6 +4630,10 @@ appui</translation>
     <message>
         <source>hold tyre, pressure and temperature against the other car&apos;s; %1.</source>
         <translation>comparer pneus, pression et température à ceux de l’autre voiture ; %1.</translation>
+    </message>
+    <message>
+        <source>holding predictions against what was driven</source>
+        <translation>comparaison des prévisions avec ce qui a été roulé</translation>
     </message>
     <message>
         <source>hours:minutes:seconds</source>
@@ -4920,6 +4948,10 @@ appui</translation>
         <translation>regarder dans la liste du carnet les noms qu’il contient</translation>
     </message>
     <message>
+        <source>look at the book&apos;s predictions</source>
+        <translation>regardez les prévisions du livre</translation>
+    </message>
+    <message>
         <source>look at the permissions of the file</source>
         <translation>regarder les droits du fichier</translation>
     </message>
@@ -4992,6 +5024,10 @@ appui</translation>
         <translation>min/max A</translation>
     </message>
     <message>
+        <source>missed: it was %1</source>
+        <translation>manquée : c’était %1</translation>
+    </message>
+    <message>
         <source>move the braking point up to %1 later</source>
         <translation>retarder le point de freinage de %1 au plus</translation>
     </message>
@@ -5046,6 +5082,10 @@ appui</translation>
     <message>
         <source>name the other book&apos;s file</source>
         <translation>donner le fichier de l’autre carnet</translation>
+    </message>
+    <message>
+        <source>name what will be changed, as it will be written then</source>
+        <translation>nommez ce qui sera changé, tel que ce sera écrit alors</translation>
     </message>
     <message>
         <source>names of %1</source>
@@ -5156,6 +5196,10 @@ appui</translation>
         <translation>aucune session de %1 ne dit rien de la voiture : %2</translation>
     </message>
     <message>
+        <source>no session since has this setup on this track</source>
+        <translation>aucune séance depuis n’a ce réglage sur ce circuit</translation>
+    </message>
+    <message>
         <source>no session&apos;s straights tell power and drag</source>
         <translation>aucune session ne dit puissance et traînée par ses lignes droites</translation>
     </message>
@@ -5226,6 +5270,14 @@ appui</translation>
     <message>
         <source>not used</source>
         <translation>non utilisée</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>pas encore</translation>
+    </message>
+    <message>
+        <source>not yet: %1</source>
+        <translation>pas encore : %1</translation>
     </message>
     <message>
         <source>note</source>
@@ -5522,6 +5574,10 @@ appui</translation>
         <translation>dire en quelle unité compte la colonne de temps</translation>
     </message>
     <message>
+        <source>say which session was driven with it</source>
+        <translation>dites quelle séance a été roulée avec</translation>
+    </message>
+    <message>
         <source>see README.md for what a setup sheet holds</source>
         <translation>voir dans README.md ce que contient une fiche de réglages</translation>
     </message>
@@ -5790,6 +5846,10 @@ appui</translation>
         <translation>impossible d’écrire le carnet ici : rien n’a été modifié</translation>
     </message>
     <message>
+        <source>the book does not know its car and its track: give them names</source>
+        <translation>le livre ne connaît ni la voiture ni le circuit : donnez-leur un nom</translation>
+    </message>
+    <message>
         <source>the book does not know the track of every session: there, corners are not held against those of other sessions</source>
         <translation>le carnet ne connaît pas le circuit de chaque session : là, les virages ne sont pas comparés à ceux des autres sessions</translation>
     </message>
@@ -6034,6 +6094,10 @@ appui</translation>
         <translation>la puissance donnée</translation>
     </message>
     <message>
+        <source>the prediction is not in the book (any more)</source>
+        <translation>la prévision n’est pas (ou plus) dans le livre</translation>
+    </message>
+    <message>
         <source>the recipe</source>
         <translation>la recette</translation>
     </message>
@@ -6106,6 +6170,10 @@ appui</translation>
         <translation>les sessions n’en disent pas l’effet ici</translation>
     </message>
     <message>
+        <source>the sessions named were not driven by this driver with this car on this track after the prediction was kept, or have no date</source>
+        <translation>les séances nommées n’ont pas été roulées par ce pilote avec cette voiture sur ce circuit après l’enregistrement de la prévision, ou n’ont pas de date</translation>
+    </message>
+    <message>
         <source>the sessions were driven at different tracks</source>
         <translation>les sessions ont été roulées sur des circuits différents</translation>
     </message>
@@ -6116,6 +6184,10 @@ appui</translation>
     <message>
         <source>the setup sheet is not a JSON object</source>
         <translation>la fiche de réglages n’est pas un objet JSON</translation>
+    </message>
+    <message>
+        <source>the setup sheet says &quot;%1&quot; already</source>
+        <translation>la fiche de réglages dit déjà « %1 »</translation>
     </message>
     <message>
         <source>the setup sheets of the baseline differ: %1</source>
@@ -6426,6 +6498,10 @@ appui</translation>
         <translation>cette paire n’est pas (ou plus) dans le carnet</translation>
     </message>
     <message>
+        <source>this prediction is kept already, and what was said first counts</source>
+        <translation>cette prévision est déjà gardée, et c’est ce qui a été dit d’abord qui compte</translation>
+    </message>
+    <message>
         <source>this session is in the book, and the window has none</source>
         <translation>cette session est dans le carnet, et la fenêtre n’en a pas</translation>
     </message>
@@ -6582,6 +6658,10 @@ appui</translation>
         <translation>et si</translation>
     </message>
     <message>
+        <source>what the change does to the lap was not told</source>
+        <translation>l’effet du changement sur le tour n’a pas été donné</translation>
+    </message>
+    <message>
         <source>what the change is worth on this track, to %1 s a lap</source>
         <translation>ce que vaut le changement sur ce circuit, à %1 s par tour près</translation>
     </message>
@@ -6640,6 +6720,10 @@ appui</translation>
     <message>
         <source>write a note here by the Edit menu</source>
         <translation>écrire une note ici par le menu Édition</translation>
+    </message>
+    <message>
+        <source>write it as &quot;wing angle=7 deg&quot;</source>
+        <translation>écrivez-le ainsi : « wing angle=7 deg »</translation>
     </message>
     <message>
         <source>write it as 2026-05-16</source>

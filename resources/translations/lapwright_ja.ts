@@ -86,6 +86,10 @@ Note: %1</source>
         <translation>「%1」は文字列でなければなりません</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; names no item of a setup with its value</source>
+        <translation>「%1」はセットアップの項目と値になっていません</translation>
+    </message>
+    <message>
         <source>&quot;Try next&quot; then speaks to the driver of %1 alone; the book remembers which car is yours. Press again for both drivers.</source>
         <translation>「次に試す」が%1のドライバーだけに向けたものになります。どちらが自分の車かは記録帳が覚えています。もう一度押すと両方のドライバー向けに戻ります。</translation>
     </message>
@@ -492,6 +496,10 @@ Note: %1</source>
     <message>
         <source>%1 of %2</source>
         <translation>%2の%1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 judged predictions held: %3 to %4 % of such predictions do (95 % interval), and 95 % should.</source>
+        <translation>判定した予測%2件のうち%1件が区間内でした：このような予測の%3〜%4 %が当たり（95 %区間）、95 %であるべきです。</translation>
     </message>
     <message>
         <source>%1 of %2 · </source>
@@ -2436,6 +2444,10 @@ one a line: name: value</source>
         <translation>ペアはまだありません。ラップ2本を比較すると、結果がここに残ります。</translation>
     </message>
     <message>
+        <source>No prediction has been judged yet.</source>
+        <translation>判定した予測はまだありません。</translation>
+    </message>
+    <message>
         <source>No segment chosen</source>
         <translation>区間の選択なし</translation>
     </message>
@@ -3792,6 +3804,10 @@ one a line: name: value</source>
         <translation>指定どおり</translation>
     </message>
     <message>
+        <source>ask for another change</source>
+        <translation>別の変更を指定してください</translation>
+    </message>
+    <message>
         <source>band: where A may be, seen from B</source>
         <translation>帯: Bから見たAの位置の範囲</translation>
     </message>
@@ -3886,6 +3902,10 @@ one a line: name: value</source>
     <message>
         <source>cannot be told: %1</source>
         <translation>判定不可: %1</translation>
+    </message>
+    <message>
+        <source>cannot be told: %1 is too wide to judge by</source>
+        <translation>判定できません：%1は幅が広すぎます</translation>
     </message>
     <message>
         <source>car</source>
@@ -4596,6 +4616,10 @@ DF</translation>
         <translation>使用グリップ</translation>
     </message>
     <message>
+        <source>held: it was %1</source>
+        <translation>区間内：実際は%1</translation>
+    </message>
+    <message>
         <source>hhmmss without marks</source>
         <translation>区切りなしhhmmss</translation>
     </message>
@@ -4606,6 +4630,10 @@ DF</translation>
     <message>
         <source>hold tyre, pressure and temperature against the other car&apos;s; %1.</source>
         <translation>タイヤ、空気圧、温度を相手の車と比べる。%1。</translation>
+    </message>
+    <message>
+        <source>holding predictions against what was driven</source>
+        <translation>予測を実際の走行と比べています</translation>
     </message>
     <message>
         <source>hours:minutes:seconds</source>
@@ -4920,6 +4948,10 @@ DF</translation>
         <translation>記録帳にある名前を一覧で確認してください</translation>
     </message>
     <message>
+        <source>look at the book&apos;s predictions</source>
+        <translation>ブックの予測を見てください</translation>
+    </message>
+    <message>
         <source>look at the permissions of the file</source>
         <translation>ファイルの権限を確認してください</translation>
     </message>
@@ -4992,6 +5024,10 @@ DF</translation>
         <translation>最低/最高A</translation>
     </message>
     <message>
+        <source>missed: it was %1</source>
+        <translation>区間外：実際は%1</translation>
+    </message>
+    <message>
         <source>move the braking point up to %1 later</source>
         <translation>ブレーキングポイントを最大%1奥にする</translation>
     </message>
@@ -5046,6 +5082,10 @@ DF</translation>
     <message>
         <source>name the other book&apos;s file</source>
         <translation>もう一方の記録帳のファイルを指定してください</translation>
+    </message>
+    <message>
+        <source>name what will be changed, as it will be written then</source>
+        <translation>変更する項目を、そのとき書く形で指定してください</translation>
     </message>
     <message>
         <source>names of %1</source>
@@ -5156,6 +5196,10 @@ DF</translation>
         <translation>%1のどのセッションからも車の特性がわかりません: %2</translation>
     </message>
     <message>
+        <source>no session since has this setup on this track</source>
+        <translation>その後、このコースでこのセットアップのセッションはありません</translation>
+    </message>
+    <message>
         <source>no session&apos;s straights tell power and drag</source>
         <translation>どのセッションのストレートからも、パワーと空気抵抗がわかりません</translation>
     </message>
@@ -5226,6 +5270,14 @@ DF</translation>
     <message>
         <source>not used</source>
         <translation>使わない</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>未判定</translation>
+    </message>
+    <message>
+        <source>not yet: %1</source>
+        <translation>未判定：%1</translation>
     </message>
     <message>
         <source>note</source>
@@ -5522,6 +5574,10 @@ DF</translation>
         <translation>時刻の列の単位を指定してください</translation>
     </message>
     <message>
+        <source>say which session was driven with it</source>
+        <translation>どのセッションで使ったか指定してください</translation>
+    </message>
+    <message>
         <source>see README.md for what a setup sheet holds</source>
         <translation>セッティングシートの内容はREADME.mdを参照してください</translation>
     </message>
@@ -5790,6 +5846,10 @@ DF</translation>
         <translation>ここでは記録帳に書き込めません。何も変わっていません</translation>
     </message>
     <message>
+        <source>the book does not know its car and its track: give them names</source>
+        <translation>ブックに車とコースの名前がありません：名前を付けてください</translation>
+    </message>
+    <message>
         <source>the book does not know the track of every session: there, corners are not held against those of other sessions</source>
         <translation>記録帳でコースのわからないセッションがあり、それらのコーナーはほかのセッションと比べていません</translation>
     </message>
@@ -6034,6 +6094,10 @@ DF</translation>
         <translation>入力されたパワー</translation>
     </message>
     <message>
+        <source>the prediction is not in the book (any more)</source>
+        <translation>その予測はブックにありません（またはもうありません）</translation>
+    </message>
+    <message>
         <source>the recipe</source>
         <translation>レシピ</translation>
     </message>
@@ -6106,6 +6170,10 @@ DF</translation>
         <translation>セッションからはこれへの影響がわかりません</translation>
     </message>
     <message>
+        <source>the sessions named were not driven by this driver with this car on this track after the prediction was kept, or have no date</source>
+        <translation>指定したセッションは、予測の保存後にこのドライバーがこの車でこのコースを走ったものではないか、日付がありません</translation>
+    </message>
+    <message>
         <source>the sessions were driven at different tracks</source>
         <translation>セッションのコースが違います</translation>
     </message>
@@ -6116,6 +6184,10 @@ DF</translation>
     <message>
         <source>the setup sheet is not a JSON object</source>
         <translation>セッティングシートがJSONオブジェクトではありません</translation>
+    </message>
+    <message>
+        <source>the setup sheet says &quot;%1&quot; already</source>
+        <translation>セットアップシートはすでに「%1」です</translation>
     </message>
     <message>
         <source>the setup sheets of the baseline differ: %1</source>
@@ -6426,6 +6498,10 @@ DF</translation>
         <translation>このペアは記録帳に（もう）ありません</translation>
     </message>
     <message>
+        <source>this prediction is kept already, and what was said first counts</source>
+        <translation>この予測はすでに保存されています。最初に言ったことが有効です</translation>
+    </message>
+    <message>
         <source>this session is in the book, and the window has none</source>
         <translation>このセッションは記録帳にありますが、ウィンドウに記録帳がありません</translation>
     </message>
@@ -6582,6 +6658,10 @@ DF</translation>
         <translation>試算</translation>
     </message>
     <message>
+        <source>what the change does to the lap was not told</source>
+        <translation>変更がラップに与える効果は示されていません</translation>
+    </message>
+    <message>
         <source>what the change is worth on this track, to %1 s a lap</source>
         <translation>このコースでの変更の効果が1周%1 sの精度でわかる</translation>
     </message>
@@ -6640,6 +6720,10 @@ DF</translation>
     <message>
         <source>write a note here by the Edit menu</source>
         <translation>「編集」メニューでここにメモを書く</translation>
+    </message>
+    <message>
+        <source>write it as &quot;wing angle=7 deg&quot;</source>
+        <translation>「wing angle=7 deg」のように書いてください</translation>
     </message>
     <message>
         <source>write it as 2026-05-16</source>

@@ -83,6 +83,7 @@ struct Garage {
 };
 
 truth::CarTruth drawn_car(truth::Random& random, truth::CarTruth car) {
+    car.load_exponent = 0.72 + 0.28 * random.uniform(); // as tests/worlds draws it
     car.mu *= 1.0 + 0.05 * (2.0 * random.uniform() - 1.0);
     car.downforce_area_m2 *= 0.6 + 0.8 * random.uniform();
     car.drag_area_m2 *= 0.85 + 0.3 * random.uniform();
