@@ -87,7 +87,7 @@ Notiz: %1</translation>
     </message>
     <message>
         <source>&quot;%1&quot; names no item of a setup with its value</source>
-        <translation>„%1“ nennt keine Angabe einer Abstimmung mit ihrem Wert</translation>
+        <translation>„%1“ nennt keine Angabe eines Setups mit ihrem Wert</translation>
     </message>
     <message>
         <source>&quot;Try next&quot; then speaks to the driver of %1 alone; the book remembers which car is yours. Press again for both drivers.</source>
@@ -5197,7 +5197,7 @@ Abtrieb</translation>
     </message>
     <message>
         <source>no session since has this setup on this track</source>
-        <translation>keine Sitzung seither hat diese Abstimmung auf dieser Strecke</translation>
+        <translation>keine Session seither hat dieses Setup auf dieser Strecke</translation>
     </message>
     <message>
         <source>no session&apos;s straights tell power and drag</source>
@@ -5575,7 +5575,7 @@ Abtrieb</translation>
     </message>
     <message>
         <source>say which session was driven with it</source>
-        <translation>sagen, welche Sitzung damit gefahren wurde</translation>
+        <translation>sagen, welche Session damit gefahren wurde</translation>
     </message>
     <message>
         <source>see README.md for what a setup sheet holds</source>
@@ -6171,7 +6171,7 @@ Abtrieb</translation>
     </message>
     <message>
         <source>the sessions named were not driven by this driver with this car on this track after the prediction was kept, or have no date</source>
-        <translation>die genannten Sitzungen wurden nicht nach dem Festhalten der Vorhersage von diesem Fahrer mit diesem Auto auf dieser Strecke gefahren, oder sie haben kein Datum</translation>
+        <translation>die genannten Sessions wurden nicht nach dem Festhalten der Vorhersage von diesem Fahrer mit diesem Auto auf dieser Strecke gefahren, oder sie haben kein Datum</translation>
     </message>
     <message>
         <source>the sessions were driven at different tracks</source>
@@ -6187,7 +6187,7 @@ Abtrieb</translation>
     </message>
     <message>
         <source>the setup sheet says &quot;%1&quot; already</source>
-        <translation>das Abstimmungsblatt sagt schon „%1“</translation>
+        <translation>das Setup-Blatt sagt schon „%1“</translation>
     </message>
     <message>
         <source>the setup sheets of the baseline differ: %1</source>

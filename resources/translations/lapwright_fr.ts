@@ -4949,7 +4949,7 @@ appui</translation>
     </message>
     <message>
         <source>look at the book&apos;s predictions</source>
-        <translation>regardez les prévisions du livre</translation>
+        <translation>regardez les prévisions du carnet</translation>
     </message>
     <message>
         <source>look at the permissions of the file</source>
@@ -5197,7 +5197,7 @@ appui</translation>
     </message>
     <message>
         <source>no session since has this setup on this track</source>
-        <translation>aucune séance depuis n’a ce réglage sur ce circuit</translation>
+        <translation>aucune session depuis n’a ce réglage sur ce circuit</translation>
     </message>
     <message>
         <source>no session&apos;s straights tell power and drag</source>
@@ -5575,7 +5575,7 @@ appui</translation>
     </message>
     <message>
         <source>say which session was driven with it</source>
-        <translation>dites quelle séance a été roulée avec</translation>
+        <translation>dites quelle session a été roulée avec</translation>
     </message>
     <message>
         <source>see README.md for what a setup sheet holds</source>
@@ -5847,7 +5847,7 @@ appui</translation>
     </message>
     <message>
         <source>the book does not know its car and its track: give them names</source>
-        <translation>le livre ne connaît ni la voiture ni le circuit : donnez-leur un nom</translation>
+        <translation>le carnet ne connaît ni la voiture ni le circuit : donnez-leur un nom</translation>
     </message>
     <message>
         <source>the book does not know the track of every session: there, corners are not held against those of other sessions</source>
@@ -6095,7 +6095,7 @@ appui</translation>
     </message>
     <message>
         <source>the prediction is not in the book (any more)</source>
-        <translation>la prévision n’est pas (ou plus) dans le livre</translation>
+        <translation>la prévision n’est pas (ou plus) dans le carnet</translation>
     </message>
     <message>
         <source>the recipe</source>
@@ -6171,7 +6171,7 @@ appui</translation>
     </message>
     <message>
         <source>the sessions named were not driven by this driver with this car on this track after the prediction was kept, or have no date</source>
-        <translation>les séances nommées n’ont pas été roulées par ce pilote avec cette voiture sur ce circuit après l’enregistrement de la prévision, ou n’ont pas de date</translation>
+        <translation>les sessions nommées n’ont pas été roulées par ce pilote avec cette voiture sur ce circuit après l’enregistrement de la prévision, ou n’ont pas de date</translation>
     </message>
     <message>
         <source>the sessions were driven at different tracks</source>

@@ -87,7 +87,7 @@ Note: %1</source>
     </message>
     <message>
         <source>&quot;%1&quot; names no item of a setup with its value</source>
-        <translation>「%1」はセットアップの項目と値になっていません</translation>
+        <translation>「%1」はセッティングの項目と値になっていません</translation>
     </message>
     <message>
         <source>&quot;Try next&quot; then speaks to the driver of %1 alone; the book remembers which car is yours. Press again for both drivers.</source>
@@ -4949,7 +4949,7 @@ DF</translation>
     </message>
     <message>
         <source>look at the book&apos;s predictions</source>
-        <translation>ブックの予測を見てください</translation>
+        <translation>記録帳の予測を見てください</translation>
     </message>
     <message>
         <source>look at the permissions of the file</source>
@@ -5197,7 +5197,7 @@ DF</translation>
     </message>
     <message>
         <source>no session since has this setup on this track</source>
-        <translation>その後、このコースでこのセットアップのセッションはありません</translation>
+        <translation>その後、このコースでこのセッティングのセッションはありません</translation>
     </message>
     <message>
         <source>no session&apos;s straights tell power and drag</source>
@@ -5847,7 +5847,7 @@ DF</translation>
     </message>
     <message>
         <source>the book does not know its car and its track: give them names</source>
-        <translation>ブックに車とコースの名前がありません：名前を付けてください</translation>
+        <translation>記録帳に車とコースの名前がありません：名前を付けてください</translation>
     </message>
     <message>
         <source>the book does not know the track of every session: there, corners are not held against those of other sessions</source>
@@ -6095,7 +6095,7 @@ DF</translation>
     </message>
     <message>
         <source>the prediction is not in the book (any more)</source>
-        <translation>その予測はブックにありません（またはもうありません）</translation>
+        <translation>その予測は記録帳にありません（またはもうありません）</translation>
     </message>
     <message>
         <source>the recipe</source>
@@ -6187,7 +6187,7 @@ DF</translation>
     </message>
     <message>
         <source>the setup sheet says &quot;%1&quot; already</source>
-        <translation>セットアップシートはすでに「%1」です</translation>
+        <translation>セッティングシートはすでに「%1」です</translation>
     </message>
     <message>
         <source>the setup sheets of the baseline differ: %1</source>

@@ -10,8 +10,11 @@
 #include "core/analysis/run.h"
 #include "core/base/number_text.h"
 #include "core/base/parallel.h"
+#include "core/book/judged_by_hand.h"
+#include "core/book/sessions.h"
 #include "core/causes/aero_balance.h"
 #include "core/causes/what_if.h"
+#include "core/findings/cause_display.h"
 #include "support/recording_of.h"
 #include "truth/drive.h"
 #include "truth/random.h"
@@ -57,14 +60,22 @@ struct Garage {
     int runs = 0;
     int laps = 5;
     double rate_hz = 20.0;
+    bool positions = true;
+
+    [[nodiscard]] truth::LoggerSpec logger() const {
+        truth::LoggerSpec spec = truth::typical_logger(rate_hz);
+        if (positions) return spec;
+        spec.position.rate_hz = spec.velocity.rate_hz = 0.0;
+        spec.wheel.rate_hz = rate_hz;
+        return spec;
+    }
 
     Outing drive(const truth::CarTruth& as, const std::string& change, double start_unix_s) {
         const std::uint64_t own = 100 * seed + static_cast<std::uint64_t>(++runs);
         truth::SessionPlan plan;
         plan.flying_laps = laps;
         const auto driven = truth::drive_session(ternbank(), as, driver, plan, own);
-        recording::Recording recording =
-            test::recording_of(truth::log_session(driven, truth::typical_logger(rate_hz), own), "run");
+        recording::Recording recording = test::recording_of(truth::log_session(driven, logger(), own), "run");
         recording.driver = "Wren " + name;
         recording.car = "Dotterel " + name;
         recording.track = "Ternbank";
@@ -198,7 +209,7 @@ void add_world(book::Book& book, std::mutex& writing, std::uint64_t seed) {
 
 std::size_t worlds() {
     const char* more = std::getenv("LAPWRIGHT_PREDICTED_WORLDS");
-    return more ? static_cast<std::size_t>(std::max(1, std::atoi(more))) : 20;
+    return more ? static_cast<std::size_t>(std::max(1, std::atoi(more))) : 12;
 }
 
 TEST_F(HeldPredictions, TheScoreOfHonestIntervals) {
@@ -211,15 +222,17 @@ TEST_F(HeldPredictions, TheScoreOfHonestIntervals) {
     for (const analysis::HeldPrediction& one : held->all) {
         ASSERT_TRUE(one.against) << one.kept.whose.car << ": " << one.waits_for;
         squares += one.against->z * one.against->z;
-        std::cout << one.kept.whose.car << ": "
-                  << analysis::asked_text(one.kept.prediction.asked, base::UnitSystem::metric) << " predicted "
-                  << one.kept.prediction.change.value << " +-" << one.kept.prediction.change.half_width() << " z "
-                  << one.against->z << " " << analysis::outcome_text(one) << "\n";
+        if (std::getenv("LAPWRIGHT_PREDICTED_WORLDS"))
+            std::cout << one.kept.whose.car << ": "
+                      << analysis::asked_text(one.kept.prediction.asked, base::UnitSystem::metric) << " predicted "
+                      << findings::lap_change_text(one.kept.prediction.change) << ", " << analysis::outcome_text(one)
+                      << ", z " << one.against->z << "\n";
     }
     const comparison::Score& score = held->score;
     std::cout << analysis::score_sentence(score) << " too wide " << score.too_wide << " rms z "
               << std::sqrt(squares / static_cast<double>(held->all.size())) << "\n";
-    // Of 40 honest ones 35 or more hold with a chance of 99 % (binomial).
+    // Of 24 honest ones 21 or more hold with a chance of 97 % (binomial); of 40 with LAPWRIGHT_PREDICTED_WORLDS=20 37
+    // of 39 that were judged did.
     EXPECT_GT(score.judged, static_cast<int>(worlds()));
     EXPECT_GE(score.share.high, 0.95) << "as a whole they hold less often than they say";
     EXPECT_GE(score.share.value, 0.875);
@@ -227,6 +240,138 @@ TEST_F(HeldPredictions, TheScoreOfHonestIntervals) {
     const auto kept = analysis::held_as_kept(book::predictions(book()).value());
     EXPECT_EQ(kept.score.held, score.held);
     EXPECT_EQ(kept.score.judged, score.judged);
+}
+
+// One car through a day, with a prediction that is about right, for what happens around the verdict.
+class OneCar : public HeldPredictions {
+  protected:
+    book::SessionId drive(bool with_wing, double at_h, const std::string& sheet, bool dated = true) {
+        truth::CarTruth car = garage.car;
+        if (with_wing) {
+            car.downforce_area_m2 += 1.0;
+            car.drag_area_m2 += 0.12;
+        }
+        Outing outing = garage.drive(car, sheet, first_unix_s + at_h * hour_s);
+        const auto id = put(book(), outing);
+        EXPECT_TRUE(id.ok());
+        EXPECT_TRUE(dated || book::change_start(book(), *id, std::nullopt).ok());
+        return id.ok() ? *id : book::SessionId{};
+    }
+    void keep(book::SessionId session, double at_h, const std::string& sheet) {
+        book::Prediction p;
+        p.session = p.there = session;
+        p.source = book::PredictedBy::wing;
+        p.asked.downforce_area_m2 = 1.0;
+        if (!sheet.empty()) p.expected.items = {{"change", sheet}};
+        p.change = {-0.9, -1.5, -0.3, {}};
+        p.kept_unix_s = first_unix_s + at_h * hour_s;
+        const auto kept = book::keep_prediction(book(), p);
+        ASSERT_TRUE(kept.ok());
+        uid = *kept;
+    }
+    analysis::HeldPrediction now() {
+        const auto held = analysis::hold_predictions(book());
+        EXPECT_TRUE(held.ok());
+        return held && held->all.size() == 1 ? held->all.front() : analysis::HeldPrediction{};
+    }
+    void expect_waiting_for(const std::string& words) {
+        const analysis::HeldPrediction held = now();
+        EXPECT_FALSE(held.against);
+        EXPECT_NE(held.waits_for.find(words), std::string::npos) << held.waits_for;
+        EXPECT_EQ(analysis::outcome_text(held), "not yet: " + held.waits_for);
+    }
+    void expect_held() {
+        const analysis::HeldPrediction held = now();
+        ASSERT_TRUE(held.against) << held.waits_for;
+        EXPECT_EQ(held.against->verdict, comparison::Verdict::held) << analysis::outcome_text(held);
+    }
+
+    Garage garage{"Asby", truth::light_aero_hatch(), {}, 90};
+    std::string uid;
+};
+
+TEST_F(OneCar, WaitsForTheSetupThenForTheRunAfterIt) {
+    keep(drive(false, 0.0, "off"), 1.0, "on");
+    expect_waiting_for("no session since has this setup");
+    drive(true, 2.0, "on");
+    expect_waiting_for("drive the baseline once more");
+    drive(false, 3.0, "off");
+    expect_held();
+    EXPECT_EQ(book::predictions(book())->front().prediction.observed.has_value(), true);
+}
+
+TEST_F(OneCar, IsHeldByAPersonsWordWhereTheSheetsSayNothing) {
+    keep(drive(false, 0.0, "off"), 1.0, "");
+    const book::SessionId with = drive(true, 2.0, "off");
+    drive(false, 3.0, "off");
+    expect_waiting_for("say which session");
+    ASSERT_TRUE(book::say_driven(book(), uid, std::vector{with}));
+    expect_held();
+}
+
+TEST_F(OneCar, IsNotHeldToAccountByWhatWasDrivenBefore) {
+    const book::SessionId session = drive(false, 0.0, "off");
+    const book::SessionId with = drive(true, 1.0, "on");
+    drive(false, 2.0, "off");
+    keep(session, 3.0, "on");
+    expect_waiting_for("no session since");
+    ASSERT_TRUE(book::say_driven(book(), uid, std::vector{with}));
+    expect_waiting_for("after the prediction was kept");
+}
+
+TEST_F(OneCar, NeedsDates) {
+    keep(drive(false, 0.0, "off"), 1.0, "on");
+    const book::SessionId with = drive(true, 2.0, "on", false);
+    drive(false, 3.0, "off");
+    expect_waiting_for("no session since");
+    ASSERT_TRUE(book::say_driven(book(), uid, std::vector{with}));
+    expect_waiting_for("have no date");
+}
+
+TEST_F(OneCar, CannotBeToldFromSingleLapsNorOfAnotherDay) {
+    garage.laps = 1;
+    keep(drive(false, 0.0, "off"), 1.0, "on");
+    drive(true, 2.0, "on");
+    drive(false, 3.0, "off");
+    expect_waiting_for("four clean laps");
+    garage.laps = 5;
+    drive(true, 40.0, "on");
+    expect_waiting_for("");
+    EXPECT_FALSE(now().against);
+}
+
+TEST_F(OneCar, NamesWhatIsNotClean) {
+    garage.laps = 4;
+    keep(drive(false, 0.0, "off"), 1.0, "on");
+    const book::SessionId with = drive(true, 2.0, "on");
+    drive(false, 3.0, "off");
+    auto laps = book::read_laps(book(), with).value();
+    std::vector<lap::JudgedByHand> words;
+    for (const lap::Lap& lap : laps)
+        words.push_back({0.5 * (lap.start_s + lap.end_s), false, "rain"});
+    ASSERT_TRUE(book::judge_by_hand(book(), with, words, laps));
+    expect_waiting_for("all laps were driven with the same setup");
+}
+
+TEST_F(OneCar, IsHeldWithoutPositionsToo) {
+    garage.positions = false;
+    keep(drive(false, 0.0, "off"), 1.0, "on");
+    drive(true, 2.0, "on");
+    drive(false, 3.0, "off");
+    const analysis::HeldPrediction held = now();
+    ASSERT_TRUE(held.against) << held.waits_for;
+    EXPECT_NE(held.against->verdict, comparison::Verdict::missed) << analysis::outcome_text(held);
+}
+
+TEST_F(OneCar, IsCalledOffAndGoesOn) {
+    keep(drive(false, 0.0, "off"), 1.0, "on");
+    drive(true, 2.0, "on");
+    drive(false, 3.0, "off");
+    int reports = 0;
+    ASSERT_EQ(analysis::hold_predictions(book(), [&](std::string_view, double) { return ++reports < 5; }).error().code,
+              base::ErrorCode::cancelled);
+    EXPECT_EQ(reports, 5);
+    expect_held();
 }
 
 } // namespace
