@@ -3668,6 +3668,10 @@ eins: Name: Wert</translation>
         <translation>Rezept in eine Datei schreiben</translation>
     </message>
     <message>
+        <source>Writing %1…</source>
+        <translation>%1 wird geschrieben …</translation>
+    </message>
+    <message>
         <source>Written</source>
         <translation>Datum</translation>
     </message>

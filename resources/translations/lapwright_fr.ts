@@ -3668,6 +3668,10 @@ un par ligne : nom: valeur</translation>
         <translation>Écrire la recette dans un fichier</translation>
     </message>
     <message>
+        <source>Writing %1…</source>
+        <translation>Écriture de %1…</translation>
+    </message>
+    <message>
         <source>Written</source>
         <translation>Écrit le</translation>
     </message>

@@ -3668,6 +3668,10 @@ one a line: name: value</source>
         <translation>レシピをファイルに書き出す</translation>
     </message>
     <message>
+        <source>Writing %1…</source>
+        <translation>%1 を書いています…</translation>
+    </message>
+    <message>
         <source>Written</source>
         <translation>更新日</translation>
     </message>

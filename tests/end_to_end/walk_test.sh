@@ -5,8 +5,8 @@
 # sheet is saved, and everything is found again in the book.  An action is a key, or words typed into one field.  It
 # prints the actions and seconds that each step took; with PICTURES a picture of each step is kept there.  WALK_SCREEN
 # (1366x768) and WALK_SCALE (1) are the screen.  At the end it prints how long the window took to its first reactions,
-# as the program's own log has them: from a key or click to the end of the next painting (bar: 100 ms, on a machine that
-# does nothing else; printed here, not demanded).
+# as the program's own log has them: from a key or click to the end of the next painting, and the same for what moves the
+# cursor or zooms (bars: 100 ms and 16 ms, on a machine that does nothing else; printed here, not demanded).
 # Bars: from two unknown files to the answer at most 6 actions, to the sheet with names, setups and a note at most 25.
 program=$1
 samples=$2
@@ -82,6 +82,23 @@ wait_for "they are not compared" title_has " against "
 done_with "the answer"
 to_the_answer=$actions
 
+# The cursor by pointer and by key, and zooming: not counted as actions, for nothing has to be done so to go on.
+across=$((${screen%x*} / 2))
+down=$((${screen#*x} / 3))
+for step in $(seq 60); do
+    xdotool mousemove $((across - 180 + 6 * step)) "$down"
+    sleep 0.03
+done
+for turn in 4 4 4 5 5 5; do
+    xdotool keydown ctrl click $turn keyup ctrl
+    sleep 0.1
+done
+for pressed in Right Right Right Left Left shift+Right plus plus minus minus; do
+    xdotool key --clearmodifiers $pressed
+    sleep 0.1
+done
+done_with "cursor and zoom"
+
 key ctrl+1
 key d
 words "Imke Vance"
@@ -147,7 +164,7 @@ printf '%s\n' "${steps[@]}"
 log=$home/.local/state/lapwright/lapwright.log
 [ -s "$log" ] || fail "the program keeps no log"
 echo "on a screen of $screen, scale $QT_SCALE_FACTOR:"
-grep -h "a reaction was slow\|reactions to\|did not answer" "$log" | sed 's/^[^ ]* /  /'
+grep -h "a reaction was slow\|reactions to\|cursor and zoom\|did not answer" "$log" | sed 's/^[^ ]* /  /'
 for private in "$home" "Imke" "lauf" "OUTING" "turn in later"; do
     grep -q "$private" "$log" && fail "the log says: $private"
 done

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bridge/job_queue.h"
 
+#include "core/platform/threads.h"
+
 #include <QElapsedTimer>
 #include <QMetaObject>
 
@@ -26,6 +28,7 @@ void JobQueue::add(const JobGroup& group, Work work, Tell tell) {
     if (++running_ == 1 && busy_changed_) busy_changed_(true);
     const Stop stop = group.stop_;
     pool_.start([this, stop, work = std::move(work), progress = progress_of(stop, std::move(tell))] {
+        platform::give_way();
         Answer answer = *stop || ends_ ? Answer{} : work(progress);
         const auto end = [this, stop, answer = std::move(answer)] {
             if (--running_ == 0 && busy_changed_) busy_changed_(false);

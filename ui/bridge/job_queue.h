@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Work off the owner's thread.  Jobs begin in the order in which they were added; what one gives back is called on the
-// owner's thread, in its turn among Qt's events, unless the job was called off by then.  A job that is called off while
-// it runs learns so from its progress, one that has not begun is left out.
+// Work off the owner's thread, and behind it where processors are scarce.  Jobs begin in the order in which they were
+// added; what one gives back is called on the owner's thread, in its turn among Qt's events, unless the job was called
+// off by then.  A job that is called off while it runs learns so from its progress, one that has not begun is left out.
 #pragma once
 
 #include "core/base/progress.h"

@@ -13,6 +13,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QSettings>
+#include <QTimer>
 #include <utility>
 
 namespace lapwright::window {
@@ -158,8 +159,8 @@ bool Debriefing::eventFilter(QObject* watched, QEvent* event) {
 
 base::Result<void> Debriefing::save(const QString& path) {
     keep_notes();
-    compose();
     const auto sheet = composed();
+    page_.show_sheet(sheet);
     if (!sheet) return {};
     const std::string file = models::file_name(path);
     const paper::PdfOptions& options = page_.options();
@@ -174,8 +175,9 @@ base::Result<void> Debriefing::save(const QString& path) {
 
 void Debriefing::print(QWidget* parent) {
     keep_notes();
-    compose();
-    if (const auto sheet = composed()) preview_and_print(*sheet, page_.options(), parent);
+    const auto sheet = composed();
+    page_.show_sheet(sheet);
+    if (sheet) preview_and_print(*sheet, page_.options(), parent);
 }
 
 void Debriefing::ask_and_save(QWidget* parent, Form form) {
@@ -188,7 +190,8 @@ void Debriefing::ask_and_save(QWidget* parent, Form form) {
     if (path.isEmpty()) return;
     if (QFileInfo(path).suffix().isEmpty()) path += ending;
     settings_.setValue(sheet_folder_key, QFileInfo(path).absolutePath());
-    (void)save(path);
+    page_.say(tr("Writing %1…").arg(QDir::toNativeSeparators(path)));
+    QTimer::singleShot(0, this, [this, path] { (void)save(path); }); // said first
 }
 
 } // namespace lapwright::window

@@ -39,7 +39,9 @@ Explaining::Explaining(const Parts& parts, QObject* parent) : QObject(parent), p
         if (b != a) Q_EMIT car_known(b, explanation->car_b);
     });
     connect(worker, &bridge::Worker::explanation_refused, this, [this](const base::Error& error) {
-        if (parts_.pairing.refuse_explanation()) parts_.page.show_refusal(text(base::one_line(error)));
+        if (!parts_.pairing.refuse_explanation()) return;
+        parts_.page.show_refusal(text(base::one_line(error)));
+        Q_EMIT changed();
     });
     pages::WhatIfCard* what_if = &parts_.page.what_if();
     connect(what_if, &pages::WhatIfCard::predictions_asked, worker, &bridge::Worker::predict);
@@ -62,6 +64,7 @@ void Explaining::want() {
 
 void Explaining::called_off() {
     parts_.page.show_refusal(tr("Stopped: the causes were not worked out. Choose the page again to start anew."));
+    Q_EMIT changed();
 }
 
 void Explaining::begin_anew() {

@@ -62,7 +62,7 @@ class Explaining : public QObject {
     [[nodiscard]] const car::SetupSheet& setup_b() const { return known_[1].sheet; }
 
   Q_SIGNALS:
-    void changed(); // explanation or setups
+    void changed(); // explanation, that there is none, or setups
     // What is known of it was entered or given.
     void setup_changed(const lapwright::workspace::SessionKey& key);
     // Of a session in the book.

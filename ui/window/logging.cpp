@@ -3,13 +3,13 @@
 
 #include "ui/models/file_name.h"
 #include "ui/window/actions.h"
+#include "ui/window/page_stack.h"
 #include "ui/window/reactions.h"
 
 #include <QDesktopServices>
 #include <QGuiApplication>
 #include <QLibraryInfo>
 #include <QScreen>
-#include <QStackedWidget>
 #include <QThread>
 #include <QUrl>
 #include <QVersionNumber>
@@ -69,6 +69,15 @@ FixedWords kind_of(ErrorCode code) {
     return "for another reason";
 }
 
+// What moves under the hand is wanted within a frame of 16 ms.
+void tell(workspace::EventLog& log, FixedWords what, const ReactionTimes& times) {
+    const auto milliseconds = [&](double part) { return 1000.0 * times.quantile_s(part); };
+    log.add(what, {{"number", static_cast<double>(times.seconds.size())},
+                   {"middle milliseconds", milliseconds(0.5)},
+                   {"95 % within milliseconds", milliseconds(0.95)},
+                   {"slowest milliseconds", milliseconds(1.0)}});
+}
+
 void count_message(QtMsgType type, const QMessageLogContext& context, const QString& message) {
     if (auto* log = message_log.load(); log != nullptr && type != QtDebugMsg && type != QtInfoMsg) {
         if (type == QtWarningMsg)
@@ -98,7 +107,7 @@ Logging::Logging(const Parts& parts, QObject* parent) : QObject(parent), log_(pa
     connect(&ticks_, &QTimer::timeout, this, &Logging::note_stall);
     since_tick_.start();
     ticks_.start();
-    reactions_ = new Reactions(this);
+    reactions_ = new Reactions([&pages = parts.pages] { return pages.on_compare(); }, this);
     connect(reactions_, &Reactions::reacted, this, [this](double seconds) {
         if (seconds > slow_reaction_s)
             log_.add("a reaction was slow", {{"milliseconds", std::round(1000.0 * seconds)}});
@@ -109,11 +118,10 @@ Logging::Logging(const Parts& parts, QObject* parent) : QObject(parent), log_(pa
 
 Logging::~Logging() {
     if (message_log.load() == &log_) message_log = nullptr;
-    if (reactions_ != nullptr)
-        log_.add("reactions to keys, clicks and the wheel",
-                 {{"number", static_cast<double>(reactions_->seconds().size())},
-                  {"middle milliseconds", std::round(1000.0 * reactions_->middle_s())},
-                  {"slowest milliseconds", std::round(1000.0 * reactions_->slowest_s())}});
+    if (reactions_ != nullptr) {
+        tell(log_, "reactions to keys, clicks and the wheel", reactions_->to_all());
+        tell(log_, "cursor and zoom over the plots", reactions_->on_plots());
+    }
     log_.add("the window was closed");
 }
 

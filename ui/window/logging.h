@@ -13,11 +13,10 @@
 #include <QObject>
 #include <QTimer>
 
-class QStackedWidget;
-
 namespace lapwright::window {
 
 struct Actions;
+class PageStack;
 class Reactions;
 
 class Logging : public QObject {
@@ -28,7 +27,7 @@ class Logging : public QObject {
         const Actions& actions;
         bridge::Worker& worker;
         bridge::BookQueue& book;
-        const QStackedWidget& pages;
+        const PageStack& pages;
         std::string state_folder; // empty: nothing is logged
         bool ended_badly = false; // the run before
     };

@@ -39,6 +39,7 @@
 #include "ui/window/page_stack.h"
 #include "ui/window/restoring.h"
 #include "ui/window/session_actions.h"
+#include "ui/window/settled_debrief.h"
 #include "ui/window/sheet_actions.h"
 #include "ui/window/still_making.h"
 #include "ui/window/strip.h"
@@ -93,7 +94,8 @@ MainWindow::MainWindow(bridge::Stages stages, QSettings& settings, QWidget* pare
     connect_view_actions({actions_, pages_->compare(), preferences_, [this] { save(); }});
     connect_session_actions({actions_, pages_->sessions(), preferences_, [this] { save(); }});
     connect_why();
-    connect_sheet_actions({actions_, *pages_, *debriefing_, *exporting_, *notices_, *this});
+    auto* settled = new SettledDebrief(*pages_, pairing_, *explaining_, this);
+    connect_sheet_actions({actions_, *pages_, *settled, *debriefing_, *exporting_, *notices_, *this});
     connect_importing();
     connect_editing();
     connect_book();

@@ -46,6 +46,11 @@ bool PageStack::on_compare() const {
     return currentWidget() == compare_;
 }
 
+std::optional<PageStack::Shown> PageStack::comes() const {
+    if (wanted_ == nullptr) return std::nullopt;
+    return static_cast<Shown>(indexOf(wanted_));
+}
+
 void PageStack::set_palette(const theme::Palette& palette) {
     sessions_->set_palette(palette);
     compare_->set_palette(palette);
@@ -87,6 +92,7 @@ void PageStack::show_page(QWidget* page) {
     const bool comes = shown && currentWidget() != page;
     if (shown) setCurrentWidget(page);
     follow_state();
+    Q_EMIT asked();
     if (!shown) return;
     if (page == sessions_ && comes) sessions_->begin();
     if (page == compare_) compare_->stack().setFocus();

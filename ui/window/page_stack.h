@@ -41,6 +41,7 @@ class PageStack : public QStackedWidget {
 
     enum class Shown { sessions, compare, causes, debrief };
     [[nodiscard]] Shown shown() const { return static_cast<Shown>(currentIndex()); }
+    [[nodiscard]] std::optional<Shown> comes() const; // when the laps that it shows are compared
     [[nodiscard]] pages::SessionsPage& sessions() { return *sessions_; }
     [[nodiscard]] pages::ComparePage& compare() { return *compare_; }
     [[nodiscard]] pages::CausesPage& causes() { return *causes_; }
@@ -56,6 +57,9 @@ class PageStack : public QStackedWidget {
     void show_wanted();           // the pairing that a page waited for is there
     void follow_edit();           // on a page of the pairing: what it shows is made anew
     void follow_state();
+
+  Q_SIGNALS:
+    void asked(); // for a page: it is shown, or comes
 
   private:
     void show_page(QWidget* page);

@@ -7,6 +7,7 @@
 #include "ui/window/exporting.h"
 #include "ui/window/notices.h"
 #include "ui/window/page_stack.h"
+#include "ui/window/settled_debrief.h"
 
 #include <QMainWindow>
 
@@ -17,18 +18,14 @@ void connect_sheet_actions(const SheetParts& parts) {
     const auto on = [&parts](QAction* action, auto work) {
         QObject::connect(action, &QAction::triggered, &parts.window, work);
     };
-    on(a.print, [parts] {
-        parts.pages.show_debrief();
-        parts.debriefing.print(&parts.window);
-    });
-    on(a.save_sheet, [parts] {
-        parts.pages.show_debrief();
-        parts.debriefing.ask_and_save(&parts.window, Debriefing::Form::pdf);
-    });
-    on(a.save_html, [parts] {
-        parts.pages.show_debrief();
-        parts.debriefing.ask_and_save(&parts.window, Debriefing::Form::html);
-    });
+    on(a.print, [parts] { parts.settled.then([parts] { parts.debriefing.print(&parts.window); }); });
+    const auto saves = [&](QAction* action, Debriefing::Form form) {
+        on(action, [parts, form] {
+            parts.settled.then([parts, form] { parts.debriefing.ask_and_save(&parts.window, form); });
+        });
+    };
+    saves(a.save_sheet, Debriefing::Form::pdf);
+    saves(a.save_html, Debriefing::Form::html);
     pages::DebriefPage* page = &parts.pages.debrief();
     QObject::connect(page, &pages::DebriefPage::print_asked, a.print, &QAction::trigger);
     QObject::connect(page, &pages::DebriefPage::save_asked, a.save_sheet, &QAction::trigger);

@@ -11,10 +11,12 @@ class Debriefing;
 class Exporting;
 class Notices;
 class PageStack;
+class SettledDebrief;
 
 struct SheetParts {
     const Actions& actions;
     PageStack& pages;
+    SettledDebrief& settled;
     Debriefing& debriefing;
     Exporting& exporting;
     Notices& notices;

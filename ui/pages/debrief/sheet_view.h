@@ -35,11 +35,12 @@ class SheetView : public QWidget {
 
   private:
     [[nodiscard]] std::vector<paper::Page> pages() const;
-    void repaint_pages();
+    void pages_changed();
+    [[nodiscard]] QPixmap painted_pages() const;
 
     std::optional<sheet::Sheet> sheet_;
     paper::PdfOptions options_;
-    QPixmap picture_; // of all pages at the present scale
+    QPixmap picture_; // of all pages at the present scale; null: not painted yet
     QColor shadow_;
     double scale_ = 1.0;
 };
