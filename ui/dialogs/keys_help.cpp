@@ -14,12 +14,23 @@
 namespace lapwright::dialogs {
 namespace {
 
+// Two columns of what is done and its key stand side by side on the smallest screen; longer words take a second line.
+constexpr int most_px = 300;
+
+QLabel* line_label(const QString& words) {
+    QLabel* label = theme::plain_label(words, nullptr, theme::body());
+    if (label->sizeHint().width() <= most_px) return label;
+    label->setWordWrap(true);
+    label->setFixedWidth(most_px);
+    return label;
+}
+
 void add_group(QGridLayout& grid, const KeyGroup& group) {
     int row = grid.rowCount();
     grid.addWidget(theme::plain_label(group.title, nullptr, theme::strong(theme::body())), row++, 0, 1, 2);
     for (const KeyLine& line : group.lines) {
-        grid.addWidget(theme::plain_label(line.first, nullptr, theme::body()), row, 0);
-        grid.addWidget(theme::plain_label(line.second, nullptr, theme::body()), row, 1);
+        grid.addWidget(line_label(line.first), row, 0);
+        grid.addWidget(line_label(line.second), row, 1, Qt::AlignTop);
         ++row;
     }
     grid.setRowMinimumHeight(row, 8);

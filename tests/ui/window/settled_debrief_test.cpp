@@ -20,7 +20,9 @@ class SettledDebriefTest : public fixture::PairedWindowWithBook {
   protected:
     [[nodiscard]] bridge::Stages stages() const override {
         bridge::Stages stages = PairedWindowWithBook::stages();
-        stages.compare = [compare = stages.compare, times = times_compared](auto&&... with) {
+        stages.compare = [compare = stages.compare, times = times_compared, held = held_up](auto&&... with) {
+            while (*held)
+                QTest::qSleep(1);
             ++*times;
             return compare(with...);
         };
@@ -55,6 +57,7 @@ class SettledDebriefTest : public fixture::PairedWindowWithBook {
     [[nodiscard]] bool saved() const { return saw_dialog_; }
 
     const std::shared_ptr<std::atomic<int>> times_compared = std::make_shared<std::atomic<int>>(0);
+    const std::shared_ptr<std::atomic<bool>> held_up = std::make_shared<std::atomic<bool>>(false); // comparing
     int compared_when_asked = 0;
     bool explained_when_asked = false;
 
@@ -82,8 +85,12 @@ TEST_F(SettledDebriefTest, WaitsForTheNameThatWasJustGivenAndForTheCauses) {
 }
 
 TEST_F(SettledDebriefTest, AsksForNothingOnceAnotherPageIsWanted) {
+    *held_up = true;
     name_and_save(QStringLiteral("Imke Vance"));
-    go_to_sessions();
+    window->actions().show_sessions->trigger();
+    fixture::settle();
+    *held_up = false;
+    ASSERT_TRUE(fixture::wait_for([this] { return *times_compared == 2; }));
     QTest::qWait(300);
     EXPECT_FALSE(saved());
     key(Qt::Key_2, Qt::ControlModifier);
