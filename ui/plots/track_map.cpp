@@ -30,7 +30,8 @@ constexpr double notch = 120.0;     // of QWheelEvent
 constexpr double closest = 40.0;    // times as large as the whole track
 constexpr double line_px = 6.0;
 constexpr double chosen_px = 12.0;
-constexpr std::size_t max_strokes = 600; // more would not be seen
+constexpr double seen_px = 0.75;
+constexpr double shades = 40.0; // of either colour; more would not be seen
 
 } // namespace
 
@@ -165,10 +166,14 @@ void TrackMap::paintEvent(QPaintEvent*) {
 
 void TrackMap::paint_line(QPainter& painter) const {
     const std::size_t nodes = track_->line.position_m.size();
+    // Nodes closer than can be seen cost as much as others.
     const auto path = [this, nodes](std::size_t from, std::size_t to) {
         QPolygonF line;
-        for (std::size_t i = from; i <= std::min(to, nodes); ++i)
-            line.append(pixel(i));
+        const std::size_t last = std::min(to, nodes);
+        for (std::size_t i = from; i <= last; ++i) {
+            const QPointF at = pixel(i);
+            if (line.isEmpty() || i == last || (at - line.back()).manhattanLength() >= seen_px) line.append(at);
+        }
         return line;
     };
     if (shows_lines()) {
@@ -184,12 +189,17 @@ void TrackMap::paint_line(QPainter& painter) const {
     }
     painter.setPen(QPen(palette_.rule, line_px + 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.drawPolyline(path(0, nodes));
-    const std::size_t step = std::max<std::size_t>(1, nodes / max_strokes);
-    for (std::size_t i = 0; i < nodes; i += step) {
-        const double favour = i < favour_.size() ? favour_[i] : 0.0;
-        const QColor colour = theme::blend(palette_.even, favour >= 0.0 ? palette_.a : palette_.b, std::abs(favour));
+    const auto shade_at = [this](std::size_t i) { return i < favour_.size() ? std::lround(favour_[i] * shades) : 0; };
+    for (std::size_t from = 0; from < nodes;) {
+        const long shade = shade_at(from);
+        std::size_t to = from + 1;
+        while (to < nodes && shade_at(to) == shade)
+            ++to;
+        const QColor colour = theme::blend(palette_.even, shade >= 0 ? palette_.a : palette_.b,
+                                           static_cast<double>(std::abs(shade)) / shades);
         painter.setPen(QPen(colour, line_px, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
-        painter.drawPolyline(path(i, i + step));
+        painter.drawPolyline(path(from, to));
+        from = to;
     }
     const track::Vec2& tangent = track_->line.tangent.empty() ? track::Vec2{1.0, 0.0} : track_->line.tangent.front();
     const QPointF gate = pixel(0);
