@@ -57,6 +57,16 @@ void reach(QCPAxis& axis, const std::vector<double>& a, const std::vector<double
     if (!first) axis.setRange(range.lower - side, range.upper + side);
 }
 
+// The space nearest to the middle ends the first line: a small plot is less high than the words are long.
+QString in_two_lines(QString words) {
+    const qsizetype middle = words.size() / 2;
+    const qsizetype before = words.lastIndexOf(QLatin1Char(' '), middle);
+    const qsizetype behind = words.indexOf(QLatin1Char(' '), middle);
+    const bool is_behind = before < 0 || (behind >= 0 && behind - middle < middle - before);
+    if (const qsizetype space = is_behind ? behind : before; space >= 0) words[space] = QLatin1Char('\n');
+    return words;
+}
+
 } // namespace
 
 RegionPlot::RegionPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)), palette_(theme::paper()) {
@@ -85,7 +95,8 @@ void RegionPlot::build() {
         axis->setTicker(QSharedPointer<UnitTicker>::create(base::Unit::none, 2));
     }
     plot_->xAxis->setLabel(tr("tyre grip"));
-    plot_->yAxis->setLabel(per_kilogram_ ? tr("downforce area, m² on a tonne") : tr("downforce area, m²"));
+    plot_->yAxis->setLabel(per_kilogram_ ? in_two_lines(tr("downforce area, m² on a tonne"))
+                                         : tr("downforce area, m²"));
     reach(*plot_->xAxis, a_.outline_x, b_.outline_x);
     reach(*plot_->yAxis, a_.outline_y, b_.outline_y);
     if (!a_.empty()) new Region(rect, a_, palette_.a, true);

@@ -10,6 +10,7 @@
 #include <QCoreApplication>
 #include <QImage>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QSvgRenderer>
 #include <algorithm>
 #include <iterator>
@@ -29,14 +30,16 @@ QString text(const std::string& utf8) {
     return QString::fromStdString(utf8);
 }
 
-// Text wrapped to a width; gives the height that it took.
+// Text wrapped to a width, but not within a unit ("km/h"); gives the height that it took.
 double paint_text(QPainter& painter, double x, double y, double width, const QString& words, const QFont& font,
                   const QColor& colour) {
     painter.setFont(font);
     painter.setPen(colour);
     const QRectF room(x, y, width, 10000.0);
     QRectF taken;
-    painter.drawText(room, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, words, &taken);
+    static const QRegularExpression within_unit(QStringLiteral("(?<=\\w)/(?=\\w)"));
+    const QString whole_units = QString(words).replace(within_unit, QStringLiteral("/\u2060"));
+    painter.drawText(room, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, whole_units, &taken);
     return taken.height();
 }
 
