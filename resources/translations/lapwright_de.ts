@@ -1439,7 +1439,7 @@ Notiz: %1</translation>
     </message>
     <message>
         <source>Acceleration at full throttle and fitted curve: A solid, B dashed</source>
-        <translation>Beschleunigung bei Vollgas und Ausgleichskurve: A durchgezogen, B gestrichelt</translation>
+        <translation>Beschleunigung bei Vollgas, angepasst: A Linie, B Striche</translation>
     </message>
     <message>
         <source>Aero, downforce and drag together: %1 (%2, %3).</source>
@@ -1743,7 +1743,7 @@ Notiz: %1</translation>
     </message>
     <message>
         <source>Cornering acceleration and fitted limit: A filled, B hollow; triangle: flat out</source>
-        <translation>Querbeschleunigung und angepasste Grenze: A gefüllt, B hohl; Dreieck: Vollgas</translation>
+        <translation>Querbeschleunigung, Grenze: A voll, B hohl; Dreieck: Vollgas</translation>
     </message>
     <message>
         <source>Cornering as driven (tyres, downforce and how much of them the drivers use): %1.</source>
@@ -2073,7 +2073,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>Grip and downforce that the laps allow: A solid, B dashed</source>
-        <translation>Grip und Abtrieb, die zu den Runden passen: A durchgezogen, B gestrichelt</translation>
+        <translation>Möglicher Grip und Abtrieb: A Linie, B Striche</translation>
     </message>
     <message>
         <source>Grip as used: A %1, B %2.</source>

@@ -1439,7 +1439,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>Acceleration at full throttle and fitted curve: A solid, B dashed</source>
-        <translation>Accélération à pleins gaz et courbe ajustée : A trait plein, B tirets</translation>
+        <translation>Accélération à fond, ajustée : A trait plein, B tirets</translation>
     </message>
     <message>
         <source>Aero, downforce and drag together: %1 (%2, %3).</source>
@@ -1743,7 +1743,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>Cornering acceleration and fitted limit: A filled, B hollow; triangle: flat out</source>
-        <translation>Accélération latérale et limite ajustée : A plein, B creux ; triangle : à fond</translation>
+        <translation>Accélération latérale, limite : A plein, B creux ; triangle : à fond</translation>
     </message>
     <message>
         <source>Cornering as driven (tyres, downforce and how much of them the drivers use): %1.</source>
@@ -2073,7 +2073,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Grip and downforce that the laps allow: A solid, B dashed</source>
-        <translation>Grip et appui compatibles avec les tours : A trait plein, B tirets</translation>
+        <translation>Grip et appui possibles : A trait plein, B tirets</translation>
     </message>
     <message>
         <source>Grip as used: A %1, B %2.</source>

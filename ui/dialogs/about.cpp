@@ -14,7 +14,8 @@ About::About(const QString& version, QWidget* parent) : QDialog(parent) {
     column->setSpacing(10);
     const auto add = [column](const QString& text, const QFont& font = theme::body()) {
         QLabel* label = theme::wrapped_label(text, nullptr, font);
-        label->setMinimumWidth(460);
+        constexpr int least_px = 460;
+        label->setMinimumSize(least_px, label->heightForWidth(least_px));
         column->addWidget(label);
     };
     add(tr("Lapwright %1").arg(version), theme::strong(theme::body()));

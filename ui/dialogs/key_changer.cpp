@@ -34,7 +34,7 @@ KeyChanger::KeyChanger(Source source, QWidget* parent)
       take_(new QPushButton(tr("Give it this key"), this)), none_(new QPushButton(tr("No key"), this)),
       usual_(new QPushButton(tr("Its usual key"), this)), all_usual_(new QPushButton(tr("All usual keys"), this)) {
     setWindowTitle(tr("Change the keys"));
-    resize(640, 560);
+    resize(760, 560);
     words_->setPlaceholderText(tr("A few letters of a command or a key"));
     words_->setAccessibleName(tr("Commands or keys with these letters"));
     list_->setAccessibleName(tr("Commands and their keys"));
@@ -92,6 +92,7 @@ void KeyChanger::fill() {
         const Command& command = commands_[i];
         QTreeWidgetItem& item = *list_->topLevelItem(static_cast<int>(i));
         item.setText(name_column, command.group + QStringLiteral(": ") + command.name);
+        item.setToolTip(name_column, item.text(name_column)); // it may be cut
         item.setText(keys_column, keys_text(command.keys));
         item.setText(usual_column, command.keys == command.usual ? QString() : keys_text(command.usual));
     }

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plots/cursor.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
 namespace lapwright::plots {
 namespace {
 
-constexpr double read_out_part = 0.55; // of the title row; the title has the rest
+constexpr double least_read_out_part = 0.25; // of the title row; a long title has the rest
 constexpr double piece_space_px = 10.0;
 
 QRect title_row(const QRect& room, int height) {
@@ -16,9 +17,9 @@ QRect title_row(const QRect& room, int height) {
 
 } // namespace
 
-Cursor::Cursor(QCPAxisRect* rect, ReadOut read_out, const QColor& line, const QFont& font, int title_height,
-               const Drawing* writing)
-    : Drawing(rect, QStringLiteral("overlay")), read_out_(std::move(read_out)), line_(line), font_(font),
+Cursor::Cursor(const Title& title, QCPAxisRect* rect, ReadOut read_out, const QColor& line, const QFont& font,
+               int title_height, const Drawing* writing)
+    : Drawing(rect, QStringLiteral("overlay")), title_(title), read_out_(std::move(read_out)), line_(line), font_(font),
       title_height_(title_height), writing_(writing) {}
 
 QRect Cursor::clipRect() const {
@@ -44,7 +45,7 @@ void Cursor::draw_read_out(QCPPainter& painter) const {
     const QFontMetricsF metrics(font_);
     const QRectF row(title_row(room(), title_height_));
     double right = row.right();
-    const double left = row.left() + (1.0 - read_out_part) * row.width();
+    const double left = row.left() + title_.taken_px() + piece_space_px;
     const std::vector<Piece> pieces = read_out_(place_m_);
     painter.setFont(font_);
     for (auto piece = pieces.rbegin(); piece != pieces.rend(); ++piece) {
@@ -65,13 +66,28 @@ QRect Title::clipRect() const {
     return title_row(room(), title_height_);
 }
 
+double Title::needed_px() const {
+    return std::ceil(QFontMetricsF(font_).horizontalAdvance(text_));
+}
+
+double Title::given_px() const {
+    return (1.0 - least_read_out_part) * title_row(room(), title_height_).width() - piece_space_px;
+}
+
+double Title::taken_px() const {
+    return std::min(needed_px(), given_px());
+}
+
+bool Title::cut() const {
+    return needed_px() > given_px();
+}
+
 void Title::draw(QCPPainter* painter) {
     const QRectF row(title_row(room(), title_height_));
-    const double width = (1.0 - read_out_part) * row.width() - piece_space_px;
     painter->setFont(font_);
     painter->setPen(ink_);
-    painter->drawText(QRectF(row.left(), row.top(), width, row.height()), Qt::AlignVCenter | Qt::TextSingleLine,
-                      QFontMetricsF(font_).elidedText(text_, Qt::ElideRight, width));
+    painter->drawText(QRectF(row.left(), row.top(), given_px(), row.height()), Qt::AlignVCenter | Qt::TextSingleLine,
+                      cut() ? QFontMetricsF(font_).elidedText(text_, Qt::ElideRight, given_px()) : text_);
 }
 
 } // namespace lapwright::plots

@@ -17,10 +17,13 @@ struct Piece {
 };
 using ReadOut = std::function<std::vector<Piece>(double place_m)>;
 
+class Title;
+
 class Cursor : public Drawing {
   public:
-    Cursor(QCPAxisRect* rect, ReadOut read_out, const QColor& line, const QFont& font, int title_height,
-           const Drawing* writing);
+    // What it reads leaves `title`, of the same panel, its room.
+    Cursor(const Title& title, QCPAxisRect* rect, ReadOut read_out, const QColor& line, const QFont& font,
+           int title_height, const Drawing* writing);
 
     void set(double place_m) { place_m_ = place_m; }
 
@@ -31,6 +34,7 @@ class Cursor : public Drawing {
   private:
     void draw_read_out(QCPPainter& painter) const;
 
+    const Title& title_;
     ReadOut read_out_;
     QColor line_;
     QFont font_;
@@ -45,11 +49,18 @@ class Title : public Drawing {
     void set_font(const QFont& font) { font_ = font; }
     Title(QCPAxisRect* rect, QString text, const QColor& ink, const QFont& font, int title_height);
 
+    [[nodiscard]] const QString& text() const { return text_; }
+    [[nodiscard]] double taken_px() const;
+    [[nodiscard]] bool cut() const;
+
   protected:
     void draw(QCPPainter* painter) override;
     QRect clipRect() const override;
 
   private:
+    [[nodiscard]] double needed_px() const;
+    [[nodiscard]] double given_px() const;
+
     QString text_;
     QColor ink_;
     QFont font_;

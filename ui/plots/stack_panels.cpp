@@ -235,8 +235,8 @@ void StackPanels::add_overlays(const State& state) {
         stretches_.push_back(new ChosenStretch(panel->rect, palette_.chosen, palette_.edge, panel->writing));
         stretches_.back()->set(stretch);
         titles_.push_back(new Title(panel->rect, panel->title, palette_.quiet, theme::small(), title_height()));
-        cursors_.push_back(
-            new Cursor(panel->rect, panel->read_out, palette_.ink, theme::small(), title_height(), panel->writing));
+        cursors_.push_back(new Cursor(*titles_.back(), panel->rect, panel->read_out, palette_.ink, theme::small(),
+                                      title_height(), panel->writing));
         cursors_.back()->set(state.cursor_m);
     }
 }

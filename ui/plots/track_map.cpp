@@ -231,7 +231,6 @@ void TrackMap::paint_key(QPainter& painter) const {
 
 void TrackMap::paint_lines_key(QPainter& painter) const {
     const QFontMetricsF metrics(font());
-    const QRectF row(6.0, height() - metrics.height() - 4.0, width() - 12.0, metrics.height());
     const int factor = sideways_factor(*lines_, *stretch_m_, std::hypot(to_pixels_.m11(), to_pixels_.m12()));
     const bool banded = !lines_->comparison.line.low_m.empty();
     QStringList words;
@@ -239,8 +238,12 @@ void TrackMap::paint_lines_key(QPainter& painter) const {
     words << tr("A solid, B dashed");
     if (banded) words << tr("band: where A may be, seen from B");
     painter.setPen(palette_.quiet);
-    painter.drawText(row, Qt::AlignVCenter | Qt::TextSingleLine,
-                     metrics.elidedText(words.join(QStringLiteral("; ")), Qt::ElideRight, row.width()));
+    constexpr double beside_px = 6.0;
+    const double width_px = width() - 2.0 * beside_px;
+    const QString all = words.join(QStringLiteral("; "));
+    const QRectF needed = metrics.boundingRect(QRectF(0.0, 0.0, width_px, height()), Qt::TextWordWrap, all);
+    painter.drawText(QRectF(beside_px, height() - needed.height() - 4.0, width_px, needed.height()),
+                     Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, all);
 }
 
 // Beside the corners, away from the side to which they turn; "Corner 7" may be "7" where the whole has no room, and

@@ -31,7 +31,10 @@ Notices::Notices(QWidget* parent)
     : QFrame(parent), newest_(new theme::ElidedLabel(this)), all_(small_button({}, this)) {
     setObjectName(QStringLiteral("notice"));
     newest_->setFont(theme::small());
-    QToolButton* close = small_button(tr("Dismiss"), this);
+    // A sign each: words of some languages left the sentence no room.
+    QToolButton* close = small_button(QStringLiteral("×"), this);
+    close->setToolTip(tr("Dismiss"));
+    close->setAccessibleName(tr("Dismiss"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(side_px, 1, 2, 1);
     row->addWidget(newest_, 1);
@@ -91,7 +94,10 @@ void Notices::show_sentences() {
     setVisible(!sentences_.isEmpty());
     if (sentences_.isEmpty()) return;
     newest_->set_text(sentences_.last());
-    all_->setText(sentences_.size() > 1 ? tr("All %1…").arg(sentences_.size()) : tr("In full…"));
+    const bool several = sentences_.size() > 1;
+    all_->setText(several ? QStringLiteral("%1…").arg(sentences_.size()) : QStringLiteral("…"));
+    all_->setToolTip(several ? tr("All %1…").arg(sentences_.size()) : tr("In full…"));
+    all_->setAccessibleName(all_->toolTip());
     setAccessibleName(sentences_.join(QLatin1Char('\n')));
 }
 

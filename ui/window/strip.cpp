@@ -13,6 +13,15 @@
 
 namespace lapwright::window {
 
+namespace {
+
+// Between groups of buttons; it gives way where a language needs the room.
+QSpacerItem* space(int width_px) {
+    return new QSpacerItem(width_px, 0, QSizePolicy::Maximum, QSizePolicy::Minimum);
+}
+
+} // namespace
+
 Strip::Strip(QWidget* parent) : QFrame(parent), bar_(new QMenuBar(this)), actions_(*bar_), notices_(new Notices(this)) {
     setObjectName(QStringLiteral("strip"));
     bar_->setNativeMenuBar(false);
@@ -39,17 +48,17 @@ Strip::Strip(QWidget* parent) : QFrame(parent), bar_(new QMenuBar(this)), action
     row->setContentsMargins(6, 2, 12, 1);
     row->setSpacing(4);
     row->addWidget(bar_);
-    row->addSpacing(12);
+    row->addItem(space(12));
     for (QAction* page : {actions_.show_sessions, actions_.show_compare, actions_.show_causes, actions_.show_debrief})
         row->addWidget(button_for(page, QStringLiteral("page")));
-    row->addSpacing(12);
+    row->addItem(space(12));
     row->addWidget(notices_, 1);
     row->addWidget(waiting_sign_);
     row->addWidget(damage_sign_);
     row->addWidget(stage_);
     row->addWidget(progress_);
     row->addWidget(cancel_);
-    row->addSpacing(8);
+    row->addItem(space(8));
     auto* find_button = button_for(actions_.find, QStringLiteral("plain"));
     find_button->setText(tr("Go to…"));
     row->addWidget(find_button);

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Grabs the window's pages as pictures, for people to look at and for the README:
 //   make_pictures OUT_FOLDER WIDTH HEIGHT light|dark [FILE_A FILE_B]
-// Without files it shows a pairing made by hand (tests/ui/fixture).  QT_SCALE_FACTOR=2 doubles the pixels,
-// PICTURES_IN=de is another language.
+// Without files it shows a pairing made by hand (tests/ui/fixture), and then all that the window can show, as tour-*;
+// what stands too close in it is told on the way out.  QT_SCALE_FACTOR=2 doubles the pixels, PICTURES_IN=de is another
+// language.
 #include "tests/ui/fixture/invented_season.h"
 #include "tests/ui/fixture/invented_stages.h"
+#include "tests/ui/fixture/room_faults.h"
 #include "tests/ui/fixture/waiting.h"
+#include "tests/ui/fixture/window_tour.h"
 #include "ui/dialogs/about.h"
 #include "ui/dialogs/column_dialog.h"
 #include "ui/dialogs/keys_help.h"
@@ -91,8 +94,8 @@ void shoot_season(window::MainWindow& window, const Shoot& shoot) {
     season.part_box().setCurrentIndex(2);
     shoot("season-drag");
     season.name_box().setCurrentIndex(season.name_box().findText(QStringLiteral("Dunlin")));
-    if (!fixture::wait_for([&] { return season.said().startsWith(QStringLiteral("Nothing")); }, 20000))
-        std::cerr << "a season of nothing\n";
+    if (!fixture::wait_for([&] { return !season.said().startsWith(QStringLiteral("Plover")); }, 20000))
+        std::cerr << "no season of nothing\n";
     shoot("season-empty");
     press(window.actions().pairings);
     if (!fixture::wait_for([&] { return panel.pairings().model().rowCount() > 0; }, 20000))
@@ -110,6 +113,21 @@ void shoot_season(window::MainWindow& window, const Shoot& shoot) {
     fixture::settle();
     form->grab().save(shoot.stem + QStringLiteral("rename.png"));
     form->close();
+}
+
+void shoot_tour(window::MainWindow& window, const QString& stem) {
+    const fixture::Visit visit = [&](const char* name, QWidget& shown) {
+        for (const std::string& fault : fixture::room_faults(shown))
+            std::cerr << name << ": " << fault << '\n';
+        const QString file = stem + QStringLiteral("tour-") + QLatin1String(name) + QStringLiteral(".png");
+        if (!shown.grab().save(file)) std::cerr << "cannot write " << file.toStdString() << '\n';
+    };
+    fixture::visit_compare(window, visit);
+    fixture::visit_menus(window, visit);
+    fixture::visit_dialogs(window, visit);
+    fixture::visit_sessions(window, visit);
+    fixture::visit_causes(window, visit);
+    fixture::visit_start(window, visit);
 }
 
 } // namespace
@@ -138,6 +156,7 @@ int main(int argc, char** argv) {
     bridge::Stages stages =
         real ? bridge::analysis_stages(recipe_folder, book_file) : fixture::invented_stages(options);
     stages.book_file = book_file;
+    stages.recipe_folder = recipe_folder;
     fixture::fill_season(book_file);
     window::MainWindow window(stages, settings);
     window.resize(words[2].toInt(), words[3].toInt());
@@ -241,7 +260,8 @@ int main(int argc, char** argv) {
     pages::WhatIfCard& what_if = window.causes_page().what_if();
     what_if.slider(findings::Lever::downforce).setValue(5);
     what_if.slider(findings::Lever::drag).setValue(2);
-    if (!fixture::wait_for([&] { return what_if.prediction_text().contains(QStringLiteral("predicted:")); }, 20000))
+    const QString before = what_if.prediction_text();
+    if (!fixture::wait_for([&] { return what_if.prediction_text() != before; }, 20000))
         std::cerr << "no prediction came\n";
     pages::CausesView& matrix = window.causes_page().matrix();
     matrix.setCurrentIndex(matrix.model()->index(1, 1));
@@ -254,5 +274,6 @@ int main(int argc, char** argv) {
     Q_EMIT window.debrief_page().notes_changed();
     shoot("debrief");
     if (!window.debriefing().save(shoot.stem + QStringLiteral("sheet.pdf"))) std::cerr << "no sheet was written\n";
+    if (!real) shoot_tour(window, shoot.stem);
     return 0;
 }
