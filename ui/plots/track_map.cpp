@@ -242,8 +242,9 @@ void TrackMap::paint_lines_key(QPainter& painter) const {
     const double width_px = width() - 2.0 * beside_px;
     const QString all = words.join(QStringLiteral("; "));
     const QRectF needed = metrics.boundingRect(QRectF(0.0, 0.0, width_px, height()), Qt::TextWordWrap, all);
-    painter.drawText(QRectF(beside_px, height() - needed.height() - 4.0, width_px, needed.height()),
-                     Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, all);
+    const QRectF given(beside_px, height() - needed.height() - 4.0, width_px, needed.height());
+    painter.fillRect(given, palette_.card); // over names of corners far from the stretch
+    painter.drawText(given, Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, all);
 }
 
 // Beside the corners, away from the side to which they turn; "Corner 7" may be "7" where the whole has no room, and
