@@ -15,6 +15,7 @@ namespace {
 
 constexpr int side_px = 5;
 constexpr int row_room_px = 4; // above and below the text together
+constexpr int smallest_share_px = 76;
 constexpr int min_rows = 8;
 constexpr double palest = 0.14;
 constexpr double deepest = 0.92;
@@ -150,9 +151,14 @@ void CausesView::choose_first() {
     if (model()->rowCount() > 0) setCurrentIndex(model()->index(0, CausesTable::measured_column));
 }
 
+// Columns share the room, but one whose name needs more than a share in the smallest window has what it needs.
 void CausesView::hide_columns() {
-    for (int column = CausesTable::first_cause_column; column < CausesTable::rest_column; ++column)
+    for (int column = CausesTable::first_cause_column; column < CausesTable::rest_column; ++column) {
         setColumnHidden(column, table_->is_hidden(column));
+        const bool is_long = horizontalHeader()->sectionSizeHint(column) > smallest_share_px;
+        horizontalHeader()->setSectionResizeMode(column,
+                                                 is_long ? QHeaderView::ResizeToContents : QHeaderView::Stretch);
+    }
 }
 
 void CausesView::ask(const QModelIndex& index) {

@@ -335,8 +335,7 @@ void SeasonView::follow_row() {
         const QString cell = model_->index(row, column).data().toString();
         if (cell == models::dash) continue;
         const bool plain = !model_->is_figure(column) && column != model_->change_column();
-        QString title = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-        title[0] = title.at(0).toLower();
+        const QString title = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
         words << (plain ? cell : title + QStringLiteral(": ") + cell);
     }
     chosen_->setText(words.join(QStringLiteral(" · ")));
