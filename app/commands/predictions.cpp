@@ -182,7 +182,7 @@ int run_predictions(const BookArguments& arguments, book::Book& book, std::ostre
 int run_driven(const BookArguments& arguments, book::Book& book, std::ostream& out, std::ostream& err) {
     const auto kept = named_prediction(arguments, book);
     if (!kept) return say_refused(kept.error(), err);
-    std::vector<book::SessionId> sessions;
+    std::vector<book::Checksum> driven;
     for (const std::int64_t id : arguments.sessions) {
         const auto session = book::read_summary(book, book::SessionId{id});
         if (!session) return say_refused(session.error(), err);
@@ -193,12 +193,12 @@ int run_driven(const BookArguments& arguments, book::Book& book, std::ostream& o
                                     " was driven before the prediction was kept and cannot hold it to account",
                                 "name a later one, or correct its date with lapwright book date"},
                                err);
-        sessions.push_back(session->id);
+        driven.push_back(session->source.checksum);
     }
-    const auto put = book::say_driven(book, kept->prediction.uid, sessions);
+    const auto put = book::say_driven(book, kept->prediction.uid, driven);
     if (!put) return say_refused(put.error(), err);
     out << "prediction " << id_text(kept->id)
-        << (sessions.empty() ? " goes by the setup sheets again\n" : " goes by the sessions that were named\n");
+        << (driven.empty() ? " goes by the setup sheets again\n" : " goes by the sessions that were named\n");
     return 0;
 }
 

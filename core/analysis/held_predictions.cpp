@@ -39,16 +39,21 @@ bool named(const book::Prediction& p, const book::SessionSummary& session) {
     return std::ranges::find(p.driven, session.source.checksum) != p.driven.end();
 }
 
-// Of the car there, with what they are to the prediction.
-Result<std::vector<Candidate>> candidates(book::Book& book, const book::KeptPrediction& kept) {
-    const book::Prediction& p = kept.prediction;
-    const auto before = book::read_details(book, p.session);
-    if (!before) return before.error();
+// Of its driver and car there.
+Result<std::vector<book::SessionSummary>> driven_there(book::Book& book, const book::KeptPrediction& kept) {
     book::Filter filter;
     filter.driver = kept.whose.driver;
     filter.car = kept.whose.car;
     filter.track = kept.there.track;
-    auto found = book::search(book, filter);
+    return book::search(book, filter);
+}
+
+// The same, with what they are to the prediction.
+Result<std::vector<Candidate>> candidates(book::Book& book, const book::KeptPrediction& kept) {
+    const book::Prediction& p = kept.prediction;
+    const auto before = book::read_details(book, p.session);
+    if (!before) return before.error();
+    auto found = driven_there(book, kept);
     if (!found) return found.error();
     std::vector<Candidate> all;
     for (const book::SessionSummary& session : *found) {
@@ -181,6 +186,11 @@ Result<HeldPredictions> hold_predictions(book::Book& book, const base::Progress&
                 one = held_as_kept(std::move(one.kept));
             }
         }
+        const auto there = driven_there(book, one.kept);
+        if (!there) return there.error();
+        for (const book::SessionSummary& session : *there)
+            if (session.start_unix_s && *session.start_unix_s >= one.kept.prediction.kept_unix_s)
+                one.since.push_back(session);
         done += 1.0;
     }
     count(predictions);

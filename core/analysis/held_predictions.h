@@ -24,6 +24,8 @@ struct HeldPrediction {
     book::KeptPrediction kept;
     std::optional<comparison::HeldAgainst> against = {}; // where something was observed
     std::string waits_for = {};                          // else why there is nothing yet
+    // Sessions of its driver and car there since: those that a person may name.
+    std::vector<book::SessionSummary> since = {};
 };
 
 struct HeldPredictions {

@@ -191,14 +191,9 @@ Result<KeptPrediction> prediction(Book& book, PredictionId id) {
     });
 }
 
-Result<void> say_driven(Book& book, const std::string& uid, std::span<const SessionId> sessions) {
+Result<void> say_driven(Book& book, const std::string& uid, const std::vector<Checksum>& driven) {
     return edit(book.database(), [&](Database& database) {
         require(database, uid);
-        std::vector<Checksum> driven;
-        for (const SessionId id : sessions) {
-            require_session(database, id);
-            driven.push_back(summary(database, id).source.checksum);
-        }
         database.run("UPDATE prediction SET driven = ?, observed_s = NULL, observed_low_s = NULL, observed_high_s = "
                      "NULL WHERE uid = ?",
                      {words_of(driven), uid});

@@ -11,7 +11,6 @@
 #include "core/car/setup_sheet.h"
 
 #include <optional>
-#include <span>
 #include <string>
 #include <vector>
 
@@ -68,8 +67,9 @@ struct KeptPrediction {
 [[nodiscard]] base::Result<std::vector<KeptPrediction>> predictions(Book& book);
 [[nodiscard]] base::Result<KeptPrediction> prediction(Book& book, PredictionId id);
 
-// The sessions that a person says were driven with it: all of them, from now on.  What was observed is forgotten.
-[[nodiscard]] base::Result<void> say_driven(Book& book, const std::string& uid, std::span<const SessionId> sessions);
+// The sessions, by their sources, that a person says were driven with it: all of them, from now on.  What was observed
+// is forgotten.
+[[nodiscard]] base::Result<void> say_driven(Book& book, const std::string& uid, const std::vector<Checksum>& driven);
 [[nodiscard]] base::Result<void> put_observed(Book& book, const std::string& uid,
                                               const std::optional<base::Estimate>& observed);
 

@@ -65,6 +65,18 @@ Result<book::SessionId> BookConnection::id_of(const SessionKey& key) const {
     return found == sessions_.end() ? Result<book::SessionId>(not_in_the_book()) : found->second;
 }
 
+BookConnection::Done BookConnection::keep_prediction(const SessionKey& of, const SessionKey& there,
+                                                     book::Prediction prediction) {
+    const auto session = id_of(of);
+    if (!session) return session.error();
+    const auto at = id_of(there);
+    if (!at) return at.error();
+    prediction.session = *session;
+    prediction.there = *at;
+    const auto kept = book::keep_prediction(*book_, prediction);
+    return kept ? Done{} : kept.error();
+}
+
 Result<std::vector<Note>> BookConnection::read_notes(book::SessionId id, const SessionKey& key) {
     const auto kept = book::notes_of_session(*book_, id);
     if (!kept) return kept.error();

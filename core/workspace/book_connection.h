@@ -7,6 +7,7 @@
 #include "core/book/book.h"
 #include "core/book/names.h"
 #include "core/book/pairings.h"
+#include "core/book/predictions.h"
 #include "core/book/rename.h"
 #include "core/book/tracks.h"
 #include "core/workspace/notes.h"
@@ -75,6 +76,9 @@ class BookConnection {
     // The note that is in the book afterwards.
     [[nodiscard]] base::Result<std::string> keep_pairing(const PairingToKeep& wanted);
     [[nodiscard]] Done put_pairing_note(const TwoLaps& laps, const std::string& note);
+
+    // of: whose car and driver; there: on whose track.
+    [[nodiscard]] Done keep_prediction(const SessionKey& of, const SessionKey& there, book::Prediction prediction);
 
     // What was put in this run is not written again.
     [[nodiscard]] Done put_track(const track::TrackRecord& record, const std::optional<book::KeptLine>& line);

@@ -998,6 +998,10 @@ Notiz: %1</translation>
         <translation>Abschnitt mit dem nächsten &amp;verbinden</translation>
     </message>
     <message>
+        <source>&amp;Keep what is predicted…</source>
+        <translation>Vorhergesagtes &amp;festhalten…</translation>
+    </message>
+    <message>
         <source>&amp;Keys and mouse</source>
         <translation>&amp;Tasten und Maus</translation>
     </message>
@@ -1590,12 +1594,26 @@ Notiz: %1</translation>
         <translation>Auto</translation>
     </message>
     <message>
+        <source>Car %1: %2, %3 a lap.
+
+How will the setup sheet say it once it is driven? Write it as
+wing angle=7 deg; splitter=46 mm, or leave it empty and name the session then.</source>
+        <translation>Auto %1: %2, %3 je Runde.
+
+Wie wird das Setup-Blatt es sagen, wenn es gefahren ist? So schreiben:
+wing angle=7 deg; splitter=46 mm, oder leer lassen und dann die Session nennen.</translation>
+    </message>
+    <message>
         <source>Car: %1</source>
         <translation>Auto: %1</translation>
     </message>
     <message>
         <source>Causes, whole lap</source>
         <translation>Ursachen, ganze Runde</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>Change front and rear together so that the balance stays, and feel it out before a quick lap.</source>
@@ -2168,12 +2186,44 @@ eins: Name: Wert</translation>
         <translation>Juni</translation>
     </message>
     <message>
+        <source>Keep</source>
+        <translation>Festhalten</translation>
+    </message>
+    <message>
+        <source>Keep a prediction</source>
+        <translation>Eine Vorhersage festhalten</translation>
+    </message>
+    <message>
+        <source>Keep for &amp;A…</source>
+        <translation>Für &amp;A festhalten…</translation>
+    </message>
+    <message>
+        <source>Keep for &amp;B…</source>
+        <translation>Für &amp;B festhalten…</translation>
+    </message>
+    <message>
         <source>Keep it</source>
         <translation>Behalten</translation>
     </message>
     <message>
         <source>Keep this recipe</source>
         <translation>Rezept behalten</translation>
+    </message>
+    <message>
+        <source>Keep what is predicted for the quickest in the book, to be held against what happens</source>
+        <translation>Was für den schnellsten Stand vorhergesagt ist, im Buch festhalten, um es an dem zu messen, was geschieht</translation>
+    </message>
+    <message>
+        <source>Keep what is predicted in the book, to be held against what happens</source>
+        <translation>Das Vorhergesagte im Buch festhalten, um es an dem zu messen, was geschieht</translation>
+    </message>
+    <message>
+        <source>Keep…</source>
+        <translation>Festhalten…</translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation>Festgehalten</translation>
     </message>
     <message>
         <source>Kept &amp;pairings…</source>
@@ -2448,6 +2498,10 @@ eins: Name: Wert</translation>
         <translation>Noch ist keine Vorhersage beurteilt.</translation>
     </message>
     <message>
+        <source>No prediction yet: keep what What if or How much wing predicts, and once it was driven it is held against what happened here.</source>
+        <translation>Noch keine Vorhersage: festhalten, was „Was wäre, wenn“ oder „Wie viel Flügel“ vorhersagt; sobald es gefahren ist, wird es hier an dem gemessen, was geschah.</translation>
+    </message>
+    <message>
         <source>No segment chosen</source>
         <translation>Kein Abschnitt gewählt</translation>
     </message>
@@ -2552,6 +2606,10 @@ eins: Name: Wert</translation>
         <translation>An die Runden von %1 ist noch nichts angepasst: eine Session dieses Autos vergleichen und die Seite „Ursachen“ ansehen; was die Daten über das Auto sagen, bleibt dann hier.</translation>
     </message>
     <message>
+        <source>Nothing is predicted yet: move a control of What if on the Causes page, then keep it.</source>
+        <translation>Noch ist nichts vorhergesagt: auf der Seite der Ursachen einen Regler von „Was wäre, wenn“ bewegen, dann festhalten.</translation>
+    </message>
+    <message>
         <source>Nothing was guessed, left out or mended.</source>
         <translation>Nichts wurde vermutet, weggelassen oder repariert.</translation>
     </message>
@@ -2586,6 +2644,10 @@ eins: Name: Wert</translation>
     <message>
         <source>On the &amp;track of:</source>
         <translation>Auf der &amp;Strecke von:</translation>
+    </message>
+    <message>
+        <source>Once it was driven, the book&apos;s predictions say what happened (%1).</source>
+        <translation>Sobald es gefahren ist, sagen die Vorhersagen des Buchs, was geschah (%1).</translation>
     </message>
     <message>
         <source>One frame &amp;on</source>
@@ -2716,6 +2778,22 @@ eins: Name: Wert</translation>
         <translation>Leistung am Rad, falls bekannt</translation>
     </message>
     <message>
+        <source>Predicted</source>
+        <translation>Vorhergesagt</translation>
+    </message>
+    <message>
+        <source>Predictions</source>
+        <translation>Vorhersagen</translation>
+    </message>
+    <message>
+        <source>Predictions that the book keeps</source>
+        <translation>Vorhersagen, die das Buch festhält</translation>
+    </message>
+    <message>
+        <source>Predictions, and how often the&amp;y held…</source>
+        <translation>&amp;Vorhersagen, und wie oft sie zutrafen…</translation>
+    </message>
+    <message>
         <source>Print…</source>
         <translation>Drucken…</translation>
     </message>
@@ -2782,6 +2860,10 @@ eins: Name: Wert</translation>
     <message>
         <source>Return keeps the note, Shift+Return begins a new line, Escape leaves it as it was</source>
         <translation>Eingabetaste behält die Notiz, Umschalt+Eingabetaste beginnt eine neue Zeile, Esc lässt sie, wie sie war</translation>
+    </message>
+    <message>
+        <source>Return names the session that was driven with one, Delete takes it back.</source>
+        <translation>Eingabe nennt die Session, die damit gefahren wurde, Entf nimmt eine zurück.</translation>
     </message>
     <message>
         <source>Return opens what is chosen; Shift and the arrows choose several</source>
@@ -2934,6 +3016,10 @@ eins: Name: Wert</translation>
     <message>
         <source>Setup of both cars</source>
         <translation>Setup beider Autos</translation>
+    </message>
+    <message>
+        <source>Setup sheet then</source>
+        <translation>Setup-Blatt dann</translation>
     </message>
     <message>
         <source>Setup sheets (*.setup.json *.json);;All files (*)</source>
@@ -3184,6 +3270,10 @@ eins: Name: Wert</translation>
         <translation>Das Buch…</translation>
     </message>
     <message>
+        <source>The car is quickest as it is now: nothing is predicted to change.</source>
+        <translation>Das Auto ist so am schnellsten, wie es ist: Es ist keine Änderung vorhergesagt.</translation>
+    </message>
+    <message>
         <source>The car of %1 is yours</source>
         <translation>Das Auto von %1 ist das eigene</translation>
     </message>
@@ -3330,6 +3420,10 @@ eins: Name: Wert</translation>
     <message>
         <source>There is a %1 &quot;%2&quot; already: the two become one, and all sessions of &quot;%3&quot; are then of &quot;%2&quot;.</source>
         <translation>Schon vorhanden (%1): „%2“. Die beiden werden eins, und alle Sessions von „%3“ sind dann von „%2“.</translation>
+    </message>
+    <message>
+        <source>There is no book that can be written: it is what keeps predictions.</source>
+        <translation>Es gibt kein Buch, in das geschrieben werden kann: Es ist das, was Vorhersagen festhält.</translation>
     </message>
     <message>
         <source>These rows make no session: %1</source>
@@ -3512,6 +3606,10 @@ eins: Name: Wert</translation>
         <translation>Als was jede Spalte der Datei gilt; hier zu berichtigen</translation>
     </message>
     <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+    <message>
         <source>What if</source>
         <translation>Was wäre, wenn</translation>
     </message>
@@ -3554,6 +3652,10 @@ eins: Name: Wert</translation>
     <message>
         <source>What the drivers make of it cannot be told apart from the cars.</source>
         <translation>Was die Fahrer daraus machen, ist nicht von den Autos zu trennen.</translation>
+    </message>
+    <message>
+        <source>What was driven since is being looked at…</source>
+        <translation>Was seither gefahren wurde, wird angesehen…</translation>
     </message>
     <message>
         <source>What was open was a part of another book: start the program with that book.</source>
@@ -3606,6 +3708,10 @@ eins: Name: Wert</translation>
     <message>
         <source>Which lap is quicker cannot be told from these recordings.</source>
         <translation>Welche Runde schneller ist, ist aus diesen Aufzeichnungen nicht feststellbar.</translation>
+    </message>
+    <message>
+        <source>Which session was driven with it?</source>
+        <translation>Welche Session wurde damit gefahren?</translation>
     </message>
     <message>
         <source>Which sessions or figure</source>
@@ -3894,6 +4000,10 @@ eins: Name: Wert</translation>
     <message>
         <source>by hand</source>
         <translation>von Hand</translation>
+    </message>
+    <message>
+        <source>by the setup sheets</source>
+        <translation>nach den Setup-Blättern</translation>
     </message>
     <message>
         <source>cannot be told</source>
@@ -4768,6 +4878,10 @@ Abtrieb</translation>
         <translation>Sessions mit sauberen Runden dieses Autos im Buch behalten</translation>
     </message>
     <message>
+        <source>keeping of a prediction</source>
+        <translation>Festhalten einer Vorhersage</translation>
+    </message>
+    <message>
         <source>kind of %1</source>
         <translation>Art von %1</translation>
     </message>
@@ -5606,6 +5720,10 @@ Abtrieb</translation>
         <translation>Session</translation>
     </message>
     <message>
+        <source>session of a prediction</source>
+        <translation>Session einer Vorhersage</translation>
+    </message>
+    <message>
         <source>set aside</source>
         <translation>aussortiert</translation>
     </message>
@@ -5800,6 +5918,10 @@ Abtrieb</translation>
     <message>
         <source>taken for %1, which its name does not say for sure</source>
         <translation>als %1 genommen, was ihr Name nicht sicher sagt</translation>
+    </message>
+    <message>
+        <source>taking back of a prediction</source>
+        <translation>Zurücknehmen einer Vorhersage</translation>
     </message>
     <message>
         <source>telling what the change did to the car</source>

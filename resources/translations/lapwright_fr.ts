@@ -998,6 +998,10 @@ Note : %1</translation>
         <translation>&amp;Joindre le segment au suivant</translation>
     </message>
     <message>
+        <source>&amp;Keep what is predicted…</source>
+        <translation>&amp;Garder ce qui est prédit…</translation>
+    </message>
+    <message>
         <source>&amp;Keys and mouse</source>
         <translation>&amp;Touches et souris</translation>
     </message>
@@ -1590,12 +1594,26 @@ Note : %1</translation>
         <translation>Voiture</translation>
     </message>
     <message>
+        <source>Car %1: %2, %3 a lap.
+
+How will the setup sheet say it once it is driven? Write it as
+wing angle=7 deg; splitter=46 mm, or leave it empty and name the session then.</source>
+        <translation>Voiture %1 : %2, %3 par tour.
+
+Comment la fiche de réglages le dira-t-elle une fois roulé ? L’écrire ainsi :
+wing angle=7 deg; splitter=46 mm, ou laisser vide et nommer la session alors.</translation>
+    </message>
+    <message>
         <source>Car: %1</source>
         <translation>Voiture : %1</translation>
     </message>
     <message>
         <source>Causes, whole lap</source>
         <translation>Causes, tour entier</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Changement</translation>
     </message>
     <message>
         <source>Change front and rear together so that the balance stays, and feel it out before a quick lap.</source>
@@ -2168,12 +2186,44 @@ un par ligne : nom: valeur</translation>
         <translation>juin</translation>
     </message>
     <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Keep a prediction</source>
+        <translation>Garder une prévision</translation>
+    </message>
+    <message>
+        <source>Keep for &amp;A…</source>
+        <translation>Garder pour &amp;A…</translation>
+    </message>
+    <message>
+        <source>Keep for &amp;B…</source>
+        <translation>Garder pour &amp;B…</translation>
+    </message>
+    <message>
         <source>Keep it</source>
         <translation>La garder</translation>
     </message>
     <message>
         <source>Keep this recipe</source>
         <translation>Garder la recette</translation>
+    </message>
+    <message>
+        <source>Keep what is predicted for the quickest in the book, to be held against what happens</source>
+        <translation>Garder dans le carnet ce qui est prédit pour le plus rapide, pour le comparer à ce qui arrivera</translation>
+    </message>
+    <message>
+        <source>Keep what is predicted in the book, to be held against what happens</source>
+        <translation>Garder dans le carnet ce qui est prédit, pour le comparer à ce qui arrivera</translation>
+    </message>
+    <message>
+        <source>Keep…</source>
+        <translation>Garder…</translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation>Gardée</translation>
     </message>
     <message>
         <source>Kept &amp;pairings…</source>
@@ -2448,6 +2498,10 @@ un par ligne : nom: valeur</translation>
         <translation>Aucune prévision n’a encore été jugée.</translation>
     </message>
     <message>
+        <source>No prediction yet: keep what What if or How much wing predicts, and once it was driven it is held against what happened here.</source>
+        <translation>Pas encore de prévision : garder ce que prédit « Et si » ou « Combien d’aileron » ; une fois roulé, c’est comparé ici à ce qui est arrivé.</translation>
+    </message>
+    <message>
         <source>No segment chosen</source>
         <translation>Aucun segment choisi</translation>
     </message>
@@ -2552,6 +2606,10 @@ un par ligne : nom: valeur</translation>
         <translation>Rien n’est encore ajusté aux tours de %1 : comparer une de ses sessions et regarder la page Causes ; ce que les données disent de la voiture est alors gardé ici.</translation>
     </message>
     <message>
+        <source>Nothing is predicted yet: move a control of What if on the Causes page, then keep it.</source>
+        <translation>Rien n’est encore prédit : changer une valeur de « Et si » sur la page des causes, puis la garder.</translation>
+    </message>
+    <message>
         <source>Nothing was guessed, left out or mended.</source>
         <translation>Rien n’a été deviné, omis ou réparé.</translation>
     </message>
@@ -2586,6 +2644,10 @@ un par ligne : nom: valeur</translation>
     <message>
         <source>On the &amp;track of:</source>
         <translation>Sur le &amp;circuit de :</translation>
+    </message>
+    <message>
+        <source>Once it was driven, the book&apos;s predictions say what happened (%1).</source>
+        <translation>Une fois roulé, les prévisions du carnet disent ce qui est arrivé (%1).</translation>
     </message>
     <message>
         <source>One frame &amp;on</source>
@@ -2716,6 +2778,22 @@ un par ligne : nom: valeur</translation>
         <translation>Puissance à la roue si connue</translation>
     </message>
     <message>
+        <source>Predicted</source>
+        <translation>Prédit</translation>
+    </message>
+    <message>
+        <source>Predictions</source>
+        <translation>Prévisions</translation>
+    </message>
+    <message>
+        <source>Predictions that the book keeps</source>
+        <translation>Prévisions gardées par le carnet</translation>
+    </message>
+    <message>
+        <source>Predictions, and how often the&amp;y held…</source>
+        <translation>Pré&amp;visions, et combien se sont vérifiées…</translation>
+    </message>
+    <message>
         <source>Print…</source>
         <translation>Imprimer…</translation>
     </message>
@@ -2782,6 +2860,10 @@ un par ligne : nom: valeur</translation>
     <message>
         <source>Return keeps the note, Shift+Return begins a new line, Escape leaves it as it was</source>
         <translation>Entrée garde la note, Maj+Entrée commence une ligne, Échap la laisse telle qu’elle était</translation>
+    </message>
+    <message>
+        <source>Return names the session that was driven with one, Delete takes it back.</source>
+        <translation>Entrée nomme la session roulée avec l’une d’elles, Suppr la retire.</translation>
     </message>
     <message>
         <source>Return opens what is chosen; Shift and the arrows choose several</source>
@@ -2934,6 +3016,10 @@ un par ligne : nom: valeur</translation>
     <message>
         <source>Setup of both cars</source>
         <translation>Réglages des deux voitures</translation>
+    </message>
+    <message>
+        <source>Setup sheet then</source>
+        <translation>Fiche de réglages alors</translation>
     </message>
     <message>
         <source>Setup sheets (*.setup.json *.json);;All files (*)</source>
@@ -3184,6 +3270,10 @@ un par ligne : nom: valeur</translation>
         <translation>Le carnet…</translation>
     </message>
     <message>
+        <source>The car is quickest as it is now: nothing is predicted to change.</source>
+        <translation>La voiture est la plus rapide telle qu’elle est : aucun changement n’est prédit.</translation>
+    </message>
+    <message>
         <source>The car of %1 is yours</source>
         <translation>Ma voiture est celle de %1</translation>
     </message>
@@ -3330,6 +3420,10 @@ un par ligne : nom: valeur</translation>
     <message>
         <source>There is a %1 &quot;%2&quot; already: the two become one, and all sessions of &quot;%3&quot; are then of &quot;%2&quot;.</source>
         <translation>Existe déjà (%1) : « %2 ». Les deux n’en font plus qu’un, et toutes les sessions de « %3 » sont alors de « %2 ».</translation>
+    </message>
+    <message>
+        <source>There is no book that can be written: it is what keeps predictions.</source>
+        <translation>Il n’y a pas de carnet où écrire : c’est lui qui garde les prévisions.</translation>
     </message>
     <message>
         <source>These rows make no session: %1</source>
@@ -3512,6 +3606,10 @@ un par ligne : nom: valeur</translation>
         <translation>Pour quoi chaque colonne du fichier a été prise ; à corriger ici</translation>
     </message>
     <message>
+        <source>What happened</source>
+        <translation>Ce qui est arrivé</translation>
+    </message>
+    <message>
         <source>What if</source>
         <translation>Et si</translation>
     </message>
@@ -3554,6 +3652,10 @@ un par ligne : nom: valeur</translation>
     <message>
         <source>What the drivers make of it cannot be told apart from the cars.</source>
         <translation>Ce que les pilotes en font ne peut être séparé des voitures.</translation>
+    </message>
+    <message>
+        <source>What was driven since is being looked at…</source>
+        <translation>Ce qui a été roulé depuis est examiné…</translation>
     </message>
     <message>
         <source>What was open was a part of another book: start the program with that book.</source>
@@ -3606,6 +3708,10 @@ un par ligne : nom: valeur</translation>
     <message>
         <source>Which lap is quicker cannot be told from these recordings.</source>
         <translation>Ces enregistrements ne disent pas quel tour est le plus rapide.</translation>
+    </message>
+    <message>
+        <source>Which session was driven with it?</source>
+        <translation>Quelle session a été roulée avec ?</translation>
     </message>
     <message>
         <source>Which sessions or figure</source>
@@ -3894,6 +4000,10 @@ un par ligne : nom: valeur</translation>
     <message>
         <source>by hand</source>
         <translation>à la main</translation>
+    </message>
+    <message>
+        <source>by the setup sheets</source>
+        <translation>d’après les fiches de réglages</translation>
     </message>
     <message>
         <source>cannot be told</source>
@@ -4768,6 +4878,10 @@ appui</translation>
         <translation>garder dans le carnet des sessions avec des tours propres de cette voiture</translation>
     </message>
     <message>
+        <source>keeping of a prediction</source>
+        <translation>conservation d’une prévision</translation>
+    </message>
+    <message>
         <source>kind of %1</source>
         <translation>le type de %1</translation>
     </message>
@@ -5606,6 +5720,10 @@ appui</translation>
         <translation>session</translation>
     </message>
     <message>
+        <source>session of a prediction</source>
+        <translation>session d’une prévision</translation>
+    </message>
+    <message>
         <source>set aside</source>
         <translation>écarté</translation>
     </message>
@@ -5800,6 +5918,10 @@ appui</translation>
     <message>
         <source>taken for %1, which its name does not say for sure</source>
         <translation>prise comme %1, ce que son nom ne dit pas à coup sûr</translation>
+    </message>
+    <message>
+        <source>taking back of a prediction</source>
+        <translation>retrait d’une prévision</translation>
     </message>
     <message>
         <source>telling what the change did to the car</source>

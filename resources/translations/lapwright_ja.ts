@@ -998,6 +998,10 @@ Note: %1</source>
         <translation>区間を次と結合(&amp;J)</translation>
     </message>
     <message>
+        <source>&amp;Keep what is predicted…</source>
+        <translation>予測を保存(&amp;K)…</translation>
+    </message>
+    <message>
         <source>&amp;Keys and mouse</source>
         <translation>キーとマウス(&amp;K)</translation>
     </message>
@@ -1590,12 +1594,26 @@ Note: %1</source>
         <translation>車</translation>
     </message>
     <message>
+        <source>Car %1: %2, %3 a lap.
+
+How will the setup sheet say it once it is driven? Write it as
+wing angle=7 deg; splitter=46 mm, or leave it empty and name the session then.</source>
+        <translation>車%1：%2、1周で%3。
+
+走ったとき、セッティングシートにはどう書かれますか？次のように書きます：
+wing angle=7 deg; splitter=46 mm。空のままにして、あとでセッションを指定することもできます。</translation>
+    </message>
+    <message>
         <source>Car: %1</source>
         <translation>車: %1</translation>
     </message>
     <message>
         <source>Causes, whole lap</source>
         <translation>要因、ラップ全体</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>変更</translation>
     </message>
     <message>
         <source>Change front and rear together so that the balance stays, and feel it out before a quick lap.</source>
@@ -2168,12 +2186,44 @@ one a line: name: value</source>
         <translation>6月</translation>
     </message>
     <message>
+        <source>Keep</source>
+        <translation>保存</translation>
+    </message>
+    <message>
+        <source>Keep a prediction</source>
+        <translation>予測を保存</translation>
+    </message>
+    <message>
+        <source>Keep for &amp;A…</source>
+        <translation>Aの予測を保存(&amp;A)…</translation>
+    </message>
+    <message>
+        <source>Keep for &amp;B…</source>
+        <translation>Bの予測を保存(&amp;B)…</translation>
+    </message>
+    <message>
         <source>Keep it</source>
         <translation>残す</translation>
     </message>
     <message>
         <source>Keep this recipe</source>
         <translation>レシピを保存</translation>
+    </message>
+    <message>
+        <source>Keep what is predicted for the quickest in the book, to be held against what happens</source>
+        <translation>最速の設定での予測を記録帳に保存し、実際の結果と比べます</translation>
+    </message>
+    <message>
+        <source>Keep what is predicted in the book, to be held against what happens</source>
+        <translation>予測を記録帳に保存し、実際の結果と比べます</translation>
+    </message>
+    <message>
+        <source>Keep…</source>
+        <translation>保存…</translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation>保存日時</translation>
     </message>
     <message>
         <source>Kept &amp;pairings…</source>
@@ -2448,6 +2498,10 @@ one a line: name: value</source>
         <translation>判定した予測はまだありません。</translation>
     </message>
     <message>
+        <source>No prediction yet: keep what What if or How much wing predicts, and once it was driven it is held against what happened here.</source>
+        <translation>予測はまだありません。「試算」や「ウイングの量」の予測を保存すると、走行後にここで実際の結果と比べます。</translation>
+    </message>
+    <message>
         <source>No segment chosen</source>
         <translation>区間の選択なし</translation>
     </message>
@@ -2552,6 +2606,10 @@ one a line: name: value</source>
         <translation>%1のラップにはまだ何も当てはめていません。そのセッションを1つ比較して「要因」ページを開くと、データから見た車の特性がここに残ります。</translation>
     </message>
     <message>
+        <source>Nothing is predicted yet: move a control of What if on the Causes page, then keep it.</source>
+        <translation>まだ予測がありません。要因のページで「試算」のつまみを動かしてから保存してください。</translation>
+    </message>
+    <message>
         <source>Nothing was guessed, left out or mended.</source>
         <translation>推定、除外、修正したものはありません。</translation>
     </message>
@@ -2586,6 +2644,10 @@ one a line: name: value</source>
     <message>
         <source>On the &amp;track of:</source>
         <translation>対象コース(&amp;T):</translation>
+    </message>
+    <message>
+        <source>Once it was driven, the book&apos;s predictions say what happened (%1).</source>
+        <translation>走行後、記録帳の予測に実際の結果が出ます（%1）。</translation>
     </message>
     <message>
         <source>One frame &amp;on</source>
@@ -2716,6 +2778,22 @@ one a line: name: value</source>
         <translation>駆動輪出力、わかれば</translation>
     </message>
     <message>
+        <source>Predicted</source>
+        <translation>予測</translation>
+    </message>
+    <message>
+        <source>Predictions</source>
+        <translation>予測</translation>
+    </message>
+    <message>
+        <source>Predictions that the book keeps</source>
+        <translation>記録帳の予測</translation>
+    </message>
+    <message>
+        <source>Predictions, and how often the&amp;y held…</source>
+        <translation>予測と的中率(&amp;F)…</translation>
+    </message>
+    <message>
         <source>Print…</source>
         <translation>印刷…</translation>
     </message>
@@ -2782,6 +2860,10 @@ one a line: name: value</source>
     <message>
         <source>Return keeps the note, Shift+Return begins a new line, Escape leaves it as it was</source>
         <translation>Returnでメモを保存、Shift+Returnで改行、Escapeで元のまま</translation>
+    </message>
+    <message>
+        <source>Return names the session that was driven with one, Delete takes it back.</source>
+        <translation>Enterで走行したセッションを指定し、Deleteで取り消します。</translation>
     </message>
     <message>
         <source>Return opens what is chosen; Shift and the arrows choose several</source>
@@ -2934,6 +3016,10 @@ one a line: name: value</source>
     <message>
         <source>Setup of both cars</source>
         <translation>両車のセッティング</translation>
+    </message>
+    <message>
+        <source>Setup sheet then</source>
+        <translation>その時のセッティングシート</translation>
     </message>
     <message>
         <source>Setup sheets (*.setup.json *.json);;All files (*)</source>
@@ -3184,6 +3270,10 @@ one a line: name: value</source>
         <translation>記録帳…</translation>
     </message>
     <message>
+        <source>The car is quickest as it is now: nothing is predicted to change.</source>
+        <translation>今のままが最速です：変化は予測されていません。</translation>
+    </message>
+    <message>
         <source>The car of %1 is yours</source>
         <translation>%1が自分の車</translation>
     </message>
@@ -3330,6 +3420,10 @@ one a line: name: value</source>
     <message>
         <source>There is a %1 &quot;%2&quot; already: the two become one, and all sessions of &quot;%3&quot; are then of &quot;%2&quot;.</source>
         <translation>%1「%2」は既にあります。2つを1つにまとめ、「%3」のセッションはすべて「%2」のものになります。</translation>
+    </message>
+    <message>
+        <source>There is no book that can be written: it is what keeps predictions.</source>
+        <translation>書き込める記録帳がありません。予測は記録帳に保存されます。</translation>
     </message>
     <message>
         <source>These rows make no session: %1</source>
@@ -3512,6 +3606,10 @@ one a line: name: value</source>
         <translation>ファイルの各列の解釈。ここで直せます</translation>
     </message>
     <message>
+        <source>What happened</source>
+        <translation>実際の結果</translation>
+    </message>
+    <message>
         <source>What if</source>
         <translation>試算</translation>
     </message>
@@ -3554,6 +3652,10 @@ one a line: name: value</source>
     <message>
         <source>What the drivers make of it cannot be told apart from the cars.</source>
         <translation>ドライバーによる分は、車による分と切り分けられません。</translation>
+    </message>
+    <message>
+        <source>What was driven since is being looked at…</source>
+        <translation>その後の走行を調べています…</translation>
     </message>
     <message>
         <source>What was open was a part of another book: start the program with that book.</source>
@@ -3606,6 +3708,10 @@ one a line: name: value</source>
     <message>
         <source>Which lap is quicker cannot be told from these recordings.</source>
         <translation>この走行データからは、どちらのラップが速いか判定できません。</translation>
+    </message>
+    <message>
+        <source>Which session was driven with it?</source>
+        <translation>どのセッションで走りましたか？</translation>
     </message>
     <message>
         <source>Which sessions or figure</source>
@@ -3894,6 +4000,10 @@ one a line: name: value</source>
     <message>
         <source>by hand</source>
         <translation>手動</translation>
+    </message>
+    <message>
+        <source>by the setup sheets</source>
+        <translation>セッティングシートによる</translation>
     </message>
     <message>
         <source>cannot be told</source>
@@ -4768,6 +4878,10 @@ DF</translation>
         <translation>その車のクリアラップがあるセッションを記録帳に入れてください</translation>
     </message>
     <message>
+        <source>keeping of a prediction</source>
+        <translation>予測の保存</translation>
+    </message>
+    <message>
         <source>kind of %1</source>
         <translation>%1の種類</translation>
     </message>
@@ -5606,6 +5720,10 @@ DF</translation>
         <translation>セッション</translation>
     </message>
     <message>
+        <source>session of a prediction</source>
+        <translation>予測のセッション</translation>
+    </message>
+    <message>
         <source>set aside</source>
         <translation>除外</translation>
     </message>
@@ -5800,6 +5918,10 @@ DF</translation>
     <message>
         <source>taken for %1, which its name does not say for sure</source>
         <translation>%1と解釈、ただし名前だけでは確かではありません</translation>
+    </message>
+    <message>
+        <source>taking back of a prediction</source>
+        <translation>予測の取り消し</translation>
     </message>
     <message>
         <source>telling what the change did to the car</source>

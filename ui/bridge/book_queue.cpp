@@ -240,6 +240,23 @@ void BookQueue::find_car_season(const QString& car) {
         [this](const QString& stage, double part) { Q_EMIT car_season_told(stage, part); });
 }
 
+void BookQueue::find_predictions() {
+    holding_.cancel();
+    if (!usable_) return;
+    const auto as_kept = [](book::Book& book) -> base::Result<analysis::HeldPredictions> {
+        auto kept = book::predictions(book);
+        if (!kept) return kept.error();
+        return analysis::held_as_kept(std::move(kept).value());
+    };
+    ask(holding_, as_kept, &BookQueue::predictions_found);
+    season_jobs_.add(holding_, [this](const base::Progress& progress) -> Answer {
+        if (!season_questions_.open()) return {};
+        return [this, held = analysis::hold_predictions(season_questions_.book(), progress)] {
+            tell(held, &BookQueue::predictions_held);
+        };
+    });
+}
+
 void BookQueue::find_files() {
     ask({}, book::known_files, &BookQueue::files_found);
 }

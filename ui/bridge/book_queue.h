@@ -8,6 +8,7 @@
 #pragma once
 
 #include "core/analysis/car_season.h"
+#include "core/analysis/held_predictions.h"
 #include "core/book/my_car.h"
 #include "core/book/names.h"
 #include "core/book/pairings.h"
@@ -65,6 +66,8 @@ class BookQueue : public QObject {
     // Long work on a thread of its own; find_season() of anything else calls it off.
     void find_car_season(const QString& car);
     void stop_car_season() { finding_season_.cancel(); }
+    // As the book has them, then held against what was driven since, which is long work; of several the newest.
+    void find_predictions();
     void find_names();
     void find_my_car(); // in its order among the edits
     // In its order among the edits; looked for beside `recording_file` too.  No answer where the session has none.
@@ -83,6 +86,8 @@ class BookQueue : public QObject {
     void car_season_told(const QString& stage, double part_done);
     void car_season_found(const lapwright::analysis::CarSeason& season);
     void car_season_refused(const lapwright::base::Error& error);
+    void predictions_found(const lapwright::analysis::HeldPredictions& predictions);
+    void predictions_held(const lapwright::analysis::HeldPredictions& predictions);
     void names_found(const lapwright::book::Names& names);
     void my_car_found(const std::optional<lapwright::car::Names>& mine);
     // Where its files lie now, and how it stands to the recording.
@@ -146,6 +151,7 @@ class BookQueue : public QObject {
     bool told_read_only_ = false;
     JobGroup finding_;
     JobGroup finding_season_;
+    JobGroup holding_;
     JobQueue edit_jobs_;
     JobQueue question_jobs_;
     JobQueue season_jobs_;

@@ -22,6 +22,7 @@ using models::text;
 WingDialog::WingDialog(const theme::Palette& palette, QWidget* parent)
     : QDialog(parent), tracks_(new QWidget(this)), track_(new QComboBox(tracks_)), cost_(new theme::FigureBox(this)),
       cost_told_(theme::plain_label(this)), said_a_(theme::plain_label(this)), said_b_(theme::plain_label(this)),
+      keep_a_(new QPushButton(tr("Keep for &A…"), this)), keep_b_(new QPushButton(tr("Keep for &B…"), this)),
       plot_(new plots::WingPlot(this)) {
     setWindowTitle(tr("How much wing"));
     for (QLabel* label : {said_a_, said_b_})
@@ -49,6 +50,14 @@ WingDialog::WingDialog(const theme::Palette& palette, QWidget* parent)
     costs->addWidget(cost_);
     costs->addWidget(cost_told_, 1);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    for (QPushButton* button : {keep_a_, keep_b_}) {
+        button->setToolTip(tr("Keep what is predicted for the quickest in the book, to be held against what happens"));
+        button->setAutoDefault(false);
+        button->setEnabled(false);
+        buttons->addButton(button, QDialogButtonBox::ActionRole);
+    }
+    connect(keep_a_, &QPushButton::clicked, this, [this] { Q_EMIT keep_asked(causes::Side::a); });
+    connect(keep_b_, &QPushButton::clicked, this, [this] { Q_EMIT keep_asked(causes::Side::b); });
     auto* column = new QVBoxLayout(this);
     column->addWidget(tracks_);
     column->addWidget(said_a_);
@@ -96,11 +105,15 @@ void WingDialog::show_balances(const causes::AeroBalance& a, const causes::AeroB
     said_a_->setText(text(findings::wing_sentence(a, "A", on_a_tonne)));
     said_b_->setText(text(findings::wing_sentence(b, "B", on_a_tonne)));
     plot_->set_balances(a, b, on_a_tonne);
+    keep_a_->setEnabled(a.untold.empty());
+    keep_b_->setEnabled(b.untold.empty());
 }
 
 void WingDialog::show_refusal(const QString& sentence) {
     said_a_->setText(sentence);
     said_b_->clear();
+    keep_a_->setEnabled(false);
+    keep_b_->setEnabled(false);
     plot_->set_balances({}, {}, false);
 }
 

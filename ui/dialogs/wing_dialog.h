@@ -13,6 +13,7 @@
 class QComboBox;
 class QDoubleSpinBox;
 class QLabel;
+class QPushButton;
 
 namespace lapwright::plots {
 class WingPlot;
@@ -38,11 +39,13 @@ class WingDialog : public QDialog {
     [[nodiscard]] QDoubleSpinBox& cost_box() { return *cost_; }
     [[nodiscard]] QComboBox& track_box() { return *track_; }
     [[nodiscard]] QString said() const; // both sentences
+    [[nodiscard]] QPushButton& keep_button(causes::Side side) { return side == causes::Side::a ? *keep_a_ : *keep_b_; }
     [[nodiscard]] plots::WingPlot& plot() { return *plot_; }
 
   Q_SIGNALS:
     void cost_changed();
     void track_changed();
+    void keep_asked(lapwright::causes::Side side); // what is quickest for it
 
   private:
     QWidget* tracks_; // the row with the box
@@ -51,6 +54,8 @@ class WingDialog : public QDialog {
     QLabel* cost_told_;
     QLabel* said_a_;
     QLabel* said_b_;
+    QPushButton* keep_a_;
+    QPushButton* keep_b_;
     plots::WingPlot* plot_;
     bool told_ = false; // a person said what it costs
 };

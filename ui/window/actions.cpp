@@ -50,6 +50,8 @@ Actions::Actions(QMenuBar& bar)
     book = act("Sessions of the &book…", session_menu, Qt::Key_L);
     season = act("&Season of a track or car…", session_menu, QKeySequence(Qt::CTRL | Qt::Key_L));
     pairings = act("Kept &pairings…", session_menu, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
+    predictions =
+        act("Predictions, and how often the&y held…", session_menu, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
     add_book();
     names = act("&Names, date and conditions", session_menu, Qt::Key_D);
     judge_lap = act("Se&t the lap aside, count it, or leave it to the program", session_menu, Qt::Key_T);
@@ -79,6 +81,7 @@ Actions::Actions(QMenuBar& bar)
     setup = act("Set&up of both cars…", pairing_menu, QKeySequence(Qt::CTRL | Qt::Key_E));
     trial = act("Setup tri&al…", pairing_menu, QKeySequence(Qt::CTRL | Qt::Key_B));
     wing = act("How much &wing…", pairing_menu, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W));
+    keep_prediction = act("&Keep what is predicted…", pairing_menu, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_K));
     print = act("P&rint the debrief sheet…", pairing_menu, QKeySequence::Print);
     save_sheet = act("Save the debrief sheet as &PDF…", pairing_menu, QKeySequence::Save);
     save_html = act("Save the debrief sheet as &HTML…", pairing_menu, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));

@@ -47,6 +47,7 @@ struct Actions {
     QAction* book;
     QAction* season;
     QAction* pairings;
+    QAction* predictions;
     QAction* write_waiting;
     QAction* removed;
     QAction* check_book;
@@ -80,6 +81,7 @@ struct Actions {
     QAction* setup;
     QAction* trial;
     QAction* wing;
+    QAction* keep_prediction;
     QAction* print;
     QAction* save_sheet;
     QAction* save_html;

@@ -14,7 +14,7 @@ namespace {
 
 void enable(const BookParts& parts, bool usable, bool damaged) {
     const Actions& a = parts.actions;
-    for (QAction* action : {a.book, a.season, a.pairings, a.removed, a.check_book, a.merge_book})
+    for (QAction* action : {a.book, a.season, a.pairings, a.predictions, a.removed, a.check_book, a.merge_book})
         action->setEnabled(usable);
     a.salvage_book->setEnabled(damaged);
     parts.damage_sign.setVisible(damaged);
@@ -28,7 +28,8 @@ void connect_book_actions(const BookParts& parts) {
     const Actions& a = parts.actions;
     BookCare* care = &parts.care;
     for (const auto& [action, part] :
-         {std::pair(a.book, Part::sessions), std::pair(a.season, Part::season), std::pair(a.pairings, Part::pairings)})
+         {std::pair(a.book, Part::sessions), std::pair(a.season, Part::season), std::pair(a.pairings, Part::pairings),
+          std::pair(a.predictions, Part::predictions)})
         QObject::connect(action, &QAction::triggered, care, [show = parts.show, part = part] { show(part); });
     enable(parts, parts.book.usable(), false);
     QObject::connect(&parts.book, &BookQueue::unusable, care,

@@ -5,6 +5,7 @@
 #include "ui/pages/sessions/book_filter.h"
 #include "ui/pages/sessions/book_view.h"
 #include "ui/pages/sessions/pairings_view.h"
+#include "ui/pages/sessions/predictions_view.h"
 #include "ui/pages/sessions/season_view.h"
 #include "ui/pages/sessions/sessions_page.h"
 #include "ui/pages/sessions/start_view.h"
@@ -51,6 +52,8 @@ BookLooking::BookLooking(BookQueue& book, pages::SessionsPage& page, QObject* pa
     connect(&book_, &BookQueue::found, &panel.sessions(), &pages::BookView::show_sessions);
     connect(&book_, &BookQueue::season_found, &panel.season(), &pages::SeasonView::show_season);
     connect(&book_, &BookQueue::pairings_found, &panel.pairings(), &pages::PairingsView::show_pairings);
+    connect(&book_, &BookQueue::predictions_found, &panel.predictions(), &pages::PredictionsView::show_kept);
+    connect(&book_, &BookQueue::predictions_held, &panel.predictions(), &pages::PredictionsView::show_held);
     connect(&book_, &BookQueue::names_found, this, [this](const book::Names& names) {
         page_.book_panel().sessions().set_names(names);
         page_.book_panel().season().set_names(names);
@@ -98,8 +101,10 @@ void BookLooking::show_part(Part part) {
     look();
 }
 
-// All three parts: a removal and a new name touch every one of them.
+// All parts: a removal and a new name touch every one of them.  Predictions cost work and are asked for when they are
+// looked at.
 void BookLooking::look() {
+    if (page_.book_panel().part() == Part::predictions) book_.find_predictions();
     book_.find_names();
     book_.find_pairings();
     find();

@@ -30,7 +30,7 @@ ContextMenus::ContextMenus(const Actions& a, PageStack& pages, QObject* parent) 
                                {a.note_lap, a.note_session, a.names},
                                {a.report, a.columns, a.close_session},
                                copies});
-    follow(pages_.causes(), {{a.setup, a.trial, a.wing, a.swap}, copies, files});
+    follow(pages_.causes(), {{a.setup, a.trial, a.wing, a.keep_prediction, a.swap}, copies, files});
     follow(pages_.debrief(), {{a.print, a.save_sheet, a.save_html}, copies});
 }
 

@@ -37,6 +37,7 @@
 #include "ui/window/notices.h"
 #include "ui/window/noting.h"
 #include "ui/window/page_stack.h"
+#include "ui/window/predicting.h"
 #include "ui/window/restoring.h"
 #include "ui/window/session_actions.h"
 #include "ui/window/settled_debrief.h"
@@ -212,8 +213,9 @@ void MainWindow::connect_preferences() {
 void MainWindow::connect_why() {
     connect(actions_.setup, &QAction::triggered, this, [this] { explaining_->edit_setups(preferences_.units, this); });
     connect(actions_.trial, &QAction::triggered, this, [this] { trying_->show(given_->track()); });
-    new WingAsking(
+    auto* wing = new WingAsking(
         actions_, *explaining_, *sessions_, [this] { return theme::palette_for(preferences_.look, desktop_); }, this);
+    new Predicting({actions_, *explaining_, pairing_, *pages_, *wing, *book_, *edits_, *notices_, *this});
     connect(&pages_->sessions(), &pages::SessionsPage::trial_asked, actions_.trial, &QAction::trigger);
     connect(&pages_->causes(), &pages::CausesPage::setup_asked, actions_.setup, &QAction::trigger);
     connect(&pages_->causes(), &pages::CausesPage::place_asked, this, [this](double start_m, double end_m) {

@@ -128,7 +128,7 @@ void PageStack::follow_state() {
     a.forget_track->setEnabled(parts_->given.track() || !parts_->given.track_name().empty());
     a.trial->setEnabled(parts_->sessions.now().entries().size() > 1);
     a.compare->setEnabled(page == sessions_ && picked);
-    for (QAction* action : {a.setup, a.wing, a.print, a.save_sheet, a.save_html})
+    for (QAction* action : {a.setup, a.wing, a.keep_prediction, a.print, a.save_sheet, a.save_html})
         action->setEnabled(compared);
     for (QAction* action : {a.save_table, a.save_picture})
         action->setEnabled(on_compare() || page == causes_);

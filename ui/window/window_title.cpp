@@ -12,20 +12,17 @@ namespace {
 
 constexpr std::size_t longest_in_title = 40;
 
-QString tr(const char* words) {
-    return QCoreApplication::translate("Lapwright", words);
-}
-
 QString lap_of(const analysis::Side& side) {
     const std::string& driver = side.session->recording->driver;
     const std::string name = analysis::shortened(driver.empty() ? side.session->title() : driver, longest_in_title);
-    return tr("%1 lap %2").arg(models::text(name), models::text(base::integer_text(side.lap.number)));
+    return QCoreApplication::translate("Lapwright", "%1 lap %2")
+        .arg(models::text(name), models::text(base::integer_text(side.lap.number)));
 }
 
 } // namespace
 
 QString title_of(const analysis::Pairing& pairing) {
-    return tr("%1 against %2").arg(lap_of(pairing.a), lap_of(pairing.b));
+    return QCoreApplication::translate("Lapwright", "%1 against %2").arg(lap_of(pairing.a), lap_of(pairing.b));
 }
 
 } // namespace lapwright::window

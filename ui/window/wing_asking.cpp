@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/wing_asking.h"
 
-#include "core/analysis/wing.h"
+#include "core/analysis/expected_setup.h"
 #include "core/base/error.h"
 #include "ui/dialogs/wing_dialog.h"
 #include "ui/models/text.h"
@@ -42,6 +42,7 @@ void WingAsking::show() {
     offer_tracks();
     connect(dialog_, &dialogs::WingDialog::cost_changed, this, &WingAsking::ask);
     connect(dialog_, &dialogs::WingDialog::track_changed, this, &WingAsking::ask);
+    connect(dialog_, &dialogs::WingDialog::keep_asked, this, &WingAsking::keep);
     ask();
     dialog_->open(); // the window's plain keys rest meanwhile
 }
@@ -61,6 +62,7 @@ void WingAsking::offer_tracks() {
 
 void WingAsking::ask() {
     asked_.cancel();
+    answered_.reset();
     dialog_->show_working();
     const workspace::SessionPointer there =
         dialog_->track() < 0 ? nullptr : elsewhere_[static_cast<std::size_t>(dialog_->track())];
@@ -72,10 +74,23 @@ void WingAsking::ask() {
                 return [this, said = models::text(base::one_line(wing.error()))] {
                     if (dialog_) dialog_->show_refusal(said);
                 };
-            return [this, e, both = *wing] {
+            return [this, e, both = *wing, cost, there] {
+                answered_ = Answered{both, cost, there};
                 if (dialog_) dialog_->show_balances(both.a, both.b, e->per_kilogram);
             };
         });
+}
+
+void WingAsking::keep(causes::Side side) {
+    if (!answered_) return;
+    const bool of_a = side == causes::Side::a;
+    const auto prediction =
+        analysis::predicted(of_a ? answered_->wing.a : answered_->wing.b, answered_->cost, {},
+                            explanation_->per_kilogram, of_a ? explaining_.setup_a() : explaining_.setup_b());
+    if (prediction)
+        Q_EMIT keep_asked(side, *prediction, answered_->there);
+    else
+        Q_EMIT nothing_to_keep();
 }
 
 } // namespace lapwright::window

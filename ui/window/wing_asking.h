@@ -3,6 +3,8 @@
 // dialog; another cost of drag asks anew.
 #pragma once
 
+#include "core/analysis/wing.h"
+#include "core/book/predictions.h"
 #include "core/causes/explanation.h"
 #include "ui/bridge/job_queue.h"
 #include "ui/models/open_sessions.h"
@@ -12,6 +14,7 @@
 #include <QPointer>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <vector>
 
 class QWidget;
@@ -36,10 +39,17 @@ class WingAsking : public QObject {
 
     [[nodiscard]] dialogs::WingDialog* dialog() const; // null when it is closed
 
+  Q_SIGNALS:
+    // What is quickest for that side; there: the session whose track was asked about, null for where both drove.
+    void keep_asked(lapwright::causes::Side side, const lapwright::book::Prediction& prediction,
+                    const lapwright::workspace::SessionPointer& there);
+    void nothing_to_keep(); // it is quickest as it is
+
   private:
     void show();
     void offer_tracks();
     void ask();
+    void keep(causes::Side side);
 
     const Explaining& explaining_;
     const models::OpenSessions& sessions_;
@@ -47,6 +57,12 @@ class WingAsking : public QObject {
     QWidget* window_;
     bool wanted_ = false; // as soon as there is an explanation
     std::shared_ptr<const causes::Explanation> explanation_;
+    struct Answered {
+        analysis::Wing wing;
+        causes::DragCost cost;
+        workspace::SessionPointer there;
+    };
+    std::optional<Answered> answered_;                 // what the dialog shows
     std::vector<workspace::SessionPointer> elsewhere_; // as the dialog offers them
     QPointer<dialogs::WingDialog> dialog_;
     bridge::JobGroup asked_;

@@ -11,6 +11,7 @@
 #include "core/base/number_text.h"
 #include "core/base/parallel.h"
 #include "core/book/judged_by_hand.h"
+#include "core/book/search.h"
 #include "core/book/sessions.h"
 #include "core/causes/aero_balance.h"
 #include "core/causes/what_if.h"
@@ -269,6 +270,9 @@ class OneCar : public HeldPredictions {
         ASSERT_TRUE(kept.ok());
         uid = *kept;
     }
+    base::Result<void> say_driven(book::SessionId session) {
+        return book::say_driven(book(), uid, {book::read_summary(book(), session)->source.checksum});
+    }
     analysis::HeldPrediction now() {
         const auto held = analysis::hold_predictions(book());
         EXPECT_TRUE(held.ok());
@@ -305,7 +309,7 @@ TEST_F(OneCar, IsHeldByAPersonsWordWhereTheSheetsSayNothing) {
     const book::SessionId with = drive(true, 2.0, "off");
     drive(false, 3.0, "off");
     expect_waiting_for("say which session");
-    ASSERT_TRUE(book::say_driven(book(), uid, std::vector{with}));
+    ASSERT_TRUE(say_driven(with));
     expect_held();
 }
 
@@ -315,7 +319,7 @@ TEST_F(OneCar, IsNotHeldToAccountByWhatWasDrivenBefore) {
     drive(false, 2.0, "off");
     keep(session, 3.0, "on");
     expect_waiting_for("no session since");
-    ASSERT_TRUE(book::say_driven(book(), uid, std::vector{with}));
+    ASSERT_TRUE(say_driven(with));
     expect_waiting_for("after the prediction was kept");
 }
 
@@ -324,7 +328,7 @@ TEST_F(OneCar, NeedsDates) {
     const book::SessionId with = drive(true, 2.0, "on", false);
     drive(false, 3.0, "off");
     expect_waiting_for("no session since");
-    ASSERT_TRUE(book::say_driven(book(), uid, std::vector{with}));
+    ASSERT_TRUE(say_driven(with));
     expect_waiting_for("have no date");
 }
 

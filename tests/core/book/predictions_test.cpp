@@ -115,13 +115,14 @@ TEST_F(Predictions, RememberWhatWasDrivenAndObserved) {
     const std::string uid = keep(drawn(a, draw));
     ASSERT_TRUE(put_observed(own, uid, base::Estimate{-0.2, -0.3, -0.1, {}}));
     EXPECT_EQ(now()[0].prediction.observed->low, -0.3);
-    ASSERT_TRUE(say_driven(own, uid, std::vector{b}));
+    ASSERT_TRUE(say_driven(own, uid, {source_named("b").checksum}));
     EXPECT_FALSE(now()[0].prediction.observed) << "it was of other sessions";
     EXPECT_EQ(now()[0].prediction.driven, std::vector{source_named("b").checksum});
     EXPECT_EQ(prediction(own, now()[0].id)->prediction.uid, uid);
     EXPECT_FALSE(prediction(own, PredictionId{99}).ok());
-    EXPECT_FALSE(say_driven(own, "of another book", std::vector{b}).ok());
-    EXPECT_FALSE(say_driven(own, uid, std::vector{SessionId{99}}).ok());
+    EXPECT_FALSE(say_driven(own, "of another book", {}).ok());
+    ASSERT_TRUE(say_driven(own, uid, {source_named("c").checksum}));
+    EXPECT_TRUE(now()[0].prediction.driven.empty()) << "a session that this book does not have";
     EXPECT_FALSE(put_observed(own, "of another book", {}).ok());
 }
 
@@ -168,7 +169,7 @@ TEST_F(Predictions, OfTwoBooksAreTheSameEitherWayRound) {
                     ASSERT_TRUE(put_observed(book, some.uid, base::Estimate{value, value - 0.1, value + 0.1, {}}));
                     break;
                 case 1:
-                    ASSERT_TRUE(say_driven(book, some.uid, std::vector{some.session}));
+                    ASSERT_TRUE(say_driven(book, some.uid, {all.front().whose.source.checksum}));
                     break;
                 case 2:
                     ASSERT_TRUE(all.size() < 3 || take_back_prediction(book, some.uid));

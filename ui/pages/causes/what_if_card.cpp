@@ -26,8 +26,9 @@ constexpr int big_step = 5;
 
 WhatIfCard::WhatIfCard(QWidget* parent)
     : QFrame(parent), choose_a_(new QToolButton(this)), choose_b_(new QToolButton(this)), reset_(new QToolButton(this)),
-      predicted_(theme::plain_label(this, theme::small())), where_(theme::plain_label(this, theme::small())),
-      leans_(theme::wrapped_label({}, this, theme::small())), pause_(new QTimer(this)) {
+      keep_(new QToolButton(this)), predicted_(theme::plain_label(this, theme::small())),
+      where_(theme::plain_label(this, theme::small())), leans_(theme::wrapped_label({}, this, theme::small())),
+      pause_(new QTimer(this)) {
     setObjectName(QStringLiteral("card"));
     setAccessibleName(tr("What if"));
     auto* column = new QVBoxLayout(this);
@@ -38,7 +39,7 @@ WhatIfCard::WhatIfCard(QWidget* parent)
     title->setFont(theme::strong(theme::body()));
     head->addWidget(title);
     head->addSpacing(8);
-    for (auto* button : {choose_a_, choose_b_, reset_}) {
+    for (auto* button : {choose_a_, choose_b_, reset_, keep_}) {
         button->setObjectName(QStringLiteral("plain"));
         head->addWidget(button);
     }
@@ -47,11 +48,14 @@ WhatIfCard::WhatIfCard(QWidget* parent)
     choose_a_->setText(tr("car A"));
     choose_b_->setText(tr("car B"));
     reset_->setText(tr("As it is"));
+    keep_->setText(tr("Keep…"));
+    keep_->setToolTip(tr("Keep what is predicted in the book, to be held against what happens"));
     choose_a_->setCheckable(true);
     choose_b_->setCheckable(true);
     connect(choose_a_, &QToolButton::clicked, this, [this] { choose(causes::Side::a); });
     connect(choose_b_, &QToolButton::clicked, this, [this] { choose(causes::Side::b); });
     connect(reset_, &QToolButton::clicked, this, &WhatIfCard::reset);
+    connect(keep_, &QToolButton::clicked, this, &WhatIfCard::keep_asked);
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(8);
     grid->setVerticalSpacing(1);
@@ -138,6 +142,8 @@ void WhatIfCard::reset() {
         row.effect->clear();
     }
     asked_.clear();
+    shown_.reset();
+    keep_->setEnabled(false);
     predicted_->setText(explanation_ ? tr("Move a control to see the predicted lap.") : QString());
     where_->clear();
     show_amounts();
@@ -174,7 +180,7 @@ void WhatIfCard::ask() {
     if (!explanation_ || !car()) return;
     moved_since_ = under_way_;
     if (under_way_) return; // asked again when the answer is there: a drag is followed as fast as answers come
-    causes::Change whole;
+    causes::Change& whole = whole_ = {};
     std::vector<causes::Change> alone;
     asked_.clear();
     for (const Lever lever : findings::all_levers) {
@@ -202,6 +208,11 @@ void WhatIfCard::show_predictions(const std::vector<causes::Prediction>& predict
             .arg(text(findings::predicted_lap_text(side_ == causes::Side::a ? lap_a_s_ : lap_b_s_, lap)),
                  text(findings::lap_change_text(lap))));
     where_->setText(text(findings::where_it_changes(*explanation_, predictions.front())));
+    if (lap.told())
+        shown_ = Shown{side_, whole_, lap};
+    else
+        shown_.reset();
+    keep_->setEnabled(shown_.has_value());
     Q_EMIT predicted(predictions.front());
     for (std::size_t i = 0; i < asked_.size(); ++i) {
         const std::size_t at = asked_.size() == 1 ? 0 : i + 1;

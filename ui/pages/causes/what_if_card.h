@@ -11,6 +11,7 @@
 #include <QFrame>
 #include <array>
 #include <memory>
+#include <optional>
 #include <vector>
 
 class QGridLayout;
@@ -39,6 +40,14 @@ class WhatIfCard : public QFrame {
     [[nodiscard]] causes::Side side() const { return side_; }
     [[nodiscard]] QSlider& slider(findings::Lever lever) { return *rows_[static_cast<std::size_t>(lever)].slider; }
     [[nodiscard]] QString prediction_text() const;
+    // What is shown of the whole change; nothing where nothing is changed, or it cannot be told.
+    struct Shown {
+        causes::Side side{};
+        causes::Change change;
+        causes::Seconds lap;
+    };
+    [[nodiscard]] const std::optional<Shown>& shown() const { return shown_; }
+    [[nodiscard]] QToolButton& keep_button() { return *keep_; }
     void reset(); // every control back to the car as it is
 
   Q_SIGNALS:
@@ -48,6 +57,7 @@ class WhatIfCard : public QFrame {
     // What is shown of the whole change, and that nothing is changed any more.
     void predicted(const causes::Prediction& prediction);
     void taken_back();
+    void keep_asked(); // what is shown
 
   private:
     struct Row {
@@ -75,10 +85,13 @@ class WhatIfCard : public QFrame {
     causes::Side side_ = causes::Side::a;
     std::array<Row, findings::all_levers.size()> rows_;
     std::array<QLabel*, 3> head_{};
+    causes::Change whole_; // that was asked for
+    std::optional<Shown> shown_;
     std::vector<findings::Lever> asked_; // the moved controls, in the order in which they were asked for
     QToolButton* choose_a_;
     QToolButton* choose_b_;
     QToolButton* reset_;
+    QToolButton* keep_;
     QLabel* predicted_;
     QLabel* where_;
     QLabel* leans_;

@@ -3,6 +3,7 @@
 
 #include "ui/pages/sessions/book_view.h"
 #include "ui/pages/sessions/pairings_view.h"
+#include "ui/pages/sessions/predictions_view.h"
 #include "ui/pages/sessions/season_view.h"
 #include "ui/theme/fonts.h"
 
@@ -20,8 +21,9 @@ constexpr int beside_px = 28; // the style's padding of such a button
 
 BookPanel::BookPanel(QWidget* parent)
     : QWidget(parent), sessions_(new BookView(this)), season_(new SeasonView(this)), pairings_(new PairingsView(this)),
-      stack_(new QStackedWidget(this)), buttons_{} {
-    const std::array<QString, 3> names{tr("Sessions of the book"), tr("Season"), tr("Kept pairings")};
+      predictions_(new PredictionsView(this)), stack_(new QStackedWidget(this)), buttons_{} {
+    const std::array<QString, 4> names{tr("Sessions of the book"), tr("Season"), tr("Kept pairings"),
+                                       tr("Predictions")};
     auto* row = new QHBoxLayout;
     for (std::size_t i = 0; i < buttons_.size(); ++i) {
         auto* button = new QToolButton(this);
@@ -40,7 +42,7 @@ BookPanel::BookPanel(QWidget* parent)
         row->addWidget(button);
     }
     row->addStretch(1);
-    for (QWidget* part : std::initializer_list<QWidget*>{sessions_, season_, pairings_})
+    for (QWidget* part : std::initializer_list<QWidget*>{sessions_, season_, pairings_, predictions_})
         stack_->addWidget(part);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -49,6 +51,7 @@ BookPanel::BookPanel(QWidget* parent)
     connect(sessions_, &BookView::left, this, &BookPanel::left);
     connect(season_, &SeasonView::left, this, &BookPanel::left);
     connect(pairings_, &PairingsView::left, this, &BookPanel::left);
+    connect(predictions_, &PredictionsView::left, this, &BookPanel::left);
     show_part(Part::sessions);
 }
 
@@ -64,6 +67,8 @@ void BookPanel::show_part(Part part) {
         return season_->begin();
     case Part::pairings:
         return pairings_->begin();
+    case Part::predictions:
+        return predictions_->begin();
     }
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The book on the Sessions page, in three parts of which one is shown: its sessions, the season, the kept pairings.
+// The book on the Sessions page, in four parts of which one is shown: its sessions, the season, the kept pairings and
+// predictions.
 #pragma once
 
 #include <QWidget>
@@ -12,13 +13,14 @@ namespace lapwright::pages {
 
 class BookView;
 class PairingsView;
+class PredictionsView;
 class SeasonView;
 
 class BookPanel : public QWidget {
     Q_OBJECT
 
   public:
-    enum class Part { sessions, season, pairings };
+    enum class Part { sessions, season, pairings, predictions };
 
     explicit BookPanel(QWidget* parent = nullptr);
 
@@ -27,6 +29,7 @@ class BookPanel : public QWidget {
     [[nodiscard]] BookView& sessions() { return *sessions_; }
     [[nodiscard]] SeasonView& season() { return *season_; }
     [[nodiscard]] PairingsView& pairings() { return *pairings_; }
+    [[nodiscard]] PredictionsView& predictions() { return *predictions_; }
 
   Q_SIGNALS:
     void part_asked(lapwright::pages::BookPanel::Part part); // by the mouse
@@ -36,8 +39,9 @@ class BookPanel : public QWidget {
     BookView* sessions_;
     SeasonView* season_;
     PairingsView* pairings_;
+    PredictionsView* predictions_;
     QStackedWidget* stack_;
-    std::array<QToolButton*, 3> buttons_;
+    std::array<QToolButton*, 4> buttons_;
 };
 
 } // namespace lapwright::pages
