@@ -117,9 +117,11 @@ std::string interval_cell(const Seconds& seconds) {
 
 std::string seconds_in_full(const Seconds& seconds) {
     if (!seconds.told()) return cannot_be_told(seconds.untold);
-    return said("%1 s, 95 % between %2 and %3",
-                {with_letter(seconds.value, cell_decimals), with_letter(seconds.low, cell_decimals),
-                 with_letter(seconds.high, cell_decimals)});
+    double from_s = seconds.low;
+    double to_s = seconds.high;
+    if (to_s < 0.0) std::swap(from_s, to_s); // B's: the smaller first
+    return said("%1 s, 95 % between %2 and %3", {with_letter(seconds.value, cell_decimals),
+                                                 with_letter(from_s, cell_decimals), with_letter(to_s, cell_decimals)});
 }
 
 std::vector<FigureLine> figure_lines(const Explanation& e, UnitSystem units) {

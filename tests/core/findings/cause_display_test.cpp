@@ -19,6 +19,7 @@ TEST(CauseCell, NamesWhomItFavoursAndWhetherThatIsSure) {
     EXPECT_FALSE(b.told);
     EXPECT_EQ(cell({-0.004, -0.01, 0.01}).text, "·");
     EXPECT_EQ(seconds_in_full({0.334, -0.02, 0.41}), "A 0.33 s, 95 % between B 0.02 and A 0.41");
+    EXPECT_EQ(seconds_in_full({-0.334, -0.41, -0.2}), "B 0.33 s, 95 % between B 0.20 and B 0.41") << "low to high";
 }
 
 // The half-width of a cause reads the same in the matrix and in its finding, from two hundredths on.

@@ -16,6 +16,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 #include <cmath>
+#include <utility>
 
 namespace lapwright::pages {
 namespace {
@@ -48,10 +49,12 @@ QString shape_words(const track::Segment& segment, base::UnitSystem units) {
 QString repeat_words(const comparison::Repeatability& repeatability) {
     QString words;
     if (repeatability.mean_difference_s && repeatability.low_s && repeatability.high_s) {
+        double from_s = *repeatability.low_s;
+        double to_s = *repeatability.high_s;
+        if (to_s < 0.0) std::swap(from_s, to_s); // B's: the smaller first
         words = SegmentCard::tr("On average %1 s, 95 % between %2 and %3.")
                     .arg(text(base::gain_text(*repeatability.mean_difference_s, std::nullopt)),
-                         text(base::gain_text(*repeatability.low_s, std::nullopt)),
-                         text(base::gain_text(*repeatability.high_s, std::nullopt)));
+                         text(base::gain_text(from_s, std::nullopt)), text(base::gain_text(to_s, std::nullopt)));
     }
     if (repeatability.chance_a_wins) {
         if (!words.isEmpty()) words += QLatin1Char(' ');
