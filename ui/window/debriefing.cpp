@@ -191,7 +191,8 @@ void Debriefing::ask_and_save(QWidget* parent, Form form) {
     if (QFileInfo(path).suffix().isEmpty()) path += ending;
     settings_.setValue(sheet_folder_key, QFileInfo(path).absolutePath());
     page_.say(tr("Writing %1…").arg(QDir::toNativeSeparators(path)));
-    QTimer::singleShot(0, this, [this, path] { (void)save(path); }); // said first
+    page_.repaint(); // said first
+    QTimer::singleShot(0, this, [this, path] { (void)save(path); });
 }
 
 } // namespace lapwright::window
