@@ -49,10 +49,6 @@ Result<std::vector<Job>> every_pair_of(const std::vector<Job>& recordings, const
     return all_pairs(names, sessions_a_block);
 }
 
-Result<std::string> book_of(const BatchArguments& arguments) {
-    return arguments.book_file.empty() ? workspace::own_book() : Result<std::string>(arguments.book_file);
-}
-
 // The book's sessions of the track that have a clean lap.
 Result<std::vector<Job>> jobs_of_track(const std::string& book_file, const std::string& track) {
     book::OpenOptions options;
@@ -190,7 +186,7 @@ std::string options_text(const BatchArguments& arguments) {
 }
 
 Result<Tally> carry_out_batch(const BatchArguments& arguments, std::ostream& err) {
-    const auto book_file = book_of(arguments);
+    const auto book_file = workspace::book_file(arguments.book_file);
     if (!book_file) return book_file.error();
     const auto jobs = jobs_of(arguments, *book_file);
     if (!jobs) return jobs.error();

@@ -56,16 +56,12 @@ struct Call {
     }
 };
 
-Result<std::string> file_of(const BookArguments& arguments) {
-    return arguments.book_file.empty() ? workspace::own_book() : Result<std::string>(arguments.book_file);
-}
-
 bool begins_a_book(BookCommand command) {
     return command == BookCommand::add || command == BookCommand::merge || command == BookCommand::my_car;
 }
 
 Result<book::Book> open(const BookArguments& arguments) {
-    const auto file = file_of(arguments);
+    const auto file = workspace::book_file(arguments.book_file);
     if (!file) return file.error();
     book::OpenOptions options;
     options.may_begin = begins_a_book(arguments.command);
@@ -280,7 +276,7 @@ int forget(const Call& call) {
 }
 
 int salvage_file(const BookArguments& arguments, std::ostream& out, std::ostream& err) {
-    const auto file = file_of(arguments);
+    const auto file = workspace::book_file(arguments.book_file);
     if (!file) return refused(file.error(), err);
     const auto salvaged = book::salvage(*file);
     if (!salvaged) return refused(salvaged.error(), err);

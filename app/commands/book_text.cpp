@@ -38,10 +38,6 @@ ordered_json summary_json(const book::SessionSummary& session) {
             {"notes", session.notes}};
 }
 
-std::string known(const std::string& text) {
-    return text.empty() ? "—" : text;
-}
-
 std::string time_text(const std::optional<double>& time_s) {
     return time_s ? base::lap_time_text(*time_s) : "—";
 }
@@ -69,6 +65,10 @@ std::string listed(const std::vector<std::string>& words) {
 }
 
 } // namespace
+
+std::string known(const std::string& text) {
+    return text.empty() ? "—" : text;
+}
 
 std::string list_json(const std::vector<book::SessionSummary>& sessions) {
     ordered_json rows = ordered_json::array();

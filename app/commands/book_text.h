@@ -31,6 +31,9 @@ struct MeasuredCorners {
     std::size_t corners = 0; // of all their laps
 };
 
+// A dash for what is not known.
+[[nodiscard]] std::string known(const std::string& text);
+
 [[nodiscard]] std::string corners_json(const MeasuredCorners& measured);
 [[nodiscard]] std::string corners_table(const MeasuredCorners& measured);
 [[nodiscard]] std::string list_json(const std::vector<book::SessionSummary>& sessions);

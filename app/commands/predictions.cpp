@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/predictions.h"
 
+#include "app/commands/book_text.h"
 #include "app/commands/json_parts.h"
 #include "app/commands/table_text.h"
 #include "core/analysis/expected_setup.h"
@@ -48,7 +49,7 @@ Result<book::SessionId> session_in(book::Book& book, const std::string& file) {
 }
 
 Result<book::Book> open_book(const std::string& named) {
-    const auto file = named.empty() ? workspace::own_book() : Result<std::string>(named);
+    const auto file = workspace::book_file(named);
     if (!file) return file.error();
     book::OpenOptions options;
     options.may_begin = false;
@@ -112,10 +113,6 @@ std::string predictions_json(const analysis::HeldPredictions& predictions) {
                             {"sentence", analysis::score_sentence(score)}}}});
 }
 
-std::string known(const std::string& text) {
-    return text.empty() ? "—" : text;
-}
-
 std::string predictions_table(const analysis::HeldPredictions& predictions) {
     if (predictions.all.empty()) return "no prediction\n";
     constexpr auto units = base::UnitSystem::metric;
@@ -163,7 +160,7 @@ Result<std::string> keep_wing(const Arguments& arguments, const PairingWithSetup
     if (!at) return at.error();
     p->session = *session;
     p->there = *at;
-    if (!there) p->lap_s = side.lap.end_s - side.lap.start_s;
+    if (!there) p->lap_s = side.lap.time_s();
     p->program = LAPWRIGHT_VERSION;
     const auto kept = book::keep_prediction(book, *p);
     if (!kept) return kept.error();

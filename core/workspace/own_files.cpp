@@ -32,6 +32,10 @@ base::Result<std::string> own_book() {
     return (data / book::usual_file).string();
 }
 
+base::Result<std::string> book_file(const std::string& named) {
+    return named.empty() ? own_book() : base::Result<std::string>(named);
+}
+
 std::string own_recipe_folder() {
     const auto data = data_folder();
     return data.empty() ? std::string() : (data / "lapwright/recipes").string();

@@ -11,6 +11,8 @@
 namespace lapwright::workspace {
 
 [[nodiscard]] base::Result<std::string> own_book();
+// The book that is named; without a name the person's own.
+[[nodiscard]] base::Result<std::string> book_file(const std::string& named);
 // Both empty where there is no home folder.
 [[nodiscard]] std::string own_recipe_folder();
 [[nodiscard]] std::string own_state_folder();

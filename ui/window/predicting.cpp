@@ -91,7 +91,7 @@ void Predicting::ask(causes::Side side, book::Prediction prediction, const works
     const SessionKey of = of_a ? laps.session_a : laps.session_b;
     const SessionKey at = there ? workspace::key_of(*there) : of;
     const car::SetupSheet before = of_a ? parts_.explaining.setup_a() : parts_.explaining.setup_b();
-    if (!there) prediction.lap_s = lap.end_s - lap.start_s;
+    if (!there) prediction.lap_s = lap.time_s();
     prediction.program = LAPWRIGHT_VERSION;
     auto* dialog = new QInputDialog(&parts_.window);
     dialog->setWindowTitle(tr("Keep a prediction"));
