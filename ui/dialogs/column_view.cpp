@@ -57,10 +57,12 @@ QTableView* column_view(ColumnTable* table, const theme::Palette& palette, QWidg
     header->setStretchLastSection(true);
     const int letter = view->fontMetrics().averageCharWidth();
     for (const auto& [section, width] :
-         {std::pair(ColumnTable::name_column, 18 * letter), std::pair(ColumnTable::use_column, 22 * letter),
-          std::pair(ColumnTable::unit_column, 10 * letter), std::pair(ColumnTable::sure_column, 11 * letter),
-          std::pair(ColumnTable::cells_column, 16 * letter), std::pair(ColumnTable::plot_column, plot_width_px)})
+         {std::pair(ColumnTable::name_column, 18 * letter), std::pair(ColumnTable::cells_column, 18 * letter),
+          std::pair(ColumnTable::plot_column, plot_width_px)})
         header->resizeSection(section, width);
+    // Words of the program, in its language.
+    for (const int section : {ColumnTable::use_column, ColumnTable::unit_column, ColumnTable::sure_column})
+        header->setSectionResizeMode(section, QHeaderView::ResizeToContents);
     return view;
 }
 

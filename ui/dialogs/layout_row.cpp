@@ -12,6 +12,7 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QSpinBox>
+#include <algorithm>
 
 namespace lapwright::dialogs {
 namespace {
@@ -46,8 +47,11 @@ LayoutRow::LayoutRow(models::ColumnTable* table, QWidget* parent)
     header_line_->setSpecialValueText(tr("no line"));
     header_line_->setKeyboardTracking(false);
     decimal_mark_->addItems({tr("point"), tr("comma")});
-    rate_->setFixedWidth(80);
     rate_->setPlaceholderText(tr("as the time"));
+    constexpr int least_rate_px = 80;
+    constexpr int around_px = 14; // frame and margins
+    rate_->setFixedWidth(
+        std::max(least_rate_px, rate_->fontMetrics().horizontalAdvance(rate_->placeholderText()) + around_px));
     auto* guesses = quiet_button(tr("As the pro&gram guesses"), this);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);

@@ -22,6 +22,10 @@ void ElidedLabel::set_alignment(Qt::Alignment alignment) {
     update();
 }
 
+bool ElidedLabel::cut() const {
+    return !toolTip().isEmpty();
+}
+
 QSize ElidedLabel::sizeHint() const {
     return {fontMetrics().horizontalAdvance(text_) + 2, fontMetrics().height() + 2};
 }

@@ -15,6 +15,7 @@ class ElidedLabel : public QWidget {
     void set_text(const QString& text);
     void set_alignment(Qt::Alignment alignment);
     [[nodiscard]] QString text() const { return text_; }
+    [[nodiscard]] bool cut() const;
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;

@@ -7,6 +7,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -53,6 +54,8 @@ void Notices::add(const QString& sentence) {
     sentences_.removeAll(sentence);
     sentences_.append(sentence);
     show_sentences();
+    // After the strip's layout: how much of it is read there is known then.
+    QTimer::singleShot(0, this, &Notices::show_passing);
 }
 
 void Notices::withdraw(const QString& path) {
@@ -74,24 +77,59 @@ QString Notices::shown() const {
     return newest_->text();
 }
 
-void Notices::show_all() {
-    auto* whole = new QFrame(this, Qt::Popup);
+QFrame* Notices::in_full(const QStringList& sentences, QWidget* parent, Qt::WindowFlags flags) const {
+    auto* whole = new QFrame(parent, flags);
     whole->setAttribute(Qt::WA_DeleteOnClose);
     whole->setObjectName(QStringLiteral("notice"));
     auto* column = new QVBoxLayout(whole);
-    for (const QString& sentence : sentences_) {
+    for (const QString& sentence : sentences) {
         QLabel* label = theme::wrapped_label(sentence, whole, theme::small());
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
         column->addWidget(label);
     }
     whole->setFixedWidth(std::max(width(), least_whole_px));
     whole->adjustSize();
+    return whole;
+}
+
+void Notices::show_all() {
+    if (passing_) passing_->close();
+    QFrame* whole = in_full(sentences_, this, Qt::Popup);
     whole->move(mapToGlobal(QPoint(std::min(0, width() - whole->width()), height() + 2)));
     whole->show();
 }
 
+void Notices::show_passing() {
+    if (passing_) passing_->close();
+    if (!isVisible() || !newest_->cut()) return;
+    passing_ = in_full({sentences_.last()}, window(), Qt::Widget);
+    passing_->setAttribute(Qt::WA_TransparentForMouseEvents);
+    place_passing();
+    passing_->show();
+    passing_->raise();
+    // A letter in 60 ms is slow reading (common practice, no source).
+    constexpr int to_begin_ms = 3'000;
+    constexpr int letter_ms = 60;
+    QTimer::singleShot(to_begin_ms + letter_ms * static_cast<int>(sentences_.last().size()), passing_, &QWidget::close);
+}
+
+void Notices::place_passing() {
+    if (passing_) passing_->move(mapTo(window(), QPoint(width() - passing_->width(), height() + 2)));
+}
+
+void Notices::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    place_passing();
+}
+
+void Notices::moveEvent(QMoveEvent* event) {
+    QFrame::moveEvent(event);
+    place_passing();
+}
+
 void Notices::show_sentences() {
     setVisible(!sentences_.isEmpty());
+    if (passing_) passing_->close();
     if (sentences_.isEmpty()) return;
     newest_->set_text(sentences_.last());
     const bool several = sentences_.size() > 1;

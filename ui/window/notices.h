@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sentences that want to be read: what could not be opened or compared, and why.  They stay until they are dismissed,
 // in the window's strip, in room that nothing else uses: a notice moves nothing under the pointer.
-// The newest is read there; a click shows all of them in full.
+// The newest is read there; a click shows all of them in full.  One that is too long for the strip is also read in full
+// beneath it for as long as reading takes: the pointer works through it.
 #pragma once
 
 #include <QFrame>
+#include <QPointer>
 #include <QStringList>
 
 class QToolButton;
@@ -30,12 +32,20 @@ class Notices : public QFrame {
     [[nodiscard]] const QStringList& sentences() const { return sentences_; }
     [[nodiscard]] QString shown() const; // the newest
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void moveEvent(QMoveEvent* event) override;
+
   private:
     void show_sentences();
+    [[nodiscard]] QFrame* in_full(const QStringList& sentences, QWidget* parent, Qt::WindowFlags flags) const;
+    void show_passing();
+    void place_passing();
 
     QStringList sentences_;
     theme::ElidedLabel* newest_;
     QToolButton* all_;
+    QPointer<QFrame> passing_; // the newest in full, while it is new
 };
 
 } // namespace lapwright::window

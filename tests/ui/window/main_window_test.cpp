@@ -102,6 +102,29 @@ TEST_F(MainWindow, ARefusedFileIsOnePlainSentenceAndTheOthersStay) {
     EXPECT_FALSE(window->notices().isVisible());
 }
 
+TEST_F(MainWindow, ANoticeTooLongForTheStripIsReadInFullBeneathIt) {
+    start({path("one.csv"), path("two.csv")});
+    ASSERT_TRUE(fixture::wait_for([this] { return window->on_compare_page(); }));
+    const auto passing = [this] {
+        for (QFrame* frame : window->findChildren<QFrame*>(QStringLiteral("notice"), Qt::FindDirectChildrenOnly))
+            if (frame->isVisible()) return frame;
+        return static_cast<QFrame*>(nullptr);
+    };
+    const QString sentence = QStringLiteral("A sentence that has no room in the strip. ").repeated(4).trimmed();
+    window->findChild<window::Notices*>()->add(sentence);
+    ASSERT_TRUE(fixture::wait_for([&] { return passing() != nullptr; }));
+    EXPECT_EQ(passing()->findChild<QLabel*>()->text(), sentence);
+    EXPECT_TRUE(window->rect().contains(passing()->geometry()));
+    const QPoint there = passing()->geometry().center();
+    EXPECT_NE(window->childAt(there), nullptr); // the pointer works through it
+    EXPECT_FALSE(passing()->isAncestorOf(window->childAt(there)) || window->childAt(there) == passing());
+    key(Qt::Key_Escape);
+    EXPECT_TRUE(fixture::wait_for([&] { return passing() == nullptr; }));
+    window->findChild<window::Notices*>()->add(QStringLiteral("Short."));
+    fixture::settle();
+    EXPECT_EQ(passing(), nullptr);
+}
+
 TEST_F(MainWindow, DroppedFilesAreOpened) {
     QMimeData data;
     data.setUrls({QUrl::fromLocalFile(path("one.csv")), QUrl::fromLocalFile(path("two.csv"))});

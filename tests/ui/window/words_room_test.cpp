@@ -76,8 +76,9 @@ TEST_P(WordsRoom, OnEveryPageInEveryDialogAndMenu) {
     fixture::visit_causes(*window, visit());
     fixture::visit_start(*window, visit());
     EXPECT_GE(visited.size(), 50U);
-    for (const char* name : {"about", "keys", "change-keys", "find", "channels", "setup", "recipes", "removed", "trial",
-                             "wing", "learning", "notices-in-full", "start"})
+    for (const char* name :
+         {"about", "keys", "change-keys", "find", "channels", "setup", "recipes", "removed", "trial", "wing",
+          "learning", "notices-in-full", "start", "columns", "print-preview", "keep-prediction", "predictions"})
         EXPECT_TRUE(visited.contains(name)) << name;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/debrief/sheet_view.h"
 
+#include <QPaintEvent>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -54,36 +55,39 @@ QSize SheetView::sizeHint() const {
 }
 
 void SheetView::pages_changed() {
-    picture_ = {};
+    pictures_.assign(pages().size(), {});
     setFixedSize(sizeHint());
     update();
 }
 
-QPixmap SheetView::painted_pages() const {
-    const double ratio = devicePixelRatioF();
-    QPixmap picture(size() * ratio);
-    picture.setDevicePixelRatio(ratio);
-    picture.fill(Qt::transparent);
-    if (!sheet_) return picture;
-    QPainter painter(&picture);
+// paint_sheet covers the whole page: filled here, too, it would take as long as a third of the strokes.
+QPixmap SheetView::painted(paper::Page one) const {
     const QSizeF page = paper::page_size_pt(options_.paper);
-    double top = around_px;
-    for (const paper::Page one : pages()) {
-        painter.save();
-        painter.translate(around_px, top);
-        painter.fillRect(QRectF(QPointF(2.0, 3.0), page * scale_), shadow_);
-        painter.scale(scale_, scale_);
-        paper::paint_sheet(painter, page, *sheet_, one);
-        painter.restore();
-        top += std::ceil(page.height() * scale_) + around_px;
-    }
+    const double ratio = devicePixelRatioF();
+    QPixmap picture((page * scale_ * ratio).toSize());
+    picture.setDevicePixelRatio(ratio);
+    QPainter painter(&picture);
+    painter.scale(picture.width() / ratio / page.width(), picture.height() / ratio / page.height());
+    paper::paint_sheet(painter, page, *sheet_, one);
     return picture;
 }
 
-void SheetView::paintEvent(QPaintEvent*) {
-    if (picture_.isNull() || picture_.devicePixelRatio() != devicePixelRatioF()) picture_ = painted_pages();
+// Of the pages only those in sight: each is some ten thousand strokes.
+void SheetView::paintEvent(QPaintEvent* event) {
+    if (!sheet_) return;
     QPainter painter(this);
-    painter.drawPixmap(0, 0, picture_);
+    const std::vector<paper::Page> all = pages();
+    const QSizeF page = paper::page_size_pt(options_.paper) * scale_;
+    double top = around_px;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const QRectF place(QPointF(around_px, top), page);
+        top += std::ceil(page.height()) + around_px;
+        if (!event->rect().intersects(place.toAlignedRect())) continue;
+        QPixmap& picture = pictures_[i];
+        if (picture.isNull() || picture.devicePixelRatio() != devicePixelRatioF()) picture = painted(all[i]);
+        painter.fillRect(place.translated(2.0, 3.0), shadow_);
+        painter.drawPixmap(place.topLeft(), picture);
+    }
 }
 
 } // namespace lapwright::pages

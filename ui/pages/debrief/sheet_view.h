@@ -36,11 +36,11 @@ class SheetView : public QWidget {
   private:
     [[nodiscard]] std::vector<paper::Page> pages() const;
     void pages_changed();
-    [[nodiscard]] QPixmap painted_pages() const;
+    [[nodiscard]] QPixmap painted(paper::Page page) const;
 
     std::optional<sheet::Sheet> sheet_;
     paper::PdfOptions options_;
-    QPixmap picture_; // of all pages at the present scale; null: not painted yet
+    std::vector<QPixmap> pictures_; // one a page at the present scale; null: not seen yet
     QColor shadow_;
     double scale_ = 1.0;
 };
