@@ -135,7 +135,7 @@ Vector2d draw_shift(const motion::Draw& draw, const TracedLap& lap) {
     Eigen::Matrix2d information = Eigen::Matrix2d::Zero();
     Vector2d vector = Vector2d::Zero();
     for (const Sample& sample : lap.samples) {
-        const motion::Departure& departure = draw[sample.index];
+        const motion::Departure departure = draw[sample.index];
         const double off = sample.normal.dot(Vector2d{departure.east_m, departure.north_m});
         information += sample.normal * sample.normal.transpose();
         vector += off * sample.normal;
@@ -230,48 +230,11 @@ Eigen::MatrixXd drift_gain(const Seen& seen) {
     return sum.ldlt().solve(c).transpose();
 }
 
-// A shift at a stamp, and how fast it changes.
-struct ShiftAt {
-    Eigen::RowVector2d shift;
-    Eigen::RowVector2d rate;
-};
-
-// Linear between the laps' middles; calls take(i, shift) for each stamp of the path.
-template <typename Take>
-void along(const motion::Path& path, const std::vector<double>& middle_s, const PlaceShifts& shifts, const Take& take) {
-    std::size_t at = 0;
-    for (std::size_t i = 0; i < path.size(); ++i) {
-        const double t = (*path.time_s)[i];
-        while (at + 1 < middle_s.size() && middle_s[at + 1] <= t)
-            ++at;
-        const auto row = static_cast<Eigen::Index>(at);
-        ShiftAt here{shifts.row(row), Eigen::RowVector2d::Zero()};
-        if (t > middle_s[at] && at + 1 < middle_s.size()) {
-            here.rate = (shifts.row(row + 1) - shifts.row(row)) / (middle_s[at + 1] - middle_s[at]);
-            here.shift += (t - middle_s[at]) * here.rate;
-        }
-        take(i, here);
-    }
-}
-
-void take_off(motion::Path& path, const std::vector<double>& middle_s, const PlaceShifts& shifts) {
-    along(path, middle_s, shifts, [&](std::size_t i, const ShiftAt& off) {
-        path.position_m[i].east -= off.shift[0];
-        path.position_m[i].north -= off.shift[1];
-        path.velocity_mps[i].east -= off.rate[0];
-        path.velocity_mps[i].north -= off.rate[1];
-    });
-}
-
-// The shift is the draw's less the best path's.
-void take_off(motion::Draw& draw, const motion::Path& best, const std::vector<double>& middle_s,
-              const PlaceShifts& shifts) {
-    along(best, middle_s, shifts, [&](std::size_t i, const ShiftAt& off) {
-        draw[i].east_m -= static_cast<float>(off.shift[0]);
-        draw[i].north_m -= static_cast<float>(off.shift[1]);
-        draw[i].east_mps -= static_cast<float>(off.rate[0]);
-        draw[i].north_mps -= static_cast<float>(off.rate[1]);
-    });
+motion::Drift drift_of(const Seen& seen, const PlaceShifts& shifts) {
+    motion::Drift drift{seen.middle_s, {}};
+    for (const auto& shift : shifts.rowwise())
+        drift.shift_m.push_back({shift[0], shift[1]});
+    return drift;
 }
 
 PlaceShifts noise(Eigen::Index rows, math::NormalStream& normals) {
@@ -311,10 +274,10 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
         return drift;
     };
     const PlaceShifts best_shift = with_level(gain * own.drift, level_gain * own.level.value);
-    take_off(result.best, own.middle_s, best_shift);
+    motion::take_off(result.best, drift_of(own, best_shift));
     const Eigen::VectorXd drift_sd = own.drift_variance.cwiseSqrt();
     const auto count = static_cast<double>(result.draws.size());
-    base::parallel_for(result.draws.size(), 0, [&](std::size_t d) {
+    for (std::size_t d = 0; d < result.draws.size(); ++d) {
         math::NormalStream normals(seed, (1U << 21U) + d);
         const Vector2d habit = drawn_habit(own.level, normals);
         const PlaceShifts habits = drift_sd.asDiagonal() * noise(own.drift.rows(), normals);
@@ -322,8 +285,8 @@ motion::MotionEstimate shifted(const motion::MotionEstimate& motion, const Seen&
         const Vector2d level =
             is_first ? map : level_of_draw(own, map, d, case_at(cases, (static_cast<double>(d) + 0.5) / count), habit);
         const PlaceShifts shift = with_level(gain * (own.drift + own.draw_drift[d] + habits), level);
-        take_off(result.draws[d], motion.best, own.middle_s, shift - best_shift);
-    });
+        result.draws[d].drift = drift_of(own, shift - best_shift); // the best path's is taken off already
+    }
     return result;
 }
 

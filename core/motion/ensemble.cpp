@@ -53,25 +53,19 @@ struct BestPath {
 
 // A batch of draws of a whole session.
 struct BatchOfDraws {
-    std::span<Draw> draws;
+    static constexpr std::array<Eigen::Index, Departures::figures> rows{0, 4, 1, 5, 2, 6}; // of the state
+    const Departures& departures;
 
+    [[nodiscard]] auto row(std::size_t k, std::size_t figure) const {
+        return Eigen::Map<math::Batch<1, batch>>(departures.at(k) + figure * batch);
+    }
     void put(std::size_t k, const auto& error) const {
-        for (std::size_t d = 0; d < draws.size(); ++d) {
-            const auto c = static_cast<Eigen::Index>(d);
-            draws[d][k] = {error(0, c), error(4, c), error(1, c), error(5, c), error(2, c), error(6, c)};
-        }
+        for (std::size_t f = 0; f < rows.size(); ++f)
+            row(k, f) = error.row(rows[f]);
     }
     void take_off(std::size_t k, const auto& correction) const {
-        for (std::size_t d = 0; d < draws.size(); ++d) {
-            const auto c = static_cast<Eigen::Index>(d);
-            Departure& departure = draws[d][k];
-            departure.east_m -= correction(0, c);
-            departure.north_m -= correction(4, c);
-            departure.east_mps -= correction(1, c);
-            departure.north_mps -= correction(5, c);
-            departure.east_mps2 -= correction(2, c);
-            departure.north_mps2 -= correction(6, c);
-        }
+        for (std::size_t f = 0; f < rows.size(); ++f)
+            row(k, f) -= correction.row(rows[f]);
     }
 };
 
@@ -101,21 +95,17 @@ std::size_t batches_of(const EnsembleOptions& options) {
     return (options.draws + batch - 1) / batch;
 }
 
-// For a long session it takes its time.
-void make_room(std::vector<Draw>& draws, std::size_t stamps, Report& report) {
-    for (Draw& draw : draws)
-        if (report.go_on(0)) draw.resize(stamps);
-}
-
 template <int state_size>
 bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, const EnsembleOptions& options,
               Report& report, Ensemble& result) {
+    result.draws.resize(options.draws);
     return base::parallel_for(batches_of(options), options.threads, [&](std::size_t b, std::size_t) {
         const std::size_t first = b * batch;
-        const BatchOfDraws own{
-            std::span(result.draws).subspan(first, std::min<std::size_t>(batch, result.draws.size() - first))};
-        math::draw_deviations<batch, written_rows>(model, filtered, options.seed, first, own,
+        const auto departures = std::make_shared<const Departures>(model.steps.size(), batch);
+        math::draw_deviations<batch, written_rows>(model, filtered, options.seed, first, BatchOfDraws{*departures},
                                                    [&](std::size_t k) { return report.go_on(k); });
+        for (std::size_t c = 0; c < batch && first + c < options.draws; ++c)
+            result.draws[first + c] = {departures, c, {}};
         return !report.stopped();
     });
 }
@@ -131,12 +121,7 @@ std::optional<Ensemble> ensemble_of(const Estimation& estimation, const Ensemble
     const auto asked = [&](std::size_t k) { return report.go_on(k); };
     if (!asked(0)) return std::nullopt;
     Ensemble result;
-    result.draws.resize(options.draws);
-    Pass<state_size> filtered;
-    base::parallel_for(2, options.threads, [&](std::size_t i) {
-        if (i == 0) filtered = math::Filter<MotionTransition<state_size>, float>::run(model, options.gate, asked);
-        if (i == 1) make_room(result.draws, estimation.nodes.size(), report);
-    });
+    const auto filtered = math::Filter<MotionTransition<state_size>, float>::run(model, options.gate, asked);
     if (report.stopped()) return std::nullopt;
     std::vector<double> stamps(estimation.nodes.size());
     std::ranges::transform(estimation.nodes, stamps.begin(), &Node::time_s);

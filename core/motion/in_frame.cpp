@@ -46,19 +46,6 @@ Vec2 turned(const Jacobian& jacobian, const Vec2& v) {
             jacobian.east.north * v.east + jacobian.north.north * v.north};
 }
 
-Departure turned(const Jacobian& jacobian, const Departure& d) {
-    const auto both = [&](float& east, float& north) {
-        const Vec2 off = turned(jacobian, Vec2{east, north});
-        east = static_cast<float>(off.east);
-        north = static_cast<float>(off.north);
-    };
-    Departure result = d;
-    both(result.east_m, result.north_m);
-    both(result.east_mps, result.north_mps);
-    both(result.east_mps2, result.north_mps2);
-    return result;
-}
-
 void turn_rates(Path& path, const Jacobian& jacobian) {
     for (Vec2& velocity : path.velocity_mps)
         velocity = turned(jacobian, velocity);
@@ -90,12 +77,22 @@ base::Result<MotionEstimate> in_frame(MotionEstimate motion, const LocalFrame& f
                        said("choose two sessions at the same track"));
 
     const Jacobian jacobian = jacobian_at(motion.best.position_m[motion.best.size() / 2], motion.frame, frame);
-    for (Vec2& position : motion.best.position_m)
+    Path best = motion.best;
+    for (Vec2& position : best.position_m)
         position = moved(position, motion.frame, frame);
-    turn_rates(motion.best, jacobian);
-    for (Draw& draw : motion.draws)
-        for (Departure& departure : draw)
-            departure = turned(jacobian, departure);
+    turn_rates(best, jacobian);
+    for (std::size_t d = 0; d < motion.draws.size(); ++d) {
+        Path draw = drawn_path(motion, d);
+        for (std::size_t i = 0; i < draw.size(); ++i) {
+            const Vec2& from = motion.best.position_m[i];
+            const Vec2 off =
+                turned(jacobian, {draw.position_m[i].east - from.east, draw.position_m[i].north - from.north});
+            draw.position_m[i] = {best.position_m[i].east + off.east, best.position_m[i].north + off.north};
+        }
+        turn_rates(draw, jacobian);
+        motion.draws[d] = departures(draw, best);
+    }
+    motion.best = std::move(best);
     motion.frame = frame;
     return motion;
 }

@@ -50,11 +50,12 @@ Path stretch_of(const Path& best, const Draw& draw, std::shared_ptr<const std::v
     Path path{std::move(stamps), std::vector<Vec2>(count), std::vector<Vec2>(count), std::vector<Vec2>(count),
               best.between};
     for (std::size_t i = 0; i < count; ++i) {
-        const Departure& off = draw[first + i];
+        const Departure off = draw[first + i];
         path.position_m[i] = moved(best.position_m[first + i], off.east_m, off.north_m);
         path.velocity_mps[i] = moved(best.velocity_mps[first + i], off.east_mps, off.north_mps);
         path.acceleration_mps2[i] = moved(best.acceleration_mps2[first + i], off.east_mps2, off.north_mps2);
     }
+    take_off(path, draw.drift);
     return path;
 }
 
@@ -111,16 +112,34 @@ std::size_t Path::index_before(double moment_s, std::size_t from) const {
 }
 
 Draw departures(const Path& draw, const Path& best) {
-    const auto off = [](double a, double b) { return static_cast<float>(a - b); };
-    Draw result(best.size());
-    for (std::size_t i = 0; i < result.size(); ++i)
-        result[i] = {off(draw.position_m[i].east, best.position_m[i].east),
-                     off(draw.position_m[i].north, best.position_m[i].north),
-                     off(draw.velocity_mps[i].east, best.velocity_mps[i].east),
-                     off(draw.velocity_mps[i].north, best.velocity_mps[i].north),
-                     off(draw.acceleration_mps2[i].east, best.acceleration_mps2[i].east),
-                     off(draw.acceleration_mps2[i].north, best.acceleration_mps2[i].north)};
-    return result;
+    auto result = std::make_shared<Departures>(best.size(), 1);
+    for (std::size_t i = 0; i < best.size(); ++i) {
+        float* figure = result->at(i);
+        for (const auto part : {&Path::position_m, &Path::velocity_mps, &Path::acceleration_mps2})
+            for (const auto axis : {&Vec2::east, &Vec2::north})
+                *figure++ = static_cast<float>((draw.*part)[i].*axis - (best.*part)[i].*axis);
+    }
+    return {std::move(result), 0, {}};
+}
+
+void take_off(Path& path, const Drift& drift) {
+    const std::vector<double>& moment_s = drift.time_s;
+    std::size_t at = 0;
+    for (std::size_t i = 0; i < path.size() && !moment_s.empty(); ++i) {
+        const double t = (*path.time_s)[i];
+        while (at + 1 < moment_s.size() && moment_s[at + 1] <= t)
+            ++at;
+        const Vec2& from = drift.shift_m[at];
+        const bool within = t > moment_s[at] && at + 1 < moment_s.size();
+        const Vec2& to = drift.shift_m[within ? at + 1 : at];
+        const double per_s = within ? 1.0 / (moment_s[at + 1] - moment_s[at]) : 0.0;
+        const Vec2 rate{(to.east - from.east) * per_s, (to.north - from.north) * per_s};
+        const double since = t - moment_s[at];
+        path.position_m[i].east -= from.east + since * rate.east;
+        path.position_m[i].north -= from.north + since * rate.north;
+        path.velocity_mps[i].east -= rate.east;
+        path.velocity_mps[i].north -= rate.north;
+    }
 }
 
 Path drawn_path(const MotionEstimate& motion, std::size_t draw) {

@@ -78,7 +78,38 @@ struct Departure {
     float east_mps2 = 0.0F;
     float north_mps2 = 0.0F;
 };
-using Draw = std::vector<Departure>; // one a stamp of the best path
+
+// The departures of some draws, stamp by stamp, in the order of Departure: a row of its first figure, a column each
+// draw, and so on.  By far the largest part of a motion, so that it is written once and shared.
+struct Departures {
+    static constexpr std::size_t figures = 6;
+    std::size_t columns = 0;
+    std::unique_ptr<float[]> values;
+
+    // Not filled.
+    Departures(std::size_t stamps, std::size_t draws)
+        : columns(draws), values(std::make_unique_for_overwrite<float[]>(stamps * figures * draws)) {}
+    [[nodiscard]] float* at(std::size_t stamp) const { return values.get() + stamp * figures * columns; }
+};
+
+// What a map is shifted by: linear between its moments, which increase, and constant outside; nothing without any.
+struct Drift {
+    std::vector<double> time_s;
+    std::vector<Vec2> shift_m;
+};
+
+struct Draw {
+    std::shared_ptr<const Departures> departures;
+    std::size_t column = 0;
+    Drift drift; // to be taken off
+
+    // Before the drift is taken off.
+    [[nodiscard]] Departure operator[](std::size_t stamp) const {
+        const float* own = departures->at(stamp) + column;
+        const std::size_t next = departures->columns;
+        return {own[0], own[next], own[2 * next], own[3 * next], own[4 * next], own[5 * next]};
+    }
+};
 
 // A stretch of time in which nothing was measured and the path is bridged.
 struct Bridge {
@@ -114,6 +145,7 @@ struct MotionEstimate {
 };
 
 [[nodiscard]] Draw departures(const Path& draw, const Path& best); // of the same stamps
+void take_off(Path& path, const Drift& drift); // off its places, and how fast it changes off its speeds
 // A draw as a path.
 [[nodiscard]] Path drawn_path(const MotionEstimate& motion, std::size_t draw);
 // Each draw between two moments, with a stamp at or before the first and one behind the last where there are such.
