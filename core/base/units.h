@@ -16,6 +16,8 @@ enum class Unit {
     microsecond,
     nanosecond,
     minute,
+    hour,
+    day,
     // length
     metre,
     kilometre,
@@ -44,6 +46,7 @@ enum class Unit {
     degree_per_second,
     // rotation
     revolution_per_minute,
+    thousand_revolutions_per_minute,
     hertz,
     // mass, force, power, pressure, torque
     kilogram,
@@ -57,7 +60,9 @@ enum class Unit {
     pascal,
     kilopascal,
     hectopascal,
+    megapascal,
     bar,
+    technical_atmosphere,
     pound_per_square_inch,
     newton_metre,
     pound_force_foot,

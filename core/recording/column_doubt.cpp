@@ -85,6 +85,8 @@ std::string of_unit(const ColumnDoubt& doubt) {
         return open_between(doubt);
     case DoubtKind::minutes_by_size:
         return said("taken as minutes of arc");
+    case DoubtKind::part_of_unit:
+        return said("it fits the positions where one is %1 %2: taken so", {part(doubt, 0), part(doubt, 1)});
     case DoubtKind::written_unit_taken:
         return said("%1 is written, but by its values %2 is plausible too: taken as written",
                     {part(doubt, 0), part(doubt, 1)});

@@ -32,6 +32,7 @@ enum class DoubtKind {
     unit_open,          // none is written
     form_open,          // a second way to read the digits
     minutes_by_size,    // of arc; nothing else
+    part_of_unit,       // texts: how much one is, the unit; so it fits the positions
     written_unit_taken, // texts: the unit as written, the one that the values speak for
     written_unit_wrong, // texts: the unit as written, the one that fits the positions and is taken
 };

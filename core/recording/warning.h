@@ -36,6 +36,7 @@ enum class WarningKind {
     put_side_by_side, // one reading a row became one time a row
     xml_broken,       // texts: what the parser says
     checksum_wrong,
+    checksum_absent,
     not_a_sentence,
     without_fix,
 
@@ -43,6 +44,7 @@ enum class WarningKind {
     rows_wrong_width,
     rows_without_values,
     header_repeated,
+    row_is_no_reading, // a number a column between the names and the readings
     comments_skipped,
     cells_not_readable, // of: the column
     no_value_code,      // of: the column; figures: the code
@@ -84,6 +86,7 @@ enum class WarningKind {
     speed_derived,
     gaps,              // of: the channel; figures: length of the longest, its time, s
     wheel_speed_scale, // figures: wheel speed over the speed on the ground
+    axis_turned,       // of: the column
     channel_damaged,   // of: the channel
 
     // Motion.

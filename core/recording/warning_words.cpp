@@ -92,6 +92,8 @@ std::string file_words(const Warning& w) {
     case WarningKind::checksum_wrong:
         return counted(w, word("%1 sentence has a wrong checksum and was left out%2"),
                        word("%1 sentences have a wrong checksum and were left out%2"));
+    case WarningKind::checksum_absent:
+        return said("its sentences bear no checksum: damage in them cannot be found");
     case WarningKind::not_a_sentence:
         return counted(w, word("%1 line is no sentence and was left out%2"),
                        word("%1 lines are no sentences and were left out%2"));
@@ -113,6 +115,9 @@ std::string cell_words(const Warning& w) {
                        word("%1 lines hold no values and were left out%2"));
     case WarningKind::header_repeated:
         return counted(w, word("the header stands again %1 time%2"), word("the header stands again %1 times%2"));
+    case WarningKind::row_is_no_reading:
+        return counted(w, word("%1 line between the names and the readings is none of either and was left out%2"),
+                       word("%1 lines between the names and the readings are none of either and were left out%2"));
     case WarningKind::comments_skipped:
         return counted(w, word("%1 line is a comment and left out%2"), word("%1 lines are comments and left out%2"));
     case WarningKind::cells_not_readable:
@@ -231,6 +236,9 @@ std::string value_words(const Warning& w) {
     case WarningKind::wheel_speed_scale:
         return off_by(w, 1, word("wheel speed reads %1 % high against the speed over the ground"),
                       word("wheel speed reads %1 % low against the speed over the ground"));
+    case WarningKind::axis_turned:
+        return column(w, said("by the positions it counts the other way round: turned, so that forward and left are "
+                              "positive"));
     case WarningKind::channel_damaged:
         return said("channel %1 is damaged in the book and was left out: import the file again", {quoted(w.of)});
     default:

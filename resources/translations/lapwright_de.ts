@@ -446,6 +446,10 @@ Notiz: %1</translation>
         <translation>%1 weniger</translation>
     </message>
     <message>
+        <source>%1 line between the names and the readings is none of either and was left out%2</source>
+        <translation>%1 Zeile zwischen Namen und Messwerten ist weder das eine noch das andere und wurde weggelassen%2</translation>
+    </message>
+    <message>
         <source>%1 line holds no values and was left out%2</source>
         <translation>%1 Zeile enthält keine Werte und wurde weggelassen%2</translation>
     </message>
@@ -464,6 +468,10 @@ Notiz: %1</translation>
     <message>
         <source>%1 lines are no sentences and were left out%2</source>
         <translation>%1 Zeilen sind keine Sätze und wurden weggelassen%2</translation>
+    </message>
+    <message>
+        <source>%1 lines between the names and the readings are none of either and were left out%2</source>
+        <translation>%1 Zeilen zwischen Namen und Messwerten sind weder das eine noch das andere und wurden weggelassen%2</translation>
     </message>
     <message>
         <source>%1 lines hold no values and were left out%2</source>
@@ -4002,6 +4010,10 @@ eins: Name: Wert</translation>
         <translation>von Hand</translation>
     </message>
     <message>
+        <source>by the positions it counts the other way round: turned, so that forward and left are positive</source>
+        <translation>nach den Positionen zählt sie andersherum: umgedreht, so dass vorwärts und links positiv sind</translation>
+    </message>
+    <message>
         <source>by the setup sheets</source>
         <translation>nach den Setup-Blättern</translation>
     </message>
@@ -4754,6 +4766,10 @@ Abtrieb</translation>
         <translation>Stunden:Minuten:Sekunden</translation>
     </message>
     <message>
+        <source>hours:minutes:seconds:parts, %1 a second</source>
+        <translation>Stunden:Minuten:Sekunden:Teile, %1 je Sekunde</translation>
+    </message>
+    <message>
         <source>how the car turns is not known</source>
         <translation>wie sich das Auto dreht, ist nicht bekannt</translation>
     </message>
@@ -4810,6 +4826,10 @@ Abtrieb</translation>
         <translation>sie folgt nicht der Geschwindigkeit zwischen den Positionen</translation>
     </message>
     <message>
+        <source>it fits the positions where one is %1 %2: taken so</source>
+        <translation>sie passt zu den Positionen, wenn eins %1 %2 ist: so genommen</translation>
+    </message>
+    <message>
         <source>it reads %1 times the speed between the positions</source>
         <translation>sie zeigt das %1-Fache der Geschwindigkeit zwischen den Positionen</translation>
     </message>
@@ -4852,6 +4872,10 @@ Abtrieb</translation>
     <message>
         <source>its name says an axis and no direction: taken as the %1 one</source>
         <translation>ihr Name nennt eine Achse, aber keine Richtung: als Beschleunigung %1 genommen</translation>
+    </message>
+    <message>
+        <source>its sentences bear no checksum: damage in them cannot be found</source>
+        <translation>ihre Sätze tragen keine Prüfsumme: Schäden darin lassen sich nicht erkennen</translation>
     </message>
     <message>
         <source>its unit does not measure its meaning</source>

@@ -446,6 +446,10 @@ Note : %1</translation>
         <translation>%1 de moins</translation>
     </message>
     <message>
+        <source>%1 line between the names and the readings is none of either and was left out%2</source>
+        <translation>%1 ligne entre les noms et les mesures n’est ni l’un ni l’autre et a été écartée%2</translation>
+    </message>
+    <message>
         <source>%1 line holds no values and was left out%2</source>
         <translation>%1 ligne ne contient aucune valeur et a été omise%2</translation>
     </message>
@@ -464,6 +468,10 @@ Note : %1</translation>
     <message>
         <source>%1 lines are no sentences and were left out%2</source>
         <translation>%1 lignes ne sont pas des trames et ont été omises%2</translation>
+    </message>
+    <message>
+        <source>%1 lines between the names and the readings are none of either and were left out%2</source>
+        <translation>%1 lignes entre les noms et les mesures ne sont ni l’un ni l’autre et ont été écartées%2</translation>
     </message>
     <message>
         <source>%1 lines hold no values and were left out%2</source>
@@ -4002,6 +4010,10 @@ un par ligne : nom: valeur</translation>
         <translation>à la main</translation>
     </message>
     <message>
+        <source>by the positions it counts the other way round: turned, so that forward and left are positive</source>
+        <translation>d’après les positions elle compte dans l’autre sens : retournée, pour que l’avant et la gauche soient positifs</translation>
+    </message>
+    <message>
         <source>by the setup sheets</source>
         <translation>d’après les fiches de réglages</translation>
     </message>
@@ -4754,6 +4766,10 @@ appui</translation>
         <translation>heures:minutes:secondes</translation>
     </message>
     <message>
+        <source>hours:minutes:seconds:parts, %1 a second</source>
+        <translation>heures:minutes:secondes:parties, %1 par seconde</translation>
+    </message>
+    <message>
         <source>how the car turns is not known</source>
         <translation>on ne sait pas comment la voiture tourne</translation>
     </message>
@@ -4810,6 +4826,10 @@ appui</translation>
         <translation>elle ne suit pas la vitesse entre les positions</translation>
     </message>
     <message>
+        <source>it fits the positions where one is %1 %2: taken so</source>
+        <translation>elle s’accorde aux positions si un vaut %1 %2 : prise ainsi</translation>
+    </message>
+    <message>
         <source>it reads %1 times the speed between the positions</source>
         <translation>elle indique %1 fois la vitesse entre les positions</translation>
     </message>
@@ -4852,6 +4872,10 @@ appui</translation>
     <message>
         <source>its name says an axis and no direction: taken as the %1 one</source>
         <translation>son nom dit un axe, mais pas de direction : prise comme accélération %1</translation>
+    </message>
+    <message>
+        <source>its sentences bear no checksum: damage in them cannot be found</source>
+        <translation>ses phrases n’ont pas de somme de contrôle : les dommages ne peuvent y être trouvés</translation>
     </message>
     <message>
         <source>its unit does not measure its meaning</source>

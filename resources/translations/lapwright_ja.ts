@@ -446,6 +446,10 @@ Note: %1</source>
         <translation>%1減</translation>
     </message>
     <message>
+        <source>%1 line between the names and the readings is none of either and was left out%2</source>
+        <translation>名前と値の間の %1 行は、どちらでもないため除きました%2</translation>
+    </message>
+    <message>
         <source>%1 line holds no values and was left out%2</source>
         <translation>値のない%1行を除外しました%2</translation>
     </message>
@@ -464,6 +468,10 @@ Note: %1</source>
     <message>
         <source>%1 lines are no sentences and were left out%2</source>
         <translation>センテンスではない%1行を除外しました%2</translation>
+    </message>
+    <message>
+        <source>%1 lines between the names and the readings are none of either and were left out%2</source>
+        <translation>名前と値の間の %1 行は、どちらでもないため除きました%2</translation>
     </message>
     <message>
         <source>%1 lines hold no values and were left out%2</source>
@@ -4002,6 +4010,10 @@ one a line: name: value</source>
         <translation>手動</translation>
     </message>
     <message>
+        <source>by the positions it counts the other way round: turned, so that forward and left are positive</source>
+        <translation>位置によると符号が逆です。前と左が正になるよう反転しました</translation>
+    </message>
+    <message>
         <source>by the setup sheets</source>
         <translation>セッティングシートによる</translation>
     </message>
@@ -4754,6 +4766,10 @@ DF</translation>
         <translation>時:分:秒</translation>
     </message>
     <message>
+        <source>hours:minutes:seconds:parts, %1 a second</source>
+        <translation>時:分:秒:端数（1 秒あたり %1）</translation>
+    </message>
+    <message>
         <source>how the car turns is not known</source>
         <translation>車の旋回がわかりません</translation>
     </message>
@@ -4810,6 +4826,10 @@ DF</translation>
         <translation>位置から求めた速度に沿って変化していません</translation>
     </message>
     <message>
+        <source>it fits the positions where one is %1 %2: taken so</source>
+        <translation>1 を %1 %2 とすると位置に合います。そのように読みました</translation>
+    </message>
+    <message>
         <source>it reads %1 times the speed between the positions</source>
         <translation>位置から求めた速度の%1倍になっています</translation>
     </message>
@@ -4852,6 +4872,10 @@ DF</translation>
     <message>
         <source>its name says an axis and no direction: taken as the %1 one</source>
         <translation>名前は軸だけで方向がないため、%1と解釈</translation>
+    </message>
+    <message>
+        <source>its sentences bear no checksum: damage in them cannot be found</source>
+        <translation>センテンスにチェックサムがないため、破損を見つけられません</translation>
     </message>
     <message>
         <source>its unit does not measure its meaning</source>

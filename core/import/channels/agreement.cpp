@@ -107,7 +107,8 @@ class Speeds {
         const bool same = ratio->spread <= close_motion && fit.misfit < close_fit && off > 5.0 * close_fit;
         if (off < agrees && ratio->spread <= unrelated && !same) return settle_doubt(guess, *ratio);
         const auto unit = steady && fit.misfit < good_fit ? std::optional(fit.unit) : std::nullopt;
-        if (unit && !guess.unit_written && !guess.settled) return rescale(channel, guess, *unit);
+        const bool as_written = unit && guess.unit_text == base::symbol(*unit); // the samples alone spoke against it
+        if (unit && (!guess.unit_written || as_written) && !guess.settled) return rescale(channel, guess, *unit);
         Warning warning{.kind = WarningKind::speed_contradicts, .of = guess.name};
         if (unit)
             warning.texts = {guess.settled ? std::string(base::symbol(guess.unit)) : guess.unit_text,
@@ -125,7 +126,8 @@ class Speeds {
     }
 
     static void settle_doubt(ColumnGuess& guess, const Ratio& ratio) {
-        const bool of_meaning = guess.doubt.kind == DoubtKind::taken_by_motion;
+        const bool of_meaning =
+            guess.doubt.kind == DoubtKind::taken_by_motion || guess.doubt.kind == DoubtKind::part_of_unit;
         if (guess.unit_written || of_meaning || std::abs(ratio.middle - 1.0) > good_fit) return;
         guess.doubt.clear();
         guess.confidence = std::max(guess.confidence, 0.85);
@@ -154,25 +156,34 @@ void settle_laps(Channel& channel, ColumnGuess& guess, double duration_s, std::v
     }
 }
 
-// Without a written unit the one in which the axis reads as much as the positions say.
+// Without a written unit the one in which the axis reads as much as the positions say; another than the written one
+// only where that is far off and the other close.
 void settle_size(Channel& channel, ColumnGuess& guess, double read_over_driven) {
     const double factor = base::definition(guess.unit).factor;
-    for (const Unit unit : {Unit::metre_per_second_squared, Unit::standard_gravity, Unit::milli_gravity})
-        if (std::abs(std::log(read_over_driven * base::definition(unit).factor / factor)) < std::log(2.0) &&
-            unit != guess.unit)
-            return rescale(channel, guess, unit);
+    const auto misfit = [&](Unit unit) {
+        return std::abs(std::log(read_over_driven * base::definition(unit).factor / factor));
+    };
+    if (guess.unit_written && misfit(guess.unit) < std::log(4.0)) return;
+    for (const Unit unit : {Unit::metre_per_second_squared, Unit::standard_gravity, Unit::milli_gravity}) {
+        if (unit == guess.unit || misfit(unit) > std::log(guess.unit_written ? 1.4 : 2.0)) continue;
+        rescale(channel, guess, unit);
+        if (guess.unit_written)
+            guess.doubt = {DoubtKind::written_unit_wrong, {guess.unit_text, std::string(base::symbol(unit))}};
+        return;
+    }
 }
 
 // A name of an axis is believed where the positions say the same; without them it is a guess.
-void settle_axis(const Recording& recording, Channel& channel, ColumnGuess& guess) {
+// Where they say the opposite it is turned: some loggers count to the right, or braking.
+void settle_axis(const Recording& recording, Channel& channel, ColumnGuess& guess, std::vector<Warning>& warnings) {
     constexpr double named_by_axis = 0.8;
     constexpr double follows = 0.5;
     constexpr double points_there = 1.5; // so many times as much along its own direction as across it: within 34°
-    const bool unsure = guess.confidence < named_by_axis;
-    if (guess.settled || (!unsure && guess.unit_written)) return;
+    constexpr double follows_well = 0.8;
+    const bool unsure = guess.confidence < named_by_axis && !guess.settled;
     const bool lateral = guess.meaning == Meaning::lateral_acceleration;
     const std::string direction = lateral ? base::word("lateral") : base::word("longitudinal");
-    if (const auto size = guess.unit_written ? std::nullopt : size_of_axis(recording, channel, lateral))
+    if (const auto size = guess.settled ? std::nullopt : size_of_axis(recording, channel, lateral))
         settle_size(channel, guess, *size);
     const auto fit = fit_axis(recording, channel);
     if (!fit) {
@@ -182,6 +193,11 @@ void settle_axis(const Recording& recording, Channel& channel, ColumnGuess& gues
     const double own = std::abs(lateral ? fit->left : fit->along);
     const double other = std::abs(lateral ? fit->along : fit->left);
     const bool points = fit->correlation >= follows && own >= points_there * other;
+    if (points && fit->correlation >= follows_well && (lateral ? fit->left : fit->along) < 0.0) {
+        for (double& value : channel.values)
+            value = -value;
+        warnings.push_back({.kind = WarningKind::axis_turned, .of = guess.name});
+    }
     if (unsure && !points) {
         guess.doubt = {DoubtKind::axis_elsewhere, {direction}};
         guess.meaning = channel.meaning = Meaning::other;
@@ -254,7 +270,7 @@ std::vector<Warning> hold_together(Recording& recording, std::vector<ColumnGuess
         ColumnGuess& guess = guesses[columns[k]];
         const bool turned =
             channel.meaning == Meaning::lateral_acceleration || channel.meaning == Meaning::longitudinal_acceleration;
-        if (turned) settle_axis(recording, channel, guess);
+        if (turned) settle_axis(recording, channel, guess, warnings);
         if (channel.meaning == Meaning::lap_number && !guess.settled)
             settle_laps(channel, guess, recording.duration_s, warnings);
     }

@@ -47,6 +47,10 @@ void tell_damage(Recording& recording, const Table& table, const Layout& layout,
         headers.add(line);
     headers.add(table.repeated_headers);
     tell(WarningKind::header_repeated, headers);
+    LineTally between;
+    for (const std::uint32_t line : layout.no_readings)
+        between.add(line);
+    tell(WarningKind::row_is_no_reading, between);
     tell(WarningKind::comments_skipped, table.comments);
     for (std::size_t i = 0; i < guesses.size(); ++i)
         tell(WarningKind::cells_not_readable, table.columns[i].unreadable, guesses[i].name);
@@ -74,7 +78,8 @@ bool is_moment(const ColumnGuess& time) {
 }
 
 bool is_clock(const ColumnGuess* time) {
-    return time && (time->form == CellForm::clock || time->form == CellForm::packed_clock || is_named_clock(*time));
+    return time && (is_clock(time->form) || time->unit == base::Unit::day || time->form == CellForm::packed_clock ||
+                    is_named_clock(*time));
 }
 
 // The wall clock that another column tells beside the stamps: what it says in the first row, or nothing.
@@ -125,6 +130,15 @@ bool add_hours_and_minutes(const Table& table, const std::vector<ColumnGuess>& g
     for (std::size_t i = 0; i < reading_s.size(); ++i)
         reading_s[i] += 60.0 * (*minutes)[i] + (hours ? 3600.0 * (*hours)[i] : 0.0);
     return true;
+}
+
+// A beacon that is written only where it is passed: blank is no passing.
+void fill_beacon(TableColumn& column) {
+    const auto quiet = [](double value) { return value == 0.0; };
+    if (column.absent == 0 || std::ranges::any_of(column.values, quiet)) return;
+    for (double& value : column.values)
+        if (std::isnan(value)) value = 0.0;
+    column.absent = 0;
 }
 
 base::Error without_time(const std::string& name, std::size_t line, const std::vector<ColumnGuess>& guesses) {
@@ -249,6 +263,7 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
                          0.97 + 0.02 * static_cast<double>(i) / static_cast<double>(guesses.size())))
             return base::cancelled();
         TableColumn& column = table.columns[i];
+        if (guesses[i].meaning == Meaning::beacon) fill_beacon(column);
         keep_rows(column.values, axis.rows);
         Channel channel;
         channel.name = guesses[i].name;

@@ -2,6 +2,7 @@
 #include "core/import/channels/column_warnings.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lapwright::import {
 namespace {
@@ -26,7 +27,7 @@ bool takes_unit_from_values(const ColumnGuess& guess) {
     if (!guessed || guess.settled || !guess.doubt.empty() || !guess.unit_text.empty()) return false;
     // Degrees are how positions are written, unless they are written in an unusual way.
     const bool position = guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude;
-    return !(position && guess.unit == base::Unit::degree && guess.scale == 1.0);
+    return !(position && guess.unit == base::Unit::degree && std::abs(guess.scale) == 1.0);
 }
 
 } // namespace

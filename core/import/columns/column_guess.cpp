@@ -44,8 +44,9 @@ NameAndUnit part_header(const Layout& layout, std::size_t column) {
     const Vocabulary& known = layout.vocabulary();
     const auto whole = meaning_of_name(header, Quantity::none, known);
     const bool letters = whole && (whole->role == Role::north_south || whole->role == Role::east_west);
-    // The S of "N/S" is no second.
-    NameAndUnit parted = letters ? NameAndUnit{header, "", std::nullopt} : part_name_and_unit(header, known);
+    // The S of "N/S" is no second, and the W of "Lon (W)" no watt.
+    const bool whole_name = letters || sided_position(header, known);
+    NameAndUnit parted = whole_name ? NameAndUnit{header, "", std::nullopt} : part_name_and_unit(header, known);
     if (parted.unit_text.empty() && !layout.units[column].empty()) {
         parted.unit_text = layout.units[column];
         parted.unit = parse_unit(parted.unit_text, known);
@@ -63,7 +64,8 @@ std::optional<NamedColumn> named_by_unit(const NameAndUnit& parted, const Vocabu
     const auto unit = parse_unit(parted.name, known);
     if (!unit) return std::nullopt;
     if (base::quantity(*unit) == Quantity::speed) return NamedColumn{Role::channel, Meaning::speed, 0.8};
-    if (*unit == Unit::revolution_per_minute) return NamedColumn{Role::channel, Meaning::engine_speed, 0.95};
+    if (*unit == Unit::revolution_per_minute || *unit == Unit::thousand_revolutions_per_minute)
+        return NamedColumn{Role::channel, Meaning::engine_speed, 0.95};
     return std::nullopt;
 }
 
@@ -91,7 +93,8 @@ ColumnGuess guess_by_name(const Layout& layout, std::size_t column) {
     ColumnGuess guess;
     guess.header = layout.names[column];
     NameAndUnit parted = part_header(layout, column);
-    const auto named = known_name(guess.header, parted, layout.vocabulary());
+    const auto sided = sided_position(parted.name, layout.vocabulary());
+    const auto named = sided ? std::optional(sided->column) : known_name(guess.header, parted, layout.vocabulary());
     if (named && parted.unit_text.empty() && recording::quantity(named->meaning) == Quantity::acceleration &&
         names_gravity(guess.header, layout.vocabulary())) {
         parted.unit = Unit::standard_gravity;
@@ -105,6 +108,12 @@ ColumnGuess guess_by_name(const Layout& layout, std::size_t column) {
     guess.confidence = named ? named->confidence : 0.9;
     guess.from_satellites = named && named->from_satellites;
     guess.meaning = named ? meaning_with_unit(named->meaning, guess.unit) : Meaning::other;
+    const bool place = named && (named->meaning == Meaning::latitude || named->meaning == Meaning::longitude);
+    if (place && guess.unit == Unit::minute) { // of arc
+        guess.meaning = named->meaning;
+        guess.unit = Unit::degree;
+        guess.scale = 1.0 / 60.0;
+    }
     if (guess.role == Role::time && guess.unit_written && base::quantity(guess.unit) != Quantity::time)
         guess.role = Role::channel; // "t (°C)" is no time
     // "v (km/h)", "track (deg)", "x (m)": the unit says what a short name alone does not.
@@ -148,7 +157,7 @@ bool can_be_channel(const ColumnGuess& guess, const ColumnValues& values) {
     const bool fits =
         guess.meaning == Meaning::other || recording::quantity(guess.meaning) == base::quantity(guess.unit);
     if (values.form == CellForm::number_with_unit) return fits;
-    return values.form == CellForm::number || (values.form == CellForm::clock && guess.meaning == Meaning::lap_time);
+    return values.form == CellForm::number || (is_clock(values.form) && guess.meaning == Meaning::lap_time);
 }
 
 // Whether the cells can be what the name says.
@@ -171,6 +180,13 @@ void settle_form(ColumnGuess& guess, const ColumnValues& values) {
     guess.doubt = {DoubtKind::name_contradicted, {words(ColumnUse{named, guess.meaning})}};
 }
 
+// Cameras of the American standard run a thousandth slower than they count: a tenth of a second in a lap.
+void doubt_frames(ColumnGuess& guess) {
+    if (guess.form == CellForm::clock_24_frames) guess.doubt = {DoubtKind::form_open, {"24 frames a second", "23.98"}};
+    if (guess.form == CellForm::clock_30_frames) guess.doubt = {DoubtKind::form_open, {"30 frames a second", "29.97"}};
+    if (guess.form == CellForm::clock_60_frames) guess.doubt = {DoubtKind::form_open, {"60 frames a second", "59.94"}};
+}
+
 void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& samples) {
     if (guess.role == Role::skip) {
         return;
@@ -180,6 +196,7 @@ void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& 
         doubt_written_unit(guess, values);
     } else if (guess.form != CellForm::number) {
         guess.unit = Unit::second;
+        doubt_frames(guess);
     } else if (guess.role == Role::time) {
         if (looks_like_day_count(values) && !guess.unit_written) {
             guess.form = CellForm::day_count;
@@ -198,6 +215,20 @@ void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& 
             doubt_written_unit(guess, values);
         else
             guess_unit(guess, values);
+    }
+}
+
+// "Lon W": what the name says of the sign.  Numbers that are negative there say it themselves.
+void turn_sided(const Layout& layout, const std::vector<ColumnValues>& values, std::vector<ColumnGuess>& guesses) {
+    for (std::size_t i = 0; i < guesses.size(); ++i) {
+        ColumnGuess& guess = guesses[i];
+        const auto sided = sided_position(guess.name, layout.vocabulary());
+        const bool positive = std::ranges::none_of(values[i].numbers, [](double number) { return number < 0.0; });
+        if (!sided || sided->sign > 0.0 || guess.role != Role::channel || guess.meaning != sided->column.meaning ||
+            !positive || is_angle(guess.form))
+            continue;
+        guess.scale = -guess.scale;
+        guess.reason += "; its name says on which side of zero it lies";
     }
 }
 
@@ -226,6 +257,7 @@ std::vector<ColumnGuess> guess_columns(const Layout& layout, const Samples& samp
     relate_columns(guesses, values, samples, layout.has_names);
     find_unnamed_letters(samples, values, guesses);
     settle_letter_o(layout, samples, guesses);
+    turn_sided(layout, values, guesses);
     return guesses;
 }
 

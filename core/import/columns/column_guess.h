@@ -23,7 +23,7 @@ struct ColumnGuess {
     Role role = Role::skip;
     recording::Meaning meaning = recording::Meaning::other;
     base::Unit unit = base::Unit::none;
-    double scale = 1.0; // before the unit: 1e-7 for whole ten-millionths of a degree
+    double scale = 1.0; // before the unit: 1e-7 for whole ten-millionths of a degree, -1 where west is positive
     CellForm form = CellForm::number;
     double confidence = 0.0; // 0..1; below doubtful_below the program says so
     std::string reason;      // in words: "named \"Speed\", unit km/h as written"

@@ -170,6 +170,7 @@ void relate_columns(std::vector<ColumnGuess>& guesses, const std::vector<ColumnV
     find_positions_by_speed(guesses, values, samples);
     find_positions_by_driving(guesses, values, samples);
     match_positions(guesses);
+    settle_countings(guesses, values, samples);
     leave_bare_letters(guesses);
     relate_speeds(guesses, values, samples);
     part_speeds(guesses);

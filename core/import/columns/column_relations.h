@@ -36,6 +36,10 @@ void find_positions_by_speed(std::vector<ColumnGuess>& guesses, const std::vecto
 void find_positions_by_driving(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
                                const Samples& samples);
 
+// Counts of time and whole parts of a degree, where nothing says how much one is: by the motion.
+void settle_countings(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values,
+                      const Samples& samples);
+
 // East and north without a written unit that never leave half a unit, with five decimals and more, are degrees.
 void settle_degrees(std::vector<ColumnGuess>& guesses, const std::vector<ColumnValues>& values);
 

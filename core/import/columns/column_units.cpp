@@ -50,6 +50,11 @@ void guess_position_unit(ColumnGuess& guess, const ColumnValues& values) {
     if (!guess.unit_written) settle(guess, Unit::degree, 0.95, "degrees by their values");
 }
 
+// No engine stays below 20 turns a minute, and none below 20 a second.
+bool counts_thousands(const ColumnValues& values) {
+    return values.largest < 20.0 && values.decimals >= 2;
+}
+
 void guess_angle_unit(ColumnGuess& guess, double most) {
     // A course goes round: whole tenths, hundredths or hundred-thousandths of a degree end below 360 of them.
     if (guess.meaning == Meaning::course)
@@ -113,6 +118,9 @@ void guess_unit(ColumnGuess& guess, const ColumnValues& values) {
     case Quantity::share:
         return guess_share_unit(guess, most);
     case Quantity::rotation:
+        if (counts_thousands(values))
+            return settle(guess, Unit::thousand_revolutions_per_minute, 0.8,
+                          "no unit written, thousands a minute by its values");
         if (most > 400.0) return settle(guess, Unit::revolution_per_minute, 0.9, "no unit written, rpm by its values");
         return settle(guess, Unit::revolution_per_minute, 0.5, "no unit written, taken as rpm",
                       unit_open({"rpm", "revolutions per second"}));
@@ -169,13 +177,20 @@ void doubt_written_unit(ColumnGuess& guess, const ColumnValues& values) {
     };
     if (guess.unit == Unit::percent && most > 0.0 && most <= 1.02)
         doubt("percent", "a part of one");
-    else if (guess.unit == Unit::fraction && most > 1.5)
+    else if (guess.unit == Unit::revolution_per_minute && guess.meaning == Meaning::engine_speed &&
+             counts_thousands(values)) {
+        // "RPM" is a name as much as a unit.
+        guess.unit_written = false;
+        guess.unit_text.clear();
+        guess_unit(guess, values);
+    } else if (guess.unit == Unit::fraction && most > 1.5)
         doubt("a part of one", "percent");
     else if (guess.unit == Unit::standard_gravity && most > 8.0 && guess.meaning != Meaning::vertical_acceleration)
         doubt("g", "m/s²");
     else if (guess.unit == Unit::radian && most > 20.0)
         doubt("rad", "°");
-    else if (guess.unit == Unit::degree && (guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude))
+    else if (guess.unit == Unit::degree && guess.scale == 1.0 &&
+             (guess.meaning == Meaning::latitude || guess.meaning == Meaning::longitude))
         guess_position_unit(guess, values);
 }
 

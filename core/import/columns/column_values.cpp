@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/columns/column_values.h"
 
+#include "core/base/number_text.h"
 #include "core/import/columns/sentinels.h"
+#include "core/import/text/moment.h"
 #include "core/import/vocabulary/measured_text.h"
 #include "core/math/statistics.h"
 
@@ -45,6 +47,63 @@ bool bears_percent(const Samples& samples, std::size_t column) {
     return std::ranges::any_of(samples.rows, [&](const SampleRow& row) { return row[column].ends_with('%'); });
 }
 
+// How unevenly the stamps advance, as a part of their usual step; nothing where they cannot be read in that form.
+std::optional<double> unevenness(const Samples& samples, std::size_t column, CellForm form) {
+    std::vector<double> steps;
+    double before = std::numeric_limits<double>::quiet_NaN();
+    for (std::size_t row = 0; row < samples.rows.size(); ++row) {
+        const auto reading_s = read_clock(samples.rows[row][column], parts_a_second(form));
+        if (!reading_s) continue;
+        if (*reading_s > before && !std::ranges::binary_search(samples.block_starts, row))
+            steps.push_back(*reading_s - before);
+        before = *reading_s;
+    }
+    if (steps.empty()) return std::nullopt;
+    const double usual = math::median(steps);
+    double uneven = 0.0;
+    for (const double step : steps)
+        uneven += std::abs(step - usual) / (usual * static_cast<double>(steps.size()));
+    return uneven;
+}
+
+// "10:20:03:12": hundredths or frames of a second, of which the number is written nowhere: with the right one the
+// stamps advance evenly.  Nothing where the cells have no such last part.
+std::optional<CellForm> clock_with_parts(const Samples& samples, std::size_t column) {
+    using enum CellForm;
+    constexpr int any_parts = 1000;
+    constexpr double as_even = 0.01;
+    std::size_t cells = 0;
+    long most_parts = -1;
+    for (const SampleRow& row : samples.rows) {
+        const std::string& cell = row[column];
+        if (std::ranges::count(cell, ':') != 3 || read_clock(cell) || !read_clock(cell, any_parts)) continue;
+        ++cells;
+        most_parts = std::max(most_parts, base::parse_integer(cell.substr(cell.rfind(':') + 1)).value_or(0L));
+    }
+    if (2 * cells <= samples.rows.size()) return std::nullopt;
+    std::optional<std::pair<double, CellForm>> best;
+    for (const CellForm form : {clock_hundredths, clock_25_frames, clock_30_frames, clock_50_frames, clock_60_frames,
+                                clock_24_frames, clock_tenths}) {
+        if (most_parts >= parts_a_second(form)) continue;
+        const auto uneven = unevenness(samples, column, form);
+        if (uneven && (!best || *uneven < best->first - as_even)) best = {*uneven, form};
+    }
+    return best ? std::optional(best->second) : std::nullopt;
+}
+
+// Rows without a fix bear one and the same number that no place has: 99.9999, 999.9, 181.
+void blank_no_fix(std::vector<double>& numbers, double limit) {
+    constexpr std::size_t enough_places = 20;
+    std::set<double> beyond;
+    std::set<double> within;
+    for (const double number : numbers) {
+        if (std::abs(number) > limit) beyond.insert(number);
+        if (std::abs(number) <= limit) within.insert(number);
+    }
+    if (beyond.size() != 1 || within.size() < enough_places) return;
+    std::ranges::replace(numbers, *beyond.begin(), std::numeric_limits<double>::quiet_NaN());
+}
+
 std::size_t decimals_of(std::string_view cell, char decimal_mark) {
     const std::size_t at = cell.rfind(decimal_mark);
     return at == std::string_view::npos ? 0 : cell.size() - at - 1;
@@ -56,7 +115,9 @@ ColumnValues judge_column(const Samples& samples, std::size_t column, NumberStyl
     ColumnValues values;
     for (const SampleRow& row : samples.rows)
         if (!means_absent(row[column])) ++values.filled;
-    for (const CellForm form : forms_for(role, meaning)) {
+    const auto with_parts = clock_with_parts(samples, column);
+    for (CellForm form : forms_for(role, meaning)) {
+        if (form == CellForm::clock) form = with_parts.value_or(form);
         std::vector<double> numbers;
         std::size_t read = 0;
         for (const SampleRow& row : samples.rows) {
@@ -82,6 +143,8 @@ ColumnValues judge_column(const Samples& samples, std::size_t column, NumberStyl
         values.unit_text = "%";
     }
     if (values.form == CellForm::number && role == Role::channel) blank_sentinels(values.numbers, meaning);
+    if (values.form == CellForm::number && meaning == Meaning::latitude) blank_no_fix(values.numbers, 90.0);
+    if (values.form == CellForm::number && meaning == Meaning::longitude) blank_no_fix(values.numbers, 180.0);
     for (const double number : values.numbers)
         if (!std::isnan(number)) values.largest = std::max(values.largest, std::abs(number));
     if (values.form == CellForm::number)

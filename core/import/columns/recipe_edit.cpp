@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/columns/recipe_edit.h"
 
+#include "core/base/number_text.h"
 #include "core/base/translation.h"
 #include "core/recording/recording.h"
 
@@ -103,6 +104,14 @@ std::string words(CellForm form) {
         return said("days with fractions");
     case CellForm::clock:
         return said("hours:minutes:seconds");
+    case CellForm::clock_tenths:
+    case CellForm::clock_24_frames:
+    case CellForm::clock_25_frames:
+    case CellForm::clock_30_frames:
+    case CellForm::clock_50_frames:
+    case CellForm::clock_60_frames:
+    case CellForm::clock_hundredths:
+        return said("hours:minutes:seconds:parts, %1 a second", {base::integer_text(parts_a_second(form))});
     case CellForm::packed_clock:
         return said("hhmmss without marks");
     case CellForm::moment:

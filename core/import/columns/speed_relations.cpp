@@ -264,13 +264,30 @@ class Relations {
         const auto ratio = ratio_to_speed(values_[i].numbers, speed_mps_);
         if (!ratio) return;
         const UnitFit fit = unit_of_ratio(ratio->middle);
-        if (fit.misfit > good_fit || ratio->spread > same_motion) return;
+        if (ratio->spread > same_motion) return;
         ColumnGuess& guess = guesses_[i];
+        if (fit.misfit > good_fit) return settle_parts(guess, values_[i], ratio->middle);
         guess.unit = fit.unit;
         guess.confidence = std::max(guess.confidence, 0.85);
         guess.reason = "named \"" + guess.name + "\"; no unit written, " + std::string(base::symbol(fit.unit)) +
                        " fits " + source_ + " to " + base::fixed_text(100.0 * fit.misfit, 1) + " %";
         guess.doubt.clear();
+    }
+
+    // Whole tenths, hundredths or thousandths of a usual unit.
+    static void settle_parts(ColumnGuess& guess, const ColumnValues& values, double ratio) {
+        if (values.decimals > 0) return;
+        for (const auto& [part, text] : {std::pair{0.1, "0.1"}, std::pair{0.01, "0.01"}, std::pair{0.001, "0.001"}}) {
+            for (const Unit unit :
+                 {Unit::kilometre_per_hour, Unit::mile_per_hour, Unit::knot, Unit::metre_per_second}) {
+                if (std::abs(ratio * part * base::definition(unit).factor - 1.0) > good_fit) continue;
+                guess.unit = unit;
+                guess.scale = part;
+                guess.confidence = std::max(guess.confidence, 0.7);
+                guess.doubt = {DoubtKind::part_of_unit, {text, std::string(base::symbol(unit))}};
+                return;
+            }
+        }
     }
 
     std::vector<ColumnGuess>& guesses_;

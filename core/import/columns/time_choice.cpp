@@ -57,7 +57,7 @@ bool is_counter(const Advance& advance, const ColumnValues& values) {
 }
 
 bool is_clock_form(CellForm form) {
-    return form == CellForm::clock || form == CellForm::moment;
+    return is_clock(form) || form == CellForm::moment;
 }
 
 // A column without a known name that advances as a clock does.

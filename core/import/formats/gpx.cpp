@@ -10,6 +10,7 @@
 #include "core/import/text/encoding.h"
 #include "core/import/text/limits.h"
 #include "core/import/text/moment.h"
+#include "core/recording/warning_words.h"
 
 #include <expat.h>
 
@@ -177,8 +178,20 @@ bool looks_like_gpx(std::string_view head) {
     return false;
 }
 
+namespace {
+
+// What was turned into UTF-8 still says in its first line that it is UTF-16.
+bool declares_utf16(std::string_view text) {
+    const std::string_view declaration = text.substr(0, std::min(text.find("?>"), std::size_t{256}));
+    return declaration.starts_with("<?xml") && (declaration.find("UTF-16") != std::string_view::npos ||
+                                                declaration.find("utf-16") != std::string_view::npos);
+}
+
+} // namespace
+
 base::Result<Recording> read_gpx(std::string_view text, const std::string& name, const base::Progress& progress) {
-    const std::unique_ptr<std::remove_pointer_t<XML_Parser>, ParserDelete> parser(XML_ParserCreate(nullptr));
+    const std::unique_ptr<std::remove_pointer_t<XML_Parser>, ParserDelete> parser(
+        XML_ParserCreate(declares_utf16(text) ? "UTF-8" : nullptr));
     if (!parser)
         return Error{ErrorCode::file_too_large, {name, {}, ""}, said("the memory does not suffice for this file"), ""};
     Document document;
@@ -219,11 +232,18 @@ base::Result<Recording> read_gpx(std::string_view text, const std::string& name,
         recording.warnings.push_back({.kind = WarningKind::positions_off_the_globe, .seen = document.without_position});
     double first_reading_s = 0.0;
     if (!add_fixes(recording, document.fixes, ClockKind::elapsed, first_reading_s,
-                   std::move(document.beside).columns(document.fixes)))
+                   std::move(document.beside).columns(document.fixes))) {
+        if (document.fixes.empty() && !recording.warnings.empty() &&
+            recording.warnings.front().kind == WarningKind::xml_broken)
+            return Error{ErrorCode::not_a_table,
+                         {name, recording.warnings.front().seen.first_lines.front(), ""},
+                         recording::words(recording.warnings.front()),
+                         said("export the track as plain GPX 1.1")};
         return Error{ErrorCode::time_not_usable,
                      {name, {}, ""},
                      said("fewer than two track points have a time and a position"),
                      said("export the track with times")};
+    }
     recording.start_unix_s = first_reading_s;
     if (document.zone_missing) recording.warnings.push_back({.kind = WarningKind::zone_unknown});
     return recording;

@@ -154,18 +154,34 @@ bool looks_like_nmea(std::string_view head) {
         ++lines;
         const ReadSentence read = read_sentence(line);
         const bool framed = read.fault == SentenceFault::wrong_sum && line.front() == '$';
-        if (read.fault != SentenceFault::none && !framed) continue;
+        const bool cut = read.fault == SentenceFault::without_sum && line.front() != '$';
+        if (read.fault == SentenceFault::not_a_sentence || (read.fault == SentenceFault::wrong_sum && !framed) || cut)
+            continue;
         ++sentences;
         if (framed || std::ranges::find(told_kinds, read.sentence.kind) != told_kinds.end()) ++placed;
     }
     return placed > 0 && (2 * sentences >= lines || (placed > 1 && lines_a_sentence * placed >= lines));
 }
 
+namespace {
+
+bool bears_sums(std::string_view text) {
+    for (std::size_t at = 0; at < text.size(); at = behind_line_end(text, at)) {
+        const SentenceFault fault = read_sentence(text.substr(at, behind_line_end(text, at) - at)).fault;
+        if (fault == SentenceFault::none || fault == SentenceFault::wrong_sum) return true;
+    }
+    return false;
+}
+
+} // namespace
+
 base::Result<Recording> read_nmea(std::string_view text, const std::string& name, const base::Progress& progress) {
     SentenceReader reader;
     LineTally wrong_sums;
     LineTally others;
+    LineTally without_sums;
     std::size_t right_sums = 0;
+    const bool with_sums = bears_sums(text);
     std::uint32_t line = 0;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t next = behind_line_end(text, at);
@@ -179,9 +195,10 @@ base::Result<Recording> read_nmea(std::string_view text, const std::string& name
         const ReadSentence read = read_sentence(content);
         if (read.fault == SentenceFault::wrong_sum)
             wrong_sums.add(line);
-        else if (read.fault == SentenceFault::not_a_sentence)
+        else if (read.fault == SentenceFault::not_a_sentence || (read.fault == SentenceFault::without_sum && with_sums))
             others.add(line);
         else {
+            if (read.fault == SentenceFault::without_sum) without_sums.add(line);
             ++right_sums;
             reader.take(read.sentence, line);
         }
@@ -198,6 +215,7 @@ base::Result<Recording> read_nmea(std::string_view text, const std::string& name
     };
     tell(WarningKind::checksum_wrong, wrong_sums);
     tell(WarningKind::not_a_sentence, others);
+    tell(WarningKind::checksum_absent, without_sums);
     double first_reading_s = 0.0;
     if (!add_fixes(recording, reader.fixes(), ClockKind::time_of_day, first_reading_s)) {
         if (wrong_sums.count > right_sums)

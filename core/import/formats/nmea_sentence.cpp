@@ -40,15 +40,22 @@ ReadSentence read_sentence(std::string_view line) {
     if (start == std::string_view::npos || line.size() - start > longest_sentence)
         return {{}, SentenceFault::not_a_sentence};
     std::string_view body = line.substr(start + 1);
+    ReadSentence read;
     const std::size_t star = body.rfind('*');
-    if (star == std::string_view::npos || body.size() - star < 3) return {{}, SentenceFault::not_a_sentence};
-    const auto high = hexadecimal(body[star + 1]);
-    const auto low = hexadecimal(body[star + 2]);
-    body = body.substr(0, star);
-    if (!high || !low || sum_of(body) != *high * 16U + *low) return {{}, SentenceFault::wrong_sum};
+    if (star == std::string_view::npos) {
+        read.fault = SentenceFault::without_sum;
+    } else {
+        if (body.size() - star < 3) return {{}, SentenceFault::not_a_sentence};
+        const auto high = hexadecimal(body[star + 1]);
+        const auto low = hexadecimal(body[star + 2]);
+        body = body.substr(0, star);
+        if (!high || !low || sum_of(body) != *high * 16U + *low) return {{}, SentenceFault::wrong_sum};
+    }
     const std::size_t comma = std::min(body.find(','), body.size());
     if (comma < 5) return {{}, SentenceFault::not_a_sentence};
-    ReadSentence read;
+    const auto of_names = [](char c) { return (c >= 'A' && c <= 'Z') || is_digit(c); };
+    if (read.fault == SentenceFault::without_sum && !std::ranges::all_of(body.substr(0, comma), of_names))
+        return {{}, SentenceFault::not_a_sentence};
     read.sentence.talker = body.substr(0, 2);
     read.sentence.kind = body.substr(2, comma - 2);
     std::size_t at = comma;

@@ -24,7 +24,8 @@ struct Sentence {
     [[nodiscard]] std::string_view field(std::size_t i) const { return i < count ? fields[i] : std::string_view(); }
 };
 
-enum class SentenceFault { none, not_a_sentence, wrong_sum };
+// The standard lets receivers leave the checksum out; where others bear one, such a sentence is cut.
+enum class SentenceFault { none, not_a_sentence, wrong_sum, without_sum };
 
 struct ReadSentence {
     Sentence sentence;

@@ -8,6 +8,8 @@
 #include "core/import/tables/paired_cells.h"
 #include "core/import/tables/samples.h"
 #include "core/import/text/limits.h"
+#include "core/import/vocabulary/column_names.h"
+#include "core/import/vocabulary/units_in_text.h"
 
 #include <algorithm>
 
@@ -134,6 +136,48 @@ base::Result<TextSource> put_side_by_side(TextSource source, const std::string& 
     return changed(std::move(source), name, progress, side_by_side);
 }
 
+// How many columns of the head are known by their names, read so.
+std::size_t known_columns(std::string_view head, Encoding encoding) {
+    const auto layout = find_layout(head, encoding);
+    if (!layout || !layout->has_names) return 0;
+    std::size_t known = 0;
+    for (const std::string& name : layout->names)
+        if (meaning_of_name(part_name_and_unit(name).name)) ++known;
+    return known;
+}
+
+// The code page in which more names are known than in Windows-1252.  The head is whole lines.
+std::optional<Encoding> code_page_of(std::string_view head) {
+    std::size_t most = known_columns(head, Encoding::windows_1252);
+    std::optional<Encoding> best;
+    for (const Encoding page :
+         {Encoding::shift_jis, Encoding::euc_jp, Encoding::windows_1250, Encoding::dos_850, Encoding::macintosh}) {
+        const auto text = code_page_to_utf8(head, page);
+        const std::size_t known = text ? known_columns(*text, Encoding::utf8) : 0;
+        if (known <= most) continue;
+        most = known;
+        best = page;
+    }
+    return best;
+}
+
+// Names that are known in another code page alone speak for it.
+base::Result<TextSource> in_code_page(TextSource source, std::string_view head, const std::string& name,
+                                      const base::Progress& progress) {
+    head = head.substr(0, std::size_t{64} << 10U);
+    const std::size_t last_end = head.find_last_of("\r\n");
+    if (last_end != std::string_view::npos) head = head.substr(0, last_end + 1);
+    const auto page = code_page_of(head);
+    if (!page) return source;
+    auto turned =
+        changed(std::move(source), name, progress,
+                [&](std::string_view text, Encoding, const base::Progress&) { return code_page_to_utf8(text, *page); });
+    if (!turned) return turned;
+    TextSource utf8 = std::move(turned).value();
+    if (utf8.owned) utf8.encoding = Encoding::utf8;
+    return utf8;
+}
+
 } // namespace
 
 bool has_shape_of(const TextSource& source, const Recipe& recipe) {
@@ -179,6 +223,8 @@ base::Result<TextSource> open_text(const ByteSource& bytes, const std::string& n
         return put_side_by_side(std::move(source), name, progress);
     else if (has_places_in_cells(*start, source.encoding))
         return changed(std::move(source), name, progress, places_parted);
+    else if (source.encoding == Encoding::windows_1252)
+        return in_code_page(std::move(source), *start, name, progress);
     return source;
 }
 

@@ -14,10 +14,17 @@ namespace {
 
 constexpr double seconds_a_day = 86400.0;
 
-constexpr std::array<std::pair<CellForm, std::string_view>, 14> form_names{{
+constexpr std::array<std::pair<CellForm, std::string_view>, 21> form_names{{
     {CellForm::number, "number"},
     {CellForm::number_with_unit, "number_with_unit"},
     {CellForm::clock, "clock"},
+    {CellForm::clock_tenths, "clock_tenths"},
+    {CellForm::clock_24_frames, "clock_24_frames"},
+    {CellForm::clock_25_frames, "clock_25_frames"},
+    {CellForm::clock_30_frames, "clock_30_frames"},
+    {CellForm::clock_50_frames, "clock_50_frames"},
+    {CellForm::clock_60_frames, "clock_60_frames"},
+    {CellForm::clock_hundredths, "clock_hundredths"},
     {CellForm::packed_clock, "packed_clock"},
     {CellForm::moment, "moment"},
     {CellForm::day_count, "day_count"},
@@ -77,7 +84,14 @@ std::optional<double> read_cell(std::string_view cell, CellForm form, NumberStyl
         if (const auto measured = read_measured(cell, style)) return base::to_si(measured->value, measured->unit);
         return std::nullopt;
     case CellForm::clock:
-        return read_clock(cell);
+    case CellForm::clock_tenths:
+    case CellForm::clock_24_frames:
+    case CellForm::clock_25_frames:
+    case CellForm::clock_30_frames:
+    case CellForm::clock_50_frames:
+    case CellForm::clock_60_frames:
+    case CellForm::clock_hundredths:
+        return read_clock(cell, parts_a_second(form));
     case CellForm::packed_clock:
         if (const auto packed = read_number(cell, style)) return unpack_clock(*packed);
         return std::nullopt;

@@ -14,6 +14,13 @@ enum class CellForm {
     number,
     number_with_unit, // "48 km/h", each cell with a unit: the SI value
     clock,            // "10:20:03.4", "1:23.456": seconds
+    clock_tenths,     // "10:20:03:4": seconds
+    clock_24_frames,  // "10:20:03:12", the last part in frames of so many a second: seconds
+    clock_25_frames,
+    clock_30_frames,
+    clock_50_frames,
+    clock_60_frames,
+    clock_hundredths, // the same, in hundredths of a second
     packed_clock,     // "102003.4", hours, minutes and seconds without marks: seconds
     moment,           // date and clock reading: seconds since 1970 UTC
     day_count,        // "45792.4306", days since 1899-12-30 or the year 0: the same
@@ -26,6 +33,33 @@ enum class CellForm {
     hemisphere_o_west,
     text, // none of these: not read
 };
+
+// In how many parts a clock reading's last part divides the second; 0 where it has none.
+[[nodiscard]] constexpr int parts_a_second(CellForm form) {
+    switch (form) {
+    case CellForm::clock_tenths:
+        return 10;
+    case CellForm::clock_24_frames:
+        return 24;
+    case CellForm::clock_25_frames:
+        return 25;
+    case CellForm::clock_30_frames:
+        return 30;
+    case CellForm::clock_50_frames:
+        return 50;
+    case CellForm::clock_60_frames:
+        return 60;
+    case CellForm::clock_hundredths:
+        return 100;
+    default:
+        return 0;
+    }
+}
+
+// Hours, minutes and seconds with marks.
+[[nodiscard]] constexpr bool is_clock(CellForm form) {
+    return form == CellForm::clock || parts_a_second(form) > 0;
+}
 
 // Degrees with marks or letters; a letter alone; wherever O lies.
 [[nodiscard]] constexpr bool is_angle(CellForm form) {

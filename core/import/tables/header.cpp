@@ -9,6 +9,7 @@
 #include "core/import/vocabulary/units_in_text.h"
 
 #include <algorithm>
+#include <array>
 #include <set>
 
 namespace lapwright::import {
@@ -64,6 +65,11 @@ HeaderRows find_header_rows(const Layout& layout, const std::vector<Row>& rows, 
     for (std::size_t back = 1; back <= std::min(max_header_rows, data_row); ++back) {
         const std::size_t index = data_row - back;
         const Row& row = rows[index];
+        // A row for units that nobody filled in.
+        if (row.filled == 0 && row.cells.size() + 1 >= layout.columns && !found.units && !found.names) {
+            found.units = index;
+            continue;
+        }
         // An empty line parts the preamble from the header.
         const bool apart = index + 1 < rows.size() && rows[index + 1].line > row.line + 1;
         if (found.names && apart) break;
@@ -167,6 +173,58 @@ void take_names(Layout& layout, const HeadLine& line, std::vector<std::string> c
 
 } // namespace
 
+namespace {
+
+bool has_point(std::string_view cell, NumberStyle style) {
+    return cell.find(style.decimal_mark) != std::string_view::npos && read_number(cell, style);
+}
+
+// A line that numbers the columns or gives the rate of each: whole numbers, one behind the other, all alike or usual
+// rates, above readings with decimals.
+bool is_no_reading(const Layout& layout, const std::vector<Row>& rows, std::size_t index) {
+    constexpr std::array rates{1, 2, 4, 5, 8, 10, 20, 25, 40, 50, 100, 125, 200, 250, 400, 500, 1000, 2000};
+    if (index + 2 >= rows.size()) return false;
+    const auto& cells = rows[index].cells;
+    std::vector<std::int64_t> numbers;
+    std::size_t finer_below = 0;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        std::string_view cell = cells[i];
+        if (cell.empty()) continue;
+        if (cell.ends_with("Hz") || cell.ends_with("hz")) cell = trimmed(cell.substr(0, cell.size() - 2));
+        const auto number = base::parse_integer(cell);
+        if (!number) return false;
+        numbers.push_back(*number);
+        const auto below = [&](std::size_t rows_on) {
+            const auto& row = rows[index + rows_on].cells;
+            return i < row.size() && has_point(row[i], layout.style);
+        };
+        if (below(1) && below(2)) ++finer_below;
+    }
+    if (numbers.size() < 3 || finer_below < 2) return false;
+    const bool counted =
+        std::ranges::adjacent_find(numbers, [](auto a, auto b) { return b != a + 1; }) == numbers.end();
+    return counted || std::ranges::all_of(numbers, [&](auto n) { return std::ranges::find(rates, n) != rates.end(); });
+}
+
+// Where the readings begin behind the names: behind units, and behind what is neither.
+std::size_t skip_no_readings(Layout& layout, const std::vector<HeadLine>& head, const std::vector<Row>& rows,
+                             std::size_t last_header) {
+    for (std::size_t more = 0; more < max_header_rows && last_header + 1 < rows.size(); ++more) {
+        const Row& row = rows[last_header + 1];
+        const bool no_units = std::ranges::all_of(layout.units, &std::string::empty);
+        if (is_no_reading(layout, rows, last_header + 1))
+            layout.no_readings.push_back(static_cast<std::uint32_t>(head[row.line].number));
+        else if (!layout.no_readings.empty() && no_units && !row.is_data() && is_unit_row(row, layout.vocabulary()))
+            layout.units = fitted(row.cells, layout.columns);
+        else
+            break;
+        ++last_header;
+    }
+    return last_header;
+}
+
+} // namespace
+
 std::string name_by_number(std::size_t column) {
     return "column " + base::integer_text(static_cast<std::int64_t>(column + 1));
 }
@@ -182,7 +240,9 @@ void read_header(Layout& layout, const std::vector<HeadLine>& head, const std::v
     if (found.units && found.names) layout.units = fitted(rows[*found.units].cells, layout.columns);
     if (!layout.has_names) read_commented_header(layout, head, rows[data_row].line);
     if (!layout.has_names) name_all_by_number(layout);
-    if (found.names) begin_behind_header(layout, head, rows, std::max(*found.names, found.units.value_or(0)));
+    if (found.names)
+        begin_behind_header(layout, head, rows,
+                            skip_no_readings(layout, head, rows, std::max(*found.names, found.units.value_or(0))));
     read_facts(layout, head, found.first < rows.size() ? rows[found.first].line : 0);
 }
 

@@ -163,7 +163,8 @@ std::vector<std::string> names_of_words(std::string_view text) {
 
 bool looks_like_data(std::string_view cell, NumberStyle style) {
     if (means_absent(cell) || read_number(cell, style)) return true;
-    return read_clock(cell) || read_date(cell) || read_moment(cell) ||
+    constexpr int any_parts = 1000;
+    return read_clock(cell, any_parts) || read_date(cell) || read_moment(cell) ||
            read_angle(cell, style.decimal_mark, Letters::o_is_east) || read_measured(cell, style);
 }
 

@@ -37,6 +37,7 @@ struct Layout {
     std::size_t header_cells = 0;                           // in the line that names the columns; 0 where there is none
     std::string header_text;                                // the line that names the columns, to know it again
     std::vector<std::uint32_t> headers_before;              // lines in front that are the same
+    std::vector<std::uint32_t> no_readings;                 // lines behind it that hold numbers and are none
     std::vector<std::pair<std::string, std::string>> facts; // preamble, key and value
     bool short_rows = false;                                // rows may end early: the cells that are missing are blank
     bool decimal_mark_unsure = false;                       // "1,234" could be a number of thousands too

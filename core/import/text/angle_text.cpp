@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <string>
 #include <vector>
 
@@ -18,6 +19,7 @@ struct Split {
     std::vector<std::string> numbers;
     double sign = 1.0;
     bool marked = false;
+    bool lettered = false;
     bool fits = true;
 };
 
@@ -26,11 +28,11 @@ void cut_letter(std::string_view& text, Letters letters, Split& split) {
     if (text.empty()) return;
     if (const auto front = read_hemisphere(text.substr(0, 1), letters)) {
         split.sign = *front;
-        split.marked = true;
+        split.marked = split.lettered = true;
         text = trimmed(text.substr(1));
     } else if (const auto back = read_hemisphere(text.substr(text.size() - 1), letters)) {
         split.sign = *back;
-        split.marked = true;
+        split.marked = split.lettered = true;
         text = trimmed(text.substr(0, text.size() - 1));
     }
 }
@@ -64,6 +66,25 @@ Split split_parts(std::string_view text, char decimal_mark, Letters letters) {
     }
     if (!part.empty()) split.numbers.push_back(std::move(part));
     return split;
+}
+
+// "5207.4042N", "00221.0390E", "520724.3N": degrees, minutes and perhaps seconds without marks between them; nothing
+// where too few digits stand before the point.
+std::optional<double> unpacked(const std::string& digits) {
+    const std::size_t whole = std::min(digits.find('.'), digits.size());
+    if (whole < 4 || whole > 7) return std::nullopt;
+    const std::size_t degree_digits = whole - (whole >= 6 ? 4 : 2);
+    const auto degrees = base::parse_number(digits.substr(0, degree_digits));
+    auto minutes = base::parse_number(digits.substr(degree_digits));
+    if (!degrees || !minutes) return std::nullopt;
+    if (whole >= 6) {
+        const double full = std::floor(*minutes / 100.0);
+        const double seconds = *minutes - 100.0 * full;
+        if (seconds >= 60.0) return std::nullopt;
+        minutes = full + seconds / 60.0;
+    }
+    if (*minutes >= 60.0) return std::nullopt;
+    return *degrees + *minutes / 60.0;
 }
 
 } // namespace
@@ -101,6 +122,9 @@ std::optional<double> read_angle(std::string_view cell, char decimal_mark, Lette
     if (cell.size() < 2 || cell.size() > 40) return std::nullopt;
     const Split split = split_parts(cell, decimal_mark, letters);
     if (!split.fits || !split.marked || split.numbers.empty() || split.numbers.size() > 3) return std::nullopt;
+    if (split.lettered && split.numbers.size() == 1)
+        if (const auto packed = unpacked(split.numbers.front()))
+            return *packed <= 180.0 ? std::optional(split.sign * *packed) : std::nullopt;
     double degrees = 0.0;
     double scale = 1.0;
     for (std::size_t i = 0; i < split.numbers.size(); ++i) {

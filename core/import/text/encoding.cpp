@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/text/encoding.h"
 
+#include "core/platform/code_page.h"
+
 #include <algorithm>
 #include <array>
 #include <cstdint>
@@ -135,6 +137,24 @@ Utf8Text to_utf8(std::string_view bytes, Encoding encoding) {
         append(result.text, special ? windows_letters[byte - 0x80U] : char32_t{byte});
     }
     return result;
+}
+
+std::optional<std::string> code_page_to_utf8(std::string_view bytes, Encoding encoding) {
+    using platform::CodePage;
+    switch (encoding) {
+    case Encoding::windows_1250:
+        return platform::utf8_of(bytes, CodePage::windows_1250);
+    case Encoding::shift_jis:
+        return platform::utf8_of(bytes, CodePage::shift_jis);
+    case Encoding::euc_jp:
+        return platform::utf8_of(bytes, CodePage::euc_jp);
+    case Encoding::dos_850:
+        return platform::utf8_of(bytes, CodePage::dos_850);
+    case Encoding::macintosh:
+        return platform::utf8_of(bytes, CodePage::macintosh);
+    default:
+        return std::nullopt;
+    }
 }
 
 std::string_view whole_characters_of(std::string_view utf8, std::size_t max_bytes) {

@@ -5,12 +5,24 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 
 namespace lapwright::import {
 
-enum class Encoding { utf8, utf16_little, utf16_big, windows_1252 };
+// Of those behind windows_1252 only a whole text can be turned, and nothing in its bytes tells one from another.
+enum class Encoding {
+    utf8,
+    utf16_little,
+    utf16_big,
+    windows_1252,
+    windows_1250,
+    shift_jis,
+    euc_jp,
+    dos_850,
+    macintosh
+};
 
 inline constexpr std::string_view utf8_mark = "\xEF\xBB\xBF";
 
@@ -32,6 +44,9 @@ void append_utf16(std::string_view piece, Encoding encoding, Utf8Text& text);
 [[nodiscard]] std::size_t whole_characters(std::string_view piece, Encoding encoding);
 
 [[nodiscard]] Utf8Text to_utf8(std::string_view bytes, Encoding encoding);
+
+// The same of a text in a code page; nothing where it is none, or the operating system does not have it.
+[[nodiscard]] std::optional<std::string> code_page_to_utf8(std::string_view bytes, Encoding encoding);
 
 // The beginning of a UTF-8 text, of at most so many bytes, without a character that is cut.
 [[nodiscard]] std::string_view whole_characters_of(std::string_view utf8, std::size_t max_bytes);

@@ -168,6 +168,37 @@ std::string with_colons(std::string_view text) {
     return std::string(hours) + (hours.empty() ? "" : ":") + std::string(minutes) + ":" + std::string(trimmed(seconds));
 }
 
+// "1'23.456", "1'23.456\"" and "1'23\"456" as "1:23.456"; empty for any other text.
+std::string primes_as_colons(std::string_view text) {
+    const std::size_t minutes = text.find_first_not_of("0123456789");
+    if (minutes == 0 || minutes > 3 || minutes == std::string_view::npos) return "";
+    std::string_view behind = text.substr(minutes);
+    std::size_t mark = 0;
+    for (const std::string_view prime : {"'", "’", "′"})
+        if (behind.starts_with(prime)) mark = prime.size();
+    if (mark == 0) return "";
+    std::string seconds(behind.substr(mark));
+    for (const std::string_view second : {"''", "’’", "″", "”", "\""}) {
+        const std::size_t at = seconds.find(second);
+        if (at == std::string::npos) continue;
+        const bool last = at + second.size() == seconds.size();
+        seconds.replace(at, second.size(), last ? "" : ".");
+        break;
+    }
+    const bool two_digits = seconds.size() >= 2 && is_digit(seconds[0]) && is_digit(seconds[1]);
+    return two_digits ? std::string(text.substr(0, minutes)) + ":" + seconds : "";
+}
+
+// "03:12" with 25 parts a second as "03.48"; with none the last part is thousandths.  Empty where it cannot be.
+std::string with_point(std::string_view seconds, std::size_t colon, int parts_a_second) {
+    const std::string_view last = seconds.substr(colon + 1);
+    if (!all_digits(last) || last.size() > 3 || (parts_a_second == 0 && last.size() != 3)) return "";
+    const int parts = last.size() == 3 ? 1000 : parts_a_second;
+    if (small_number(last) >= parts) return "";
+    const std::string fraction = base::fixed_text(static_cast<double>(small_number(last)) / parts, 9);
+    return std::string(seconds.substr(0, colon)) + fraction.substr(1);
+}
+
 // "1 day, 00:20:03", "0 days 00:20:03.4", as programs for data analysis write what has elapsed: takes the days away.
 int cut_days(std::string_view& text) {
     const std::size_t day = text.find(" day");
@@ -180,10 +211,11 @@ int cut_days(std::string_view& text) {
 
 } // namespace
 
-std::optional<double> read_clock(std::string_view text) {
+std::optional<double> read_clock(std::string_view text, int parts_a_second) {
     text = trimmed(text);
     const double days_s = 86400.0 * cut_days(text);
-    const std::string marked = with_colons(text);
+    std::string marked = with_colons(text);
+    if (marked.empty()) marked = primes_as_colons(text);
     if (!marked.empty()) text = marked;
     if (text.size() < 4 || text.size() > 32 || !is_digit(text.front())) return std::nullopt;
     const HalfDay half = cut_half_day(text);
@@ -200,11 +232,9 @@ std::optional<double> read_clock(std::string_view text) {
     if (!all_digits(minutes) || minutes.size() > 2 || small_number(minutes) > 59) return std::nullopt;
     std::string_view rest = text.substr(second + 1);
     std::string joined;
-    // "10:20:03:400": the last part is milliseconds.
     if (const std::size_t third = rest.find(':'); third != std::string_view::npos) {
-        const std::string_view thousandths = rest.substr(third + 1);
-        if (!all_digits(thousandths) || thousandths.size() != 3) return std::nullopt;
-        joined = std::string(rest.substr(0, third)) + "." + std::string(thousandths);
+        joined = with_point(rest, third, parts_a_second);
+        if (joined.empty()) return std::nullopt;
         rest = joined;
     }
     const auto seconds = read_seconds(rest);

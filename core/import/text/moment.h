@@ -10,9 +10,10 @@
 
 namespace lapwright::import {
 
-// "10:20:03.4", "1:23.456", "10h20m03.4s", "1 day, 10:20:03", "0:10:20:03.4" is none; comma or point before the
-// fraction; "10:20:03 PM".
-[[nodiscard]] std::optional<double> read_clock(std::string_view text);
+// "10:20:03.4", "1:23.456", "1'23.456", "1'23\"456", "10h20m03.4s", "1 day, 10:20:03", "0:10:20:03.4" is none; comma or
+// point before the fraction; "10:20:03 PM".  "10:20:03:012" has thousandths in its last part, and "10:20:03:12" so many
+// parts of a second (frames, hundredths) as the caller says; 0: it is none.
+[[nodiscard]] std::optional<double> read_clock(std::string_view text, int parts_a_second = 0);
 
 struct Date {
     std::int64_t days = 0;

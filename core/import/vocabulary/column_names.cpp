@@ -66,4 +66,24 @@ std::optional<NamedColumn> meaning_of_name(std::string_view name, Quantity writt
     return std::nullopt;
 }
 
+std::optional<SidedPosition> sided_position(std::string_view name, const Vocabulary& known) {
+    const std::vector<std::string> words = split_words(plain_words(name));
+    for (const bool last : {true, false}) {
+        if (words.size() < 2) break;
+        const std::string& word = last ? words.back() : words.front();
+        const auto side = known.sides.find(word);
+        if (side == known.sides.end()) continue;
+        const char capital = static_cast<char>(word.front() - 'a' + 'A');
+        if (word.size() == 1 && name.find(capital) == std::string_view::npos) continue;
+        std::string rest;
+        for (std::size_t i = last ? 0 : 1; i + (last ? 1 : 0) < words.size(); ++i)
+            rest += (rest.empty() ? "" : " ") + words[i];
+        const auto column = meaning_of_name(rest, Quantity::none, known);
+        const auto wanted = side->second.across ? recording::Meaning::longitude : recording::Meaning::latitude;
+        if (column && column->role == Role::channel && column->meaning == wanted)
+            return SidedPosition{*column, side->second.sign};
+    }
+    return std::nullopt;
+}
+
 } // namespace lapwright::import

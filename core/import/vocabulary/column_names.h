@@ -26,4 +26,13 @@ namespace lapwright::import {
                                                          base::Quantity written = base::Quantity::none,
                                                          const Vocabulary& known = built_in_vocabulary());
 
+// "Lat N", "Longitude (W)", "LonWest": a position whose name says where its numbers are positive.  A letter alone
+// counts as a capital.
+struct SidedPosition {
+    NamedColumn column;
+    double sign = 1.0;
+};
+[[nodiscard]] std::optional<SidedPosition> sided_position(std::string_view name,
+                                                          const Vocabulary& known = built_in_vocabulary());
+
 } // namespace lapwright::import

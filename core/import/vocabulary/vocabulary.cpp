@@ -65,6 +65,10 @@ class Entry {
         if (head_ == "at a wheel") return words_to(known_.at_wheel);
         if (head_ == "no matter") return words_to(known_.no_matter);
         if (head_ == "in g") return words_to(known_.in_g);
+        if (head_ == "towards north") return sides_to({false, 1.0});
+        if (head_ == "towards south") return sides_to({false, -1.0});
+        if (head_ == "towards east") return sides_to({true, 1.0});
+        if (head_ == "towards west") return sides_to({true, -1.0});
         if (head_.starts_with("unit ")) return take_unit(head_.substr(5));
         if (head_.starts_with("fact ")) return take_fact(head_.substr(5));
         return take_column();
@@ -74,6 +78,12 @@ class Entry {
     bool words_to(std::set<std::string>& words) {
         for (const std::string_view phrase : phrases_)
             words.insert(plain_words(phrase));
+        return true;
+    }
+
+    bool sides_to(Side side) {
+        for (const std::string_view phrase : phrases_)
+            known_.sides.insert_or_assign(plain_words(phrase), side);
         return true;
     }
 

@@ -5,7 +5,7 @@
 //     what how-sure: name, name, …            "lateral_acceleration 0.95: lateral acceleration, lat acc"
 //     what how-sure with quantity: name, …    known only beside a unit of that quantity
 //     unit symbol: spelling, spelling, …      "unit km/h: km/h, kph"; "unit in in brackets: in"
-//     from satellites: …   at a wheel: …   no matter: …   in g: …
+//     from satellites: …   at a wheel: …   no matter: …   in g: …   towards west: …
 //     fact driver: …                          also car, track, date, clock, start, rate
 //
 // Lines that are indented go on with the line above; "#" begins a comment.
@@ -49,6 +49,12 @@ struct UnitSpelling {
     bool in_brackets = false; // only there: "brake in" is no brake in inches
 };
 
+// "Lon W": a position whose name says where it is positive.
+struct Side {
+    bool across = false; // of a longitude
+    double sign = 1.0;   // of a positive number
+};
+
 enum class FactKey { driver, car, track, date, clock, start, rate };
 
 // Keys are plain words (words.h) in alphabetical order; spellings of units are folded, without blanks.
@@ -59,6 +65,7 @@ struct Vocabulary {
     std::set<std::string> at_wheel;
     std::set<std::string> no_matter;
     std::set<std::string> in_g;
+    std::map<std::string, Side> sides;
     std::map<std::string, FactKey> facts;
 };
 

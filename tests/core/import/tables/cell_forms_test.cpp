@@ -99,7 +99,7 @@ TEST(NmeaSentence, TakesPublishedExamples) {
     EXPECT_DOUBLE_EQ(nmea_time("123519").value(), 45319.0);
     EXPECT_EQ(read_sentence("$GPGSA,A,3,04,05,,09,12,,,24,,,,,2.5,1.3,2.1*39").fault, SentenceFault::none);
     EXPECT_EQ(read_sentence("$GPGSA,A,3,04,05,,09,12,,,24,,,,,2.5,1.3,2.2*39").fault, SentenceFault::wrong_sum);
-    EXPECT_EQ(read_sentence("$GPGSA,A,3").fault, SentenceFault::not_a_sentence);
+    EXPECT_EQ(read_sentence("$GPGSA,A,3").fault, SentenceFault::without_sum);
     EXPECT_FALSE(nmea_angle("4860.000", "N", 2));
     EXPECT_FALSE(nmea_angle("4807.038", "E", 2));
     EXPECT_FALSE(nmea_time("246000"));
