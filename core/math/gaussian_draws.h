@@ -11,6 +11,11 @@
 #include "core/math/gaussian_smoother.h"
 #include "core/math/normal_random.h"
 
+#include <array>
+#include <cmath>
+#include <cstdint>
+#include <vector>
+
 namespace lapwright::math {
 
 // Rows of states or noises, a column each draw.  Of a deviation that is a metre at most, single precision keeps a tenth
@@ -36,57 +41,84 @@ class NormalBatch {
     NormalStreams<columns> streams_;
 };
 
-// Besides what the filter needs a Transition has `template <int columns> Batch<size, columns> noise(NormalBatch&)`:
-// columns drawn from N(0, Q).  A deviation, truth minus estimate, is the difference of two Batch<wanted, columns> of
-// the first rows of the state: on the way there draws.put(k, error) is called for every step, on the way back
-// draws.take_off(k, correction), so that the room of the result is all that they need.  go_on(k) is asked before every
-// step of the way there and back.
-template <int columns, int wanted, typename Transition, typename Number, typename Draws, typename GoOn = Always>
-void draw_deviations(const StateSpace<Transition>& model, const Filtered<Transition, Number>& filtered,
-                     std::uint64_t seed, std::uint64_t first_stream, Draws&& draws, const GoOn& go_on = {}) {
-    constexpr int size = Transition::size;
-    NormalBatch<columns> normals(seed, first_stream);
-    std::vector<Batch<1, columns>> innovations(model.observations.size());
-    Batch<size, columns> e = Batch<size, columns>::Zero();
-    for (std::size_t k = 0; k < model.steps.size(); ++k) {
-        if (!go_on(k)) return;
-        const auto& step = model.steps[k];
-        if (step.prior >= 0) {
-            const auto& sd = model.priors[static_cast<std::size_t>(step.prior)].sd;
-            e = sd.template cast<float>().asDiagonal() * normals.template next<size>();
-        } else {
-            step.transition.forward(e);
-            e += step.transition.template noise<columns>(normals);
+// Draws of one record, all its sections there, then all of them back.  Besides what the filter needs a Transition has
+// `template <int columns> Batch<size, columns> noise(NormalBatch&)`: columns drawn from N(0, Q).  A deviation, truth
+// minus estimate, is the difference of two Batch<wanted, columns> of the first rows of the state: on the way there
+// draws.put(k, error) is called for every step of the section, on the way back draws.take_off(k, correction), so that
+// the room of the result is all that they need.
+template <typename Transition, int columns, int wanted>
+class Deviations {
+  public:
+    // Of a section, to be kept from the way there to the way back: in so many steps to the standard deviation
+    // that what is rounded off is nothing beside the noise of an observation.
+    using Innovations = std::vector<std::array<std::int16_t, columns>>;
+
+    Deviations(std::uint64_t seed, std::uint64_t first_stream) : normals_(seed, first_stream) {}
+
+    template <typename Number, typename Draws>
+    [[nodiscard]] Innovations there(const StateSpace<Transition>& model, const Filtered<Transition, Number>& filtered,
+                                    Draws&& draws) {
+        Innovations innovations(model.observations.size());
+        for (std::size_t k = 0; k < model.steps.size(); ++k) {
+            const auto& step = model.steps[k];
+            if (step.prior >= 0) {
+                const auto& sd = model.priors[static_cast<std::size_t>(step.prior)].sd;
+                e_ = sd.template cast<float>().asDiagonal() * normals_.template next<size>();
+            } else {
+                step.transition.forward(e_);
+                e_ += step.transition.template noise<columns>(normals_);
+            }
+            draws.put(k, Batch<wanted, columns>(e_.template topRows<wanted>()));
+            for (std::size_t j = step.first_observation; j < model.observations_end(k); ++j) {
+                if (filtered.accepted[j] == 0) continue;
+                const Observation& seen = model.observations[j];
+                const float noise_sd = static_cast<float>(std::sqrt(seen.variance));
+                const Batch<1, columns> innovation = seen.of(e_) + noise_sd * normals_.template next<1>();
+                const float scale = per_sd / static_cast<float>(std::sqrt(filtered.innovation_variance[j]));
+                for (int c = 0; c < columns; ++c) // rounded, as what is cut off is positive
+                    innovations[j][static_cast<std::size_t>(c)] =
+                        static_cast<std::int16_t>(static_cast<int>(innovation[c] * scale + (middle + 0.5F)) - middle);
+                e_.noalias() -= filtered.gain[j].template cast<float>().lazyProduct(innovation);
+            }
         }
-        draws.put(k, Batch<wanted, columns>(e.template topRows<wanted>()));
-        for (std::size_t j = step.first_observation; j < model.observations_end(k); ++j) {
-            if (filtered.accepted[j] == 0) continue;
-            const Observation& seen = model.observations[j];
-            const float noise_sd = static_cast<float>(std::sqrt(seen.variance));
-            innovations[j] = seen.of(e) + noise_sd * normals.template next<1>();
-            e.noalias() -= filtered.gain[j].template cast<float>().lazyProduct(innovations[j]);
+        return innovations;
+    }
+
+    template <typename Number, typename Draws>
+    void back(const StateSpace<Transition>& model, const Filtered<Transition, Number>& filtered,
+              const Innovations& innovations, Draws&& draws) {
+        for (std::size_t k = model.steps.size(); k-- > 0;) {
+            const auto& step = model.steps[k];
+            for (std::size_t j = model.observations_end(k); j-- > step.first_observation;) {
+                if (filtered.accepted[j] == 0) continue;
+                const Observation& seen = model.observations[j];
+                const Eigen::Matrix<float, 1, size> gain = filtered.gain[j].transpose().template cast<float>();
+                const float scale = 1.0F / (per_sd * static_cast<float>(std::sqrt(filtered.innovation_variance[j])));
+                Batch<1, columns> u;
+                for (int c = 0; c < columns; ++c)
+                    u[c] = static_cast<float>(innovations[j][static_cast<std::size_t>(c)]) * scale;
+                u.noalias() -= gain.lazyProduct(r_);
+                for (std::size_t i = 0; i < seen.index.size(); ++i)
+                    r_.row(seen.index[i]) += static_cast<float>(seen.weight[i]) * u;
+            }
+            const Eigen::Matrix<float, wanted, size, Eigen::RowMajor> covariance =
+                filtered.covariance[k].template topRows<wanted>().template cast<float>();
+            draws.take_off(k, Batch<wanted, columns>(covariance.lazyProduct(r_)));
+            if (step.prior >= 0)
+                r_.setZero();
+            else
+                step.transition.backward(r_);
         }
     }
-    Batch<size, columns> r = Batch<size, columns>::Zero();
-    for (std::size_t k = model.steps.size(); k-- > 0 && go_on(k);) {
-        const auto& step = model.steps[k];
-        for (std::size_t j = model.observations_end(k); j-- > step.first_observation;) {
-            if (filtered.accepted[j] == 0) continue;
-            const Observation& seen = model.observations[j];
-            const Eigen::Matrix<float, 1, size> gain = filtered.gain[j].transpose().template cast<float>();
-            const Batch<1, columns> u =
-                innovations[j] / static_cast<float>(filtered.innovation_variance[j]) - gain.lazyProduct(r);
-            for (std::size_t i = 0; i < seen.index.size(); ++i)
-                r.row(seen.index[i]) += static_cast<float>(seen.weight[i]) * u;
-        }
-        const Eigen::Matrix<float, wanted, size, Eigen::RowMajor> covariance =
-            filtered.covariance[k].template topRows<wanted>().template cast<float>();
-        draws.take_off(k, Batch<wanted, columns>(covariance.lazyProduct(r)));
-        if (step.prior >= 0)
-            r.setZero();
-        else
-            step.transition.backward(r);
-    }
-}
+
+  private:
+    static constexpr int size = Transition::size;
+    static constexpr float per_sd = 2048.0F;
+    static constexpr int middle = 32768;
+
+    NormalBatch<columns> normals_;
+    Batch<size, columns> e_ = Batch<size, columns>::Zero();
+    Batch<size, columns> r_ = Batch<size, columns>::Zero();
+};
 
 } // namespace lapwright::math

@@ -6,6 +6,8 @@
 // fixed-interval smoother in the form of Bryson and Frazier (r and N in the notation of Durbin and Koopman 2012,
 // chapter 4), which gives the same answer as Rauch, Tung and Striebel 1965 without a matrix inverse: x̂ = x + P r, cov =
 // P - P N P. r and N also give the exact score of the likelihood in every noise variance (Koopman and Shephard 1992).
+// A long record may be walked through in sections, each with a model of its own, to save memory: there the filter's
+// state, back r and N are handed on.
 #pragma once
 
 #include <Eigen/Core>
@@ -20,12 +22,12 @@ namespace lapwright::math {
 
 // z = Σ weight_i x[index_i] + noise; unused weights are 0.
 struct Observation {
-    std::array<int, 3> index{};
+    std::array<std::uint8_t, 3> index{};
+    std::uint8_t sensor = 0; // for whoever collects figures by sensor
+    float harmless = 0.0F;   // an innovation up to this size is never thrown out
     std::array<double, 3> weight{};
     double value = 0.0;
     double variance = 1.0;
-    double harmless = 0.0; // an innovation up to this size is never thrown out
-    int sensor = 0;        // for whoever collects figures by sensor
 
     template <typename State>
     [[nodiscard]] auto of(const State& x) const {
@@ -75,11 +77,6 @@ void mirror(Matrix& m) {
             m(i, j) = m(j, i);
 }
 
-// A question whether to go on that is always answered yes.
-struct Always {
-    [[nodiscard]] bool operator()(std::size_t) const { return true; }
-};
-
 // The filter's memory, one entry a step or an observation.  It is the most of what a smoother needs; what corrections
 // are made of may be kept in single precision.
 template <typename Transition, typename Number = double>
@@ -99,15 +96,29 @@ class Filter {
     using Model = StateSpace<Transition>;
     using Memory = Filtered<Transition, Number>;
 
+    // Between two steps.
+    struct State {
+        typename Model::Vector mean = Model::Vector::Zero();
+        typename Model::Matrix covariance = Model::Matrix::Zero();
+        // Observations thrown out in a row, by sensor and state.
+        std::array<std::size_t, 16 * static_cast<std::size_t>(Transition::size)> refused{};
+    };
+
     // Observations further than `gate` standard deviations from their prediction are thrown out, unless harmless.
-    // go_on(k) is asked before every step; where it answers no, what is returned is not to be used.
-    template <typename GoOn = Always>
-    [[nodiscard]] static Memory run(const Model& model, double gate, const GoOn& go_on = {}) {
-        Memory result = with_room(model);
-        Gate gate_state{gate, model.patience, {}};
-        typename Model::Vector x = Model::Vector::Zero();
-        typename Model::Matrix p = Model::Matrix::Zero();
-        for (std::size_t k = 0; k < model.steps.size() && go_on(k); ++k) {
+    [[nodiscard]] static Memory run(const Model& model, double gate) {
+        Memory result;
+        State state;
+        run(model, gate, state, result);
+        return result;
+    }
+
+    // The same from a state on, which it leaves at the end of the model, into memory that may have been used before.
+    static void run(const Model& model, double gate, State& state, Memory& result) {
+        make_room(result, model);
+        Gate gate_state{gate, model.patience, state.refused};
+        typename Model::Vector& x = state.mean;
+        typename Model::Matrix& p = state.covariance;
+        for (std::size_t k = 0; k < model.steps.size(); ++k) {
             predict(model, k, x, p);
             result.mean[k] = x;
             result.covariance[k] = p.template cast<Number>();
@@ -115,21 +126,18 @@ class Filter {
             for (std::size_t j = model.steps[k].first_observation; j < end; ++j)
                 update(model.observations[j], j, gate_state, x, p, result);
         }
-        return result;
     }
 
   private:
     static constexpr int size = Transition::size;
 
-    static Memory with_room(const Model& model) {
-        Memory result;
+    static void make_room(Memory& result, const Model& model) {
         result.mean.resize(model.steps.size());
         result.covariance.resize(model.steps.size());
         result.gain.resize(model.observations.size());
         result.innovation.resize(model.observations.size());
         result.innovation_variance.resize(model.observations.size());
         result.accepted.resize(model.observations.size());
-        return result;
     }
 
     static void predict(const Model& model, std::size_t k, typename Model::Vector& x, typename Model::Matrix& p) {
@@ -151,13 +159,13 @@ class Filter {
     struct Gate {
         double width;
         std::size_t patience;
-        std::array<std::size_t, 16 * static_cast<std::size_t>(size)> refused; // in a row, by sensor and state
+        decltype(State::refused)& refused;
 
         bool lets_in(const Observation& seen, double innovation, double variance) {
             const int slot = seen.sensor * size + seen.index[0];
             std::size_t& row = refused[static_cast<std::size_t>(slot) % refused.size()];
-            const bool fits =
-                innovation * innovation <= width * width * variance || std::fabs(innovation) <= seen.harmless;
+            const bool fits = innovation * innovation <= width * width * variance ||
+                              std::fabs(innovation) <= static_cast<double>(seen.harmless);
             const bool let_in = fits || row >= patience;
             row = let_in ? 0 : row + 1;
             return let_in;
@@ -183,17 +191,23 @@ class Filter {
     }
 };
 
+// What the steps behind a section say of those before it; nothing behind the last.
+template <typename Transition>
+struct Behind {
+    typename StateSpace<Transition>::Vector r = StateSpace<Transition>::Vector::Zero();
+    typename StateSpace<Transition>::Matrix n = StateSpace<Transition>::Matrix::Zero();
+};
+
 // Walks from the last step to the first.  For each observation that was accepted it calls
 // visitor.observation(j, u, d): the smoothing error u and its variance d (ê = R u); for each step, after those of its
 // observations, visitor.step(k, r, n).  With `with_variance` false d is 0 and n is zero.
-// go_on(k) is asked before every step.
-template <bool with_variance, typename Transition, typename Number, typename Visitor, typename GoOn = Always>
+template <bool with_variance, typename Transition, typename Number, typename Visitor>
 void walk_back(const StateSpace<Transition>& model, const Filtered<Transition, Number>& filtered, Visitor&& visitor,
-               const GoOn& go_on = {}) {
+               Behind<Transition>& behind) {
     using Model = StateSpace<Transition>;
-    typename Model::Vector r = Model::Vector::Zero();
-    typename Model::Matrix n = Model::Matrix::Zero();
-    for (std::size_t k = model.steps.size(); k-- > 0 && go_on(k);) {
+    typename Model::Vector& r = behind.r;
+    typename Model::Matrix& n = behind.n;
+    for (std::size_t k = model.steps.size(); k-- > 0;) {
         for (std::size_t j = model.observations_end(k); j-- > model.steps[k].first_observation;) {
             if (filtered.accepted[j] == 0) continue;
             const Observation& seen = model.observations[j];
@@ -230,6 +244,12 @@ void walk_back(const StateSpace<Transition>& model, const Filtered<Transition, N
             mirror(n);
         }
     }
+}
+
+template <bool with_variance, typename Transition, typename Number, typename Visitor>
+void walk_back(const StateSpace<Transition>& model, const Filtered<Transition, Number>& filtered, Visitor&& visitor) {
+    Behind<Transition> nothing;
+    walk_back<with_variance>(model, filtered, visitor, nothing);
 }
 
 // Means and covariances of the states given all observations.

@@ -5,9 +5,7 @@
 #include "core/base/translation.h"
 
 #include <algorithm>
-#include <atomic>
-#include <mutex>
-#include <span>
+#include <memory>
 
 namespace lapwright::motion {
 namespace {
@@ -16,48 +14,49 @@ using base::said;
 
 constexpr int batch = 16;       // draws that go together
 constexpr int written_rows = 7; // of a departure: position, velocity, acceleration east (0-2) and north (4-6)
-constexpr std::size_t steps_between_reports = 4096;
+// What a filter remembers of so many steps stays near the processor.  The filter is run again on the way back, which is
+// cheaper than to keep it for a whole session.
+constexpr std::size_t section_steps = 512;
 
-template <int state_size>
-using Model = math::StateSpace<MotionTransition<state_size>>;
-template <int state_size>
-using Pass = math::Filtered<MotionTransition<state_size>, float>;
-
-Path with_room(const std::shared_ptr<const std::vector<double>>& time_s) {
+Path with_room(const std::vector<Node>& nodes) {
+    std::vector<double> stamps(nodes.size());
+    std::ranges::transform(nodes, stamps.begin(), &Node::time_s);
     Path path;
-    path.time_s = time_s;
-    path.position_m.resize(time_s->size());
-    path.velocity_mps.resize(time_s->size());
-    path.acceleration_mps2.resize(time_s->size());
+    path.time_s = std::make_shared<const std::vector<double>>(std::move(stamps));
+    path.position_m.resize(nodes.size());
+    path.velocity_mps.resize(nodes.size());
+    path.acceleration_mps2.resize(nodes.size());
     return path;
 }
 
 template <int state_size>
 struct BestPath {
-    const Pass<state_size>& filtered;
+    const math::Filtered<MotionTransition<state_size>, float>& filtered;
+    std::size_t first; // step of the section
     Ensemble& result;
     void observation(std::size_t, double, double) const {}
     template <typename Vector, typename Matrix>
     void step(std::size_t k, const Vector& r, const Matrix&) const {
         const Vector x = filtered.mean[k] + filtered.covariance[k].template cast<double>().lazyProduct(r);
-        result.best.position_m[k] = {x[0], x[4]};
-        result.best.velocity_mps[k] = {x[1], x[5]};
-        result.best.acceleration_mps2[k] = {x[2], x[6]};
+        result.best.position_m[first + k] = {x[0], x[4]};
+        result.best.velocity_mps[first + k] = {x[1], x[5]};
+        result.best.acceleration_mps2[first + k] = {x[2], x[6]};
         if constexpr (state_size > 8) {
-            const double share = 1.0 / static_cast<double>(filtered.mean.size());
+            const double share = 1.0 / static_cast<double>(result.best.size());
             result.accelerometer_bias_mps2.east += share * x[8];
             result.accelerometer_bias_mps2.north += share * x[9];
         }
     }
 };
 
-// A batch of draws of a whole session.
-struct BatchOfDraws {
+// Where a section's departures stand.
+struct DeparturesFrom {
     static constexpr std::array<Eigen::Index, Departures::figures> rows{0, 4, 1, 5, 2, 6}; // of the state
     const Departures& departures;
+    std::size_t first; // step of the section
 
     [[nodiscard]] auto row(std::size_t k, std::size_t figure) const {
-        return Eigen::Map<math::Batch<1, batch>>(departures.at(k) + figure * batch);
+        return Eigen::Map<math::Batch<1, batch>>(departures.at(first + k) + figure * batch);
     }
     void put(std::size_t k, const auto& error) const {
         for (std::size_t f = 0; f < rows.size(); ++f)
@@ -69,70 +68,100 @@ struct BatchOfDraws {
     }
 };
 
-// Asked at every step, of whichever thread, it passes the question on once in so many.
-class Report {
+// There and back through the whole session.
+template <int state_size>
+class Walk {
   public:
-    Report(const base::Progress& progress, std::size_t whole) : progress_(progress), whole_(whole) {}
-    [[nodiscard]] bool go_on(std::size_t step) {
-        if (step % steps_between_reports != 0) return true;
-        const std::scoped_lock lock(mutex_);
-        done_ = std::min(whole_, done_ + steps_between_reports);
-        go_on_ = go_on_ && base::go_on(progress_, said("drawing the ensemble"),
-                                       0.5 + 0.5 * static_cast<double>(done_) / static_cast<double>(whole_));
-        return go_on_;
+    using Transition = MotionTransition<state_size>;
+    using Filter = math::Filter<Transition, float>;
+
+    Walk(const Estimation& estimation, const EnsembleOptions& options, base::TaskProgress& progress)
+        : estimation_(estimation), options_(options), progress_(progress) {}
+
+    // Draws a batch, or none, and finds the rest of the result where it is wanted.  False: cancelled.
+    bool run(std::size_t first_draw, const Departures* departures, Ensemble* result) {
+        using Deviations = math::Deviations<Transition, batch, written_rows>;
+        Deviations deviations(options_.seed, first_draw);
+        std::vector<typename Deviations::Innovations> innovations;
+        math::Behind<Transition> behind;
+        return there([&](std::size_t, std::size_t first) {
+                   if (result) count(result->counts);
+                   if (departures)
+                       innovations.push_back(deviations.there(model_, filtered_, DeparturesFrom{*departures, first}));
+               }) &&
+               back([&](std::size_t section, std::size_t first) {
+                   if (result)
+                       math::walk_back<false>(model_, filtered_, BestPath<state_size>{filtered_, first, *result},
+                                              behind);
+                   if (departures)
+                       deviations.back(model_, filtered_, innovations[section], DeparturesFrom{*departures, first});
+               });
     }
-    [[nodiscard]] bool stopped() const { return !go_on_; }
 
   private:
-    const base::Progress& progress_;
-    std::size_t whole_;
-    std::size_t done_ = 0;
-    std::atomic<bool> go_on_ = true;
-    std::mutex mutex_;
+    bool there(const auto& task) {
+        typename Filter::State state;
+        for (std::size_t section = 0; section * section_steps < estimation_.nodes.size(); ++section) {
+            begun_.push_back(state);
+            filter(section, state);
+            task(section, section * section_steps);
+            if (!progress_.done()) return false;
+        }
+        return true;
+    }
+
+    bool back(const auto& task) {
+        for (std::size_t section = begun_.size(); section-- > 0;) {
+            filter(section, begun_[section]);
+            task(section, section * section_steps);
+            if (!progress_.done()) return false;
+        }
+        return true;
+    }
+
+    void filter(std::size_t section, typename Filter::State& state) {
+        const std::size_t first = section * section_steps;
+        const std::size_t end = std::min(first + section_steps, estimation_.nodes.size());
+        model_ = motion_model<state_size>(estimation_.nodes, estimation_.situations, estimation_.levels, options_.use,
+                                          first, end);
+        Filter::run(model_, options_.gate, state, filtered_);
+    }
+
+    void count(std::array<SensorCount, sensors>& counts) const {
+        for (std::size_t j = 0; j < model_.observations.size(); ++j) {
+            SensorCount& of_sensor = counts[model_.observations[j].sensor];
+            ++of_sensor.samples;
+            if (filtered_.accepted[j] == 0) ++of_sensor.rejected;
+        }
+    }
+
+    const Estimation& estimation_;
+    const EnsembleOptions& options_;
+    base::TaskProgress& progress_;
+    std::vector<typename Filter::State> begun_; // before each section
+    math::StateSpace<Transition> model_;        // of the section
+    typename Filter::Memory filtered_;          // likewise
 };
-
-std::size_t batches_of(const EnsembleOptions& options) {
-    return (options.draws + batch - 1) / batch;
-}
-
-template <int state_size>
-bool draw_all(const Model<state_size>& model, const Pass<state_size>& filtered, const EnsembleOptions& options,
-              Report& report, Ensemble& result) {
-    result.draws.resize(options.draws);
-    return base::parallel_for(batches_of(options), options.threads, [&](std::size_t b, std::size_t) {
-        const std::size_t first = b * batch;
-        const auto departures = std::make_shared<const Departures>(model.steps.size(), batch);
-        math::draw_deviations<batch, written_rows>(model, filtered, options.seed, first, BatchOfDraws{*departures},
-                                                   [&](std::size_t k) { return report.go_on(k); });
-        for (std::size_t c = 0; c < batch && first + c < options.draws; ++c)
-            result.draws[first + c] = {departures, c, {}};
-        return !report.stopped();
-    });
-}
 
 template <int state_size>
 std::optional<Ensemble> ensemble_of(const Estimation& estimation, const EnsembleOptions& options,
                                     const base::Progress& progress) {
-    if (!base::go_on(progress, said("drawing the ensemble"), 0.5)) return std::nullopt;
-    const auto model =
-        motion_model<state_size>(estimation.nodes, estimation.situations, estimation.levels, options.use);
-    // There and back for the best path and for each batch of draws.
-    Report report(progress, 2 * (1 + batches_of(options)) * model.steps.size());
-    const auto asked = [&](std::size_t k) { return report.go_on(k); };
-    if (!asked(0)) return std::nullopt;
     Ensemble result;
-    const auto filtered = math::Filter<MotionTransition<state_size>, float>::run(model, options.gate, asked);
-    if (report.stopped()) return std::nullopt;
-    std::vector<double> stamps(estimation.nodes.size());
-    std::ranges::transform(estimation.nodes, stamps.begin(), &Node::time_s);
-    result.best = with_room(std::make_shared<const std::vector<double>>(std::move(stamps)));
-    math::walk_back<false>(model, filtered, BestPath<state_size>{filtered, result}, asked);
-    for (std::size_t j = 0; j < model.observations.size(); ++j) {
-        SensorCount& count = result.counts[static_cast<std::size_t>(model.observations[j].sensor)];
-        ++count.samples;
-        if (filtered.accepted[j] == 0) ++count.rejected;
-    }
-    if (report.stopped() || !draw_all<state_size>(model, filtered, options, report, result)) return std::nullopt;
+    result.best = with_room(estimation.nodes);
+    result.draws.resize(options.draws);
+    const std::size_t walks = std::max(1U, (options.draws + batch - 1) / batch);
+    const std::size_t sections = (estimation.nodes.size() + section_steps - 1) / section_steps;
+    base::TaskProgress walked(progress, said("drawing the ensemble"), 2 * walks * sections, 0.5, 1.0);
+    const bool done = base::parallel_for(walks, options.threads, [&](std::size_t i, std::size_t) {
+        Walk<state_size> walk(estimation, options, walked);
+        Ensemble* const with_best = i == 0 ? &result : nullptr;
+        if (options.draws == 0) return walk.run(0, nullptr, with_best);
+        const auto departures = std::make_shared<const Departures>(estimation.nodes.size(), batch);
+        for (std::size_t d = i * batch; d < std::min<std::size_t>(options.draws, (i + 1) * batch); ++d)
+            result.draws[d] = {departures, d - i * batch, {}};
+        return walk.run(i * batch, departures.get(), with_best);
+    });
+    if (!done) return std::nullopt;
     return result;
 }
 

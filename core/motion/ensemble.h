@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The last pass over the whole session in one piece: best path, draws, and what each sensor was worth.
+// The last pass over the whole session, joined from end to end: best path, draws, and what each sensor was worth.
 #pragma once
 
 #include "core/base/progress.h"

@@ -15,7 +15,7 @@ constexpr double standing_mps = 0.5;
 constexpr double cosine_of_widest_course_error = 0.7648; // 0.7 rad
 
 // Departures that are no sign of a fault, whatever the noise levels say of themselves: m, m/s, m/s, m/s², m/s², m/s.
-constexpr std::array<double, sensors> harmless{0.3, 0.3, 0.5, 2.0, 2.0, 0.5, 0.5};
+constexpr std::array<float, sensors> harmless{0.3F, 0.3F, 0.5F, 2.0F, 2.0F, 0.5F, 0.5F};
 
 struct Prior {
     double position_sd_m = 100.0;
@@ -75,10 +75,11 @@ class Observer {
         add(by_course, {1, 5, 0}, {-at.heading.north, at.heading.east, 0.0}, value, unit_variance);
     }
 
-    void add(Sensor sensor, std::array<int, 3> index, std::array<double, 3> weight, double value,
+    void add(Sensor sensor, std::array<std::uint8_t, 3> index, std::array<double, 3> weight, double value,
              double unit_variance) {
         const double sd = levels_.sd[sensor];
-        to_.push_back({index, weight, value, sd * sd * unit_variance, harmless[sensor], sensor});
+        to_.push_back(
+            {index, static_cast<std::uint8_t>(sensor), harmless[sensor], weight, value, sd * sd * unit_variance});
     }
 
     const NoiseLevels& levels_;
@@ -127,16 +128,17 @@ MotionTransition<state_size> transition(double step_s, const Situation& situatio
 
 template <int state_size>
 math::StateSpace<MotionTransition<state_size>>
-motion_model(std::span<const Node> nodes, std::span<const Situation> situations, const NoiseLevels& levels, Use use) {
+motion_model(std::span<const Node> nodes, std::span<const Situation> situations, const NoiseLevels& levels, Use use,
+             std::size_t first, std::size_t end) {
     math::StateSpace<MotionTransition<state_size>> model;
-    model.steps.reserve(nodes.size());
-    model.observations.reserve(nodes.size() * 6);
+    model.steps.reserve(end - first);
+    model.observations.reserve((end - first) * 6);
     constexpr double longest_refusal_s = 1.5;
     const double duration_s = nodes.empty() ? 0.0 : nodes.back().time_s - nodes.front().time_s;
     model.patience = static_cast<std::size_t>(3.0 + longest_refusal_s * static_cast<double>(nodes.size()) /
                                                         std::max(duration_s, 1.0));
     Observer observer(levels, model.observations);
-    for (std::size_t k = 0; k < nodes.size(); ++k) {
+    for (std::size_t k = first; k < end; ++k) {
         const Node& node = nodes[k];
         const bool afresh = k == 0 || node.starts_afresh;
         const double step_s = afresh ? 0.0 : node.time_s - nodes[k - 1].time_s;
@@ -156,8 +158,8 @@ motion_model(std::span<const Node> nodes, std::span<const Situation> situations,
 }
 
 template math::StateSpace<MotionTransition<8>> motion_model<8>(std::span<const Node>, std::span<const Situation>,
-                                                               const NoiseLevels&, Use);
+                                                               const NoiseLevels&, Use, std::size_t, std::size_t);
 template math::StateSpace<MotionTransition<10>> motion_model<10>(std::span<const Node>, std::span<const Situation>,
-                                                                 const NoiseLevels&, Use);
+                                                                 const NoiseLevels&, Use, std::size_t, std::size_t);
 
 } // namespace lapwright::motion

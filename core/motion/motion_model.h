@@ -147,9 +147,17 @@ struct Use {
     bool aids = true;     // accelerometers and wheels; needs state_size 10
 };
 
-// The first node, and every node that starts afresh, begins from a wide prior about its surroundings.
+// Of nodes first … end - 1.  Node 0, and every node that starts afresh, begins from a wide prior about its
+// surroundings.
 template <int state_size>
 [[nodiscard]] math::StateSpace<MotionTransition<state_size>>
-motion_model(std::span<const Node> nodes, std::span<const Situation> situations, const NoiseLevels& levels, Use use);
+motion_model(std::span<const Node> nodes, std::span<const Situation> situations, const NoiseLevels& levels, Use use,
+             std::size_t first, std::size_t end);
+// Of all nodes.
+template <int state_size>
+[[nodiscard]] math::StateSpace<MotionTransition<state_size>>
+motion_model(std::span<const Node> nodes, std::span<const Situation> situations, const NoiseLevels& levels, Use use) {
+    return motion_model<state_size>(nodes, situations, levels, use, 0, nodes.size());
+}
 
 } // namespace lapwright::motion

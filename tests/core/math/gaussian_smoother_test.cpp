@@ -10,6 +10,8 @@
 #include <Eigen/Dense>
 #include <gtest/gtest.h>
 
+#include <array>
+
 namespace lapwright::math {
 namespace {
 
@@ -65,7 +67,7 @@ StateSpace<RandomWalk> random_walk(std::size_t steps) {
         {RandomWalk{}.size * StateSpace<RandomWalk>::Vector::Zero(), 1000.0 * StateSpace<RandomWalk>::Vector::Ones()});
     for (std::size_t k = 0; k < steps; ++k) {
         model.steps.push_back({RandomWalk{}, k, k == 0 ? 0 : -1});
-        model.observations.push_back({{0, 0, 0}, {1.0, 0.0, 0.0}, 0.0, 1.0, 0.0, 0});
+        model.observations.push_back({{0, 0, 0}, 0, 0.0F, {1.0, 0.0, 0.0}, 0.0, 1.0});
     }
     return model;
 }
@@ -94,9 +96,9 @@ TEST_P(WhiteAccelerationVariance, AgreesWithTheClosedForm) {
         {StateSpace<WhiteAcceleration>::Vector::Zero(), 100.0 * StateSpace<WhiteAcceleration>::Vector::Ones()});
     for (std::size_t k = 0; k < steps; ++k) {
         model.steps.push_back({{step, form.q}, model.observations.size(), k == 0 ? 0 : -1});
-        model.observations.push_back({{0, 0, 0}, {1.0, 0.0, 0.0}, 0.0, form.r_position / step, 0.0, 0});
+        model.observations.push_back({{0, 0, 0}, 0, 0.0F, {1.0, 0.0, 0.0}, 0.0, form.r_position / step});
         if (form.r_velocity > 0.0)
-            model.observations.push_back({{1, 0, 0}, {1.0, 0.0, 0.0}, 0.0, form.r_velocity / step, 0.0, 0});
+            model.observations.push_back({{1, 0, 0}, 0, 0.0F, {1.0, 0.0, 0.0}, 0.0, form.r_velocity / step});
     }
     const auto result = smoothed(model, Filter<WhiteAcceleration>::run(model, 1e9));
     const double a = 1.0 / form.q;
@@ -124,9 +126,9 @@ StateSpace<WhiteAcceleration> short_record(std::size_t steps) {
         const int prior = k == 0 ? 0 : k == steps / 2 ? 1 : -1;
         const double step = prior >= 0 ? 0.0 : 0.1 + 0.05 * std::fabs(normals.next());
         model.steps.push_back({{step, 0.7}, model.observations.size(), prior});
-        if (k % 3 != 1) model.observations.push_back({{0, 0, 0}, {1.0, 0.0, 0.0}, normals.next(), 0.3, 0.0, 0});
-        if (k % 2 == 0) model.observations.push_back({{0, 1, 0}, {0.4, -1.2, 0.0}, normals.next(), 0.5, 0.0, 1});
-        if (k == 7) model.observations.push_back({{1, 0, 0}, {1.0, 0.0, 0.0}, 500.0, 0.1, 0.0, 1});
+        if (k % 3 != 1) model.observations.push_back({{0, 0, 0}, 0, 0.0F, {1.0, 0.0, 0.0}, normals.next(), 0.3});
+        if (k % 2 == 0) model.observations.push_back({{0, 1, 0}, 1, 0.0F, {0.4, -1.2, 0.0}, normals.next(), 0.5});
+        if (k == 7) model.observations.push_back({{1, 0, 0}, 1, 0.0F, {1.0, 0.0, 0.0}, 500.0, 0.1});
     }
     return model;
 }
@@ -185,7 +187,7 @@ TEST(GaussianSmoother, AgreesWithTheNormalEquationsOfAShortRecord) {
 TEST(GaussianSmoother, NeverThrowsOutWhatIsHarmless) {
     auto model = short_record(30);
     for (Observation& seen : model.observations)
-        seen.harmless = 1000.0;
+        seen.harmless = 1000.0F;
     EXPECT_EQ(std::ranges::count(Filter<WhiteAcceleration>::run(model, 6.0).accepted, 0), 0);
 }
 
@@ -230,26 +232,88 @@ TEST(GaussianSmoother, KnowsTheScoreOfTheNoiseVariances) {
     EXPECT_NEAR(score.noise_score, (likelihood(1.0, std::exp(h)) - likelihood(1.0, std::exp(-h))) / (2.0 * h), 1e-5);
 }
 
+// Steps first … end - 1 as a model of their own.
+StateSpace<WhiteAcceleration> section_of(const StateSpace<WhiteAcceleration>& model, std::size_t first,
+                                         std::size_t end) {
+    StateSpace<WhiteAcceleration> section;
+    section.priors = model.priors;
+    for (std::size_t k = first; k < end; ++k) {
+        section.steps.push_back(model.steps[k]);
+        section.steps.back().first_observation = section.observations.size();
+        for (std::size_t j = model.steps[k].first_observation; j < model.observations_end(k); ++j)
+            section.observations.push_back(model.observations[j]);
+    }
+    return section;
+}
+
+// The record of 20 steps in sections, each filtered from where the one before it ended.
+struct Sections {
+    static constexpr std::array<std::size_t, 5> borders{0, 4, 8, 13, 20};
+    std::vector<StateSpace<WhiteAcceleration>> models;
+    std::vector<Filtered<WhiteAcceleration>> filtered;
+
+    explicit Sections(const StateSpace<WhiteAcceleration>& model) {
+        Filter<WhiteAcceleration>::State state;
+        for (std::size_t s = 0; s + 1 < borders.size(); ++s) {
+            models.push_back(section_of(model, borders.at(s), borders.at(s + 1)));
+            Filter<WhiteAcceleration>::run(models.back(), 6.0, state, filtered.emplace_back());
+        }
+    }
+};
+
+// Back through sections is the same as back through the whole.
+TEST(GaussianSmoother, MayWalkThroughSections) {
+    const auto model = short_record(20);
+    struct Means {
+        const Filtered<WhiteAcceleration>& from;
+        std::size_t first;
+        std::vector<Eigen::Vector2d>& to;
+        void observation(std::size_t, double, double) const {}
+        void step(std::size_t k, const Eigen::Vector2d& r, const StateSpace<WhiteAcceleration>::Matrix& n) const {
+            to[first + k] = from.mean[k] + from.covariance[k] * r + n * Eigen::Vector2d{0.1, 0.2};
+        }
+    };
+    std::vector<Eigen::Vector2d> whole(20);
+    const auto filtered = Filter<WhiteAcceleration>::run(model, 6.0);
+    walk_back<true>(model, filtered, Means{filtered, 0, whole});
+    const Sections sections(model);
+    std::vector<Eigen::Vector2d> parts(20);
+    Behind<WhiteAcceleration> behind;
+    for (std::size_t s = sections.models.size(); s-- > 0;)
+        walk_back<true>(sections.models[s], sections.filtered[s],
+                        Means{sections.filtered[s], Sections::borders.at(s), parts}, behind);
+    for (std::size_t k = 0; k < whole.size(); ++k)
+        EXPECT_EQ(whole[k], parts[k]) << k;
+}
+
 struct Columns {
     Eigen::MatrixXd& all;
     Eigen::Index first;
+    std::size_t step;
     void put(std::size_t k, const Batch<2, 8>& error) const { here(k) = error.cast<double>(); }
     void take_off(std::size_t k, const Batch<2, 8>& correction) const { here(k) -= correction.cast<double>(); }
     [[nodiscard]] Eigen::Block<Eigen::MatrixXd, 2, 8> here(std::size_t k) const {
-        return all.block<2, 8>(static_cast<Eigen::Index>(2 * k), first);
+        return all.block<2, 8>(static_cast<Eigen::Index>(2 * (step + k)), first);
     }
 };
 
 // 4000 draws: a variance is known to 2.2 % (1 sd), so that 10 % is over four of these; likewise correlations to 0.016.
 TEST(GaussianDraws, ScatterLikeThePosterior) {
     const auto model = short_record(20);
-    const auto filtered = Filter<WhiteAcceleration>::run(model, 6.0);
-    const Dense dense = dense_solution(model, filtered.accepted);
+    const Dense dense = dense_solution(model, Filter<WhiteAcceleration>::run(model, 6.0).accepted);
+    const Sections sections(model);
     const auto n = dense.mean.size();
     constexpr int batches = 500;
     Eigen::MatrixXd draws(n, 8 * batches);
-    for (int b = 0; b < batches; ++b)
-        draw_deviations<8, 2>(model, filtered, 3, static_cast<std::uint64_t>(8 * b), Columns{draws, 8 * b});
+    for (int b = 0; b < batches; ++b) {
+        Deviations<WhiteAcceleration, 8, 2> deviations(3, static_cast<std::uint64_t>(8 * b));
+        const auto columns = [&](std::size_t s) { return Columns{draws, 8 * b, Sections::borders.at(s)}; };
+        std::vector<Deviations<WhiteAcceleration, 8, 2>::Innovations> innovations;
+        for (std::size_t s = 0; s < sections.models.size(); ++s)
+            innovations.push_back(deviations.there(sections.models[s], sections.filtered[s], columns(s)));
+        for (std::size_t s = sections.models.size(); s-- > 0;)
+            deviations.back(sections.models[s], sections.filtered[s], innovations[s], columns(s));
+    }
     const Eigen::MatrixXd seen = draws * draws.transpose() / static_cast<double>(draws.cols());
     const Eigen::VectorXd sd = dense.covariance.diagonal().cwiseSqrt();
     for (Eigen::Index i = 0; i < n; ++i) {
