@@ -69,8 +69,16 @@ void find_unnamed_letters(const Samples& samples, const std::vector<ColumnValues
         const bool across = stands_in(samples, i, 'E') || stands_in(samples, i, 'W') || stands_in(samples, i, 'O');
         const Meaning meaning = across ? Meaning::longitude : Meaning::latitude;
         const Role role = across ? Role::east_west : Role::north_south;
-        const bool beside = (i > 0 && is_unsigned_position(guesses[i - 1], meaning)) ||
-                            (i + 1 < guesses.size() && is_unsigned_position(guesses[i + 1], meaning));
+        const auto next_filled = [&](std::size_t step) { // another column of that side; empty ones do not count
+            std::size_t k = i + step;
+            while (k < guesses.size() && values[k].filled == 0)
+                k += step;
+            return k; // beyond the first one it is a very large number
+        };
+        const auto before = next_filled(static_cast<std::size_t>(-1));
+        const auto behind = next_filled(1);
+        const bool beside = (before < guesses.size() && is_unsigned_position(guesses[before], meaning)) ||
+                            (behind < guesses.size() && is_unsigned_position(guesses[behind], meaning));
         if (!beside || has_role(guesses, role)) continue;
         guess.role = role;
         guess.unit = base::Unit::none;

@@ -50,7 +50,10 @@ class Countings {
           latitude_(find(Meaning::latitude)), longitude_(find(Meaning::longitude)) {}
 
     void settle() {
-        if (!time_ || !latitude_ || !longitude_) return;
+        const auto plain = [&](std::optional<std::size_t> i) {
+            return i && (is_numeric(guesses_[*i].form) || is_angle(guesses_[*i].form));
+        };
+        if (!time_ || !plain(latitude_) || !plain(longitude_)) return;
         ColumnGuess& time = guesses_[*time_];
         ColumnGuess& place = guesses_[*latitude_];
         constexpr double moment_from = 1e8; // seconds since 1970, or finer

@@ -142,7 +142,7 @@ std::size_t known_columns(std::string_view head, Encoding encoding) {
     if (!layout || !layout->has_names) return 0;
     std::size_t known = 0;
     for (const std::string& name : layout->names)
-        if (meaning_of_name(part_name_and_unit(name).name)) ++known;
+        if (meaning_of_name(part_name_and_unit(name).name) || sided_position(name)) ++known;
     return known;
 }
 

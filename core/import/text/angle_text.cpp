@@ -13,7 +13,9 @@
 namespace lapwright::import {
 namespace {
 
-constexpr std::array<std::string_view, 13> marks{"°", "º", "'", "’", "′", "\"", "″", "”", " ", "deg", "\t", "''", "’’"};
+// Behind "º" the sign of degrees in code page 850 and of the Macintosh, read as Windows-1252.
+constexpr std::array<std::string_view, 15> marks{"°", "º", "ø", "¡",   "'",  "’",  "′", "\"",
+                                                 "″", "”", " ", "deg", "\t", "''", "’’"};
 
 struct Split {
     std::vector<std::string> numbers;

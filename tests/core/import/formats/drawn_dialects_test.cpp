@@ -155,6 +155,12 @@ class Dialect {
         return shown + fixed(100.0 + minutes, 5).substr(1);
     }
 
+    // Of which only the motion says how much one is.
+    [[nodiscard]] bool open_clock() const {
+        return clock_.ends_with("ticks") || clock_.starts_with("hour") || clock_ == "minutes" ||
+               clock_ == "part of a day";
+    }
+
     void draw_places() {
         const bool south = drive_.rows.front().latitude < 0.0;
         const bool west = drive_.rows.front().longitude < 0.0;
@@ -165,7 +171,7 @@ class Dialect {
             place(names_.latitude + lat_side, unit, Meaning::latitude, &DriveRow::latitude, step, latitude);
             place(names_.longitude + lon_side, unit, Meaning::longitude, &DriveRow::longitude, step, longitude);
         };
-        switch (engine_() % 7) {
+        switch (engine_() % 9) {
         case 0:
             return both(
                 "packed with letters", 1e-5 / 60.0, [=](double d) { return packed(d, 2) + (d < 0.0 ? "S" : "N"); },
@@ -183,9 +189,7 @@ class Dialect {
         case 3:
         case 4: {
             // Ten times too short a second and ten times too short a degree make the same speed.
-            const bool open = clock_.ends_with("ticks") || clock_.starts_with("hour") || clock_ == "minutes" ||
-                              clock_ == "part of a day";
-            const int digits = open ? 7 : pick<int>(engine_, {5, 6, 7});
+            const int digits = open_clock() ? 7 : pick<int>(engine_, {5, 6, 7});
             const auto cell = [=](double d) { return fixed(d * std::pow(10.0, digits), 0); };
             return both("whole parts, 1e-" + whole(static_cast<std::size_t>(digits)), std::pow(10.0, -digits), cell,
                         cell);
@@ -194,6 +198,25 @@ class Dialect {
             const auto cell = [](double d) { return fixed(d * 60.0, 5); };
             return both("minutes of arc", 1e-5 / 60.0, cell, cell, "min");
         }
+        case 6: { // letters in columns without a name, an empty one between
+            const auto cell = [](double d) { return fixed(std::abs(d), 7); };
+            const auto letter = [&](double DriveRow::* where, const char* positive, const char* negative) {
+                if (engine_() % 2 == 0) columns_.push_back({"", "", [](std::size_t) { return std::string(); }});
+                columns_.push_back({"", "", [this, where, positive, negative](std::size_t i) {
+                                        return std::string(drive_.rows[i].*where < 0.0 ? negative : positive);
+                                    }});
+            };
+            places_ = "letters beside";
+            place(names_.latitude, "", Meaning::latitude, &DriveRow::latitude, 1e-7, cell);
+            letter(&DriveRow::latitude, "N", "S");
+            place(names_.longitude, "", Meaning::longitude, &DriveRow::longitude, 1e-7, cell);
+            letter(&DriveRow::longitude, "E", "W");
+            return;
+        }
+        case 7:
+            if (open_clock() && clock_ != "part of a day") break;
+            places_ = "none";
+            return;
         default:
             break;
         }
@@ -251,8 +274,8 @@ class Dialect {
 
     void draw_acceleration(const std::string& name, Meaning meaning, double DriveRow::* where) {
         // Places to a metre say nothing of accelerations, nor do those of a gentle drive.
-        const bool coarse = places_.ends_with("1e-5") || spread(&DriveRow::longitudinal_mps2) < 0.5 ||
-                            spread(&DriveRow::lateral_mps2) < 0.5;
+        const bool coarse = places_ == "none" || places_.ends_with("1e-5") ||
+                            spread(&DriveRow::longitudinal_mps2) < 0.5 || spread(&DriveRow::lateral_mps2) < 0.5;
         const double sign = coarse || engine_() % 2 ? 1.0 : -1.0;
         const bool in_g = engine_() % 2 == 0;
         const bool wrongly = !coarse && engine_() % 4 == 0;
