@@ -4,6 +4,7 @@
 #include "core/import/channels/agreement.h"
 #include "core/import/channels/channel_build.h"
 #include "core/import/channels/column_warnings.h"
+#include "core/import/channels/counted_laps.h"
 #include "core/import/channels/mend_values.h"
 #include "core/import/channels/time_axis.h"
 #include "core/import/channels/trust.h"
@@ -279,6 +280,7 @@ base::Result<Recording> assemble(Table table, const Layout& layout, const std::v
     std::vector<ColumnGuess> settled = guesses;
     const auto contradictions = hold_together(recording, settled, columns);
     recording.warnings.insert(recording.warnings.begin(), contradictions.begin(), contradictions.end());
+    if (auto counted = counted_laps(recording)) recording.channels.push_back(std::move(*counted));
     if (layout.decimal_mark_unsure) recording.warnings.push_back({.kind = WarningKind::decimal_mark_unsure});
     if (!layout.has_names) recording.warnings.push_back({.kind = WarningKind::no_header});
     tell_doubts(recording, settled);

@@ -47,7 +47,8 @@ NameAndUnit part_header(const Layout& layout, std::size_t column) {
     // The S of "N/S" is no second, and the W of "Lon (W)" no watt.
     const bool whole_name = letters || sided_position(header, known);
     NameAndUnit parted = whole_name ? NameAndUnit{header, "", std::nullopt} : part_name_and_unit(header, known);
-    if (parted.unit_text.empty() && !layout.units[column].empty()) {
+    const bool no_unit = means_absent(layout.units[column]) || folded(layout.units[column]) == "none";
+    if (parted.unit_text.empty() && !no_unit) {
         parted.unit_text = layout.units[column];
         parted.unit = parse_unit(parted.unit_text, known);
     }
@@ -163,6 +164,11 @@ bool can_be_channel(const ColumnGuess& guess, const ColumnValues& values) {
 // Whether the cells can be what the name says.
 void settle_form(ColumnGuess& guess, const ColumnValues& values) {
     guess.form = values.form;
+    // A mark at each passing of the line may stand in no row that was looked at.
+    if (values.filled == 0 && guess.meaning == Meaning::beacon) {
+        guess.form = CellForm::number;
+        return;
+    }
     take_unit_of_cells(guess, values);
     const Role named = guess.role;
     const bool known = named != Role::channel || guess.meaning != Meaning::other;

@@ -94,6 +94,11 @@ void guess_pressure_unit(ColumnGuess& guess, double most) {
         if (most > 50.0) return settle(guess, Unit::kilopascal, 0.9, "no unit written, kPa by its values");
         return settle(guess, Unit::bar, 0.7, "no unit written, bar by its values");
     }
+    // No brake works at 300 bar, nor at 6000 psi.
+    if (most > 6000.0) return settle(guess, Unit::kilopascal, 0.7, "no unit written, kPa by its values");
+    if (most > 300.0)
+        return settle(guess, Unit::pound_per_square_inch, 0.5, "no unit written, taken as psi",
+                      unit_open({"psi", "kPa"}));
     settle(guess, Unit::bar, 0.5, "no unit written, taken as bar", unit_open({"bar", "psi", "kPa"}));
 }
 

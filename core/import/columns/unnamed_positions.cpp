@@ -147,11 +147,15 @@ void find_positions_by_speed(std::vector<ColumnGuess>& guesses, const std::vecto
                              const Samples& samples) {
     std::vector<std::size_t> places;
     std::vector<std::size_t> speeds;
+    std::optional<std::size_t> named_latitude; // of which the other's name is not known
+    std::optional<std::size_t> named_longitude;
     std::vector<std::size_t> unclaimed; // may be a speed for all that their names and units say
     for (std::size_t i = 0; i < guesses.size(); ++i) {
         const ColumnGuess& guess = guesses[i];
         if (guess.role != Role::channel) continue;
-        if (guess.meaning == Meaning::latitude || guess.meaning == Meaning::east) return;
+        if (guess.meaning == Meaning::east) return;
+        if (guess.meaning == Meaning::latitude) named_latitude = i;
+        if (guess.meaning == Meaning::longitude) named_longitude = i;
         if (guess.meaning == Meaning::speed || guess.meaning == Meaning::wheel_speed) speeds.push_back(i);
         if (guess.meaning != Meaning::other) continue;
         if ((!guess.unit_written || guess.unit == Unit::degree) && may_be_degrees(values[i], 180.0))
@@ -159,12 +163,15 @@ void find_positions_by_speed(std::vector<ColumnGuess>& guesses, const std::vecto
         else if (is_numeric(guess.form) && (!guess.unit_written || base::quantity(guess.unit) == base::Quantity::speed))
             unclaimed.push_back(i);
     }
+    if (named_latitude && named_longitude) return;
     if (speeds.empty()) speeds = unclaimed;
     const auto time_s = seconds(guesses, values);
     if (time_s.empty()) return;
     std::optional<Pair> best;
-    for (const std::size_t latitude : places) {
-        for (const std::size_t longitude : places) {
+    const std::vector<std::size_t> latitudes = named_latitude ? std::vector{*named_latitude} : places;
+    const std::vector<std::size_t> longitudes = named_longitude ? std::vector{*named_longitude} : places;
+    for (const std::size_t latitude : latitudes) {
+        for (const std::size_t longitude : longitudes) {
             if (latitude == longitude || values[latitude].largest > 90.0) continue;
             const auto speed_mps = speed_by_positions(samples, time_s, radians(values[latitude].numbers),
                                                       radians(values[longitude].numbers));
@@ -177,6 +184,7 @@ void find_positions_by_speed(std::vector<ColumnGuess>& guesses, const std::vecto
     if (!best) return;
     const std::string followed = "\"" + guesses[best->speed].name + "\"";
     for (const std::size_t k : {best->latitude, best->longitude}) {
+        if (named_latitude == k || named_longitude == k) continue;
         const Meaning meaning = k == best->latitude ? Meaning::latitude : Meaning::longitude;
         const std::string spoken(recording::name(meaning));
         guesses[k].meaning = meaning;

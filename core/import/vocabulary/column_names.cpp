@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/vocabulary/column_names.h"
 
+#include "core/import/text/number_scan.h"
 #include "core/import/text/words.h"
 
 #include <algorithm>
@@ -52,11 +53,16 @@ std::optional<NamedColumn> meaning_of_name(std::string_view name, Quantity writt
     const auto no_filler = without(no_source, known.no_matter);
     const auto no_wheel = without(no_filler, known.at_wheel);
     double certainty = 1.0;
-    for (const auto& attempt : {words, no_source, no_filler, no_wheel}) {
+    // "4 Speed", "Speed 3": a number of the column.
+    auto no_number = no_wheel;
+    std::erase_if(no_number, [](const std::string& word) { return std::ranges::all_of(word, is_digit); });
+    for (const auto& attempt : {words, no_source, no_filler, no_wheel, no_number}) {
         if (auto column = look_up(attempt, written, known)) {
             column->confidence *= certainty;
             column->from_satellites = any_of(known.from_satellites);
             column->at_wheel = any_of(known.at_wheel);
+            // "Wheel RR (rpm)" is no engine.
+            if (column->meaning == recording::Meaning::engine_speed && column->at_wheel) return std::nullopt;
             if (column->meaning == recording::Meaning::speed && column->at_wheel)
                 column->meaning = recording::Meaning::wheel_speed;
             return column;
