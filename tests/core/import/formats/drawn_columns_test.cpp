@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Columns drawn of which the names or the looked-at rows say too little: a place of which one name is known, columns that
-// are numbered, a beacon that is written only where it is passed, a wheel's turns beside the engine's, pressures and
-// turns in units that only their size tells.
+// Columns drawn of which the names or the looked-at rows say too little: a place of which one name is known, columns
+// that are numbered, a beacon that is written only where it is passed, a wheel's turns beside the engine's, pressures
+// and turns in units that only their size tells.
 #include "core/import/drawn_tables.h"
 
 #include "core/import/formats/import.h"
@@ -19,6 +19,7 @@ using drawn::Engine;
 using drawn::fixed;
 using drawn::pick;
 using drawn::whole;
+using recording::Meaning;
 
 constexpr double degree = std::numbers::pi / 180.0;
 
@@ -41,9 +42,7 @@ std::string table_of(const drawn::Drive& drive, const std::vector<Named>& column
 
 std::vector<Named> driven(const std::string& latitude, const std::string& longitude, const std::string& before) {
     std::size_t number = 0;
-    const auto named = [&](const std::string& name) {
-        return before.empty() ? name : whole(++number) + before + name;
-    };
+    const auto named = [&](const std::string& name) { return before.empty() ? name : whole(++number) + before + name; };
     return {{named("Time (s)"), [](const DriveRow& row) { return fixed(row.time_s, 3); }},
             {named(latitude), [](const DriveRow& row) { return fixed(row.latitude / degree, 7); }},
             {named(longitude), [](const DriveRow& row) { return fixed(row.longitude / degree, 7); }},
@@ -69,8 +68,6 @@ class DrawnColumns : public ::testing::TestWithParam<std::uint64_t> {
         for (std::size_t i = 0; i < drive_.rows.size(); ++i)
             ASSERT_NEAR(channel->values[i], drive_.rows[i].*place, tolerance) << recording::name(meaning) << " " << i;
     }
-
-    using Meaning = recording::Meaning;
 };
 
 TEST_P(DrawnColumns, PlacesOfWhichOneNameIsKnown) {
