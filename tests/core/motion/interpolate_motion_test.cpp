@@ -166,6 +166,33 @@ TEST(InFrame, PutsTheSameCarOnTheSameSpotOfAnotherMap) {
     }
 }
 
+// Two metres beside the car are two metres on every map, in the direction that geodesy gives them; a drift is in them.
+TEST(InFrame, TakesTheDrawsAlong) {
+    const LocalFrame near{{51.95 * degree_rad, -1.4 * degree_rad, 0.0}};
+    auto motion = interpolate_motion(satellite_recording(Drive{}, 10.0, true));
+    ASSERT_TRUE(motion.ok());
+    MotionEstimate estimate = std::move(motion).value();
+    Path draw = estimate.best;
+    for (std::size_t i = 0; i < draw.size(); ++i)
+        draw.position_m[i].east += 3.0;
+    estimate.draws.push_back(departures(draw, estimate.best));
+    estimate.draws.front().drift = {{0.0}, {{1.0, -0.5}}};
+    const auto moved = in_frame(estimate, near);
+    ASSERT_TRUE(moved.ok());
+    const Path there = drawn_path(*moved, 0);
+    const auto placed = [&](const Vec2& p) {
+        return to_local(near, to_geodetic(estimate.frame, {p.east, p.north, 0.0}));
+    };
+    for (std::size_t i = 0; i < there.size(); i += 20) {
+        const Vec2& p = estimate.best.position_m[i];
+        const EastNorthUp from = placed(p);
+        const EastNorthUp to = placed({p.east + 2.0, p.north + 0.5});
+        EXPECT_GT(std::abs(to.north_m - from.north_m - 0.5), 0.005) << "the maps must be turned for this to tell";
+        EXPECT_NEAR(there.position_m[i].east - moved->best.position_m[i].east, to.east_m - from.east_m, 1e-3);
+        EXPECT_NEAR(there.position_m[i].north - moved->best.position_m[i].north, to.north_m - from.north_m, 1e-3);
+    }
+}
+
 TEST(InFrame, RefusesSessionsOfDifferentTracks) {
     const auto motion = estimate_motion(satellite_recording(Drive{}, 10.0, false));
     ASSERT_TRUE(motion.ok());

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <random>
 #include <utility>
 
 namespace lapwright::motion {
@@ -66,6 +67,57 @@ TEST(Draws, ArePathsAgainOnAnyStretch) {
         for (double t = std::max(0.0, from_s); t <= std::min(2.0, to_s); t += 0.05) {
             EXPECT_EQ(part.at(t).position_m.north, whole.at(t).position_m.north) << t;
             EXPECT_EQ(part.at(t).acceleration_mps2.north, whole.at(t).acceleration_mps2.north) << t;
+        }
+    }
+}
+
+// Shift and rate of a drift at a moment, by its definition.
+std::pair<Vec2, Vec2> drift_at(const Drift& drift, double t) {
+    if (t <= drift.time_s.front()) return {drift.shift_m.front(), {}};
+    for (std::size_t i = 1; i < drift.time_s.size(); ++i) {
+        if (t >= drift.time_s[i]) continue;
+        const Vec2& from = drift.shift_m[i - 1];
+        const Vec2& to = drift.shift_m[i];
+        const double lasts_s = drift.time_s[i] - drift.time_s[i - 1];
+        const double u = (t - drift.time_s[i - 1]) / lasts_s;
+        return {{from.east + u * (to.east - from.east), from.north + u * (to.north - from.north)},
+                {(to.east - from.east) / lasts_s, (to.north - from.north) / lasts_s}};
+    }
+    return {drift.shift_m.back(), {}};
+}
+
+// On the whole path and on any stretch of it, whether the drift's moments lie within or beyond.
+TEST(Draws, AreReadWithTheirDriftTakenOff) {
+    std::mt19937_64 engine(20261201);
+    std::uniform_real_distribution<double> any(-1.0, 1.0);
+    for (int round = 0; round < 50; ++round) {
+        std::vector<double> stamps{0.0};
+        while (stamps.size() < 30)
+            stamps.push_back(stamps.back() + 0.06 + 0.05 * any(engine));
+        MotionEstimate motion;
+        motion.best = path_of({}, stamps);
+        Path draw = motion.best;
+        for (Vec2& position : draw.position_m)
+            position.east += any(engine);
+        motion.draws.push_back(departures(draw, motion.best));
+        const Path undrifted = drawn_path(motion, 0);
+        Drift drift;
+        for (int i = 0; i <= round % 5; ++i) {
+            drift.time_s.push_back((i == 0 ? 0.5 * any(engine) : drift.time_s.back()) + 0.6 + 0.5 * any(engine));
+            drift.shift_m.push_back({3.0 * any(engine), 3.0 * any(engine)});
+        }
+        motion.draws[0].drift = drift;
+        const double from_s = 0.9 + 0.9 * any(engine);
+        for (const Path& path : {drawn_path(motion, 0), drawn_paths(motion, from_s, from_s + 0.4).at(0)}) {
+            const auto first = static_cast<std::size_t>(std::ranges::find(stamps, path.start_s()) - stamps.begin());
+            for (std::size_t i = 0; i < path.size(); ++i) {
+                const auto [shift, rate] = drift_at(drift, (*path.time_s)[i]);
+                ASSERT_NEAR(path.position_m[i].east, undrifted.position_m[first + i].east - shift.east, 1e-12);
+                ASSERT_NEAR(path.position_m[i].north, undrifted.position_m[first + i].north - shift.north, 1e-12);
+                ASSERT_NEAR(path.velocity_mps[i].east, undrifted.velocity_mps[first + i].east - rate.east, 1e-12);
+                ASSERT_NEAR(path.velocity_mps[i].north, undrifted.velocity_mps[first + i].north - rate.north, 1e-12);
+                ASSERT_EQ(path.acceleration_mps2[i].east, undrifted.acceleration_mps2[first + i].east);
+            }
         }
     }
 }
