@@ -83,7 +83,7 @@ class Countings {
             const bool speed = guess.meaning == Meaning::speed || guess.meaning == Meaning::wheel_speed;
             if (guess.role != Role::channel || !speed || !is_numeric(guess.form)) continue;
             recorded = true;
-            const auto off = misfit_to_speed(values_[i].numbers, written_unit(guess), speed_mps);
+            const auto off = misfit_of(i, speed_mps);
             if (off && (!best || *off < *best)) best = off;
         }
         if (recorded) return best;
@@ -92,6 +92,19 @@ class Countings {
         if (known.size() < 8) return std::nullopt;
         const double fast_mps = math::quantile(known, 0.9);
         return fast_mps > slowest_drive_mps && fast_mps < fastest_drive_mps ? std::optional(0.0) : std::nullopt;
+    }
+
+    // Whole tenths, hundredths or thousandths of a usual unit of speed are likelier than such parts of a second.
+    [[nodiscard]] std::optional<double> misfit_of(std::size_t i, const std::vector<double>& speed_mps) const {
+        const auto off = misfit_to_speed(values_[i].numbers, written_unit(guesses_[i]), speed_mps);
+        if (off || guesses_[i].unit_written || values_[i].decimals > 0) return off;
+        for (const double part : {0.1, 0.01, 0.001}) {
+            std::vector<double> whole = values_[i].numbers;
+            for (double& number : whole)
+                number *= part;
+            if (const auto fit = misfit_to_speed(whole, std::nullopt, speed_mps)) return fit;
+        }
+        return std::nullopt;
     }
 
     [[nodiscard]] std::vector<double> numbers(std::size_t i) const { return si_numbers(guesses_[i], values_[i]); }

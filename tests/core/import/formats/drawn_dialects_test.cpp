@@ -106,7 +106,7 @@ class Dialect {
 
     void draw_clock() {
         const double start_s = std::floor(between(engine_, 0.0, 80'000.0));
-        switch (engine_() % 10) {
+        switch (engine_() % 11) {
         case 0:
             return clock("hundredths", 0.01, [=](double t) { return in_parts(start_s + t, 100); });
         case 1:
@@ -129,6 +129,8 @@ class Dialect {
         case 7:
             return clock("ticks", 0.01, [](double t) { return fixed(t * 100.0, 0); });
         case 8:
+            return clock("milliseconds", 1e-3, [](double t) { return fixed(t * 1e3, 0); });
+        case 9:
             return clock("fine ticks", 1e-4, [](double t) { return fixed(t * 1e4, 0); });
         default:
             return clock("seconds", 1e-3, [](double t) { return fixed(t, 3); }, "s");
@@ -247,7 +249,8 @@ class Dialect {
                  [this, factor, decimals](std::size_t i) { return fixed(drive_.rows[i].speed_mps * factor, decimals); },
                  Meaning::speed, &DriveRow::speed_mps, 0.51 * std::pow(10.0, -decimals) / factor});
         };
-        const bool told = clock_ == "seconds" && (places_ == "degrees" || places_.starts_with("sides"));
+        const bool told =
+            (clock_ == "seconds" || clock_ == "milliseconds") && (places_ == "degrees" || places_.starts_with("sides"));
         switch (engine_() % 4) {
         case 0:
             if (told) return speed("whole tenths of km/h", "", 36.0, 0);
