@@ -149,6 +149,9 @@ void take_unit_of_cells(ColumnGuess& guess, const ColumnValues& values) {
     guess.unit_written = true;
     guess.reason += ", unit " + guess.unit_text + " as its cells write";
     if (guess.role == Role::channel) guess.meaning = meaning_with_unit(guess.meaning, guess.unit);
+    // "1 %" beside a count is none of a share.
+    const bool count = guess.meaning != Meaning::other && recording::quantity(guess.meaning) == Quantity::none;
+    if (guess.role == Role::channel && count && values.form == CellForm::number) guess.unit = Unit::none;
 }
 
 bool can_be_channel(const ColumnGuess& guess, const ColumnValues& values) {
