@@ -47,4 +47,8 @@ std::string said(const char* english, std::initializer_list<std::string> values)
     return text;
 }
 
+std::string labelled(const std::string& name, const std::string& what) {
+    return said("%1: %2", {name, what});
+}
+
 } // namespace lapwright::base

@@ -27,6 +27,9 @@ void set_language(const Language& language);
 // Values take the place of %1, %2, …; they are not looked into.
 [[nodiscard]] std::string said(const char* english, std::initializer_list<std::string> values);
 
+// "power: 307 kW", as the language parts a name from what is said of it.
+[[nodiscard]] std::string labelled(const std::string& name, const std::string& what);
+
 // Marks a source that stands in a table and is given to said() later.
 [[nodiscard]] constexpr const char* word(const char* english) {
     return english;

@@ -226,7 +226,7 @@ void add_warnings(Explanation& e) {
         e.warnings.push_back(said(
             "without the mass of both cars power, drag and downforce count per kilogram, and mass is part of them"));
     for (const SegmentRow& row : e.segments)
-        if (!row.does_not_fit.empty()) e.warnings.push_back(row.segment.name + ": " + row.does_not_fit);
+        if (!row.does_not_fit.empty()) e.warnings.push_back(base::labelled(row.segment.name, row.does_not_fit));
 }
 
 // All mixtures without that bit, in the order in which their simulation shares the most.

@@ -70,7 +70,7 @@ void add_car(Grounds& grounds, const car::CarFigures& f, const std::string& lett
         const car::CarFigure& figure = figure_behind(f, cause);
         if (!why.empty()) continue;
         if (!figure.told())
-            why = letter + ": " + figure.untold;
+            why = base::labelled(letter, figure.untold);
         else if (figure.decided_by == car::DecidedBy::prior)
             why = said("the laps do not tell the %1 of %2", {name(cause), letter});
     }

@@ -74,7 +74,7 @@ std::string what_to_do(const NextTest& t, UnitSystem units) {
     case Test::coast_down:
         return said(
             "coast with the clutch down from %1 to %2 on the longest straight, and enter the drag area that it "
-            "gives, 2 m (deceleration − %3 m/s²) / (air density × speed²), good to %4 m²",
+            "gives, 2 × mass × (deceleration − %3 m/s²) / (air density × speed²), good to %4 m²",
             {rounded_speed(t.from_mps, units),
              rounded_speed(t.to_mps, units) + " " + std::string(base::symbol(base::shown_unit(Quantity::speed, units))),
              base::shown_text(0.14, 2), base::shown_text(t.reading_sd, 2)});
@@ -105,8 +105,8 @@ std::vector<TestWords> next_tests(const causes::Explanation& e, UnitSystem units
     for (const NextTest& t : e.next_tests.tests) {
         const bool of_a = t.side == causes::Side::a;
         if (all.size() == most || !speaks_to(my_car, of_a)) continue;
-        all.push_back(
-            {(of_a ? "A: " : "B: ") + what_to_do(t, units), promise(t, e.next_tests.question, units), caution(t.test)});
+        all.push_back({base::labelled(of_a ? "A" : "B", what_to_do(t, units)), promise(t, e.next_tests.question, units),
+                       caution(t.test)});
     }
     return all;
 }

@@ -12,7 +12,8 @@ std::string effect_title(const season::ItemEffect& effect) {
 
 std::string effect_sentence(const season::ItemEffect& effect) {
     const std::string there = figure_changes_text(effect.change);
-    return effect_title(effect) + ": " + (there.empty() ? base::said("cannot be told from these sessions") : there);
+    return base::labelled(effect_title(effect),
+                          there.empty() ? base::said("cannot be told from these sessions") : there);
 }
 
 } // namespace lapwright::findings

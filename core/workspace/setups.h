@@ -3,6 +3,7 @@
 // else what the book has, else the sheet that lies beside its file (run.csv: run.setup.json).
 #pragma once
 
+#include "core/base/translation.h"
 #include "core/car/setup_sheet.h"
 #include "core/workspace/open_sessions.h"
 
@@ -15,7 +16,7 @@ namespace lapwright::workspace {
 
 struct KnownSetup {
     car::SetupSheet sheet;
-    std::string words = "none"; // where it comes from
+    std::string words = base::said("not given"); // where it comes from
 };
 
 class Setups {

@@ -23,7 +23,7 @@ Notiz: %1</translation>
     </message>
     <message>
         <source> %1 without a date stand last, in the table only; F2 in the list gives them one.</source>
-        <translation> %1 ohne Datum stehen zuletzt, nur in der Tabelle; F2 in der Liste gibt ihnen eines.</translation>
+        <translation> %1 Sessions ohne Datum stehen zuletzt, nur in der Tabelle; F2 in der Liste gibt ihnen ein Datum.</translation>
     </message>
     <message>
         <source> (derived)</source>
@@ -43,7 +43,7 @@ Notiz: %1</translation>
     </message>
     <message>
         <source> One without a date stands last, in the table only; F2 in the list gives it one.</source>
-        <translation> Eine ohne Datum steht zuletzt, nur in der Tabelle; F2 in der Liste gibt ihr eines.</translation>
+        <translation> Eine Session ohne Datum steht zuletzt, nur in der Tabelle; F2 in der Liste gibt ihr ein Datum.</translation>
     </message>
     <message>
         <source> and </source>
@@ -68,6 +68,10 @@ Notiz: %1</translation>
     <message>
         <source>&quot;%1&quot; has this key now, and will lose it.</source>
         <translation>„%1“ hat diese Taste jetzt und verliert sie.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is taken as the %2</source>
+        <translation>„%1“ ist als „%2“ genommen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is taken as the %2, this one kept without a meaning</source>
@@ -338,6 +342,18 @@ Notiz: %1</translation>
         <translation>%1 Feldern</translation>
     </message>
     <message>
+        <source>%1 fit the speed</source>
+        <translation>%1 passen zur Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>%1 fits the positions</source>
+        <translation>%1 passt zu den Positionen</translation>
+    </message>
+    <message>
+        <source>%1 fits the speed between the positions</source>
+        <translation>%1 passt zur Geschwindigkeit zwischen den Positionen</translation>
+    </message>
+    <message>
         <source>%1 gap in %2 and what was sampled with it, the longest of %3 s at %4 s</source>
         <translation>%1 Lücke in %2 und dem, was zugleich erfasst wurde, die längste mit %3 s bei %4 s</translation>
     </message>
@@ -555,7 +571,7 @@ Notiz: %1</translation>
     </message>
     <message>
         <source>%1 predicted: %2 a lap</source>
-        <translation>%1 vorhergesagt: %2 je Runde</translation>
+        <translation>%1 vorhergesagt: %2 pro Runde</translation>
     </message>
     <message>
         <source>%1 removed sessions can be brought back.</source>
@@ -1007,7 +1023,7 @@ Notiz: %1</translation>
     </message>
     <message>
         <source>&amp;Keep what is predicted…</source>
-        <translation>Vorhergesagtes &amp;festhalten…</translation>
+        <translation>Vorhersage &amp;festhalten…</translation>
     </message>
     <message>
         <source>&amp;Keys and mouse</source>
@@ -1491,7 +1507,7 @@ Notiz: %1</translation>
     </message>
     <message>
         <source>All usual keys</source>
-        <translation>Alle üblichen</translation>
+        <translation>Alle Standardtasten</translation>
     </message>
     <message>
         <source>Altitude</source>
@@ -1606,10 +1622,10 @@ Notiz: %1</translation>
 
 How will the setup sheet say it once it is driven? Write it as
 wing angle=7 deg; splitter=46 mm, or leave it empty and name the session then.</source>
-        <translation>Auto %1: %2, %3 je Runde.
+        <translation>Auto %1: %2, %3 pro Runde.
 
-Wie wird das Setup-Blatt es sagen, wenn es gefahren ist? So schreiben:
-wing angle=7 deg; splitter=46 mm, oder leer lassen und dann die Session nennen.</translation>
+Wie wird es im Setup-Blatt stehen, wenn es gefahren ist? Zum Beispiel so:
+wing angle=7 deg; splitter=46 mm. Oder leer lassen und dann die Session nennen.</translation>
     </message>
     <message>
         <source>Car: %1</source>
@@ -1645,11 +1661,11 @@ wing angle=7 deg; splitter=46 mm, oder leer lassen und dann die Session nennen.<
     </message>
     <message>
         <source>Channel one place &amp;down</source>
-        <translation>Kanal einen Platz &amp;runter</translation>
+        <translation>Kanal einen Platz nach &amp;unten</translation>
     </message>
     <message>
         <source>Channel one place &amp;up</source>
-        <translation>Kanal einen Platz h&amp;och</translation>
+        <translation>Kanal einen Platz nach &amp;oben</translation>
     </message>
     <message>
         <source>Channels; Space shows or hides one</source>
@@ -1921,7 +1937,7 @@ wing angle=7 deg; splitter=46 mm, oder leer lassen und dann die Session nennen.<
     </message>
     <message>
         <source>Drop logger files anywhere in this window, or open them. Files are read and never changed.</source>
-        <translation>Logger-Dateien irgendwo in dieses Fenster ziehen, oder öffnen. Dateien werden gelesen und nie verändert.</translation>
+        <translation>Logger-Dateien irgendwo in dieses Fenster ziehen oder öffnen. Dateien werden gelesen und nie verändert.</translation>
     </message>
     <message>
         <source>Drop the logger files of two drivers here</source>
@@ -2049,13 +2065,13 @@ wing angle=7 deg; splitter=46 mm, oder leer lassen und dann die Session nennen.<
     </message>
     <message>
         <source>Further items of %1</source>
-        <translation>Weiteres von %1</translation>
+        <translation>Weitere Angaben zu %1</translation>
     </message>
     <message>
         <source>Further items,
 one a line: name: value</source>
-        <translation>Weiteres, je Zeile
-eins: Name: Wert</translation>
+        <translation>Weitere Angaben,
+je Zeile „Name: Wert“</translation>
     </message>
     <message>
         <source>Gap with 95 % band, s: above zero A is ahead</source>
@@ -2179,7 +2195,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>Its usual key</source>
-        <translation>Übliche Taste</translation>
+        <translation>Standardtaste</translation>
     </message>
     <message>
         <source>Jan</source>
@@ -2319,7 +2335,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>Learnin&amp;g: laps and corners over the session…</source>
-        <translation>Lernen: Runden und &amp;Kurven über die Session…</translation>
+        <translation>&amp;Lernkurve: Runden und Kurven über die Session…</translation>
     </message>
     <message>
         <source>Learning has stopped in %1.</source>
@@ -2327,7 +2343,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>Learning: %1</source>
-        <translation>Lernen: %1</translation>
+        <translation>Lernkurve: %1</translation>
     </message>
     <message>
         <source>Leave them closed</source>
@@ -2503,7 +2519,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>No prediction has been judged yet.</source>
-        <translation>Noch ist keine Vorhersage beurteilt.</translation>
+        <translation>Noch wurde keine Vorhersage überprüft.</translation>
     </message>
     <message>
         <source>No prediction yet: keep what What if or How much wing predicts, and once it was driven it is held against what happened here.</source>
@@ -2611,7 +2627,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>Nothing is fitted to the laps of %1 yet: compare one of its sessions and look at the Causes page; what the data say of the car is then kept here.</source>
-        <translation>An die Runden von %1 ist noch nichts angepasst: eine Session dieses Autos vergleichen und die Seite „Ursachen“ ansehen; was die Daten über das Auto sagen, bleibt dann hier.</translation>
+        <translation>Von %1 ist noch nichts geschätzt: eine Session dieses Autos vergleichen und die Seite „Ursachen“ ansehen; was die Daten über das Auto sagen, bleibt dann hier.</translation>
     </message>
     <message>
         <source>Nothing is predicted yet: move a control of What if on the Causes page, then keep it.</source>
@@ -2802,6 +2818,10 @@ eins: Name: Wert</translation>
         <translation>&amp;Vorhersagen, und wie oft sie zutrafen…</translation>
     </message>
     <message>
+        <source>Preparing the print…</source>
+        <translation>Druck wird vorbereitet…</translation>
+    </message>
+    <message>
         <source>Print…</source>
         <translation>Drucken…</translation>
     </message>
@@ -2871,7 +2891,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>Return names the session that was driven with one, Delete takes it back.</source>
-        <translation>Eingabe nennt die Session, die damit gefahren wurde, Entf nimmt eine zurück.</translation>
+        <translation>Die Eingabetaste nennt die Session, die damit gefahren wurde, Entf nimmt sie zurück.</translation>
     </message>
     <message>
         <source>Return opens what is chosen; Shift and the arrows choose several</source>
@@ -2963,7 +2983,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>Seen</source>
-        <translation>Bemerkt</translation>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>Seen from above, north up: a lap of %1 m with %2 corners: %3</source>
@@ -3351,7 +3371,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>The program has no question.</source>
-        <translation>Das Programm hat keine Frage.</translation>
+        <translation>Keine Spalte ist unklar.</translation>
     </message>
     <message>
         <source>The program is not sure of %1 columns, marked with a question mark.</source>
@@ -3423,7 +3443,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>There are none yet. One is kept whenever the columns of a file are answered for.</source>
-        <translation>Noch keine. Eines wird behalten, sobald die Spalten einer Datei geklärt sind.</translation>
+        <translation>Noch kein Rezept. Eines wird behalten, sobald die Spalten einer Datei geklärt sind.</translation>
     </message>
     <message>
         <source>There is a %1 &quot;%2&quot; already: the two become one, and all sessions of &quot;%3&quot; are then of &quot;%2&quot;.</source>
@@ -3447,7 +3467,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>Time won, s: A up, B down; outline: within its error</source>
-        <translation>Zeitgewinn, s: A auf, B ab; Umriss: im Fehler</translation>
+        <translation>Zeitgewinn, s: A auf, B ab; nur Umriss: innerhalb des Fehlers</translation>
     </message>
     <message>
         <source>Times over the laps</source>
@@ -3539,7 +3559,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>Use and keep</source>
-        <translation>Anwenden, merken</translation>
+        <translation>Anwenden und merken</translation>
     </message>
     <message>
         <source>Used for files with</source>
@@ -3547,7 +3567,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>Usual key</source>
-        <translation>Üblich</translation>
+        <translation>Standard</translation>
     </message>
     <message>
         <source>Values of the first rows</source>
@@ -3799,7 +3819,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>a lap</source>
-        <translation>je Runde</translation>
+        <translation>pro Runde</translation>
     </message>
     <message>
         <source>a line is longer than 1 MiB</source>
@@ -3816,6 +3836,10 @@ eins: Name: Wert</translation>
     <message>
         <source>a picture of the video cannot be made a still</source>
         <translation>aus einem Bild des Videos kann kein Standbild werden</translation>
+    </message>
+    <message>
+        <source>a rate beside accelerations: kept as it is</source>
+        <translation>eine Drehrate neben Beschleunigungen: bleibt, wie sie ist</translation>
     </message>
     <message>
         <source>a recipe without a title</source>
@@ -3878,6 +3902,10 @@ eins: Name: Wert</translation>
         <translation>Meereshöhe</translation>
     </message>
     <message>
+        <source>an angle beside roll and pitch: kept as it is</source>
+        <translation>ein Winkel neben Rollen und Nicken: bleibt, wie er ist</translation>
+    </message>
+    <message>
         <source>an entry of &quot;columns&quot; is no object</source>
         <translation>ein Eintrag von „columns“ ist kein Objekt</translation>
     </message>
@@ -3935,7 +3963,7 @@ eins: Name: Wert</translation>
     </message>
     <message>
         <source>bar: 95 % interval; hollow: not decided by the data</source>
-        <translation>Balken: 95-%-Intervall; hohl: nicht von den Daten entschieden</translation>
+        <translation>Balken: 95-%-Intervall; hohl: aus den Daten nicht bestimmbar</translation>
     </message>
     <message>
         <source>baseline</source>
@@ -3960,6 +3988,10 @@ eins: Name: Wert</translation>
     <message>
         <source>behind the last segment lies the timing line</source>
         <translation>hinter dem letzten Abschnitt liegt die Messlinie</translation>
+    </message>
+    <message>
+        <source>beside a speed from satellites, so taken as the wheels&apos;</source>
+        <translation>neben einer Geschwindigkeit aus Satelliten, also als die der Räder genommen</translation>
     </message>
     <message>
         <source>best %1</source>
@@ -4222,8 +4254,8 @@ eins: Name: Wert</translation>
         <translation>zwischen Gas und Bremse weniger rollen</translation>
     </message>
     <message>
-        <source>coast with the clutch down from %1 to %2 on the longest straight, and enter the drag area that it gives, 2 m (deceleration − %3 m/s²) / (air density × speed²), good to %4 m²</source>
-        <translation>auf der längsten Geraden mit getretener Kupplung von %1 auf %2 ausrollen und die Widerstandsfläche eintragen, die sich ergibt, 2 m (Verzögerung − %3 m/s²) / (Luftdichte × Geschwindigkeit²), auf %4 m² genau</translation>
+        <source>coast with the clutch down from %1 to %2 on the longest straight, and enter the drag area that it gives, 2 × mass × (deceleration − %3 m/s²) / (air density × speed²), good to %4 m²</source>
+        <translation>auf der längsten Geraden mit getretener Kupplung von %1 auf %2 ausrollen und die Widerstandsfläche eintragen, die sich ergibt, 2 × Masse × (Verzögerung − %3 m/s²) / (Luftdichte × Geschwindigkeit²), auf %4 m² genau</translation>
     </message>
     <message>
         <source>column &quot;%1&quot;:</source>
@@ -4342,12 +4374,28 @@ yyyy</translation>
         <translation>Tage mit Bruchteilen</translation>
     </message>
     <message>
+        <source>days with fractions by its values</source>
+        <translation>den Werten nach Tage mit Bruchteilen</translation>
+    </message>
+    <message>
         <source>ddmm.mmmm without marks</source>
         <translation>ddmm.mmmm ohne Zeichen</translation>
     </message>
     <message>
         <source>ddmmyy without marks</source>
         <translation>ddmmyy ohne Trennzeichen</translation>
+    </message>
+    <message>
+        <source>degrees and minutes without a mark (ddmm.mmmm) by their size</source>
+        <translation>der Größe nach Grad und Minuten ohne Zeichen (ddmm.mmmm)</translation>
+    </message>
+    <message>
+        <source>degrees by their values</source>
+        <translation>den Werten nach Grad</translation>
+    </message>
+    <message>
+        <source>degrees fit the speed</source>
+        <translation>Grad passen zur Geschwindigkeit</translation>
     </message>
     <message>
         <source>degrees with marks or letters, O is east</source>
@@ -4399,11 +4447,11 @@ yyyy</translation>
     </message>
     <message>
         <source>downforce more than now, m²</source>
-        <translation>Abtrieb mehr als jetzt, m²</translation>
+        <translation>mehr Abtrieb als jetzt, m²</translation>
     </message>
     <message>
         <source>downforce more than now, m² on a tonne</source>
-        <translation>Abtrieb mehr als jetzt, m² je Tonne</translation>
+        <translation>mehr Abtrieb als jetzt, m² je Tonne</translation>
     </message>
     <message>
         <source>drag</source>
@@ -4762,6 +4810,10 @@ Abtrieb</translation>
         <translation>Vorhersagen an dem messen, was gefahren wurde</translation>
     </message>
     <message>
+        <source>hours, minutes and seconds without marks by its values</source>
+        <translation>den Werten nach Stunden, Minuten und Sekunden ohne Zeichen</translation>
+    </message>
+    <message>
         <source>hours:minutes:seconds</source>
         <translation>Stunden:Minuten:Sekunden</translation>
     </message>
@@ -4838,6 +4890,18 @@ Abtrieb</translation>
         <translation>es wäre mehr, als die beiden Autos zulassen</translation>
     </message>
     <message>
+        <source>its O is east</source>
+        <translation>ihr O ist Osten</translation>
+    </message>
+    <message>
+        <source>its O is west</source>
+        <translation>ihr O ist Westen</translation>
+    </message>
+    <message>
+        <source>its cells bear the letters of a %1</source>
+        <translation>ihre Zellen tragen die Buchstaben einer Angabe „%1“</translation>
+    </message>
+    <message>
         <source>its corners are not those of %1</source>
         <translation>ihre Kurven sind nicht die von %1</translation>
     </message>
@@ -4854,6 +4918,10 @@ Abtrieb</translation>
         <translation>ihre Runden sind zu kurz oder zu lang, um Runden zu sein</translation>
     </message>
     <message>
+        <source>its name does not say what it is, but it follows %1 in %2</source>
+        <translation>ihr Name sagt nicht, was sie ist, aber sie folgt %1 in %2</translation>
+    </message>
+    <message>
         <source>its name does not say what it is: in %1 it may be the %2, which nothing else in the file confirms, kept without a meaning</source>
         <translation>ihr Name sagt nicht, was sie ist: in %1 kann sie „%2“ sein, was sonst nichts in der Datei bestätigt, ohne Bedeutung behalten</translation>
     </message>
@@ -4866,12 +4934,32 @@ Abtrieb</translation>
         <translation>ihr Name sagt nicht, was sie ist: als %1 in %2 genommen, denn sie folgt dem, was hier steht: %3</translation>
     </message>
     <message>
+        <source>its name is not known, but it moves as %1 does</source>
+        <translation>ihr Name ist nicht bekannt, aber sie bewegt sich wie %1</translation>
+    </message>
+    <message>
+        <source>its name is not known, but its readings advance evenly like a clock&apos;s</source>
+        <translation>ihr Name ist nicht bekannt, aber ihre Werte laufen gleichmäßig wie eine Uhr</translation>
+    </message>
+    <message>
+        <source>its name is not known, but its values look like a position</source>
+        <translation>ihr Name ist nicht bekannt, aber ihre Werte sehen nach einer Position aus</translation>
+    </message>
+    <message>
+        <source>its name is not known: kept as it is</source>
+        <translation>ihr Name ist nicht bekannt: bleibt, wie sie ist</translation>
+    </message>
+    <message>
         <source>its name says %1, but its cells cannot be read as that: not used</source>
         <translation>ihr Name sagt %1, aber ihre Zellen lassen sich nicht so lesen: nicht genutzt</translation>
     </message>
     <message>
         <source>its name says an axis and no direction: taken as the %1 one</source>
         <translation>ihr Name nennt eine Achse, aber keine Richtung: als Beschleunigung %1 genommen</translation>
+    </message>
+    <message>
+        <source>its name says on which side of zero it lies</source>
+        <translation>ihr Name sagt, auf welcher Seite der Null sie liegt</translation>
     </message>
     <message>
         <source>its sentences bear no checksum: damage in them cannot be found</source>
@@ -4986,6 +5074,10 @@ Abtrieb</translation>
         <translation>Breitengrad</translation>
     </message>
     <message>
+        <source>latitude and longitude are the position: kept as it is</source>
+        <translation>Breiten- und Längengrad sind die Position: bleibt, wie sie ist</translation>
+    </message>
+    <message>
         <source>latitude and longitude fit the speed only when they are exchanged: taken so</source>
         <translation>Breiten- und Längengrad passen nur vertauscht zur Geschwindigkeit: so genommen</translation>
     </message>
@@ -5052,6 +5144,10 @@ Abtrieb</translation>
     <message>
         <source>letter, O is west</source>
         <translation>Buchstabe, O ist West</translation>
+    </message>
+    <message>
+        <source>letters beside the %1</source>
+        <translation>Buchstaben neben „%1“</translation>
     </message>
     <message>
         <source>level</source>
@@ -5162,8 +5258,20 @@ Abtrieb</translation>
         <translation>jede Runde wird vermessen</translation>
     </message>
     <message>
+        <source>microseconds since 1970 by their size</source>
+        <translation>der Größe nach Mikrosekunden seit 1970</translation>
+    </message>
+    <message>
+        <source>milliseconds since 1970 by their size</source>
+        <translation>der Größe nach Millisekunden seit 1970</translation>
+    </message>
+    <message>
         <source>min/top A</source>
         <translation>min/max A</translation>
+    </message>
+    <message>
+        <source>minutes of arc by their size</source>
+        <translation>der Größe nach Bogenminuten</translation>
     </message>
     <message>
         <source>missed: it was %1</source>
@@ -5230,8 +5338,20 @@ Abtrieb</translation>
         <translation>nennen, was geändert wird, so wie es dann geschrieben steht</translation>
     </message>
     <message>
+        <source>named &quot;%1&quot;</source>
+        <translation>heißt „%1“</translation>
+    </message>
+    <message>
+        <source>named &quot;%1&quot;; no unit written, %2 fits %3 to %4 %</source>
+        <translation>heißt „%1“; keine Einheit angegeben, %2 passt zu %3 auf %4 %</translation>
+    </message>
+    <message>
         <source>names of %1</source>
         <translation>Namen von %1</translation>
+    </message>
+    <message>
+        <source>nanoseconds since 1970 by their size</source>
+        <translation>der Größe nach Nanosekunden seit 1970</translation>
     </message>
     <message>
         <source>needs mass</source>
@@ -5314,6 +5434,10 @@ Abtrieb</translation>
         <translation>kein Versatz sticht heraus, bei dem sich das Bild wie das Auto dreht</translation>
     </message>
     <message>
+        <source>no other clock stands in the file, and it advances evenly from row to row</source>
+        <translation>in der Datei steht keine andere Uhr, und sie läuft gleichmäßig von Zeile zu Zeile</translation>
+    </message>
+    <message>
         <source>no place is passed twice in the same direction, so there are no laps</source>
         <translation>keine Stelle wird zweimal in derselben Richtung passiert, also gibt es keine Runden</translation>
     </message>
@@ -5378,6 +5502,134 @@ Abtrieb</translation>
         <translation>es steht keine Einheit da; %1</translation>
     </message>
     <message>
+        <source>no unit written, Pa by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach Pa</translation>
+    </message>
+    <message>
+        <source>no unit written, bar by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach bar</translation>
+    </message>
+    <message>
+        <source>no unit written, beyond 100</source>
+        <translation>keine Einheit angegeben, über 100</translation>
+    </message>
+    <message>
+        <source>no unit written, degrees by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach Grad</translation>
+    </message>
+    <message>
+        <source>no unit written, g by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach g</translation>
+    </message>
+    <message>
+        <source>no unit written, hPa by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach hPa</translation>
+    </message>
+    <message>
+        <source>no unit written, kPa by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach kPa</translation>
+    </message>
+    <message>
+        <source>no unit written, m/s² by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach m/s²</translation>
+    </message>
+    <message>
+        <source>no unit written, mm by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach mm</translation>
+    </message>
+    <message>
+        <source>no unit written, ms by its steps</source>
+        <translation>keine Einheit angegeben, den Schritten nach ms</translation>
+    </message>
+    <message>
+        <source>no unit written, ms by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach ms</translation>
+    </message>
+    <message>
+        <source>no unit written, parts of one by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach Anteile von eins</translation>
+    </message>
+    <message>
+        <source>no unit written, percent by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach Prozent</translation>
+    </message>
+    <message>
+        <source>no unit written, rpm by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach rpm</translation>
+    </message>
+    <message>
+        <source>no unit written, seconds by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach Sekunden</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as bar</source>
+        <translation>keine Einheit angegeben, als bar genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as degrees</source>
+        <translation>keine Einheit angegeben, als Grad genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as g</source>
+        <translation>keine Einheit angegeben, als g genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as km/h</source>
+        <translation>keine Einheit angegeben, als km/h genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as metres</source>
+        <translation>keine Einheit angegeben, als Meter genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as ms</source>
+        <translation>keine Einheit angegeben, als ms genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as percent</source>
+        <translation>keine Einheit angegeben, als Prozent genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as psi</source>
+        <translation>keine Einheit angegeben, als psi genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as rad/s</source>
+        <translation>keine Einheit angegeben, als rad/s genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as rpm</source>
+        <translation>keine Einheit angegeben, als rpm genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as seconds</source>
+        <translation>keine Einheit angegeben, als Sekunden genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as °C</source>
+        <translation>keine Einheit angegeben, als °C genommen</translation>
+    </message>
+    <message>
+        <source>no unit written, thousands a minute by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach Tausend je Minute</translation>
+    </message>
+    <message>
+        <source>no unit written, thousandths of g by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach Tausendstel g</translation>
+    </message>
+    <message>
+        <source>no unit written, °/s by its values</source>
+        <translation>keine Einheit angegeben, den Werten nach °/s</translation>
+    </message>
+    <message>
+        <source>no unit written, µs by its size</source>
+        <translation>keine Einheit angegeben, der Größe nach µs</translation>
+    </message>
+    <message>
+        <source>no unit written, µs by its steps</source>
+        <translation>keine Einheit angegeben, den Schritten nach µs</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation>keine</translation>
     </message>
@@ -5396,6 +5648,10 @@ Abtrieb</translation>
     <message>
         <source>not every session says when it was driven: they are taken in the order given</source>
         <translation>nicht jede Session sagt, wann sie gefahren wurde: sie gelten in der angegebenen Reihenfolge</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>not in step: move the offset until the picture is where the cursor is</source>
@@ -5528,6 +5784,10 @@ Abtrieb</translation>
         <translation>Positionen werden zerlegt</translation>
     </message>
     <message>
+        <source>parts of a day by its steps</source>
+        <translation>den Schritten nach Bruchteile eines Tages</translation>
+    </message>
+    <message>
         <source>parts of one</source>
         <translation>Teilen von eins</translation>
     </message>
@@ -5632,6 +5892,10 @@ Abtrieb</translation>
         <translation>schnellste saubere Runde %1, %2</translation>
     </message>
     <message>
+        <source>radians fit the speed</source>
+        <translation>Radiant passen zur Geschwindigkeit</translation>
+    </message>
+    <message>
         <source>read as %1</source>
         <translation>gelesen als %1</translation>
     </message>
@@ -5708,6 +5972,10 @@ Abtrieb</translation>
         <translation>s pro Runde</translation>
     </message>
     <message>
+        <source>said by %1</source>
+        <translation>gesagt von %1</translation>
+    </message>
+    <message>
         <source>satellites</source>
         <translation>Satelliten</translation>
     </message>
@@ -5718,6 +5986,14 @@ Abtrieb</translation>
     <message>
         <source>say which session was driven with it</source>
         <translation>sagen, welche Session damit gefahren wurde</translation>
+    </message>
+    <message>
+        <source>seconds by its steps</source>
+        <translation>den Schritten nach Sekunden</translation>
+    </message>
+    <message>
+        <source>seconds since 1970 by their size</source>
+        <translation>der Größe nach Sekunden seit 1970</translation>
     </message>
     <message>
         <source>see README.md for what a setup sheet holds</source>
@@ -5822,6 +6098,10 @@ Abtrieb</translation>
     <message>
         <source>slowest point</source>
         <translation>langsamster Punkt</translation>
+    </message>
+    <message>
+        <source>so it fits the motion</source>
+        <translation>so passt es zur Bewegung</translation>
     </message>
     <message>
         <source>sound and picture disagree by %1 s: by the sound %2, by the picture %3</source>
@@ -6673,7 +6953,7 @@ Abtrieb</translation>
     </message>
     <message>
         <source>three laps, three with one step of the wing, three as before, held together as a trial</source>
-        <translation>drei Runden, drei mit einer Flügelstufe, drei wie zuvor, als Versuch verglichen</translation>
+        <translation>drei Runden wie jetzt, drei mit einer Flügelstufe mehr oder weniger, drei wieder wie jetzt, als Versuch verglichen</translation>
     </message>
     <message>
         <source>throttle</source>
@@ -6741,7 +7021,7 @@ Abtrieb</translation>
     </message>
     <message>
         <source>traffic, a mistake, a flag; Return without a word does too</source>
-        <translation>Verkehr, ein Fehler, eine Flagge; die Eingabetaste ohne Wort geht auch</translation>
+        <translation>Verkehr, ein Fehler, eine Flagge; oder leer lassen und Eingabetaste</translation>
     </message>
     <message>
         <source>turn-in</source>
@@ -6774,6 +7054,14 @@ Abtrieb</translation>
     <message>
         <source>under %1</source>
         <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>unit %1 as its cells write</source>
+        <translation>Einheit %1, wie ihre Zellen sie schreiben</translation>
+    </message>
+    <message>
+        <source>unit %1 as written</source>
+        <translation>Einheit %1 wie angegeben</translation>
     </message>
     <message>
         <source>units that are not written were told from the values: %1</source>
@@ -6844,6 +7132,14 @@ Abtrieb</translation>
         <translation>ganze Runde</translation>
     </message>
     <message>
+        <source>whole parts of a degree by their size</source>
+        <translation>der Größe nach ganze Teile eines Grads</translation>
+    </message>
+    <message>
+        <source>whole ten-millionths of a degree by their size</source>
+        <translation>der Größe nach ganze Zehnmillionstel Grad</translation>
+    </message>
+    <message>
         <source>with the change</source>
         <translation>mit der Änderung</translation>
     </message>
@@ -6890,6 +7186,10 @@ Abtrieb</translation>
     <message>
         <source>write the recipe again from the column dialog</source>
         <translation>das Rezept aus dem Spaltenfenster neu schreiben</translation>
+    </message>
+    <message>
+        <source>written like the %1</source>
+        <translation>geschrieben wie „%1“</translation>
     </message>
     <message>
         <source>yaw rate</source>

@@ -23,7 +23,7 @@ Note : %1</translation>
     </message>
     <message>
         <source> %1 without a date stand last, in the table only; F2 in the list gives them one.</source>
-        <translation> %1 sans date sont en dernier, dans le tableau seulement ; F2 dans la liste leur en donne une.</translation>
+        <translation> %1 sessions sans date viennent en dernier, dans le tableau seulement ; F2 dans la liste permet de les dater.</translation>
     </message>
     <message>
         <source> (derived)</source>
@@ -43,7 +43,7 @@ Note : %1</translation>
     </message>
     <message>
         <source> One without a date stands last, in the table only; F2 in the list gives it one.</source>
-        <translation> Une sans date est en dernier, dans le tableau seulement ; F2 dans la liste lui en donne une.</translation>
+        <translation> Une session sans date vient en dernier, dans le tableau seulement ; F2 dans la liste permet de la dater.</translation>
     </message>
     <message>
         <source> and </source>
@@ -68,6 +68,10 @@ Note : %1</translation>
     <message>
         <source>&quot;%1&quot; has this key now, and will lose it.</source>
         <translation>« %1 » a cette touche et va la perdre.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is taken as the %2</source>
+        <translation>« %1 » est pris pour : %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is taken as the %2, this one kept without a meaning</source>
@@ -338,6 +342,18 @@ Note : %1</translation>
         <translation>%1 champs</translation>
     </message>
     <message>
+        <source>%1 fit the speed</source>
+        <translation>%1 vont avec la vitesse</translation>
+    </message>
+    <message>
+        <source>%1 fits the positions</source>
+        <translation>%1 va avec les positions</translation>
+    </message>
+    <message>
+        <source>%1 fits the speed between the positions</source>
+        <translation>%1 va avec la vitesse entre les positions</translation>
+    </message>
+    <message>
         <source>%1 gap in %2 and what was sampled with it, the longest of %3 s at %4 s</source>
         <translation>%1 trou dans %2 et ce qui a été échantillonné avec, le plus long de %3 s à %4 s</translation>
     </message>
@@ -347,7 +363,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>%1 gets quicker all the way to %2, worth %3 there.</source>
-        <translation>%1 est de plus en plus rapide jusqu’à %2 d’appui, ce qui y vaut %3.</translation>
+        <translation>%1 est de plus en plus rapide jusqu’à %2 d’appui, soit %3 à ce point.</translation>
     </message>
     <message>
         <source>%1 has no positions: aligned on cornering, so its error bars are wider%2</source>
@@ -367,7 +383,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>%1 is also quicker on the straights, worth %2 s in all.</source>
-        <translation>%1 est aussi plus rapide en ligne droite, %2 s en tout.</translation>
+        <translation>%1 est aussi plus rapide en ligne droite, %2 s au total.</translation>
     </message>
     <message>
         <source>%1 is left out: %2</source>
@@ -395,7 +411,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>%1 is quicker on the straights, worth %2 s in all.</source>
-        <translation>%1 est plus rapide en ligne droite, %2 s en tout.</translation>
+        <translation>%1 est plus rapide en ligne droite, %2 s au total.</translation>
     </message>
     <message>
         <source>%1 is quicker there in %2 of %3 clean laps</source>
@@ -403,7 +419,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>%1 is quicker there in all %2 clean laps</source>
-        <translation>%1 y est plus rapide dans chacun de ses %2 tours propres</translation>
+        <translation>%1 y est plus rapide à chacun de ses %2 tours propres</translation>
     </message>
     <message>
         <source>%1 is quickest with downforce %2 (%3 to %4), worth %5.</source>
@@ -431,7 +447,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>%1 is written.</source>
-        <translation>%1 est écrit.</translation>
+        <translation>%1 est enregistré.</translation>
     </message>
     <message>
         <source>%1 kept pairings</source>
@@ -555,7 +571,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>%1 predicted: %2 a lap</source>
-        <translation>%1 prédit : %2 par tour</translation>
+        <translation>%1 prévu : %2 par tour</translation>
     </message>
     <message>
         <source>%1 removed sessions can be brought back.</source>
@@ -679,7 +695,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>%1 would be worth %2 a lap to %3</source>
-        <translation>%1 vaudrait %2 par tour à %3</translation>
+        <translation>%1 : gain de %2 par tour pour %3</translation>
     </message>
     <message>
         <source>%1 would cost %2 a lap to %3</source>
@@ -803,7 +819,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>%1: from a file…</source>
-        <translation>%1 : d’un fichier…</translation>
+        <translation>%1 : depuis un fichier…</translation>
     </message>
     <message>
         <source>%1: how far its map lies off the other did not settle: its laps are placed less surely</source>
@@ -1007,7 +1023,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>&amp;Keep what is predicted…</source>
-        <translation>&amp;Garder ce qui est prédit…</translation>
+        <translation>&amp;Garder cette prévision…</translation>
     </message>
     <message>
         <source>&amp;Keys and mouse</source>
@@ -1039,7 +1055,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>&amp;Names in line</source>
-        <translation>&amp;Noms en ligne</translation>
+        <translation>Ligne des &amp;noms</translation>
     </message>
     <message>
         <source>&amp;Names, date and conditions</source>
@@ -1199,7 +1215,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>&amp;Videos of both beside the traces</source>
-        <translation>&amp;Vidéos des deux à côté des courbes</translation>
+        <translation>Les deux &amp;vidéos à côté des courbes</translation>
     </message>
     <message>
         <source>&amp;View</source>
@@ -1419,7 +1435,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>A few letters of its name</source>
-        <translation>Quelques lettres de son nom</translation>
+        <translation>Quelques lettres du nom</translation>
     </message>
     <message>
         <source>A friend&apos;s book</source>
@@ -1431,7 +1447,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>A mark for each flying lap, hollow where it is not clean; the line runs through the later half of the laps, with the 95 % interval of its end.</source>
-        <translation>Un signe par tour lancé, creux s’il n’est pas propre ; la droite passe par la seconde moitié des tours, avec l’intervalle à 95 % de son extrémité.</translation>
+        <translation>Un point par tour lancé, creux s’il n’est pas propre ; la droite passe par la seconde moitié des tours, avec l’intervalle à 95 % de son extrémité.</translation>
     </message>
     <message>
         <source>A m² of downforce &amp;costs, in m² of drag:</source>
@@ -1471,11 +1487,11 @@ Note : %1</translation>
     </message>
     <message>
         <source>All cars</source>
-        <translation>Toutes voitures</translation>
+        <translation>Toutes les voitures</translation>
     </message>
     <message>
         <source>All clean laps, quick is left; the ring is this lap</source>
-        <translation>Tous les tours propres, rapide à gauche ; l’anneau est ce tour-ci</translation>
+        <translation>Tous les tours propres, rapide à gauche ; cerclé : ce tour</translation>
     </message>
     <message>
         <source>All segments</source>
@@ -1491,7 +1507,7 @@ Note : %1</translation>
     </message>
     <message>
         <source>All usual keys</source>
-        <translation>Toutes usuelles</translation>
+        <translation>Tout par défaut</translation>
     </message>
     <message>
         <source>Altitude</source>
@@ -1503,19 +1519,19 @@ Note : %1</translation>
     </message>
     <message>
         <source>Any car</source>
-        <translation>Toutes voitures</translation>
+        <translation>Toutes les voitures</translation>
     </message>
     <message>
         <source>Any driver</source>
-        <translation>Tous pilotes</translation>
+        <translation>Tous les pilotes</translation>
     </message>
     <message>
         <source>Any track</source>
-        <translation>Tous circuits</translation>
+        <translation>Tous les circuits</translation>
     </message>
     <message>
         <source>Any tyre</source>
-        <translation>Tous pneus</translation>
+        <translation>Tous les pneus</translation>
     </message>
     <message>
         <source>Apr</source>
@@ -1608,8 +1624,8 @@ How will the setup sheet say it once it is driven? Write it as
 wing angle=7 deg; splitter=46 mm, or leave it empty and name the session then.</source>
         <translation>Voiture %1 : %2, %3 par tour.
 
-Comment la fiche de réglages le dira-t-elle une fois roulé ? L’écrire ainsi :
-wing angle=7 deg; splitter=46 mm, ou laisser vide et nommer la session alors.</translation>
+Que dira la fiche de réglages une fois que ce sera roulé ? Par exemple :
+wing angle=7 deg; splitter=46 mm. Ou laisser vide et indiquer la session plus tard.</translation>
     </message>
     <message>
         <source>Car: %1</source>
@@ -1649,7 +1665,7 @@ wing angle=7 deg; splitter=46 mm, ou laisser vide et nommer la session alors.</t
     </message>
     <message>
         <source>Channel one place &amp;up</source>
-        <translation>Voie d’un rang vers le ha&amp;ut</translation>
+        <translation>Monter la voie d’&amp;un rang</translation>
     </message>
     <message>
         <source>Channels; Space shows or hides one</source>
@@ -1737,11 +1753,11 @@ wing angle=7 deg; splitter=46 mm, ou laisser vide et nommer la session alors.</t
     </message>
     <message>
         <source>Compared last</source>
-        <translation>Derniers comparés</translation>
+        <translation>Dernières comparaisons</translation>
     </message>
     <message>
         <source>Compares two laps of two logger files, corner by corner, and says how sure it is.</source>
-        <translation>Compare deux tours de deux fichiers d’acquisition, virage par virage, et dit à quel point c’est sûr.</translation>
+        <translation>Compare deux tours de deux fichiers d’acquisition, virage par virage, et indique le degré de certitude.</translation>
     </message>
     <message>
         <source>Conditions</source>
@@ -1793,7 +1809,7 @@ wing angle=7 deg; splitter=46 mm, ou laisser vide et nommer la session alors.</t
     </message>
     <message>
         <source>Corners, and straights that matter</source>
-        <translation>Virages, et lignes droites qui comptent</translation>
+        <translation>Virages et lignes droites qui comptent</translation>
     </message>
     <message>
         <source>Correct what is wrong; the answer is kept for all files of this shape.</source>
@@ -1821,7 +1837,7 @@ wing angle=7 deg; splitter=46 mm, ou laisser vide et nommer la session alors.</t
     </message>
     <message>
         <source>Cursor &amp;far on</source>
-        <translation>Curseur &amp;loin en avant</translation>
+        <translation>Curseur : grand pas en avan&amp;t</translation>
     </message>
     <message>
         <source>Cursor &amp;on</source>
@@ -1829,7 +1845,7 @@ wing angle=7 deg; splitter=46 mm, ou laisser vide et nommer la session alors.</t
     </message>
     <message>
         <source>Cursor far b&amp;ack</source>
-        <translation>Curseur l&amp;oin en arrière</translation>
+        <translation>Curseur : &amp;grand pas en arrière</translation>
     </message>
     <message>
         <source>Cursor to the &amp;end of the lap</source>
@@ -1885,7 +1901,7 @@ wing angle=7 deg; splitter=46 mm, ou laisser vide et nommer la session alors.</t
     </message>
     <message>
         <source>Drive without the change, with it, and without it again: only so can the change be told from tyres that fade and a track that grips more. Sessions stand in the order in which they were driven.</source>
-        <translation>Rouler sans le changement, avec, puis de nouveau sans : c’est la seule façon de le distinguer de pneus qui baissent et d’une piste qui accroche davantage. Les sessions sont dans l’ordre où elles ont été roulées.</translation>
+        <translation>Rouler sans le changement, avec, puis de nouveau sans : c’est la seule façon de le distinguer de pneus qui se dégradent et d’une piste qui gagne en grip. Les sessions sont dans l’ordre où elles ont été roulées.</translation>
     </message>
     <message>
         <source>Driven</source>
@@ -2009,7 +2025,7 @@ wing angle=7 deg; splitter=46 mm, ou laisser vide et nommer la session alors.</t
     </message>
     <message>
         <source>Forget it</source>
-        <translation>L’oublier</translation>
+        <translation>Supprimer ce jeu</translation>
     </message>
     <message>
         <source>Free software under the GNU General Public License, version 3 or later (GPL-3.0-or-later); it comes without any warranty.</source>
@@ -2017,7 +2033,7 @@ wing angle=7 deg; splitter=46 mm, ou laisser vide et nommer la session alors.</t
     </message>
     <message>
         <source>From lap to lap, s</source>
-        <translation>D’un tour à l’autre, s</translation>
+        <translation>Évolution par tour, s</translation>
     </message>
     <message>
         <source>From the words to the list, and back</source>
@@ -2079,7 +2095,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Give it this key</source>
-        <translation>Donner cette touche</translation>
+        <translation>Affecter cette touche</translation>
     </message>
     <message>
         <source>Go on to further channels; where all is in view, show less or more</source>
@@ -2135,7 +2151,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>How sure (one standard deviation)</source>
-        <translation>Certitude (un écart-type)</translation>
+        <translation>Incertitude (un écart-type)</translation>
     </message>
     <message>
         <source>Humidity</source>
@@ -2175,11 +2191,11 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>It sends nothing anywhere and changes no source file.</source>
-        <translation>Il n’envoie rien nulle part et ne modifie aucun fichier source.</translation>
+        <translation>Lapwright n’envoie rien nulle part et ne modifie aucun fichier source.</translation>
     </message>
     <message>
         <source>Its usual key</source>
-        <translation>Touche usuelle</translation>
+        <translation>Touche par défaut</translation>
     </message>
     <message>
         <source>Jan</source>
@@ -2219,11 +2235,11 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Keep what is predicted for the quickest in the book, to be held against what happens</source>
-        <translation>Garder dans le carnet ce qui est prédit pour le plus rapide, pour le comparer à ce qui arrivera</translation>
+        <translation>Garder dans le carnet ce qui est prévu pour le plus rapide, pour le comparer à ce qui arrivera</translation>
     </message>
     <message>
         <source>Keep what is predicted in the book, to be held against what happens</source>
-        <translation>Garder dans le carnet ce qui est prédit, pour le comparer à ce qui arrivera</translation>
+        <translation>Garder dans le carnet ce qui est prévu, pour le comparer à ce qui arrivera</translation>
     </message>
     <message>
         <source>Keep…</source>
@@ -2239,7 +2255,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Kept as rec&amp;ipe</source>
-        <translation>Comme rece&amp;tte</translation>
+        <translation>Nom de la rece&amp;tte</translation>
     </message>
     <message>
         <source>Kept pairings</source>
@@ -2439,7 +2455,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Move a control to see the predicted lap.</source>
-        <translation>Changer une valeur pour voir le tour prédit.</translation>
+        <translation>Changer une valeur pour voir le tour prévu.</translation>
     </message>
     <message>
         <source>Move a further channel</source>
@@ -2491,7 +2507,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Nex&amp;t units</source>
-        <translation>Unités suivant&amp;es</translation>
+        <translation>Chang&amp;er d’unités</translation>
     </message>
     <message>
         <source>No key</source>
@@ -2503,7 +2519,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>No prediction has been judged yet.</source>
-        <translation>Aucune prévision n’a encore été jugée.</translation>
+        <translation>Aucune prévision n’a encore été vérifiée.</translation>
     </message>
     <message>
         <source>No prediction yet: keep what What if or How much wing predicts, and once it was driven it is held against what happened here.</source>
@@ -2579,11 +2595,11 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Note on the segment as &amp;A drove it</source>
-        <translation>Note sur le segment roulé par &amp;A</translation>
+        <translation>Note sur le segment de &amp;A</translation>
     </message>
     <message>
         <source>Note on the segment as &amp;B drove it</source>
-        <translation>Note sur le segment roulé par &amp;B</translation>
+        <translation>Note sur le segment de &amp;B</translation>
     </message>
     <message>
         <source>Note on this &amp;lap</source>
@@ -2611,11 +2627,11 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Nothing is fitted to the laps of %1 yet: compare one of its sessions and look at the Causes page; what the data say of the car is then kept here.</source>
-        <translation>Rien n’est encore ajusté aux tours de %1 : comparer une de ses sessions et regarder la page Causes ; ce que les données disent de la voiture est alors gardé ici.</translation>
+        <translation>Rien n’est encore estimé pour %1 : comparer une de ses sessions et regarder la page Causes ; ce que les données disent de la voiture est alors gardé ici.</translation>
     </message>
     <message>
         <source>Nothing is predicted yet: move a control of What if on the Causes page, then keep it.</source>
-        <translation>Rien n’est encore prédit : changer une valeur de « Et si » sur la page des causes, puis la garder.</translation>
+        <translation>Rien n’est encore prévu : changer une valeur de « Et si » sur la page des causes, puis la garder.</translation>
     </message>
     <message>
         <source>Nothing was guessed, left out or mended.</source>
@@ -2647,7 +2663,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>On average %1 s, 95 % between %2 and %3.</source>
-        <translation>En moyenne %1 s, 95 % entre %2 et %3.</translation>
+        <translation>En moyenne %1 s (intervalle à 95 % : %2 à %3).</translation>
     </message>
     <message>
         <source>On the &amp;track of:</source>
@@ -2655,7 +2671,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Once it was driven, the book&apos;s predictions say what happened (%1).</source>
-        <translation>Une fois roulé, les prévisions du carnet disent ce qui est arrivé (%1).</translation>
+        <translation>Une fois le réglage roulé, les prévisions du carnet diront ce qu’il en est (%1).</translation>
     </message>
     <message>
         <source>One frame &amp;on</source>
@@ -2679,7 +2695,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Only with a clear track behind and where the organiser allows it.</source>
-        <translation>Seulement avec la piste libre derrière et là où l’organisateur le permet.</translation>
+        <translation>Seulement si personne ne suit et là où l’organisateur le permet.</translation>
     </message>
     <message>
         <source>Open</source>
@@ -2695,7 +2711,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Open files…</source>
-        <translation>Ouvrir fichiers…</translation>
+        <translation>Ouvrir des fichiers…</translation>
     </message>
     <message>
         <source>Open logger files</source>
@@ -2747,11 +2763,11 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Pan &amp;back</source>
-        <translation>Décaler en a&amp;rrière</translation>
+        <translation>Décaler vers l’a&amp;rrière</translation>
     </message>
     <message>
         <source>Pan &amp;on</source>
-        <translation>Décaler en a&amp;vant</translation>
+        <translation>Décaler vers l’a&amp;vant</translation>
     </message>
     <message>
         <source>Panel &amp;lower</source>
@@ -2787,7 +2803,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Predicted</source>
-        <translation>Prédit</translation>
+        <translation>Prévu</translation>
     </message>
     <message>
         <source>Predictions</source>
@@ -2799,7 +2815,11 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Predictions, and how often the&amp;y held…</source>
-        <translation>Pré&amp;visions, et combien se sont vérifiées…</translation>
+        <translation>Pré&amp;visions et leur vérification…</translation>
+    </message>
+    <message>
+        <source>Preparing the print…</source>
+        <translation>Préparation de l’impression…</translation>
     </message>
     <message>
         <source>Print…</source>
@@ -2871,7 +2891,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Return names the session that was driven with one, Delete takes it back.</source>
-        <translation>Entrée nomme la session roulée avec l’une d’elles, Suppr la retire.</translation>
+        <translation>Entrée : indiquer la session roulée ainsi ; Suppr : retirer la prévision.</translation>
     </message>
     <message>
         <source>Return opens what is chosen; Shift and the arrows choose several</source>
@@ -2963,7 +2983,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Seen</source>
-        <translation>Remarqué</translation>
+        <translation>Remarque</translation>
     </message>
     <message>
         <source>Seen from above, north up: a lap of %1 m with %2 corners: %3</source>
@@ -3027,7 +3047,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Setup sheet then</source>
-        <translation>Fiche de réglages alors</translation>
+        <translation>Fiche de réglages d’alors</translation>
     </message>
     <message>
         <source>Setup sheets (*.setup.json *.json);;All files (*)</source>
@@ -3079,7 +3099,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Show the chosen segment close &amp;up</source>
-        <translation>Montrer le segment choisi en gros plan (&amp;zoom)</translation>
+        <translation>&amp;Zoomer sur le segment choisi</translation>
     </message>
     <message>
         <source>Show the first three</source>
@@ -3095,7 +3115,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Show this lap be&amp;hind A and B, or no more</source>
-        <translation>Montrer ou non ce tour &amp;derrière A et B</translation>
+        <translation>Afficher ou masquer ce tour &amp;derrière A et B</translation>
     </message>
     <message>
         <source>Show this place on the Compare page</source>
@@ -3219,7 +3239,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Take the &amp;next panel in hand</source>
-        <translation>Prendre le panneau &amp;suivant</translation>
+        <translation>&amp;Sélectionner le panneau suivant</translation>
     </message>
     <message>
         <source>Taken for</source>
@@ -3247,7 +3267,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Text, GPX or NMEA, from any logger. They are read and never changed.</source>
-        <translation>Texte, GPX ou NMEA, de tout enregistreur. Ils sont lus, jamais modifiés.</translation>
+        <translation>Texte, GPX ou NMEA, de n’importe quel enregistreur. Ils sont lus, jamais modifiés.</translation>
     </message>
     <message>
         <source>The book</source>
@@ -3279,7 +3299,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>The car is quickest as it is now: nothing is predicted to change.</source>
-        <translation>La voiture est la plus rapide telle qu’elle est : aucun changement n’est prédit.</translation>
+        <translation>La voiture est la plus rapide telle qu’elle est : aucun changement n’est prévu.</translation>
     </message>
     <message>
         <source>The car of %1 is yours</source>
@@ -3287,7 +3307,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>The change (95 %), times in s a lap</source>
-        <translation>Le changement (95 %), temps en s par tour</translation>
+        <translation>Effet du changement (95 %), s par tour</translation>
     </message>
     <message>
         <source>The change costs %1 a lap</source>
@@ -3323,11 +3343,11 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>The largest part is %1: %2 gains %3 there</source>
-        <translation>La plus grande part est %1 : %2 y gagne %3</translation>
+        <translation>Le plus gros écart est à %1 : %2 y gagne %3</translation>
     </message>
     <message>
         <source>The largest part is probably %1: %2 gains %3 there</source>
-        <translation>La plus grande part est probablement %1 : %2 y gagne %3</translation>
+        <translation>Le plus gros écart est probablement à %1 : %2 y gagne %3</translation>
     </message>
     <message>
         <source>The mass of car %1 is not known: figures are per kilogram, and mass is not a cause of its own. Enter it under Setup.</source>
@@ -3343,7 +3363,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>The next test that tells most</source>
-        <translation>Le prochain essai qui en dit le plus</translation>
+        <translation>L’essai suivant le plus instructif</translation>
     </message>
     <message>
         <source>The program ended before its window was closed. These were open: %1.</source>
@@ -3351,7 +3371,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>The program has no question.</source>
-        <translation>Le programme n’a pas de question.</translation>
+        <translation>Aucune question en suspens.</translation>
     </message>
     <message>
         <source>The program is not sure of %1 columns, marked with a question mark.</source>
@@ -3427,7 +3447,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>There is a %1 &quot;%2&quot; already: the two become one, and all sessions of &quot;%3&quot; are then of &quot;%2&quot;.</source>
-        <translation>Existe déjà (%1) : « %2 ». Les deux n’en font plus qu’un, et toutes les sessions de « %3 » sont alors de « %2 ».</translation>
+        <translation>Existe déjà (%1) : « %2 ». Les deux seront réunis, et toutes les sessions de « %3 » seront alors de « %2 ».</translation>
     </message>
     <message>
         <source>There is no book that can be written: it is what keeps predictions.</source>
@@ -3447,7 +3467,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Time won, s: A up, B down; outline: within its error</source>
-        <translation>Gain, s : A haut, B bas ; contour : dans l’erreur</translation>
+        <translation>Gain, s : A en haut, B en bas ; contour seul : dans l’erreur</translation>
     </message>
     <message>
         <source>Times over the laps</source>
@@ -3483,7 +3503,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Track, unrolled: bumps up are left-handers</source>
-        <translation>Circuit déroulé : bosses en haut = gauches</translation>
+        <translation>Circuit déroulé : bosse en haut = gauche</translation>
     </message>
     <message>
         <source>Trust r&amp;eport of this session</source>
@@ -3523,7 +3543,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Undo brings all of it back; its file stays as it is.</source>
-        <translation>Annuler rétablit tout ; son fichier reste tel quel.</translation>
+        <translation>Annuler la remet en entier ; son fichier reste tel quel.</translation>
     </message>
     <message>
         <source>Unit</source>
@@ -3539,7 +3559,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Use and keep</source>
-        <translation>Utiliser, garder</translation>
+        <translation>Utiliser et garder</translation>
     </message>
     <message>
         <source>Used for files with</source>
@@ -3547,7 +3567,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>Usual key</source>
-        <translation>Usuelle</translation>
+        <translation>Par défaut</translation>
     </message>
     <message>
         <source>Values of the first rows</source>
@@ -3615,7 +3635,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>What happened</source>
-        <translation>Ce qui est arrivé</translation>
+        <translation>Résultat constaté</translation>
     </message>
     <message>
         <source>What if</source>
@@ -3663,7 +3683,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>What was driven since is being looked at…</source>
-        <translation>Ce qui a été roulé depuis est examiné…</translation>
+        <translation>Examen des sessions roulées depuis…</translation>
     </message>
     <message>
         <source>What was open was a part of another book: start the program with that book.</source>
@@ -3818,6 +3838,10 @@ un par ligne : nom: valeur</translation>
         <translation>une image de la vidéo ne peut devenir une image fixe</translation>
     </message>
     <message>
+        <source>a rate beside accelerations: kept as it is</source>
+        <translation>une vitesse de rotation à côté d’accélérations : gardée telle quelle</translation>
+    </message>
+    <message>
         <source>a recipe without a title</source>
         <translation>une recette sans titre</translation>
     </message>
@@ -3847,7 +3871,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>a usual step is worth</source>
-        <translation>un pas habituel vaut</translation>
+        <translation>effet d’un pas courant</translation>
     </message>
     <message>
         <source>aero</source>
@@ -3876,6 +3900,10 @@ un par ligne : nom: valeur</translation>
     <message>
         <source>altitude</source>
         <translation>altitude</translation>
+    </message>
+    <message>
+        <source>an angle beside roll and pitch: kept as it is</source>
+        <translation>un angle à côté du roulis et du tangage : gardé tel quel</translation>
     </message>
     <message>
         <source>an entry of &quot;columns&quot; is no object</source>
@@ -3935,7 +3963,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>bar: 95 % interval; hollow: not decided by the data</source>
-        <translation>barre : intervalle à 95 % ; creux : non tranché par les données</translation>
+        <translation>barre : intervalle à 95 % ; creux : les données ne tranchent pas</translation>
     </message>
     <message>
         <source>baseline</source>
@@ -3962,6 +3990,10 @@ un par ligne : nom: valeur</translation>
         <translation>derrière le dernier segment se trouve la ligne de chrono</translation>
     </message>
     <message>
+        <source>beside a speed from satellites, so taken as the wheels&apos;</source>
+        <translation>à côté d’une vitesse par satellites, donc prise pour celle des roues</translation>
+    </message>
+    <message>
         <source>best %1</source>
         <translation>meilleur %1</translation>
     </message>
@@ -3975,7 +4007,7 @@ un par ligne : nom: valeur</translation>
     </message>
     <message>
         <source>both at the same place%1; B plays %2 times as fast as it was</source>
-        <translation>les deux au même endroit%1 ; B défile à %2 fois sa vitesse réelle</translation>
+        <translation>les deux au même endroit%1 ; B lue à %2 fois sa vitesse réelle</translation>
     </message>
     <message>
         <source>both let go at the same moment%1</source>
@@ -4222,8 +4254,8 @@ un par ligne : nom: valeur</translation>
         <translation>moins de roue libre entre gaz et frein</translation>
     </message>
     <message>
-        <source>coast with the clutch down from %1 to %2 on the longest straight, and enter the drag area that it gives, 2 m (deceleration − %3 m/s²) / (air density × speed²), good to %4 m²</source>
-        <translation>rouler débrayé de %1 à %2 dans la plus longue ligne droite, et saisir la traînée SCx qui en résulte, 2 m (décélération − %3 m/s²) / (densité de l’air × vitesse²), à %4 m² près</translation>
+        <source>coast with the clutch down from %1 to %2 on the longest straight, and enter the drag area that it gives, 2 × mass × (deceleration − %3 m/s²) / (air density × speed²), good to %4 m²</source>
+        <translation>laisser filer, débrayé, de %1 à %2 dans la plus longue ligne droite, et saisir le SCx obtenu, 2 × masse × (décélération − %3 m/s²) / (densité de l’air × vitesse²), à %4 m² près</translation>
     </message>
     <message>
         <source>column &quot;%1&quot;:</source>
@@ -4342,12 +4374,28 @@ yyyy</translation>
         <translation>jours avec fractions</translation>
     </message>
     <message>
+        <source>days with fractions by its values</source>
+        <translation>d’après ses valeurs, des jours avec fractions</translation>
+    </message>
+    <message>
         <source>ddmm.mmmm without marks</source>
         <translation>ddmm.mmmm sans signes</translation>
     </message>
     <message>
         <source>ddmmyy without marks</source>
         <translation>ddmmyy sans séparateurs</translation>
+    </message>
+    <message>
+        <source>degrees and minutes without a mark (ddmm.mmmm) by their size</source>
+        <translation>d’après leur taille, degrés et minutes sans signe (ddmm.mmmm)</translation>
+    </message>
+    <message>
+        <source>degrees by their values</source>
+        <translation>d’après leurs valeurs, des degrés</translation>
+    </message>
+    <message>
+        <source>degrees fit the speed</source>
+        <translation>les degrés vont avec la vitesse</translation>
     </message>
     <message>
         <source>degrees with marks or letters, O is east</source>
@@ -4513,7 +4561,7 @@ puiss.</translation>
     </message>
     <message>
         <source>enter the power at the wheels from a dynamometer, good to 3 %</source>
-        <translation>saisir la puissance à la roue mesurée au banc, à 3 % près</translation>
+        <translation>saisir la puissance aux roues mesurée au banc, à 3 % près</translation>
     </message>
     <message>
         <source>enter the spring rates in the setup (suspension travel was recorded)</source>
@@ -4762,6 +4810,10 @@ appui</translation>
         <translation>comparaison des prévisions avec ce qui a été roulé</translation>
     </message>
     <message>
+        <source>hours, minutes and seconds without marks by its values</source>
+        <translation>d’après ses valeurs, heures, minutes et secondes sans signes</translation>
+    </message>
+    <message>
         <source>hours:minutes:seconds</source>
         <translation>heures:minutes:secondes</translation>
     </message>
@@ -4838,6 +4890,18 @@ appui</translation>
         <translation>ce serait plus que ce que permettent les deux voitures</translation>
     </message>
     <message>
+        <source>its O is east</source>
+        <translation>son O est l’est</translation>
+    </message>
+    <message>
+        <source>its O is west</source>
+        <translation>son O est l’ouest</translation>
+    </message>
+    <message>
+        <source>its cells bear the letters of a %1</source>
+        <translation>ses cellules portent les lettres d’une donnée « %1 »</translation>
+    </message>
+    <message>
         <source>its corners are not those of %1</source>
         <translation>ses virages ne sont pas ceux de %1</translation>
     </message>
@@ -4854,6 +4918,10 @@ appui</translation>
         <translation>ses tours sont trop courts ou trop longs pour être des tours</translation>
     </message>
     <message>
+        <source>its name does not say what it is, but it follows %1 in %2</source>
+        <translation>son nom ne dit pas ce que c’est, mais elle suit %1 en %2</translation>
+    </message>
+    <message>
         <source>its name does not say what it is: in %1 it may be the %2, which nothing else in the file confirms, kept without a meaning</source>
         <translation>son nom ne dit pas ce qu’elle est : en %1, elle peut être « %2 », ce que rien d’autre ne confirme dans le fichier, gardée sans signification</translation>
     </message>
@@ -4866,12 +4934,32 @@ appui</translation>
         <translation>son nom ne dit pas ce qu’elle est : prise comme %1 en %2, car elle suit : %3</translation>
     </message>
     <message>
+        <source>its name is not known, but it moves as %1 does</source>
+        <translation>son nom est inconnu, mais elle varie comme %1</translation>
+    </message>
+    <message>
+        <source>its name is not known, but its readings advance evenly like a clock&apos;s</source>
+        <translation>son nom est inconnu, mais ses valeurs avancent régulièrement comme une horloge</translation>
+    </message>
+    <message>
+        <source>its name is not known, but its values look like a position</source>
+        <translation>son nom est inconnu, mais ses valeurs ressemblent à une position</translation>
+    </message>
+    <message>
+        <source>its name is not known: kept as it is</source>
+        <translation>son nom est inconnu : gardée telle quelle</translation>
+    </message>
+    <message>
         <source>its name says %1, but its cells cannot be read as that: not used</source>
         <translation>son nom dit %1, mais ses cellules ne peuvent être lues ainsi : non utilisée</translation>
     </message>
     <message>
         <source>its name says an axis and no direction: taken as the %1 one</source>
         <translation>son nom dit un axe, mais pas de direction : prise comme accélération %1</translation>
+    </message>
+    <message>
+        <source>its name says on which side of zero it lies</source>
+        <translation>son nom dit de quel côté de zéro elle se trouve</translation>
     </message>
     <message>
         <source>its sentences bear no checksum: damage in them cannot be found</source>
@@ -4955,7 +5043,7 @@ appui</translation>
     </message>
     <message>
         <source>lap time against now, s</source>
-        <translation>temps au tour / actuel, s</translation>
+        <translation>écart de temps au tour, s</translation>
     </message>
     <message>
         <source>lap, to be A</source>
@@ -4984,6 +5072,10 @@ appui</translation>
     <message>
         <source>latitude</source>
         <translation>latitude</translation>
+    </message>
+    <message>
+        <source>latitude and longitude are the position: kept as it is</source>
+        <translation>la latitude et la longitude sont la position : gardée telle quelle</translation>
     </message>
     <message>
         <source>latitude and longitude fit the speed only when they are exchanged: taken so</source>
@@ -5052,6 +5144,10 @@ appui</translation>
     <message>
         <source>letter, O is west</source>
         <translation>lettre, O = ouest</translation>
+    </message>
+    <message>
+        <source>letters beside the %1</source>
+        <translation>lettres à côté de « %1 »</translation>
     </message>
     <message>
         <source>level</source>
@@ -5162,8 +5258,20 @@ appui</translation>
         <translation>mesure de chaque tour</translation>
     </message>
     <message>
+        <source>microseconds since 1970 by their size</source>
+        <translation>d’après leur taille, microsecondes depuis 1970</translation>
+    </message>
+    <message>
+        <source>milliseconds since 1970 by their size</source>
+        <translation>d’après leur taille, millisecondes depuis 1970</translation>
+    </message>
+    <message>
         <source>min/top A</source>
         <translation>min/max A</translation>
+    </message>
+    <message>
+        <source>minutes of arc by their size</source>
+        <translation>d’après leur taille, minutes d’arc</translation>
     </message>
     <message>
         <source>missed: it was %1</source>
@@ -5230,8 +5338,20 @@ appui</translation>
         <translation>nommez ce qui sera changé, tel que ce sera écrit alors</translation>
     </message>
     <message>
+        <source>named &quot;%1&quot;</source>
+        <translation>nommée « %1 »</translation>
+    </message>
+    <message>
+        <source>named &quot;%1&quot;; no unit written, %2 fits %3 to %4 %</source>
+        <translation>nommée « %1 » ; aucune unité écrite, %2 va avec %3 à %4 % près</translation>
+    </message>
+    <message>
         <source>names of %1</source>
         <translation>les noms de %1</translation>
+    </message>
+    <message>
+        <source>nanoseconds since 1970 by their size</source>
+        <translation>d’après leur taille, nanosecondes depuis 1970</translation>
     </message>
     <message>
         <source>needs mass</source>
@@ -5314,6 +5434,10 @@ appui</translation>
         <translation>aucun décalage ne ressort où l’image tourne comme la voiture</translation>
     </message>
     <message>
+        <source>no other clock stands in the file, and it advances evenly from row to row</source>
+        <translation>le fichier n’a pas d’autre horloge, et elle avance régulièrement de ligne en ligne</translation>
+    </message>
+    <message>
         <source>no place is passed twice in the same direction, so there are no laps</source>
         <translation>aucun endroit n’est passé deux fois dans le même sens, donc il n’y a pas de tours</translation>
     </message>
@@ -5378,6 +5502,134 @@ appui</translation>
         <translation>aucune unité n’est écrite ; %1</translation>
     </message>
     <message>
+        <source>no unit written, Pa by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs Pa</translation>
+    </message>
+    <message>
+        <source>no unit written, bar by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs bar</translation>
+    </message>
+    <message>
+        <source>no unit written, beyond 100</source>
+        <translation>aucune unité écrite, au-delà de 100</translation>
+    </message>
+    <message>
+        <source>no unit written, degrees by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs des degrés</translation>
+    </message>
+    <message>
+        <source>no unit written, g by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs g</translation>
+    </message>
+    <message>
+        <source>no unit written, hPa by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs hPa</translation>
+    </message>
+    <message>
+        <source>no unit written, kPa by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs kPa</translation>
+    </message>
+    <message>
+        <source>no unit written, m/s² by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs m/s²</translation>
+    </message>
+    <message>
+        <source>no unit written, mm by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs mm</translation>
+    </message>
+    <message>
+        <source>no unit written, ms by its steps</source>
+        <translation>aucune unité écrite, d’après ses pas ms</translation>
+    </message>
+    <message>
+        <source>no unit written, ms by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs ms</translation>
+    </message>
+    <message>
+        <source>no unit written, parts of one by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs des parts de un</translation>
+    </message>
+    <message>
+        <source>no unit written, percent by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs des pour cent</translation>
+    </message>
+    <message>
+        <source>no unit written, rpm by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs rpm</translation>
+    </message>
+    <message>
+        <source>no unit written, seconds by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs des secondes</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as bar</source>
+        <translation>aucune unité écrite, pris pour bar</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as degrees</source>
+        <translation>aucune unité écrite, pris pour des degrés</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as g</source>
+        <translation>aucune unité écrite, pris pour g</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as km/h</source>
+        <translation>aucune unité écrite, pris pour km/h</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as metres</source>
+        <translation>aucune unité écrite, pris pour des mètres</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as ms</source>
+        <translation>aucune unité écrite, pris pour ms</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as percent</source>
+        <translation>aucune unité écrite, pris pour des pour cent</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as psi</source>
+        <translation>aucune unité écrite, pris pour psi</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as rad/s</source>
+        <translation>aucune unité écrite, pris pour rad/s</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as rpm</source>
+        <translation>aucune unité écrite, pris pour rpm</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as seconds</source>
+        <translation>aucune unité écrite, pris pour des secondes</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as °C</source>
+        <translation>aucune unité écrite, pris pour °C</translation>
+    </message>
+    <message>
+        <source>no unit written, thousands a minute by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs des milliers par minute</translation>
+    </message>
+    <message>
+        <source>no unit written, thousandths of g by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs des millièmes de g</translation>
+    </message>
+    <message>
+        <source>no unit written, °/s by its values</source>
+        <translation>aucune unité écrite, d’après ses valeurs °/s</translation>
+    </message>
+    <message>
+        <source>no unit written, µs by its size</source>
+        <translation>aucune unité écrite, d’après sa taille µs</translation>
+    </message>
+    <message>
+        <source>no unit written, µs by its steps</source>
+        <translation>aucune unité écrite, d’après ses pas µs</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation>aucun</translation>
     </message>
@@ -5396,6 +5648,10 @@ appui</translation>
     <message>
         <source>not every session says when it was driven: they are taken in the order given</source>
         <translation>toutes les sessions ne disent pas quand elles ont été roulées : elles sont prises dans l’ordre donné</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>non indiqué</translation>
     </message>
     <message>
         <source>not in step: move the offset until the picture is where the cursor is</source>
@@ -5528,6 +5784,10 @@ appui</translation>
         <translation>séparation des positions</translation>
     </message>
     <message>
+        <source>parts of a day by its steps</source>
+        <translation>d’après ses pas, des parts de jour</translation>
+    </message>
+    <message>
         <source>parts of one</source>
         <translation>parties de un</translation>
     </message>
@@ -5569,11 +5829,11 @@ appui</translation>
     </message>
     <message>
         <source>power at the wheels</source>
-        <translation>puissance à la roue</translation>
+        <translation>puissance aux roues</translation>
     </message>
     <message>
         <source>power at the wheels, W on a kg</source>
-        <translation>puissance à la roue, W par kg</translation>
+        <translation>puissance aux roues, W par kg</translation>
     </message>
     <message>
         <source>power is the mean over the engine speeds of the straights, %1 to %2 rpm; over them it hardly changes</source>
@@ -5630,6 +5890,10 @@ appui</translation>
     <message>
         <source>quickest clean lap %1, %2</source>
         <translation>tour propre le plus rapide %1, %2</translation>
+    </message>
+    <message>
+        <source>radians fit the speed</source>
+        <translation>les radians vont avec la vitesse</translation>
     </message>
     <message>
         <source>read as %1</source>
@@ -5708,6 +5972,10 @@ appui</translation>
         <translation>s par tour</translation>
     </message>
     <message>
+        <source>said by %1</source>
+        <translation>dit par %1</translation>
+    </message>
+    <message>
         <source>satellites</source>
         <translation>satellites</translation>
     </message>
@@ -5718,6 +5986,14 @@ appui</translation>
     <message>
         <source>say which session was driven with it</source>
         <translation>dites quelle session a été roulée avec</translation>
+    </message>
+    <message>
+        <source>seconds by its steps</source>
+        <translation>d’après ses pas, des secondes</translation>
+    </message>
+    <message>
+        <source>seconds since 1970 by their size</source>
+        <translation>d’après leur taille, secondes depuis 1970</translation>
     </message>
     <message>
         <source>see README.md for what a setup sheet holds</source>
@@ -5822,6 +6098,10 @@ appui</translation>
     <message>
         <source>slowest point</source>
         <translation>point le plus lent</translation>
+    </message>
+    <message>
+        <source>so it fits the motion</source>
+        <translation>ainsi cela va avec le mouvement</translation>
     </message>
     <message>
         <source>sound and picture disagree by %1 s: by the sound %2, by the picture %3</source>
@@ -6673,7 +6953,7 @@ appui</translation>
     </message>
     <message>
         <source>three laps, three with one step of the wing, three as before, held together as a trial</source>
-        <translation>trois tours, trois avec un cran d’aileron, trois comme avant, comparés en un essai</translation>
+        <translation>trois tours tels quels, trois avec un cran d’aileron, trois de nouveau tels quels, comparés dans un essai de réglage</translation>
     </message>
     <message>
         <source>throttle</source>
@@ -6741,7 +7021,7 @@ appui</translation>
     </message>
     <message>
         <source>traffic, a mistake, a flag; Return without a word does too</source>
-        <translation>trafic, erreur, drapeau ; Entrée sans un mot suffit aussi</translation>
+        <translation>trafic, erreur, drapeau… ou Entrée sans rien écrire</translation>
     </message>
     <message>
         <source>turn-in</source>
@@ -6761,11 +7041,11 @@ appui</translation>
     </message>
     <message>
         <source>tyres used</source>
-        <translation>pneus exploités</translation>
+        <translation>exploitation des pneus</translation>
     </message>
     <message>
         <source>tyres used in corners</source>
-        <translation>pneus exploités en virage</translation>
+        <translation>exploitation des pneus en virage</translation>
     </message>
     <message>
         <source>uncertainty of the mass</source>
@@ -6774,6 +7054,14 @@ appui</translation>
     <message>
         <source>under %1</source>
         <translation>moins de %1</translation>
+    </message>
+    <message>
+        <source>unit %1 as its cells write</source>
+        <translation>unité %1 comme l’écrivent ses cellules</translation>
+    </message>
+    <message>
+        <source>unit %1 as written</source>
+        <translation>unité %1 comme écrit</translation>
     </message>
     <message>
         <source>units that are not written were told from the values: %1</source>
@@ -6844,6 +7132,14 @@ appui</translation>
         <translation>tour entier</translation>
     </message>
     <message>
+        <source>whole parts of a degree by their size</source>
+        <translation>d’après leur taille, parties entières d’un degré</translation>
+    </message>
+    <message>
+        <source>whole ten-millionths of a degree by their size</source>
+        <translation>d’après leur taille, dix-millionièmes de degré entiers</translation>
+    </message>
+    <message>
         <source>with the change</source>
         <translation>avec le changement</translation>
     </message>
@@ -6890,6 +7186,10 @@ appui</translation>
     <message>
         <source>write the recipe again from the column dialog</source>
         <translation>écrire la recette de nouveau depuis la fenêtre des colonnes</translation>
+    </message>
+    <message>
+        <source>written like the %1</source>
+        <translation>écrite comme « %1 »</translation>
     </message>
     <message>
         <source>yaw rate</source>

@@ -70,6 +70,10 @@ Note: %1</source>
         <translation>このキーは今「%1」に割り当てられています。割り当てると、そちらは使えなくなります。</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; is taken as the %2</source>
+        <translation>「%1」を%2としました</translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; is taken as the %2, this one kept without a meaning</source>
         <translation>「%1」を%2と解釈し、この列は意味を付けずに残しました</translation>
     </message>
@@ -251,11 +255,11 @@ Note: %1</source>
     </message>
     <message>
         <source>%1 are probably worth %2 a lap to %3, most %4</source>
-        <translation>%1の差は%4、おそらく%3に1周%2有利です</translation>
+        <translation>%1の差は%4、おそらく%3に1周あたり%2有利です</translation>
     </message>
     <message>
         <source>%1 are worth %2 a lap to %3, most %4</source>
-        <translation>%1の差は%4、%3に1周%2有利です</translation>
+        <translation>%1の差は%4、%3に1周あたり%2有利です</translation>
     </message>
     <message>
         <source>%1 as a first step</source>
@@ -338,6 +342,18 @@ Note: %1</source>
         <translation>%1項目</translation>
     </message>
     <message>
+        <source>%1 fit the speed</source>
+        <translation>%1が速度と合います</translation>
+    </message>
+    <message>
+        <source>%1 fits the positions</source>
+        <translation>%1が位置と合います</translation>
+    </message>
+    <message>
+        <source>%1 fits the speed between the positions</source>
+        <translation>%1が位置間の速度と合います</translation>
+    </message>
+    <message>
         <source>%1 gap in %2 and what was sampled with it, the longest of %3 s at %4 s</source>
         <translation>%2と同時に記録した値に欠落が%1か所、最長は%4 sの時点の%3 s</translation>
     </message>
@@ -383,11 +399,11 @@ Note: %1</source>
     </message>
     <message>
         <source>%1 is probably worth %2 a lap to %3, most %4</source>
-        <translation>%1の差は%4、おそらく%3に1周%2有利です</translation>
+        <translation>%1の差は%4、おそらく%3に1周あたり%2有利です</translation>
     </message>
     <message>
         <source>%1 is probably worth %2 a lap to %3, most %4.</source>
-        <translation>%1の差は%4、おそらく%3に1周%2有利です。</translation>
+        <translation>%1の差は%4、おそらく%3に1周あたり%2有利です。</translation>
     </message>
     <message>
         <source>%1 is quicker in %2, by %3.</source>
@@ -419,11 +435,11 @@ Note: %1</source>
     </message>
     <message>
         <source>%1 is worth %2 a lap to %3, most %4</source>
-        <translation>%1の差は%4、%3に1周%2有利です</translation>
+        <translation>%1の差は%4、%3に1周あたり%2有利です</translation>
     </message>
     <message>
         <source>%1 is worth %2 a lap to %3, most %4.</source>
-        <translation>%1の差は%4、%3に1周%2有利です。</translation>
+        <translation>%1の差は%4、%3に1周あたり%2有利です。</translation>
     </message>
     <message>
         <source>%1 is written, but by its values %2 is plausible too: taken as written</source>
@@ -495,7 +511,7 @@ Note: %1</source>
     </message>
     <message>
         <source>%1 no fit</source>
-        <translation>%1 不適合</translation>
+        <translation>%1 モデル外</translation>
     </message>
     <message>
         <source>%1 notes</source>
@@ -1195,11 +1211,11 @@ Note: %1</source>
     </message>
     <message>
         <source>&amp;Values fill the view</source>
-        <translation>縦軸を値に合わせる(&amp;V)</translation>
+        <translation>縦軸を自動調整(&amp;V)</translation>
     </message>
     <message>
         <source>&amp;Videos of both beside the traces</source>
-        <translation>両車の動画をグラフの横に(&amp;V)</translation>
+        <translation>両車の動画をグラフの横に表示(&amp;V)</translation>
     </message>
     <message>
         <source>&amp;View</source>
@@ -1431,7 +1447,7 @@ Note: %1</source>
     </message>
     <message>
         <source>A mark for each flying lap, hollow where it is not clean; the line runs through the later half of the laps, with the 95 % interval of its end.</source>
-        <translation>印は計測ラップ、白抜きはクリアラップでないもの。線は後半のラップを通り、終点に95 % 範囲を付けています。</translation>
+        <translation>点は計測ラップ、白抜きはクリアラップ以外。線は後半のラップを通り、終点に95 % 範囲を付けています。</translation>
     </message>
     <message>
         <source>A m² of downforce &amp;costs, in m² of drag:</source>
@@ -1471,11 +1487,11 @@ Note: %1</source>
     </message>
     <message>
         <source>All cars</source>
-        <translation>全車両</translation>
+        <translation>すべての車</translation>
     </message>
     <message>
         <source>All clean laps, quick is left; the ring is this lap</source>
-        <translation>全クリアラップ、左ほど速い。輪はこのラップ</translation>
+        <translation>全クリアラップ（左ほど速い）。丸囲みはこのラップ</translation>
     </message>
     <message>
         <source>All segments</source>
@@ -1503,7 +1519,7 @@ Note: %1</source>
     </message>
     <message>
         <source>Any car</source>
-        <translation>全車両</translation>
+        <translation>すべての車</translation>
     </message>
     <message>
         <source>Any driver</source>
@@ -1527,7 +1543,7 @@ Note: %1</source>
     </message>
     <message>
         <source>As it is</source>
-        <translation>現状</translation>
+        <translation>変更なし</translation>
     </message>
     <message>
         <source>As the &amp;system</source>
@@ -1733,7 +1749,7 @@ wing angle=7 deg; splitter=46 mm。空のままにして、あとでセッショ
     </message>
     <message>
         <source>Compared</source>
-        <translation>比較日</translation>
+        <translation>比較日時</translation>
     </message>
     <message>
         <source>Compared last</source>
@@ -1777,11 +1793,11 @@ wing angle=7 deg; splitter=46 mm。空のままにして、あとでセッショ
     </message>
     <message>
         <source>Cornering as driven, which is tyres, downforce and how much of them the drivers use, is probably worth %1 a lap to %2, most %3%4.</source>
-        <translation>実走の旋回（タイヤ、ダウンフォースと、ドライバーがそれを使う度合い）は%3、おそらく%2に1周%1有利です%4。</translation>
+        <translation>実走の旋回（タイヤ、ダウンフォースと、ドライバーがそれを使う度合い）は%3、おそらく%2に1周あたり%1有利です%4。</translation>
     </message>
     <message>
         <source>Cornering as driven, which is tyres, downforce and how much of them the drivers use, is worth %1 a lap to %2, most %3%4.</source>
-        <translation>実走の旋回（タイヤ、ダウンフォースと、ドライバーがそれを使う度合い）は%3、%2に1周%1有利です%4。</translation>
+        <translation>実走の旋回（タイヤ、ダウンフォースと、ドライバーがそれを使う度合い）は%3、%2に1周あたり%1有利です%4。</translation>
     </message>
     <message>
         <source>Corners</source>
@@ -1929,7 +1945,7 @@ wing angle=7 deg; splitter=46 mm。空のままにして、あとでセッショ
     </message>
     <message>
         <source>Each number is seconds, with the letter and in the colour of whoever it favours; a row adds up to what was measured. Filled: surely so. Dotted: may be chance. Of it: a part of the column before, bare where that is known better.</source>
-        <translation>数値はすべて秒で、得をした側の文字と色で示します。1行を合計すると実測値になります。塗り: 確実。点線の枠: 偶然かもしれません。「うち」: 左の列の内訳。左の列のほうが確かなところでは枠も塗りも付けません。</translation>
+        <translation>数値はすべて秒で、得をした側の文字と色で示します。各行の合計が実測値です。塗り: 確実。点線の枠: 偶然かもしれません。「うち」: 左の列の内訳。左の列のほうが確かなところでは枠も塗りも付けません。</translation>
     </message>
     <message>
         <source>Engine used: A %1, B %2</source>
@@ -2029,7 +2045,7 @@ wing angle=7 deg; splitter=46 mm。空のままにして、あとでセッショ
     </message>
     <message>
         <source>Full t&amp;hrottle again</source>
-        <translation>再び全開(&amp;H)</translation>
+        <translation>全開復帰(&amp;H)</translation>
     </message>
     <message>
         <source>Full throttle</source>
@@ -2315,7 +2331,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>Lateral, from motion</source>
-        <translation>横G、動きから</translation>
+        <translation>横G（算出）</translation>
     </message>
     <message>
         <source>Learnin&amp;g: laps and corners over the session…</source>
@@ -2367,7 +2383,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>Longitudinal, from motion</source>
-        <translation>前後G、動きから</translation>
+        <translation>前後G（算出）</translation>
     </message>
     <message>
         <source>Loo&amp;k</source>
@@ -2703,7 +2719,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>Open sessions</source>
-        <translation>開いたセッション</translation>
+        <translation>開いているセッション</translation>
     </message>
     <message>
         <source>Open them again</source>
@@ -2802,6 +2818,10 @@ one a line: name: value</source>
         <translation>予測と的中率(&amp;F)…</translation>
     </message>
     <message>
+        <source>Preparing the print…</source>
+        <translation>印刷を準備しています…</translation>
+    </message>
+    <message>
         <source>Print…</source>
         <translation>印刷…</translation>
     </message>
@@ -2827,7 +2847,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>Read as</source>
-        <translation>読み値</translation>
+        <translation>読み取り値</translation>
     </message>
     <message>
         <source>Read by</source>
@@ -3147,7 +3167,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>St&amp;ills of both videos, a page</source>
-        <translation>両車の静止画を1ページ(&amp;I)</translation>
+        <translation>両車の静止画ページを追加(&amp;I)</translation>
     </message>
     <message>
         <source>Start straight</source>
@@ -3187,7 +3207,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>Sure?</source>
-        <translation>確実?</translation>
+        <translation>有意差</translation>
     </message>
     <message>
         <source>Swap A and B</source>
@@ -3343,7 +3363,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>The next test that tells most</source>
-        <translation>いちばん多くがわかる次のテスト</translation>
+        <translation>次に行うと最も多くわかるテスト</translation>
     </message>
     <message>
         <source>The program ended before its window was closed. These were open: %1.</source>
@@ -3423,7 +3443,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>There are none yet. One is kept whenever the columns of a file are answered for.</source>
-        <translation>まだありません。ファイルの列の質問に答えると、レシピが1つ保存されます。</translation>
+        <translation>レシピはまだありません。列の確認を終えると1件保存されます。</translation>
     </message>
     <message>
         <source>There is a %1 &quot;%2&quot; already: the two become one, and all sessions of &quot;%3&quot; are then of &quot;%2&quot;.</source>
@@ -3483,7 +3503,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>Track, unrolled: bumps up are left-handers</source>
-        <translation>コース展開図: 上の山は左コーナー</translation>
+        <translation>コース曲率: 上が左コーナー</translation>
     </message>
     <message>
         <source>Trust r&amp;eport of this session</source>
@@ -3539,11 +3559,11 @@ one a line: name: value</source>
     </message>
     <message>
         <source>Use and keep</source>
-        <translation>使って保存</translation>
+        <translation>適用して保存</translation>
     </message>
     <message>
         <source>Used for files with</source>
-        <translation>対象ファイルの形</translation>
+        <translation>対象ファイルの形式</translation>
     </message>
     <message>
         <source>Usual key</source>
@@ -3583,7 +3603,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>Video…</source>
-        <translation>動画…</translation>
+        <translation>動画を選択…</translation>
     </message>
     <message>
         <source>What %1 are worth cannot be told.</source>
@@ -3818,6 +3838,10 @@ one a line: name: value</source>
         <translation>動画の画像を静止画にできません</translation>
     </message>
     <message>
+        <source>a rate beside accelerations: kept as it is</source>
+        <translation>加速度と並ぶ角速度: そのまま保持</translation>
+    </message>
+    <message>
         <source>a recipe without a title</source>
         <translation>名前のないレシピ</translation>
     </message>
@@ -3847,7 +3871,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>a usual step is worth</source>
-        <translation>標準の1段の効果</translation>
+        <translation>標準1段あたりの効果</translation>
     </message>
     <message>
         <source>aero</source>
@@ -3876,6 +3900,10 @@ one a line: name: value</source>
     <message>
         <source>altitude</source>
         <translation>標高</translation>
+    </message>
+    <message>
+        <source>an angle beside roll and pitch: kept as it is</source>
+        <translation>ロール・ピッチと並ぶ角度: そのまま保持</translation>
     </message>
     <message>
         <source>an entry of &quot;columns&quot; is no object</source>
@@ -3907,7 +3935,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>as it is</source>
-        <translation>現状</translation>
+        <translation>変更なし</translation>
     </message>
     <message>
         <source>as much as now</source>
@@ -3915,7 +3943,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>as the time</source>
-        <translation>時刻のとおり</translation>
+        <translation>時刻列から</translation>
     </message>
     <message>
         <source>as you say</source>
@@ -3935,7 +3963,7 @@ one a line: name: value</source>
     </message>
     <message>
         <source>bar: 95 % interval; hollow: not decided by the data</source>
-        <translation>縦棒: 95 % 範囲、白抜き: データで決まらない値</translation>
+        <translation>縦棒: 95 % 範囲、白抜き: データだけでは決まらない値</translation>
     </message>
     <message>
         <source>baseline</source>
@@ -3960,6 +3988,10 @@ one a line: name: value</source>
     <message>
         <source>behind the last segment lies the timing line</source>
         <translation>最後の区間の次は計測ラインです</translation>
+    </message>
+    <message>
+        <source>beside a speed from satellites, so taken as the wheels&apos;</source>
+        <translation>衛星による速度が別にあるため、車輪速としました</translation>
     </message>
     <message>
         <source>best %1</source>
@@ -4222,8 +4254,8 @@ one a line: name: value</source>
         <translation>アクセルとブレーキの間の惰性を減らす</translation>
     </message>
     <message>
-        <source>coast with the clutch down from %1 to %2 on the longest straight, and enter the drag area that it gives, 2 m (deceleration − %3 m/s²) / (air density × speed²), good to %4 m²</source>
-        <translation>最も長いストレートをクラッチを切って%1から%2まで惰性で走り、2 m (減速度 − %3 m/s²) / (空気密度 × 速度²) で求めた空気抵抗面積を入力、精度 %4 m²</translation>
+        <source>coast with the clutch down from %1 to %2 on the longest straight, and enter the drag area that it gives, 2 × mass × (deceleration − %3 m/s²) / (air density × speed²), good to %4 m²</source>
+        <translation>最も長いストレートをクラッチを切って%1から%2まで惰性で走り、2 × 質量 × (減速度 − %3 m/s²) / (空気密度 × 速度²) で求めた空気抵抗面積を入力、精度 %4 m²</translation>
     </message>
     <message>
         <source>column &quot;%1&quot;:</source>
@@ -4342,12 +4374,28 @@ M月d日</translation>
         <translation>小数つきの日数</translation>
     </message>
     <message>
+        <source>days with fractions by its values</source>
+        <translation>値から見て、小数を含む日数</translation>
+    </message>
+    <message>
         <source>ddmm.mmmm without marks</source>
         <translation>区切りなしddmm.mmmm</translation>
     </message>
     <message>
         <source>ddmmyy without marks</source>
         <translation>区切りなしddmmyy</translation>
+    </message>
+    <message>
+        <source>degrees and minutes without a mark (ddmm.mmmm) by their size</source>
+        <translation>大きさから見て、記号なしの度分 (ddmm.mmmm)</translation>
+    </message>
+    <message>
+        <source>degrees by their values</source>
+        <translation>値から見て度</translation>
+    </message>
+    <message>
+        <source>degrees fit the speed</source>
+        <translation>度が速度と合います</translation>
     </message>
     <message>
         <source>degrees with marks or letters, O is east</source>
@@ -4399,7 +4447,7 @@ M月d日</translation>
     </message>
     <message>
         <source>downforce more than now, m²</source>
-        <translation>今より増えるダウンフォース, m²</translation>
+        <translation>ダウンフォース増加量, m²</translation>
     </message>
     <message>
         <source>downforce more than now, m² on a tonne</source>
@@ -4739,7 +4787,7 @@ DF</translation>
     </message>
     <message>
         <source>grip as used</source>
-        <translation>使用グリップ</translation>
+        <translation>使ったグリップ</translation>
     </message>
     <message>
         <source>held: it was %1</source>
@@ -4760,6 +4808,10 @@ DF</translation>
     <message>
         <source>holding predictions against what was driven</source>
         <translation>予測を実際の走行と比べています</translation>
+    </message>
+    <message>
+        <source>hours, minutes and seconds without marks by its values</source>
+        <translation>値から見て、記号なしの時分秒</translation>
     </message>
     <message>
         <source>hours:minutes:seconds</source>
@@ -4838,6 +4890,18 @@ DF</translation>
         <translation>この2台でありうる大きさを超えています</translation>
     </message>
     <message>
+        <source>its O is east</source>
+        <translation>Oは東</translation>
+    </message>
+    <message>
+        <source>its O is west</source>
+        <translation>Oは西</translation>
+    </message>
+    <message>
+        <source>its cells bear the letters of a %1</source>
+        <translation>セルに%1の文字が付いています</translation>
+    </message>
+    <message>
         <source>its corners are not those of %1</source>
         <translation>コーナーが%1のものと違います</translation>
     </message>
@@ -4854,6 +4918,10 @@ DF</translation>
         <translation>ラップとしては短すぎるか長すぎます</translation>
     </message>
     <message>
+        <source>its name does not say what it is, but it follows %1 in %2</source>
+        <translation>名前からはわかりませんが、%2で%1に従います</translation>
+    </message>
+    <message>
         <source>its name does not say what it is: in %1 it may be the %2, which nothing else in the file confirms, kept without a meaning</source>
         <translation>名前では何かわかりません。%1として見ると%2かもしれませんが、ファイルに裏付けがないため、意味を付けずに残しました</translation>
     </message>
@@ -4866,12 +4934,32 @@ DF</translation>
         <translation>名前では何かわかりませんが、%3に沿って動くため、%1（%2）と解釈</translation>
     </message>
     <message>
+        <source>its name is not known, but it moves as %1 does</source>
+        <translation>名前は不明ですが、%1と同じように動きます</translation>
+    </message>
+    <message>
+        <source>its name is not known, but its readings advance evenly like a clock&apos;s</source>
+        <translation>名前は不明ですが、値が時計のように一定に進みます</translation>
+    </message>
+    <message>
+        <source>its name is not known, but its values look like a position</source>
+        <translation>名前は不明ですが、値が位置のように見えます</translation>
+    </message>
+    <message>
+        <source>its name is not known: kept as it is</source>
+        <translation>名前は不明: そのまま保持</translation>
+    </message>
+    <message>
         <source>its name says %1, but its cells cannot be read as that: not used</source>
         <translation>名前は%1ですが、セルをそのように読めないため使っていません</translation>
     </message>
     <message>
         <source>its name says an axis and no direction: taken as the %1 one</source>
         <translation>名前は軸だけで方向がないため、%1と解釈</translation>
+    </message>
+    <message>
+        <source>its name says on which side of zero it lies</source>
+        <translation>名前から、0のどちら側かがわかります</translation>
     </message>
     <message>
         <source>its sentences bear no checksum: damage in them cannot be found</source>
@@ -4955,7 +5043,7 @@ DF</translation>
     </message>
     <message>
         <source>lap time against now, s</source>
-        <translation>今とのラップタイム差, s</translation>
+        <translation>現状とのラップタイム差, s</translation>
     </message>
     <message>
         <source>lap, to be A</source>
@@ -4984,6 +5072,10 @@ DF</translation>
     <message>
         <source>latitude</source>
         <translation>緯度</translation>
+    </message>
+    <message>
+        <source>latitude and longitude are the position: kept as it is</source>
+        <translation>位置は緯度と経度です: そのまま保持</translation>
     </message>
     <message>
         <source>latitude and longitude fit the speed only when they are exchanged: taken so</source>
@@ -5052,6 +5144,10 @@ DF</translation>
     <message>
         <source>letter, O is west</source>
         <translation>文字、Oは西</translation>
+    </message>
+    <message>
+        <source>letters beside the %1</source>
+        <translation>%1に添えられた文字</translation>
     </message>
     <message>
         <source>level</source>
@@ -5162,8 +5258,20 @@ DF</translation>
         <translation>全ラップを測定中</translation>
     </message>
     <message>
+        <source>microseconds since 1970 by their size</source>
+        <translation>大きさから見て、1970年からのマイクロ秒</translation>
+    </message>
+    <message>
+        <source>milliseconds since 1970 by their size</source>
+        <translation>大きさから見て、1970年からのミリ秒</translation>
+    </message>
+    <message>
         <source>min/top A</source>
         <translation>最低/最高A</translation>
+    </message>
+    <message>
+        <source>minutes of arc by their size</source>
+        <translation>大きさから見て、角度の分</translation>
     </message>
     <message>
         <source>missed: it was %1</source>
@@ -5230,8 +5338,20 @@ DF</translation>
         <translation>変更する項目を、そのとき書く形で指定してください</translation>
     </message>
     <message>
+        <source>named &quot;%1&quot;</source>
+        <translation>名前は「%1」</translation>
+    </message>
+    <message>
+        <source>named &quot;%1&quot;; no unit written, %2 fits %3 to %4 %</source>
+        <translation>名前は「%1」、単位の記載なし、%2が%3と%4 %以内で合います</translation>
+    </message>
+    <message>
         <source>names of %1</source>
         <translation>%1の名前</translation>
+    </message>
+    <message>
+        <source>nanoseconds since 1970 by their size</source>
+        <translation>大きさから見て、1970年からのナノ秒</translation>
     </message>
     <message>
         <source>needs mass</source>
@@ -5314,6 +5434,10 @@ DF</translation>
         <translation>映像の動きが車の旋回に合うずれをはっきり決められません</translation>
     </message>
     <message>
+        <source>no other clock stands in the file, and it advances evenly from row to row</source>
+        <translation>ほかに時計がなく、行ごとに一定に進みます</translation>
+    </message>
+    <message>
         <source>no place is passed twice in the same direction, so there are no laps</source>
         <translation>同じ向きに2回通る場所がないため、ラップがありません</translation>
     </message>
@@ -5378,6 +5502,134 @@ DF</translation>
         <translation>単位が書かれていません。%1</translation>
     </message>
     <message>
+        <source>no unit written, Pa by its values</source>
+        <translation>単位の記載なし、値から見てPa</translation>
+    </message>
+    <message>
+        <source>no unit written, bar by its values</source>
+        <translation>単位の記載なし、値から見てbar</translation>
+    </message>
+    <message>
+        <source>no unit written, beyond 100</source>
+        <translation>単位の記載なし、100を超えます</translation>
+    </message>
+    <message>
+        <source>no unit written, degrees by its values</source>
+        <translation>単位の記載なし、値から見て度</translation>
+    </message>
+    <message>
+        <source>no unit written, g by its values</source>
+        <translation>単位の記載なし、値から見てg</translation>
+    </message>
+    <message>
+        <source>no unit written, hPa by its values</source>
+        <translation>単位の記載なし、値から見てhPa</translation>
+    </message>
+    <message>
+        <source>no unit written, kPa by its values</source>
+        <translation>単位の記載なし、値から見てkPa</translation>
+    </message>
+    <message>
+        <source>no unit written, m/s² by its values</source>
+        <translation>単位の記載なし、値から見てm/s²</translation>
+    </message>
+    <message>
+        <source>no unit written, mm by its values</source>
+        <translation>単位の記載なし、値から見てmm</translation>
+    </message>
+    <message>
+        <source>no unit written, ms by its steps</source>
+        <translation>単位の記載なし、刻みから見てms</translation>
+    </message>
+    <message>
+        <source>no unit written, ms by its values</source>
+        <translation>単位の記載なし、値から見てms</translation>
+    </message>
+    <message>
+        <source>no unit written, parts of one by its values</source>
+        <translation>単位の記載なし、値から見て1に対する割合</translation>
+    </message>
+    <message>
+        <source>no unit written, percent by its values</source>
+        <translation>単位の記載なし、値から見てパーセント</translation>
+    </message>
+    <message>
+        <source>no unit written, rpm by its values</source>
+        <translation>単位の記載なし、値から見てrpm</translation>
+    </message>
+    <message>
+        <source>no unit written, seconds by its values</source>
+        <translation>単位の記載なし、値から見て秒</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as bar</source>
+        <translation>単位の記載なし、barとしました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as degrees</source>
+        <translation>単位の記載なし、度としました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as g</source>
+        <translation>単位の記載なし、gとしました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as km/h</source>
+        <translation>単位の記載なし、km/hとしました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as metres</source>
+        <translation>単位の記載なし、メートルとしました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as ms</source>
+        <translation>単位の記載なし、msとしました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as percent</source>
+        <translation>単位の記載なし、パーセントとしました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as psi</source>
+        <translation>単位の記載なし、psiとしました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as rad/s</source>
+        <translation>単位の記載なし、rad/sとしました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as rpm</source>
+        <translation>単位の記載なし、rpmとしました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as seconds</source>
+        <translation>単位の記載なし、秒としました</translation>
+    </message>
+    <message>
+        <source>no unit written, taken as °C</source>
+        <translation>単位の記載なし、°Cとしました</translation>
+    </message>
+    <message>
+        <source>no unit written, thousands a minute by its values</source>
+        <translation>単位の記載なし、値から見て毎分千回転</translation>
+    </message>
+    <message>
+        <source>no unit written, thousandths of g by its values</source>
+        <translation>単位の記載なし、値から見てgの千分の一</translation>
+    </message>
+    <message>
+        <source>no unit written, °/s by its values</source>
+        <translation>単位の記載なし、値から見て°/s</translation>
+    </message>
+    <message>
+        <source>no unit written, µs by its size</source>
+        <translation>単位の記載なし、大きさから見てµs</translation>
+    </message>
+    <message>
+        <source>no unit written, µs by its steps</source>
+        <translation>単位の記載なし、刻みから見てµs</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation>なし</translation>
     </message>
@@ -5396,6 +5648,10 @@ DF</translation>
     <message>
         <source>not every session says when it was driven: they are taken in the order given</source>
         <translation>走行日時のないセッションがあるため、与えられた順に並べます</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>未入力</translation>
     </message>
     <message>
         <source>not in step: move the offset until the picture is where the cursor is</source>
@@ -5465,7 +5721,7 @@ DF</translation>
     </message>
     <message>
         <source>of it aero</source>
-        <translation>うち空力</translation>
+        <translation>空力計（再掲）</translation>
     </message>
     <message>
         <source>offset of the video of %1</source>
@@ -5526,6 +5782,10 @@ DF</translation>
     <message>
         <source>parting places</source>
         <translation>位置のセルを分割中</translation>
+    </message>
+    <message>
+        <source>parts of a day by its steps</source>
+        <translation>刻みから見て1日に対する割合</translation>
     </message>
     <message>
         <source>parts of one</source>
@@ -5632,6 +5892,10 @@ DF</translation>
         <translation>最速クリアラップ %1、%2</translation>
     </message>
     <message>
+        <source>radians fit the speed</source>
+        <translation>ラジアンが速度と合います</translation>
+    </message>
+    <message>
         <source>read as %1</source>
         <translation>読み値 %1</translation>
     </message>
@@ -5708,6 +5972,10 @@ DF</translation>
         <translation>s/周</translation>
     </message>
     <message>
+        <source>said by %1</source>
+        <translation>%1による指定</translation>
+    </message>
+    <message>
         <source>satellites</source>
         <translation>衛星数</translation>
     </message>
@@ -5718,6 +5986,14 @@ DF</translation>
     <message>
         <source>say which session was driven with it</source>
         <translation>どのセッションで使ったか指定してください</translation>
+    </message>
+    <message>
+        <source>seconds by its steps</source>
+        <translation>刻みから見て秒</translation>
+    </message>
+    <message>
+        <source>seconds since 1970 by their size</source>
+        <translation>大きさから見て、1970年からの秒</translation>
     </message>
     <message>
         <source>see README.md for what a setup sheet holds</source>
@@ -5822,6 +6098,10 @@ DF</translation>
     <message>
         <source>slowest point</source>
         <translation>ボトム</translation>
+    </message>
+    <message>
+        <source>so it fits the motion</source>
+        <translation>これで動きと合います</translation>
     </message>
     <message>
         <source>sound and picture disagree by %1 s: by the sound %2, by the picture %3</source>
@@ -6069,7 +6349,7 @@ DF</translation>
     </message>
     <message>
         <source>the corner that decides</source>
-        <translation>決め手のコーナー</translation>
+        <translation>差が最も大きいコーナー</translation>
     </message>
     <message>
         <source>the disk did not read or write: nothing was changed in the book</source>
@@ -6741,7 +7021,7 @@ DF</translation>
     </message>
     <message>
         <source>traffic, a mistake, a flag; Return without a word does too</source>
-        <translation>他車、ミス、旗など。空欄のままReturnでも可</translation>
+        <translation>他車、ミス、フラッグなど。空欄のままEnterでも可</translation>
     </message>
     <message>
         <source>turn-in</source>
@@ -6774,6 +7054,14 @@ DF</translation>
     <message>
         <source>under %1</source>
         <translation>%1未満</translation>
+    </message>
+    <message>
+        <source>unit %1 as its cells write</source>
+        <translation>単位はセルの記載どおり%1</translation>
+    </message>
+    <message>
+        <source>unit %1 as written</source>
+        <translation>単位は記載どおり%1</translation>
     </message>
     <message>
         <source>units that are not written were told from the values: %1</source>
@@ -6844,6 +7132,14 @@ DF</translation>
         <translation>ラップ全体</translation>
     </message>
     <message>
+        <source>whole parts of a degree by their size</source>
+        <translation>大きさから見て、度の整数分割</translation>
+    </message>
+    <message>
+        <source>whole ten-millionths of a degree by their size</source>
+        <translation>大きさから見て、1000万分の1度の整数</translation>
+    </message>
+    <message>
         <source>with the change</source>
         <translation>変更あり</translation>
     </message>
@@ -6890,6 +7186,10 @@ DF</translation>
     <message>
         <source>write the recipe again from the column dialog</source>
         <translation>列のダイアログからレシピを書き直してください</translation>
+    </message>
+    <message>
+        <source>written like the %1</source>
+        <translation>%1と同じ書き方</translation>
     </message>
     <message>
         <source>yaw rate</source>

@@ -14,7 +14,7 @@ Finder::Finder(std::vector<Destination> destinations, QWidget* parent)
     : QDialog(parent), destinations_(std::move(destinations)), line_(new QLineEdit(this)),
       list_(new QListWidget(this)) {
     setWindowTitle(tr("Go to a corner, session, lap or command"));
-    resize(560, 400);
+    resize(700, 440);
     line_->setPlaceholderText(tr("A few letters of its name"));
     line_->setAccessibleName(tr("Name of a corner, session, lap or command"));
     list_->setFocusPolicy(Qt::NoFocus);

@@ -2,6 +2,7 @@
 #include "ui/dialogs/key_changer.h"
 
 #include "ui/dialogs/key_field.h"
+#include "ui/models/text.h"
 #include "ui/theme/plain_label.h"
 
 #include <QDialogButtonBox>
@@ -91,7 +92,7 @@ void KeyChanger::fill() {
     for (std::size_t i = 0; i < commands_.size(); ++i) {
         const Command& command = commands_[i];
         QTreeWidgetItem& item = *list_->topLevelItem(static_cast<int>(i));
-        item.setText(name_column, command.group + QStringLiteral(": ") + command.name);
+        item.setText(name_column, models::labelled(command.group, command.name));
         item.setToolTip(name_column, item.text(name_column)); // it may be cut
         item.setText(keys_column, keys_text(command.keys));
         item.setText(usual_column, command.keys == command.usual ? QString() : keys_text(command.usual));

@@ -119,7 +119,7 @@ void LearningDialog::add_row(const QString& name, const comparison::LearningCour
     for (int column = 0; column < 6; ++column) {
         auto* item = new QTableWidgetItem(cells[column]);
         const bool stands_out = column == 5 && course.to_win_is_told;
-        if (whole_lap || stands_out) item->setFont(theme::strong(theme::body()));
+        if (whole_lap || stands_out) item->setFont(theme::strong(courses_->font()));
         courses_->setItem(row, column, item);
     }
 }

@@ -170,9 +170,9 @@ void TrialDialog::follow() {
 void TrialDialog::show_report(const std::shared_ptr<const analysis::TrialReport>& report) {
     set_working(false);
     sentence_->setText(text(report->sentence));
-    QStringList lines{text(findings::trial_laps_text(report->trial)) + QLatin1Char('.')};
+    QStringList lines{models::sentence(text(findings::trial_laps_text(report->trial)))};
     for (const std::string& note : report->notes)
-        lines << text(note) + QLatin1Char('.');
+        lines << models::sentence(text(note));
     if (!report->figures) lines << tr("What it did to the car cannot be told: %1.").arg(text(report->no_figures));
     laps_->setText(lines.join(QLatin1Char('\n')));
     effects_->setRowCount(0);
@@ -194,7 +194,7 @@ void TrialDialog::add_row(const std::array<QString, 3>& cells, bool whole_lap) {
     effects_->insertRow(row);
     for (int column = 0; column < static_cast<int>(cells.size()); ++column) {
         auto* item = new QTableWidgetItem(cells[static_cast<std::size_t>(column)]);
-        if (whole_lap) item->setFont(theme::strong(theme::body()));
+        if (whole_lap) item->setFont(theme::strong(effects_->font()));
         effects_->setItem(row, column, item);
     }
 }

@@ -41,7 +41,7 @@ void PairingList::set_pairings(std::vector<PairingSummary> pairings) {
         column(tr("What came out"),
                [](const PairingSummary& one) {
                    const book::Pairing& kept = one.kept.pairing;
-                   return text(kept.title.empty() ? kept.sentence : kept.title + ": " + kept.sentence);
+                   return text(kept.title.empty() ? kept.sentence : base::labelled(kept.title, kept.sentence));
                }),
         column(tr("Compared"),
                [](const PairingSummary& one) { return text(base::date_text(one.kept.pairing.changed_unix_s)); }),

@@ -18,7 +18,16 @@ PredictionList::PredictionList(QObject* parent) : TextTable(parent) {
 
 void PredictionList::set_predictions(std::vector<HeldPrediction> predictions) {
     predictions_ = std::move(predictions);
-    constexpr auto units = base::UnitSystem::metric;
+    fill();
+}
+
+void PredictionList::set_units(base::UnitSystem units) {
+    units_ = units;
+    fill();
+}
+
+void PredictionList::fill() {
+    const base::UnitSystem units = units_;
     const auto column = [this](const QString& title, const auto& say) {
         return column_of(predictions_, title, false, say);
     };
@@ -26,9 +35,11 @@ void PredictionList::set_predictions(std::vector<HeldPrediction> predictions) {
         column(tr("Car"), [](const HeldPrediction& one) { return text_or_dash(one.kept.whose.car); }),
         column(tr("Track"), [](const HeldPrediction& one) { return text_or_dash(one.kept.there.track); }),
         column(tr("Change"),
-               [](const HeldPrediction& one) { return text(analysis::asked_text(one.kept.prediction.asked, units)); }),
+               [units](const HeldPrediction& one) {
+                   return text(analysis::asked_text(one.kept.prediction.asked, units));
+               }),
         column(tr("Setup sheet then"),
-               [](const HeldPrediction& one) {
+               [units](const HeldPrediction& one) {
                    return text_or_dash(analysis::expected_text(one.kept.prediction.expected, units));
                }),
         column(tr("Predicted"),

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/analysis/held_predictions.h"
+#include "core/base/display.h"
 #include "ui/models/text_table.h"
 
 #include <vector>
@@ -26,10 +27,14 @@ class PredictionList : public TextTable {
     explicit PredictionList(QObject* parent = nullptr);
 
     void set_predictions(std::vector<analysis::HeldPrediction> predictions);
+    void set_units(base::UnitSystem units);
     [[nodiscard]] const std::vector<analysis::HeldPrediction>& predictions() const { return predictions_; }
 
   private:
+    void fill();
+
     std::vector<analysis::HeldPrediction> predictions_;
+    base::UnitSystem units_ = base::UnitSystem::metric;
 };
 
 } // namespace lapwright::models

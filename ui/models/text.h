@@ -14,6 +14,15 @@ namespace lapwright::models {
     return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
 }
 
+[[nodiscard]] inline QString labelled(const QString& name, const QString& what) {
+    return text(base::labelled(name.toStdString(), what.toStdString()));
+}
+
+// Ended as the language ends one.
+[[nodiscard]] inline QString sentence(const QString& words) {
+    return text(base::said("%1.", {words.toStdString()}));
+}
+
 // What stands for a thing that is not known.
 inline const QString dash = QStringLiteral("—");
 

@@ -19,7 +19,7 @@ void dress(QCPAxis& axis, const theme::Palette& palette) {
     axis.grid()->setZeroLinePen(QPen(palette.edge, 1.0));
     axis.setLabelFont(theme::small());
     axis.setLabelColor(palette.quiet);
-    axis.setLabelPadding(1);
+    axis.setLabelPadding(5);
 }
 
 void fill_with(QWidget& owner, QCustomPlot& plot) {
@@ -33,7 +33,7 @@ void fill_with(QWidget& owner, QCustomPlot& plot) {
 void begin_anew(QCustomPlot& plot, const theme::Palette& palette) {
     remove_drawings(plot);
     plot.setBackground(QBrush(palette.card));
-    plot.axisRect()->setMinimumMargins(QMargins(2, 6, 8, 2));
+    plot.axisRect()->setMinimumMargins(QMargins(2, 6, 16, 2));
     for (QCPAxis* axis : {plot.xAxis, plot.yAxis})
         dress(*axis, palette);
 }

@@ -51,7 +51,7 @@ QString region_of(const QString& letter, const car::JointRegion& region) {
 
 QString balance_of(const QString& letter, const causes::AeroBalance& balance) {
     if (balance.steps.empty())
-        return balance.untold.empty() ? QString() : letter + QStringLiteral(": ") + text(balance.untold);
+        return balance.untold.empty() ? QString() : models::labelled(letter, text(balance.untold));
     const auto& first = balance.steps.front();
     const auto& last = balance.steps.back();
     const auto step = [](const causes::AeroStep& one) {

@@ -249,7 +249,7 @@ int SeasonPlot::mark_at(const QPointF& place) const {
 
 void SeasonPlot::build() {
     plot_->setBackground(QBrush(palette_.card));
-    plot_->axisRect()->setMinimumMargins(QMargins(2, 6, 10, 2));
+    plot_->axisRect()->setMinimumMargins(QMargins(2, 6, 16, 2));
     dress(*plot_->xAxis, palette_);
     dress(*plot_->yAxis, palette_);
     if (course_.lap_times)

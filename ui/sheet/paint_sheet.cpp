@@ -3,6 +3,7 @@
 // columns (corners; causes, setup, notes), cautions at the foot.
 #include "ui/sheet/paint_sheet.h"
 
+#include "core/base/translation.h"
 #include "core/sheet/svg_map.h"
 #include "core/sheet/svg_plot.h"
 #include "ui/sheet/ink.h"
@@ -258,7 +259,7 @@ Taken paint_setup(QPainter& painter, const Room& left, const Room& right, const 
 std::vector<std::string> driving_lines(const sheet::Sheet& sheet) {
     std::vector<std::string> lines;
     for (const sheet::Pair& pair : sheet.driving)
-        lines.push_back(pair.name + ": " + pair.text);
+        lines.push_back(base::labelled(pair.name, pair.text));
     return lines;
 }
 

@@ -110,11 +110,12 @@ QPalette control_palette(const Palette& p) {
 void apply(const Palette& p) {
     QApplication::setPalette(qt_palette(p));
     QPalette control = control_palette(p);
-    QApplication::setPalette(control, "QSlider"); // of which the highlight is a filling
+    for (const char* const name : {"QSlider", "QListWidget"}) // of which the highlight is a filling
+        QApplication::setPalette(control, name);
     // With the focus a frame has a darker highlight.
     control.setColor(QPalette::Highlight, p.a);
     control.setColor(QPalette::HighlightedText, ink_on(p.a));
-    for (const char* const name : {"QCheckBox", "QComboBox", "QLineEdit", "QPlainTextEdit", "QSpinBox"})
+    for (const char* const name : {"QCheckBox", "QComboBox", "QLineEdit", "QPlainTextEdit", "QAbstractSpinBox"})
         QApplication::setPalette(control, name);
 }
 
@@ -140,11 +141,12 @@ QString style_sheet(const Palette& p) {
         "QLineEdit#inplace { border: 0; border-bottom: 1px dotted %7; padding: 1px 2px; background: transparent; }"
         "QLineEdit#inplace:hover { background: %8; }"
         "QLineEdit#inplace:focus { border-bottom: 1px solid %9; background: %8; }"
-        "QTableView { background: transparent; border: 0; }"
+        "QTableView { background: transparent; border: 0; outline: 0; }" // the row is marked, not a cell
         "QTableView:focus { border: 0; }"
         "QHeaderView { background: transparent; }"
         "QHeaderView::section { background: transparent; border: 0; border-bottom: 1px solid %3; padding: 2px 4px; }"
-        "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; border: 0; }"
+        "QScrollArea, QScrollArea > QWidget#qt_scrollarea_viewport,"
+        " QScrollArea > QWidget#qt_scrollarea_viewport > QWidget { background: transparent; border: 0; }"
         "QSplitter::handle { background: transparent; }"
         "QSplitter::handle:hover { background: %3; }"
         "QMenuBar { background: %1; } QMenuBar::item { padding: 5px 9px; background: transparent; }"

@@ -174,10 +174,16 @@ base::Result<void> Debriefing::save(const QString& path) {
 }
 
 void Debriefing::print(QWidget* parent) {
-    keep_notes();
-    const auto sheet = composed();
-    page_.show_sheet(sheet);
-    if (sheet) preview_and_print(*sheet, page_.options(), parent);
+    if (!compared_) return;
+    page_.say(tr("Preparing the print…"));
+    page_.repaint(); // said first
+    QTimer::singleShot(0, this, [this, parent] {
+        keep_notes();
+        const auto sheet = composed();
+        page_.show_sheet(sheet);
+        page_.say({});
+        if (sheet) preview_and_print(*sheet, page_.options(), parent);
+    });
 }
 
 void Debriefing::ask_and_save(QWidget* parent, Form form) {

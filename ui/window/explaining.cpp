@@ -151,9 +151,8 @@ car::SetupSheet Explaining::known_setup(const SessionKey& key) const {
 void Explaining::look_setups_up() {
     for (std::size_t side = 0; side < 2; ++side)
         known_[side] = setups_.known(sides()[side], parts_.sessions.now());
-    // "none", which has a translation, or where it comes from, which needs none.
     parts_.page.set_setup_words(
-        tr("Setup of A: %1. Setup of B: %2.").arg(tr(known_[0].words.c_str()), tr(known_[1].words.c_str())));
+        tr("Setup of A: %1. Setup of B: %2.").arg(text(known_[0].words), text(known_[1].words)));
 }
 
 } // namespace lapwright::window

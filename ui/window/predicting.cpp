@@ -99,7 +99,7 @@ void Predicting::ask(causes::Side side, book::Prediction prediction, const works
         tr("Car %1: %2, %3 a lap.\n\nHow will the setup sheet say it once it is driven? Write it as\nwing angle=7 deg; "
            "splitter=46 mm, or leave it empty and name the session then.")
             .arg(of_a ? QStringLiteral("A") : QStringLiteral("B"),
-                 text(analysis::asked_text(prediction.asked, base::UnitSystem::metric)),
+                 text(analysis::asked_text(prediction.asked, parts_.pages.sessions().units())),
                  text(findings::lap_change_text(prediction.change))));
     dialog->setOkButtonText(tr("Keep"));
     connect(dialog, &QInputDialog::textValueSelected, this,
@@ -158,7 +158,7 @@ void Predicting::ask_for_driven(const analysis::HeldPrediction& held) {
     }
     auto* dialog = new QInputDialog(&parts_.window);
     dialog->setWindowTitle(tr("Which session was driven with it?"));
-    dialog->setLabelText(text(analysis::asked_text(held.kept.prediction.asked, base::UnitSystem::metric)));
+    dialog->setLabelText(text(analysis::asked_text(held.kept.prediction.asked, parts_.pages.sessions().units())));
     dialog->setComboBoxItems(names);
     dialog->setTextValue(names[chosen]);
     connect(dialog, &QInputDialog::textValueSelected, this,

@@ -27,8 +27,7 @@ QString names_of(const std::vector<std::string>& paths) {
 QString step_words(const bridge::VideoSource& source) {
     using models::text;
     if (source.step())
-        return text(video::offset_words(*source.step())) + QStringLiteral(": ") +
-               text(video::words(source.step()->method));
+        return models::labelled(text(video::offset_words(*source.step())), text(video::words(source.step()->method)));
     if (source.finding()) return tr("the offset is being looked for");
     QString said;
     if (source.is_open()) said = tr("not in step: move the offset until the picture is where the cursor is");

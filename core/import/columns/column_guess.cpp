@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/columns/column_guess.h"
+#include "core/base/translation.h"
 
 #include "core/import/columns/column_relations.h"
 #include "core/import/columns/column_units.h"
@@ -128,8 +129,9 @@ ColumnGuess guess_by_name(const Layout& layout, std::size_t column) {
         guess.unit = Unit::none;
         guess.unit_written = false;
     }
-    guess.reason = named ? "named \"" + guess.name + "\"" : "its name is not known: kept as it is";
-    if (guess.unit_written) guess.reason += ", unit " + guess.unit_text + " as written";
+    guess.reason =
+        named ? base::said("named \"%1\"", {guess.name}) : base::said("its name is not known: kept as it is");
+    if (guess.unit_written) guess.reason += ", " + base::said("unit %1 as written", {guess.unit_text});
     return guess;
 }
 
@@ -147,7 +149,7 @@ void take_unit_of_cells(ColumnGuess& guess, const ColumnValues& values) {
     guess.unit = values.unit;
     guess.unit_text = values.unit_text;
     guess.unit_written = true;
-    guess.reason += ", unit " + guess.unit_text + " as its cells write";
+    guess.reason += ", " + base::said("unit %1 as its cells write", {guess.unit_text});
     if (guess.role == Role::channel) guess.meaning = meaning_with_unit(guess.meaning, guess.unit);
     // "1 %" beside a count is none of a share.
     const bool count = guess.meaning != Meaning::other && recording::quantity(guess.meaning) == Quantity::none;
@@ -210,12 +212,12 @@ void settle_unit(ColumnGuess& guess, const ColumnValues& values, const Samples& 
         if (looks_like_day_count(values) && !guess.unit_written) {
             guess.form = CellForm::day_count;
             guess.unit = Unit::second;
-            guess.reason += "; days with fractions by its values";
+            guess.reason += "; " + base::said("days with fractions by its values");
         } else if (looks_like_packed_clock(values.numbers, values.leading_zeros) &&
                    (values.largest > 6000.0 || values.leading_zeros)) {
             guess.form = CellForm::packed_clock;
             guess.unit = Unit::second;
-            guess.reason += "; hours, minutes and seconds without marks by its values";
+            guess.reason += "; " + base::said("hours, minutes and seconds without marks by its values");
         } else if (base::quantity(guess.unit) != Quantity::time) {
             guess_time_unit(guess, values, median_advance(samples, values.numbers));
         }
@@ -237,7 +239,7 @@ void turn_sided(const Layout& layout, const std::vector<ColumnValues>& values, s
             !positive || is_angle(guess.form))
             continue;
         guess.scale = -guess.scale;
-        guess.reason += "; its name says on which side of zero it lies";
+        guess.reason += "; " + base::said("its name says on which side of zero it lies");
     }
 }
 

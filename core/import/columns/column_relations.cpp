@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/columns/column_relations.h"
+#include "core/base/translation.h"
 
 #include "core/import/columns/time_choice.h"
 #include "core/import/text/words.h"
@@ -33,7 +34,7 @@ void match_positions(std::vector<ColumnGuess>& guesses) {
     const auto copy = [](const ColumnGuess& from, ColumnGuess& to) {
         to.form = from.form;
         to.scale = from.scale;
-        to.reason += "; written like the " + std::string(recording::name(from.meaning));
+        to.reason += "; " + base::said("written like the %1", {recording::words(from.meaning)});
         to.confidence = std::min(to.confidence, from.confidence);
     };
     const auto unusual = [](const ColumnGuess& guess) {
@@ -63,7 +64,7 @@ void part_speeds(std::vector<ColumnGuess>& guesses) {
         if (!is_speed(guess) || guess.from_satellites) continue;
         guess.meaning = Meaning::wheel_speed;
         guess.confidence = std::min(guess.confidence, 0.7);
-        guess.reason += "; beside a speed from satellites, so taken as the wheels'";
+        guess.reason += "; " + base::said("beside a speed from satellites, so taken as the wheels'");
     }
 }
 
@@ -83,8 +84,8 @@ void settle_by_company(std::vector<ColumnGuess>& guesses) {
         guess.meaning = Meaning::other;
         guess.unit = Unit::none;
         guess.doubt.clear();
-        guess.reason =
-            angle ? "an angle beside roll and pitch: kept as it is" : "a rate beside accelerations: kept as it is";
+        guess.reason = angle ? base::said("an angle beside roll and pitch: kept as it is")
+                             : base::said("a rate beside accelerations: kept as it is");
     }
 }
 
@@ -101,7 +102,7 @@ void leave_bare_letters(std::vector<ColumnGuess>& guesses) {
         guess.meaning = Meaning::other;
         guess.unit = Unit::none;
         guess.doubt.clear();
-        guess.reason = "latitude and longitude are the position: kept as it is";
+        guess.reason = base::said("latitude and longitude are the position: kept as it is");
     }
 }
 
@@ -137,7 +138,8 @@ void keep_one_of_each(std::vector<ColumnGuess>& guesses, const std::vector<Colum
             if (!is_it(i) || i == *best) continue;
             guesses[i].meaning = Meaning::other;
             guesses[i].doubt.clear();
-            guesses[i].reason = "\"" + guesses[*best].name + "\" is taken as the " + spoken_meaning(meaning);
+            guesses[i].reason =
+                base::said("\"%1\" is taken as the %2", {guesses[*best].name, recording::words(meaning)});
             const bool as_well = guesses[i].confidence > guesses[*best].confidence - as_sure;
             const bool matters =
                 meaning == Meaning::latitude || meaning == Meaning::speed || meaning == Meaning::lap_number;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/translation.h"
 #include "core/import/columns/column_relations.h"
 
 #include "core/import/text/words.h"
@@ -83,7 +84,7 @@ void find_unnamed_letters(const Samples& samples, const std::vector<ColumnValues
         guess.role = role;
         guess.unit = base::Unit::none;
         guess.confidence = 0.7;
-        guess.reason = "letters beside the " + std::string(recording::name(meaning));
+        guess.reason = base::said("letters beside the %1", {recording::words(meaning)});
     }
 }
 
@@ -104,7 +105,7 @@ void find_lettered_positions(const Samples& samples, const std::vector<ColumnVal
         guess.meaning = meaning;
         guess.unit = base::Unit::degree;
         guess.confidence = 0.7;
-        guess.reason = "its cells bear the letters of a " + std::string(recording::name(meaning));
+        guess.reason = base::said("its cells bear the letters of a %1", {recording::words(meaning)});
     }
 }
 
@@ -117,7 +118,7 @@ void settle_letter_o(const Layout& layout, const Samples& samples, std::vector<C
         const auto west = is_west(layout, samples, i);
         if (west.value_or(false)) guess.form = longitude ? CellForm::angle_o_west : CellForm::hemisphere_o_west;
         if (west)
-            guess.reason += *west ? "; its O is west" : "; its O is east";
+            guess.reason += "; " + (*west ? base::said("its O is west") : base::said("its O is east"));
         else
             guess.doubt = {recording::DoubtKind::letter_o};
     }

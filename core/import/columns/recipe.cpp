@@ -179,7 +179,7 @@ void apply(const Recipe& recipe, Layout& layout, std::vector<ColumnGuess>& guess
         guess.form = found->form;
         guess.scale = found->scale;
         guess.confidence = 1.0;
-        guess.reason = "said by " + words(recipe);
+        guess.reason = base::said("said by %1", {words(recipe)});
         guess.doubt.clear();
         guess.settled = true;
     }

@@ -2,6 +2,7 @@
 // In what the time is counted, and by how much whole degrees are multiplied, where nothing in the file says it: only
 // one way makes the way between the positions the one of a recorded speed.  Where no speed is recorded, only one makes
 // it that of a car.
+#include "core/base/translation.h"
 #include "core/import/columns/column_relations.h"
 #include "core/import/columns/speed_check.h"
 #include "core/import/columns/time_choice.h"
@@ -134,7 +135,7 @@ class Countings {
             ColumnGuess& guess = guesses_[i];
             guess.doubt.clear();
             guess.confidence = std::max(guess.confidence, 0.7);
-            guess.reason += "; so it fits the motion";
+            guess.reason += "; " + base::said("so it fits the motion");
             const bool usual = chosen->scale == 1.0 || (chosen->unit == Unit::degree && chosen->scale == 1e-7);
             if (!usual) guess.doubt = {DoubtKind::part_of_unit, {chosen->one, std::string(base::symbol(chosen->unit))}};
         }

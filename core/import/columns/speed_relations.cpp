@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/translation.h"
 #include "core/import/columns/column_relations.h"
 
 #include "core/base/constants.h"
@@ -56,7 +57,8 @@ class Relations {
             time_s_ = si_numbers(guess, values_[*time]);
             speed_mps_ = speed_by_positions(samples_, time_s_, latitude_, longitude_);
         }
-        guess.reason += "; " + std::string(base::symbol(guess.unit)) + " fits the speed between the positions";
+        guess.reason +=
+            "; " + base::said("%1 fits the speed between the positions", {std::string(base::symbol(guess.unit))});
         guess.confidence = std::max(guess.confidence, 0.85);
         guess.doubt.clear();
     }
@@ -78,7 +80,8 @@ class Relations {
             if (!degrees && !radians) continue;
             for (ColumnGuess* guess : {&guesses_[*latitude], &guesses_[*longitude]}) {
                 guess->unit = degrees ? Unit::degree : Unit::radian;
-                guess->reason += degrees ? "; degrees fit the speed" : "; radians fit the speed";
+                guess->reason +=
+                    "; " + (degrees ? base::said("degrees fit the speed") : base::said("radians fit the speed"));
                 guess->confidence = 0.9;
                 guess->doubt.clear();
             }
@@ -106,7 +109,7 @@ class Relations {
                 if (misfit > std::log(2.0)) continue;
                 guess.unit = unit;
                 guess.confidence = std::max(guess.confidence, 0.85);
-                guess.reason += "; " + std::string(base::symbol(unit)) + " fits the positions";
+                guess.reason += "; " + base::said("%1 fits the positions", {std::string(base::symbol(unit))});
                 guess.doubt.clear();
             }
         }
@@ -124,7 +127,7 @@ class Relations {
         if (unit) {
             guess.unit = *unit;
             guess.confidence = std::max(guess.confidence, 0.85);
-            guess.reason += "; " + std::string(base::symbol(guess.unit)) + " fit the speed";
+            guess.reason += "; " + base::said("%1 fit the speed", {std::string(base::symbol(guess.unit))});
             guess.doubt.clear();
         } else if (values_[*i].decimals >= 2 && values_[*i].largest < 100.0) {
             guess.confidence = std::min(guess.confidence, 0.5);
@@ -269,8 +272,9 @@ class Relations {
         if (fit.misfit > good_fit) return settle_parts(guess, values_[i], ratio->middle);
         guess.unit = fit.unit;
         guess.confidence = std::max(guess.confidence, 0.85);
-        guess.reason = "named \"" + guess.name + "\"; no unit written, " + std::string(base::symbol(fit.unit)) +
-                       " fits " + source_ + " to " + base::fixed_text(100.0 * fit.misfit, 1) + " %";
+        guess.reason = base::said(
+            "named \"%1\"; no unit written, %2 fits %3 to %4 %",
+            {guess.name, std::string(base::symbol(fit.unit)), source_, base::fixed_text(100.0 * fit.misfit, 1)});
         guess.doubt.clear();
     }
 

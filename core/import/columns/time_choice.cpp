@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/import/columns/time_choice.h"
+#include "core/base/translation.h"
 
 #include "core/import/columns/column_units.h"
 
@@ -103,7 +104,7 @@ void take_unnamed(ColumnGuess& guess, const ColumnValues& values, const Samples&
     guess.role = Role::time;
     guess.form = values.form;
     guess.confidence = clock ? 0.8 : 0.5;
-    guess.reason = "its name is not known, but its readings advance evenly like a clock's";
+    guess.reason = base::said("its name is not known, but its readings advance evenly like a clock's");
     guess.doubt.clear();
     if (clock)
         guess.unit = base::Unit::second;
@@ -121,7 +122,7 @@ void take_running_lap_time(std::vector<ColumnGuess>& guesses, const std::vector<
         if (advance.steps < 3 || 10 * advance.even < 9 * advance.steps) continue;
         guesses[i].role = Role::time;
         guesses[i].confidence = std::max(guesses[i].confidence, min_chosen);
-        guesses[i].reason = "no other clock stands in the file, and it advances evenly from row to row";
+        guesses[i].reason = base::said("no other clock stands in the file, and it advances evenly from row to row");
         return;
     }
 }

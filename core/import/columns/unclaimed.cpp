@@ -234,7 +234,7 @@ class Unclaimed {
         guess.meaning = meaning;
         guess.confidence = taken_confidence;
         const std::string unit(base::symbol(guess.unit));
-        guess.reason = "its name does not say what it is, but it follows " + follows + " in " + unit;
+        guess.reason = base::said("its name does not say what it is, but it follows %1 in %2", {follows, unit});
         guess.doubt = {DoubtKind::taken_by_motion, {spoken, unit, follows}};
     }
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/translation.h"
 #include "core/import/columns/column_relations.h"
 
 #include "core/base/constants.h"
@@ -93,7 +94,7 @@ void take_by_values(std::vector<ColumnGuess>& guesses, std::size_t latitude) {
         guesses[k].meaning = meaning;
         guesses[k].unit = Unit::degree;
         guesses[k].confidence = 0.5;
-        guesses[k].reason = "its name is not known, but its values look like a position";
+        guesses[k].reason = base::said("its name is not known, but its values look like a position");
         guesses[k].doubt = {DoubtKind::taken_by_values, {std::string(recording::name(meaning))}};
     }
 }
@@ -190,7 +191,7 @@ void find_positions_by_speed(std::vector<ColumnGuess>& guesses, const std::vecto
         guesses[k].meaning = meaning;
         guesses[k].unit = Unit::degree;
         guesses[k].confidence = 0.6;
-        guesses[k].reason = "its name is not known, but it moves as " + followed + " does";
+        guesses[k].reason = base::said("its name is not known, but it moves as %1 does", {followed});
         guesses[k].doubt = {DoubtKind::taken_by_motion, {spoken, "degrees", followed}};
     }
 }
@@ -212,7 +213,7 @@ void settle_degrees(std::vector<ColumnGuess>& guesses, const std::vector<ColumnV
     for (ColumnGuess* guess : {&*east, &*north}) {
         guess->meaning = guess == &*east ? Meaning::longitude : Meaning::latitude;
         guess->unit = Unit::degree;
-        guess->reason += "; degrees by their values";
+        guess->reason += "; " + base::said("degrees by their values");
         guess->doubt = {DoubtKind::taken_as_degrees, {std::string(recording::name(guess->meaning))}};
     }
 }

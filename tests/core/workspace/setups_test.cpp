@@ -45,7 +45,7 @@ constexpr const char* whose = R"({"driver": "Wren Alder", "car": "Plover", "tyre
 
 TEST_F(SetupsTest, TheOneBesideTheFileUntilOneIsEntered) {
     open("one.csv");
-    EXPECT_EQ(known().words, "none");
+    EXPECT_EQ(known().words, "not given");
     write("one.setup.json", R"({"tyre": "hard"})");
     EXPECT_EQ(known().sheet.tyre, "hard");
     EXPECT_EQ(known().words, "from one.setup.json, which lies beside it");

@@ -115,7 +115,7 @@ TEST_F(ImportingTest, AQuestionThatIsNotAnsweredIsNotAskedAgainInThisRun) {
 }
 
 TEST_F(ImportingTest, KeyboardAlone) {
-    const QString path = sample_with("plain.csv", "Throttle [%]", "Pedal 7");
+    const QString path = sample_with("plain.csv", "Throttle [%]", "Sonde 7");
     window->start({path});
     ASSERT_TRUE(wait_for_session(path));
     fixture::settle();
@@ -125,7 +125,7 @@ TEST_F(ImportingTest, KeyboardAlone) {
     ColumnTable& table = dialog()->table();
     QTableView& view = dialog()->view();
     ASSERT_TRUE(view.hasFocus());
-    const int row = row_of(table, QStringLiteral("Pedal 7"));
+    const int row = row_of(table, QStringLiteral("Sonde 7"));
     while (view.currentIndex().row() < row)
         QTest::keyClick(&view, Qt::Key_Down);
     EXPECT_EQ(table.data(table.index(row, ColumnTable::use_column), Qt::DisplayRole).toString(),

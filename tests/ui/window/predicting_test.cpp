@@ -141,6 +141,28 @@ TEST_F(Predicting, TheListTakesBackAndBringsBack) {
     EXPECT_TRUE(fixture::wait_for([&] { return view().model().rowCount() == 1; }));
 }
 
+TEST_F(Predicting, AChangeIsSaidInTheUnitsOfTheWindow) {
+    ASSERT_TRUE(predict());
+    QTest::keyClick(&card().slider(findings::Lever::mass), Qt::Key_PageDown);
+    ASSERT_TRUE(fixture::wait_for([&] { return card().shown() && card().shown()->change.mass_kg != 0.0; }));
+    key(Qt::Key_K, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_TRUE(fixture::wait_for([&] { return dialog() != nullptr; }));
+    EXPECT_THAT(dialog()->labelText().toStdString(), HasSubstr("\u00a0kg"));
+    answer({});
+    ASSERT_TRUE(wait_for_kept(1));
+    key(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_TRUE(fixture::wait_for([&] { return view().model().rowCount() == 1; }));
+    view().list().choose_row(0);
+    const auto said = [&] {
+        return view().model().index(0, models::PredictionList::change_column).data().toString().toStdString();
+    };
+    EXPECT_THAT(said(), HasSubstr("\u00a0kg"));
+    for (int i = 0; i < 3 && window->sessions_page().units() != base::UnitSystem::us; ++i)
+        window->actions().next_units->trigger();
+    EXPECT_THAT(said(), HasSubstr("\u00a0lb"));
+    EXPECT_EQ(view().list().current_row(), 0);
+}
+
 TEST_F(Predicting, ASessionIsNamedByHand) {
     ASSERT_TRUE(predict());
     keep_by_key({});

@@ -133,8 +133,8 @@ QString CausesTable::in_full(int row, int column) const {
     const causes::Seconds* s = seconds(row, column);
     QString full = text(row, name_column);
     if (s == nullptr) return full;
-    full += QStringLiteral(", ") + headerData(column, Qt::Horizontal, Qt::DisplayRole).toString() +
-            QStringLiteral(": ") + words(findings::seconds_in_full(*s));
+    full += QStringLiteral(", ") + models::labelled(headerData(column, Qt::Horizontal, Qt::DisplayRole).toString(),
+                                                    words(findings::seconds_in_full(*s)));
     if (row >= segment_count()) return full;
     const causes::SegmentRow& segment_row = explanation_->segments[static_cast<std::size_t>(row)];
     if (column == rest_column) {

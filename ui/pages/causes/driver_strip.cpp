@@ -82,7 +82,7 @@ void DriverStrip::add(const findings::DriverFigure& figure, int column) {
         auto* label = theme::plain_label(words[row], this, theme::small());
         // A unit does not stand alone on a line.
         if (row == 0) label->setText(QString(words[row]).replace(QStringLiteral(", "), QStringLiteral(",\u00a0")));
-        if (column > 0) label->setAccessibleName(words[0] + QStringLiteral(": ") + words[row]);
+        if (column > 0) label->setAccessibleName(models::labelled(words[0], words[row]));
         if (row == 0) {
             label->setWordWrap(true);
             label->setAlignment(Qt::AlignLeft | Qt::AlignBottom);

@@ -19,13 +19,11 @@ namespace {
 using models::text;
 
 // "1479 ±160" and, where the data did not decide it, who did.
-QString with_decision(const std::string& figure, const std::string& decided) {
-    if (figure.empty()) return QStringLiteral("—");
-    const QString shown = text(figure);
+QStringList with_decision(const std::string& figure, const std::string& decided) {
+    if (figure.empty()) return {QStringLiteral("—"), {}};
     static constexpr std::array others{QT_TR_NOOP("prior"), QT_TR_NOOP("setup")};
     const auto* const other = std::ranges::find(others, decided);
-    return other == others.end() ? shown
-                                 : shown + QStringLiteral("  ") + QCoreApplication::translate("Lapwright", *other);
+    return {text(figure), other == others.end() ? QString() : QCoreApplication::translate("Lapwright", *other)};
 }
 
 } // namespace
@@ -56,11 +54,12 @@ void FiguresCard::show_nothing() {
 
 void FiguresCard::show_figures(const causes::Explanation& explanation, base::UnitSystem units) {
     show_nothing();
-    add_row(0, {QString(), QStringLiteral("A"), QStringLiteral("B")});
+    add_row(0, QStringList{{}, QStringLiteral("A"), {}, QStringLiteral("B"), {}});
     int row = 0;
     for (const findings::FigureLine& line : findings::figure_lines(explanation, units)) {
         if (line.a.empty() && line.b.empty()) continue;
-        add_row(++row, {text(line.name), with_decision(line.a, line.decided_a), with_decision(line.b, line.decided_b)});
+        add_row(++row, QStringList{text(line.name)} + with_decision(line.a, line.decided_a) +
+                           with_decision(line.b, line.decided_b));
     }
     foot_->setText(tr("± is half of the 95 % interval. “prior”: the data could not tell, a stated assumption did; "
                       "“setup”: from the setup sheet; all else the data decided."));
@@ -74,7 +73,7 @@ void FiguresCard::add_row(int row, const QStringList& cells) {
             theme::plain_label(cells[column], this, row == 0 ? theme::strong(theme::small()) : theme::small());
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
         label->setFocusPolicy(Qt::NoFocus);
-        grid_->addWidget(label, row, column, column == 0 ? Qt::AlignLeft : Qt::AlignRight);
+        grid_->addWidget(label, row, column, column % 2 == 0 ? Qt::AlignLeft : Qt::AlignRight);
         label->show();
         labels.push_back(label);
     }
@@ -89,7 +88,9 @@ void FiguresCard::set_palette(const theme::Palette& palette) {
 void FiguresCard::colour() {
     theme::set_ink(foot_, palette_.quiet);
     for (std::size_t i = 0; i < cells_.size(); ++i) {
-        const QColor inks[] = {palette_.quiet, i == 0 ? palette_.a : palette_.ink, i == 0 ? palette_.b : palette_.ink};
+        const QColor ink_a = i == 0 ? palette_.a : palette_.ink;
+        const QColor ink_b = i == 0 ? palette_.b : palette_.ink;
+        const QColor inks[] = {palette_.quiet, ink_a, palette_.quiet, ink_b, palette_.quiet};
         for (std::size_t column = 0; column < cells_[i].size(); ++column)
             theme::set_ink(cells_[i][column], inks[column]);
     }

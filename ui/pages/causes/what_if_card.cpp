@@ -248,8 +248,8 @@ void WhatIfCard::show_sensitivities() {
         if (!one.prediction.lap.told()) continue;
         const findings::Moved moved = findings::moved(one.change);
         QLabel& each = *rows_[static_cast<std::size_t>(moved.lever)].each;
-        each.setText(text(findings::change_text(moved.lever, moved.amount, units_)) + QStringLiteral(": ") +
-                     text(findings::lap_change_text(one.prediction.lap)));
+        each.setText(models::labelled(text(findings::change_text(moved.lever, moved.amount, units_)),
+                                      text(findings::lap_change_text(one.prediction.lap))));
         each.setToolTip(text(one.what));
     }
 }

@@ -57,6 +57,7 @@ void FramePicture::show_words(const QString& words) {
 void FramePicture::paintEvent(QPaintEvent* /*event*/) {
     QPainter painter(this);
     if (image_.isNull()) {
+        painter.fillRect(rect(), palette().alternateBase()); // where the picture will be
         painter.drawText(rect().adjusted(8, 8, -8, -8), Qt::AlignCenter | Qt::TextWordWrap, words_);
         return;
     }

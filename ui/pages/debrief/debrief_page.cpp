@@ -95,6 +95,7 @@ QWidget* DebriefPage::make_side() {
     for (QToolButton* button : {print_, save_, save_html_}) {
         button->setObjectName(QStringLiteral("plain"));
         button->setFocusPolicy(Qt::StrongFocus);
+        button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
         column->addWidget(button);
     }
     column->addWidget(said_);

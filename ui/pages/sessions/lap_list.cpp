@@ -209,7 +209,7 @@ void LapList::paint_row(QPainter& painter, int row) const {
         write(painter, from_to(c.kind, c.note), Qt::AlignLeft, kind_words(lap), ink);
     } else {
         const QString reason = reason_words(lap);
-        const QString words = kind_words(lap) + (reason.isEmpty() ? QString() : QStringLiteral(": ") + reason);
+        const QString words = reason.isEmpty() ? kind_words(lap) : models::labelled(kind_words(lap), reason);
         write(painter, from_to(c.bar, c.note - space_px), Qt::AlignLeft, words, palette_.quiet);
     }
     if (notes_.contains(lap.number))
@@ -285,7 +285,7 @@ QString LapList::row_words(int row) const {
     QString words = tr("lap %1").arg(text(base::integer_text(lap.number))) + QStringLiteral(", ") +
                     text(base::lap_time_with_margin(lap.time_s(), lap.time_sd_s));
     if (const QString kind = kind_words(lap); !kind.isEmpty()) words += QStringLiteral(", ") + kind;
-    if (const QString reason = reason_words(lap); !reason.isEmpty()) words += QStringLiteral(": ") + reason;
+    if (const QString reason = reason_words(lap); !reason.isEmpty()) words = models::labelled(words, reason);
     if (const auto behind = further_.find(lap.number); behind != further_.end())
         words += tr(", behind A and B as %1").arg(behind->second);
     const auto note = notes_.find(lap.number);

@@ -165,7 +165,7 @@ void NamesForm::show_field(Field field) {
     if (line.text() != shown) line.setText(shown);
     line.setModified(false);
     const QString title = tr_names(field_words[field].title);
-    line.setToolTip(words.isEmpty() ? title : title + QStringLiteral(": ") + words);
+    line.setToolTip(words.isEmpty() ? title : models::labelled(title, words));
 }
 
 // Escape would else dismiss the window's notices.

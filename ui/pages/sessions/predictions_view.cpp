@@ -61,6 +61,13 @@ void PredictionsView::show_held(const analysis::HeldPredictions& predictions) {
                              tr("Return names the session that was driven with one, Delete takes it back."));
 }
 
+void PredictionsView::set_units(base::UnitSystem units) {
+    const int before = list_->current_row();
+    model_->set_units(units);
+    list_->choose_row(before);
+    follow_row();
+}
+
 void PredictionsView::begin() {
     list_->setFocus();
 }

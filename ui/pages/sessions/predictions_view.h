@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/analysis/held_predictions.h"
+#include "core/base/display.h"
 
 #include <QWidget>
 
@@ -25,6 +26,7 @@ class PredictionsView : public QWidget {
 
     void show_kept(const analysis::HeldPredictions& predictions); // what was driven since is still worked out
     void show_held(const analysis::HeldPredictions& predictions);
+    void set_units(base::UnitSystem units);
     void begin(); // to the list
     [[nodiscard]] BookTable& list() { return *list_; }
     [[nodiscard]] const models::PredictionList& model() const { return *model_; }

@@ -336,7 +336,7 @@ void SeasonView::follow_row() {
         if (cell == models::dash) continue;
         const bool plain = !model_->is_figure(column) && column != model_->change_column();
         const QString title = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-        words << (plain ? cell : title + QStringLiteral(": ") + cell);
+        words << (plain ? cell : models::labelled(title, cell));
     }
     chosen_->setText(words.join(QStringLiteral(" · ")));
 }

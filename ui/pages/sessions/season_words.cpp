@@ -52,14 +52,14 @@ QString of_laps(const std::vector<SeasonSession>& season) {
                         .arg(text(base::lap_time_text(*quickest->session.best_clean_s)), who(quickest->session));
     if (quickest->session.start_unix_s)
         words += QStringLiteral(", ") + text(base::date_text(*quickest->session.start_unix_s));
-    return words + QLatin1Char('.');
+    return models::sentence(words);
 }
 
 QString of_figure(const book::FigureCourse& figure) {
-    QString words = text(figure.title + ": " + figure_text(figure, figure.points.front()));
+    QString words = text(base::labelled(figure.title, figure_text(figure, figure.points.front())));
     if (figure.points.size() > 1)
         words += tr(" at first, %1 at last").arg(text(figure_text(figure, figure.points.back())));
-    return words + QLatin1Char('.');
+    return models::sentence(words);
 }
 
 } // namespace

@@ -51,7 +51,7 @@ QString source_words(const analysis::Session& session) {
     sentences[0][0] = sentences[0].at(0).toUpper();
     sentences << (session.why_no_laps ? SessionCard::tr("no laps")
                                       : SessionCard::tr("timing line: %1").arg(text(session.gate_origin)));
-    return sentences.join(QStringLiteral(", ")) + QLatin1Char('.');
+    return models::sentence(sentences.join(QStringLiteral(", ")));
 }
 
 QString trust_words(const analysis::Session& session) {

@@ -125,6 +125,7 @@ void SessionsPage::set_palette(const theme::Palette& palette) {
 void SessionsPage::set_units(base::UnitSystem units) {
     units_ = units;
     book_->season().set_units(units);
+    book_->predictions().set_units(units);
     for (SessionCard* card : cards_)
         card->set_units(units);
 }

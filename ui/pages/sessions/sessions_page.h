@@ -43,6 +43,7 @@ class SessionsPage : public QWidget {
     void set_palette(const theme::Palette& palette);
     [[nodiscard]] const theme::Palette& palette() const { return palette_; }
     void set_units(base::UnitSystem units);
+    [[nodiscard]] base::UnitSystem units() const { return units_; }
     // The track file in use; empty: none.
     void set_track(const QString& name, const QString& file);
     // The lap with the focus becomes A or B; without one nothing happens.

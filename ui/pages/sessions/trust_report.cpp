@@ -71,9 +71,8 @@ TrustReport::TrustReport(const analysis::Session& session, base::UnitSystem unit
             if (recording::remark_of(warning.kind) == remark && warning.kind != told_by_itself)
                 sentences << text(recording::sentence(warning));
         if (sentences.isEmpty()) continue;
-        column->addWidget(theme::wrapped_label(text(recording::words(remark)) + QStringLiteral(": ") +
-                                                   sentences.join(QLatin1Char(' ')),
-                                               this, theme::small()));
+        column->addWidget(theme::wrapped_label(
+            models::labelled(text(recording::words(remark)), sentences.join(QLatin1Char(' '))), this, theme::small()));
     }
     if (all.empty())
         column->addWidget(theme::wrapped_label(tr("Nothing was guessed, left out or mended."), this, theme::small()));
