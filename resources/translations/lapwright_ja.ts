@@ -5897,7 +5897,7 @@ DF</translation>
     </message>
     <message>
         <source>read as %1</source>
-        <translation>読み値 %1</translation>
+        <translation>読み取り値 %1</translation>
     </message>
     <message>
         <source>reading characters</source>

@@ -87,8 +87,8 @@ QFrame* Notices::in_full(const QStringList& sentences, QWidget* parent, Qt::Wind
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
         column->addWidget(label);
     }
-    whole->setFixedWidth(std::max(width(), least_whole_px));
-    whole->adjustSize();
+    const int width_px = std::max(width(), least_whole_px);
+    whole->setFixedSize(width_px, column->totalHeightForWidth(width_px)); // its hint knows no wrapped lines
     return whole;
 }
 
