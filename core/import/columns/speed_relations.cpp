@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/base/translation.h"
 #include "core/import/columns/column_relations.h"
 
 #include "core/base/constants.h"
 #include "core/base/number_text.h"
+#include "core/base/translation.h"
 #include "core/import/columns/speed_check.h"
 #include "core/import/columns/time_choice.h"
 #include "core/import/columns/unclaimed.h"
